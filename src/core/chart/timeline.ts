@@ -1,0 +1,44 @@
+/**
+ * The shape every part of the core agrees on for time and harmony.
+ * Beats are counted from the chart's first downbeat (beat 0); a pickup has negative beats.
+ */
+import type { Chord, Key } from '../music/chord.ts';
+
+/** Beats against seconds: a constant tempo or a list of beat times. Both ways are monotonic. */
+export interface BeatMap {
+  /** Constant tempo, or null where the beats were listed. */
+  readonly bpm: number | null;
+  beatAt(seconds: number): number;
+  secondsAt(beat: number): number;
+}
+
+/** A stretch of one chord; neighbouring spans of the same chord stay apart where the chart writes it again. */
+export interface ChordSpan {
+  readonly startBeat: number;
+  readonly endBeat: number;
+  /** null over N.C. */
+  readonly chord: Chord | null;
+  /** Bar of the chart, from 0, within one chorus. */
+  readonly bar: number;
+  /** How many times the chart has gone round before this span. */
+  readonly chorus: number;
+}
+
+/** A chart laid on a beat map, going round until the take ends. */
+export interface Timeline {
+  readonly beatMap: BeatMap;
+  readonly beatsPerBar: number;
+  /** Bars of one chorus (of the whole list, where the beats were listed). */
+  readonly bars: number;
+  /** The chart in our own text form. */
+  readonly chart: string;
+  readonly key: Key;
+  /** Share of the beat that the first eighth takes: 0.5 straight, 0.667 triplet. */
+  readonly swing: number;
+  /** null before the first downbeat, over N.C., and after the end of a listed beat map. */
+  chordAt(beat: number): Chord | null;
+  /** Spans that overlap [fromBeat, toBeat), in order, never clipped. */
+  spansBetween(fromBeat: number, toBeat: number): readonly ChordSpan[];
+  /** The first span whose start is after `beat` and whose chord differs from that of the span before it, or null. */
+  nextChange(beat: number): ChordSpan | null;
+}

@@ -1,0 +1,20 @@
+import { fileURLToPath } from 'node:url';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+export default defineConfig({
+  root: here('./src'),
+  base: './',
+  plugins: [svelte({ configFile: here('./svelte.config.js') })],
+  build: { outDir: here('./dist/app'), emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
+  worker: { format: 'es' },
+  preview: { port: 4173, strictPort: false },
+  test: {
+    root: here('.'),
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/browser/**'],
+    testTimeout: 60_000,
+  },
+});
