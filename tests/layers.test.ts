@@ -1,0 +1,121 @@
+/**
+ * The house has one direction: main → ui → state → {audio, analysis, storage} → core, and cli → core.
+ * Type imports count too. Beside the arrows, the core is held to what it may import at all.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+
+const SRC = fileURLToPath(new URL('../src', import.meta.url));
+
+/** For each layer, the layers it may import from besides itself. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  main: ['ui', 'state', 'audio', 'analysis', 'storage', 'core'],
+  ui: ['state', 'core'],
+  state: ['audio', 'analysis', 'storage', 'core'],
+  audio: ['core'],
+  analysis: ['core'],
+  storage: ['core'],
+  cli: ['core'],
+  core: [],
+};
+
+/** Libraries the core may stand on: all of them pure. */
+const CORE_LIBRARIES = ['pitchy', 'tonal', 'valibot', '@valibot/to-json-schema', 'midi-file'];
+
+const LIMIT_LINES = 300;
+/** Longer files and the reason each has. */
+const LONG_FILES: Readonly<Record<string, string>> = {};
+
+const sources = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+  .filter((path) => /\.(ts|svelte)$/.test(path) && !path.endsWith('.d.ts'))
+  .map((path) => path.split(sep).join('/'));
+
+const layerOf = (path: string) => (path.includes('/') ? path.slice(0, path.indexOf('/')) : 'main');
+
+function importsOf(path: string): string[] {
+  const text = readFileSync(join(SRC, path), 'utf8');
+  const found = [
+    ...text.matchAll(/(?:^|\s)(?:import|export)\s[^'"`;]*?from\s*['"]([^'"]+)['"]/g),
+    ...text.matchAll(/(?:^|\s)import\s*['"]([^'"]+)['"]/g),
+    ...text.matchAll(/import\(\s*['"]([^'"]+)['"]\s*\)/g),
+    ...text.matchAll(/new URL\(\s*['"](\.[^'"]+)['"]\s*,\s*import\.meta\.url\s*\)/g),
+  ];
+  return found.map((match) => match[1]!);
+}
+
+function resolved(from: string, specifier: string): string {
+  const target = normalize(join(SRC, dirname(from), specifier.replace(/\?.*$/, '')));
+  return relative(SRC, target).split(sep).join('/');
+}
+
+describe('layers', () => {
+  it('finds the house', () => {
+    expect(sources.length).toBeGreaterThan(20);
+    expect(new Set(sources.map(layerOf)).size).toBeGreaterThanOrEqual(5);
+  });
+
+  it('lets imports point one way only', () => {
+    const wrong = sources.flatMap((path) =>
+      importsOf(path)
+        .filter((specifier) => specifier.startsWith('.'))
+        .map((specifier) => ({ from: layerOf(path), to: layerOf(resolved(path, specifier)), specifier }))
+        .filter(({ from, to }) => from !== to && !MAY_IMPORT[from]?.includes(to))
+        .map(
+          ({ from, to, specifier }) =>
+            `${path} imports ${specifier}: ${from} may not reach into ${to}. ` +
+            `Move what is shared down into core, or hand it in from a layer above.`,
+        ),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it('keeps the core on pure libraries', () => {
+    const wrong = sources
+      .filter((path) => layerOf(path) === 'core')
+      .flatMap((path) =>
+        importsOf(path)
+          .filter((specifier) => !specifier.startsWith('.') && !CORE_LIBRARIES.includes(specifier))
+          .map(
+            (specifier) => `${path} imports ${specifier}: the core stands on ${CORE_LIBRARIES.join(', ')}.`,
+          ),
+      );
+    expect(wrong).toEqual([]);
+  });
+
+  it('has no circles inside a layer', () => {
+    const graph = new Map(
+      sources.map((path) => [
+        path,
+        importsOf(path)
+          .filter((specifier) => specifier.startsWith('.'))
+          .map((specifier) => resolved(path, specifier)),
+      ]),
+    );
+    const state = new Map<string, 'open' | 'done'>();
+    const circles: string[] = [];
+    const visit = (path: string, trail: string[]): void => {
+      if (state.get(path) === 'done') return;
+      if (state.get(path) === 'open') {
+        circles.push([...trail.slice(trail.indexOf(path)), path].join(' → '));
+        return;
+      }
+      state.set(path, 'open');
+      for (const next of graph.get(path) ?? []) if (graph.has(next)) visit(next, [...trail, path]);
+      state.set(path, 'done');
+    };
+    for (const path of sources) visit(path, []);
+    expect(circles, 'Break the circle by moving the shared type to the file below both.').toEqual([]);
+  });
+
+  it('keeps rooms small and named', () => {
+    const long = sources
+      .map((path) => ({ path, lines: readFileSync(join(SRC, path), 'utf8').split('\n').length }))
+      .filter(({ path, lines }) => lines > LIMIT_LINES && !(path in LONG_FILES))
+      .map(({ path, lines }) => `${path} has ${lines} lines: split it, or give its reason in LONG_FILES.`);
+    const drawers = sources.filter((path) => /(^|\/)(utils?|helpers?|common|misc)(\/|\.|$)/i.test(path));
+    const barrels = sources.filter((path) => /^core\/.*\/index\.ts$/.test(path));
+    expect([...long, ...drawers, ...barrels]).toEqual([]);
+  });
+});
