@@ -1,0 +1,13 @@
+/** Hands the state down the tree of components: set once by the root, read by whoever needs it. */
+import { createContext } from 'svelte';
+import type { Library } from './library.svelte.ts';
+import type { Session } from './session.svelte.ts';
+import type { Setup } from './setup.svelte.ts';
+
+export interface AppState {
+  readonly setup: Setup;
+  readonly session: Session;
+  readonly library: Library;
+}
+
+export const [useApp, provideApp] = createContext<AppState>();

@@ -1,0 +1,136 @@
+/**
+ * What the state classes need from the outside world, in their own words. `main.ts` fills these in with the
+ * real audio, worker and storage; the unit tests fill them in with fakes. Nothing here is a browser object.
+ */
+import type { HeardNote, LiveReading } from '../core/notes/note.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { Report } from '../core/report/schema.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import type { Feel, StoredTake, TakeCard, TakeDetails, TakeId, UnfinishedTake } from './take.ts';
+
+/** Mono samples as they are kept: 16-bit, so that an exported take is graded from the very same numbers. */
+export interface TakeAudio {
+  readonly samples: Int16Array;
+  readonly sampleRate: number;
+}
+
+/** A piece of what the microphone delivered. `frame` counts from the start of the audio clock. */
+export interface Hop {
+  readonly frame: number;
+  readonly samples: Float32Array;
+}
+
+/** An open input. Hops come until `dispose()`; `onLost` is called once if the device goes away. */
+export interface OpenMicrophone {
+  readonly label: string;
+  readonly sampleRate: number;
+  /** Sentences about what the browser left switched on (echo cancelling, gain control, telephone codec). */
+  readonly warnings: readonly string[];
+  onHop(listener: (hop: Hop) => void): void;
+  onLost(listener: (sentence: string) => void): void;
+  dispose(): void;
+}
+
+export type BandPart = 'drums' | 'bass' | 'chords';
+/** 0 (silent) to 1 for each part of the band and for the whole. */
+export type BandLevels = Readonly<Record<BandPart | 'all', number>>;
+
+/** A band that is ready to play one chart. */
+export interface OpenBand {
+  /** Starts the count-in; answers with the audio-clock time of the first downbeat, in seconds. */
+  start(countInBeats: number): number;
+  setLevels(levels: BandLevels): void;
+  dispose(): void;
+}
+
+/** Plays a recorded take back. */
+export interface OpenPlayer {
+  readonly durationSeconds: number;
+  play(fromSeconds: number): void;
+  pause(): void;
+  positionSeconds(): number;
+  onEnded(listener: () => void): void;
+  dispose(): void;
+}
+
+export interface AudioPort {
+  openMicrophone(): Promise<Outcome<OpenMicrophone>>;
+  openBand(timeline: Timeline, feel: Feel, levels: BandLevels): Promise<Outcome<OpenBand>>;
+  openPlayer(audio: TakeAudio): Promise<Outcome<OpenPlayer>>;
+  /** Audio-clock time of now, in seconds. */
+  nowSeconds(): number;
+  /** What the browser admits to between the clock and the ear, and between the string and the clock, together. */
+  assumedRoundTripSeconds(): number;
+  /** The demo line, rendered afresh. `firstBeatSeconds` is where its first downbeat lies. */
+  renderDemo(timeline: Timeline): Promise<Outcome<TakeAudio & { readonly firstBeatSeconds: number }>>;
+  /** Any audio file the browser can read, as mono. */
+  decode(bytes: ArrayBuffer, fileName: string): Promise<Outcome<TakeAudio>>;
+}
+
+/** One listening session in the worker: hops in, readings and committed notes out. */
+export interface LiveListener {
+  hop(samples: Float32Array): void;
+  finish(): Promise<Outcome<readonly HeardNote[]>>;
+  dispose(): void;
+}
+
+export interface LiveListenerEvents {
+  reading(reading: LiveReading): void;
+  /** Notes that the listener has committed since the last call. */
+  notes(notes: readonly HeardNote[]): void;
+  failed(sentence: string): void;
+}
+
+/** What is needed to grade a recording, as plain data that crosses into a worker. */
+export interface GradeOrder {
+  readonly chartText: string;
+  readonly key: string;
+  readonly bpm: number;
+  readonly swing: number;
+  readonly firstBeatSeconds: number;
+  readonly reference: number | 'auto';
+  readonly source: 'microphone' | 'audio';
+}
+
+export interface AnalysisPort {
+  listen(sampleRate: number, events: LiveListenerEvents): Promise<Outcome<LiveListener>>;
+  grade(audio: TakeAudio, order: GradeOrder, progress: (share: number) => void): Promise<Outcome<Report>>;
+}
+
+/** A take being written while it is played. Every verb answers; none throws. */
+export interface TakeWriter {
+  append(samples: Int16Array): void;
+  /** Called once when the disk will take no more; the caller goes on in memory. */
+  onFull(listener: (sentence: string) => void): void;
+  /** The first downbeat in seconds from the first sample, known once the clock has spoken. */
+  setFirstBeat(seconds: number): void;
+  finish(): Promise<Outcome<TakeId>>;
+  /** Throws the take away. */
+  discard(): Promise<void>;
+}
+
+export interface TakesPort {
+  begin(details: TakeDetails): Promise<Outcome<TakeWriter>>;
+  saveReport(id: TakeId, report: Report): Promise<Outcome<void>>;
+  list(): Promise<{ readonly takes: readonly TakeCard[]; readonly sentences: readonly string[] }>;
+  unfinished(): Promise<readonly UnfinishedTake[]>;
+  open(id: TakeId): Promise<Outcome<StoredTake>>;
+  rename(id: TakeId, title: string): Promise<Outcome<void>>;
+  remove(id: TakeId): Promise<Outcome<void>>;
+}
+
+/** Settings as one record; what was stored may be older or broken, the store mends or says so. */
+export interface SettingsPort<T> {
+  load(): Promise<{ readonly value: T; readonly sentences: readonly string[] }>;
+  save(value: T): void;
+}
+
+/** The display's frames. Answers with the verb that stops them. */
+export interface FramesPort {
+  each(draw: () => void): () => void;
+}
+
+/** Hands a file to the player, as a download. */
+export interface FilesPort {
+  save(blob: Blob, fileName: string): void;
+}

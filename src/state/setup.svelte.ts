@@ -1,0 +1,54 @@
+/** What is about to be played: the chart, its key, tempo and feel, the reference pitch, the band's levels. */
+import type { Chart } from '../core/chart/chart.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { BandLevels, BandPart, SettingsPort } from './ports.ts';
+import type { Feel } from './take.ts';
+
+/** All that is remembered between visits. */
+export interface Settings {
+  /** Name of a built-in form, or null for a chart of the player's own. */
+  readonly form: string | null;
+  /** The player's own chart; kept while a built-in form is chosen. */
+  readonly ownChart: string;
+  /** "Bb", "F#", "A minor". */
+  readonly key: string;
+  readonly bpm: number;
+  readonly feel: Feel;
+  /** Share of the beat that the first eighth takes, 0.5 to 0.75. */
+  readonly swing: number;
+  readonly reference: number | 'auto';
+  readonly levels: BandLevels;
+  /** Stop by itself after so many choruses; null goes on until stopped. */
+  readonly choruses: number | null;
+  readonly countInBars: number;
+  /** Measured by a sound check (seconds), or null: what the browser admits to is assumed. */
+  readonly roundTripSeconds: number | null;
+}
+
+export const BPM_RANGE = { lowest: 30, highest: 320 } as const;
+export const REFERENCE_RANGE = { lowest: 380, highest: 480 } as const;
+
+export declare class Setup {
+  constructor(ports: { readonly settings: SettingsPort<Settings> });
+  /** Reads what was remembered. Sentences about what could not be read land in `notices`. */
+  load(): Promise<void>;
+  get settings(): Settings;
+  get notices(): readonly string[];
+  /** The chart text that counts now: the form's in the chosen key, or the player's own. */
+  get chartText(): string;
+  get chart(): Outcome<Chart>;
+  get timeline(): Outcome<Timeline>;
+  /** A short name for lists: "12-bar blues in A", or the first bars of an own chart. */
+  get title(): string;
+  chooseForm(name: string): void;
+  writeChart(text: string): void;
+  chooseKey(key: string): void;
+  setBpm(bpm: number): void;
+  chooseFeel(feel: Feel): void;
+  setSwing(swing: number): void;
+  setReference(reference: number | 'auto'): void;
+  setLevel(part: BandPart | 'all', level: number): void;
+  setChoruses(choruses: number | null): void;
+  setRoundTrip(seconds: number | null): void;
+}
