@@ -2,11 +2,15 @@
  * What the state classes need from the outside world, in their own words. `main.ts` fills these in with the
  * real audio, worker and storage; the unit tests fill them in with fakes. Nothing here is a browser object.
  */
+import type { Hop, Microphone } from '../audio/capture.ts';
+import type { BandClock } from '../audio/clock.ts';
+import type { BandPart } from '../core/band/events.ts';
+import type { BandSettings } from '../core/band/settings.ts';
 import type { HeardNote, LiveReading } from '../core/notes/note.ts';
 import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import type { Feel, StoredTake, TakeCard, TakeDetails, TakeId, UnfinishedTake } from './take.ts';
+import type { StoredTake, TakeCard, TakeDetails, TakeId, UnfinishedTake } from './take.ts';
 
 /** Mono samples as they are kept: 16-bit, so that an exported take is graded from the very same numbers. */
 export interface TakeAudio {
@@ -14,31 +18,20 @@ export interface TakeAudio {
   readonly sampleRate: number;
 }
 
-/** A piece of what the microphone delivered. `frame` counts from the start of the audio clock. */
-export interface Hop {
-  readonly frame: number;
-  readonly samples: Float32Array;
+/** An open input, in one hand: hops come to `onHop` until `dispose()`. */
+export interface InputEvents {
+  onHop(hop: Hop): void;
+  /** Called once when the microphone is gone. */
+  onLost(sentence: string): void;
 }
 
-/** An open input. Hops come until `dispose()`; `onLost` is called once if the device goes away. */
-export interface OpenMicrophone {
-  readonly label: string;
-  readonly sampleRate: number;
-  /** Sentences about what the browser left switched on (echo cancelling, gain control, telephone codec). */
-  readonly warnings: readonly string[];
-  onHop(listener: (hop: Hop) => void): void;
-  onLost(listener: (sentence: string) => void): void;
-  dispose(): void;
-}
-
-export type BandPart = 'drums' | 'bass' | 'chords';
-/** 0 (silent) to 1 for each part of the band and for the whole. */
+/** Level of each part of the band and of the whole, in dB: -60 is silent, 0 the part's own balance. */
 export type BandLevels = Readonly<Record<BandPart | 'all', number>>;
 
 /** A band that is ready to play one chart. */
 export interface OpenBand {
-  /** Starts the count-in; answers with the audio-clock time of the first downbeat, in seconds. */
-  start(countInBeats: number): number;
+  /** Starts the count-in; answers with the clock of this run. */
+  start(): BandClock;
   setLevels(levels: BandLevels): void;
   dispose(): void;
 }
@@ -54,11 +47,14 @@ export interface OpenPlayer {
 }
 
 export interface AudioPort {
-  openMicrophone(): Promise<Outcome<OpenMicrophone>>;
-  openBand(timeline: Timeline, feel: Feel, levels: BandLevels): Promise<Outcome<OpenBand>>;
+  /** Wakes the audio clock; needs a user's gesture the first time. */
+  wake(): Promise<Outcome<void>>;
+  /** The microphone, with the band's bus recorded beside it where a band is open. */
+  openMicrophone(events: InputEvents): Promise<Outcome<Microphone>>;
+  openBand(timeline: Timeline, settings: BandSettings, levels: BandLevels): Promise<Outcome<OpenBand>>;
   openPlayer(audio: TakeAudio): Promise<Outcome<OpenPlayer>>;
-  /** Audio-clock time of now, in seconds. */
-  nowSeconds(): number;
+  /** The moment of the audio clock that reaches the ear now, in seconds. */
+  heardSeconds(): number;
   /** What the browser admits to between the clock and the ear, and between the string and the clock, together. */
   assumedRoundTripSeconds(): number;
   /** The demo line, rendered afresh. `firstBeatSeconds` is where its first downbeat lies. */

@@ -1,9 +1,10 @@
 /** What is about to be played: the chart, its key, tempo and feel, the reference pitch, the band's levels. */
+import type { BandPart } from '../core/band/events.ts';
+import type { FeelName } from '../core/band/settings.ts';
 import type { Chart } from '../core/chart/chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { Outcome } from '../core/outcome.ts';
-import type { BandLevels, BandPart, SettingsPort } from './ports.ts';
-import type { Feel } from './take.ts';
+import type { BandLevels, SettingsPort } from './ports.ts';
 
 /** All that is remembered between visits. */
 export interface Settings {
@@ -14,9 +15,9 @@ export interface Settings {
   /** "Bb", "F#", "A minor". */
   readonly key: string;
   readonly bpm: number;
-  readonly feel: Feel;
-  /** Share of the beat that the first eighth takes, 0.5 to 0.75. */
-  readonly swing: number;
+  readonly feel: FeelName;
+  /** Share of the beat that the first eighth takes, 0.5 to 0.75; null: as the feel has it at this tempo. */
+  readonly swing: number | null;
   readonly reference: number | 'auto';
   readonly levels: BandLevels;
   /** Stop by itself after so many choruses; null goes on until stopped. */
@@ -26,7 +27,6 @@ export interface Settings {
   readonly roundTripSeconds: number | null;
 }
 
-export const BPM_RANGE = { lowest: 30, highest: 320 } as const;
 export const REFERENCE_RANGE = { lowest: 380, highest: 480 } as const;
 
 export declare class Setup {
@@ -41,14 +41,16 @@ export declare class Setup {
   get timeline(): Outcome<Timeline>;
   /** A short name for lists: "12-bar blues in A", or the first bars of an own chart. */
   get title(): string;
+  /** The swing that counts now, 0.5 to 0.75. */
+  get swing(): number;
   chooseForm(name: string): void;
   writeChart(text: string): void;
   chooseKey(key: string): void;
   setBpm(bpm: number): void;
-  chooseFeel(feel: Feel): void;
-  setSwing(swing: number): void;
+  chooseFeel(feel: FeelName): void;
+  setSwing(swing: number | null): void;
   setReference(reference: number | 'auto'): void;
-  setLevel(part: BandPart | 'all', level: number): void;
+  setLevel(part: BandPart | 'all', levelDb: number): void;
   setChoruses(choruses: number | null): void;
   setRoundTrip(seconds: number | null): void;
 }

@@ -1,8 +1,7 @@
 /** What is known about a take besides its sound, as plain data: kept beside it, listed, shown. */
+import type { FeelName } from '../core/band/settings.ts';
 import type { Report } from '../core/report/schema.ts';
 
-/** How the band plays. */
-export type Feel = string;
 export type TakeId = string;
 
 /** Written when a take begins, so that one cut off in the middle can still be graded. */
@@ -14,7 +13,7 @@ export interface TakeDetails {
   readonly chartText: string;
   readonly key: string;
   readonly bpm: number;
-  readonly feel: Feel;
+  readonly feel: FeelName;
   readonly swing: number;
   readonly reference: number | 'auto';
   readonly sampleRate: number;
