@@ -1,0 +1,65 @@
+/** One note of the report, named, graded and explained. */
+import * as v from 'valibot';
+import { finite, noteIndex, portion, whole } from './share-schema.ts';
+
+export const roleSchema = v.picklist([
+  'root',
+  'third',
+  'fifth',
+  'seventh',
+  'extension',
+  'colour',
+  'blue',
+  'outside',
+]);
+
+export const functionSchema = v.picklist([
+  'passing',
+  'neighbour',
+  'approach',
+  'appoggiatura',
+  'escape',
+  'suspension',
+  'anticipation',
+  'free',
+]);
+
+export const noteSchema = v.object({
+  onsetSeconds: finite,
+  offsetSeconds: finite,
+  /** Sounding pitch, fractional, against A4 = 440 Hz whatever the reference. */
+  midi: finite,
+  /** Nearest note at the reference: "F#4". */
+  name: v.string(),
+  /** From that note, at the reference. */
+  cents: finite,
+  /** The same note spelled by its chord or its key: "Gb4". */
+  spelling: v.string(),
+  /** From the chart's first downbeat. */
+  beat: finite,
+  endBeat: finite,
+  /** Bar of the form, from 0, and how often the chart has gone round; null before the first downbeat. */
+  bar: v.nullable(whole),
+  chorus: v.nullable(whole),
+  chord: v.nullable(v.string()),
+  degree: v.nullable(v.string()),
+  role: v.nullable(roleSchema),
+  keyDegree: v.string(),
+  /** Which rule gave the note its chord, as a sentence. */
+  rule: v.string(),
+  /** What a tone outside the chord does; null for chord tones and where there is no chord. */
+  function: v.nullable(functionSchema),
+  /** The notes that make it so, in order. */
+  functionNotes: v.array(noteIndex),
+  /** Early (negative) or late against the nearest eighth of the feel. */
+  offGridMs: v.nullable(finite),
+  /** Parncutt's durational accent, 0 to 1. */
+  weight: portion,
+  strongBeat: v.boolean(),
+  /** Its phrase, and whether it ends it. */
+  phrase: whole,
+  phraseEnd: v.boolean(),
+  attack: v.picklist(['struck', 'legato']),
+  bendSemitones: finite,
+  vibrato: v.nullable(v.object({ rateHz: finite, depthCents: finite })),
+});
