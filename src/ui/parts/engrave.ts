@@ -1,0 +1,84 @@
+/** How a chord symbol or a degree is set: which letters stand large, which are raised, and with what signs. */
+
+/** A chord symbol taken apart the way an engraver sets it. */
+export interface EngravedChord {
+  /** "B" */
+  readonly letter: string;
+  /** "♭", "♯" or "" */
+  readonly accidental: string;
+  /** On the line, smaller: "m", "−", "dim" … */
+  readonly stem: string;
+  /** Raised: "7", "7♭9", "maj7", "sus4" … */
+  readonly raised: string;
+  /** After the slash, signs in place, or null. */
+  readonly bass: string | null;
+}
+
+const SYMBOL = /^([A-Ga-g])(bb|##|b|#|♭|♯)?(.*)$/u;
+const STEM = /^(min|mi|m(?!aj|a)|-|−|dim|aug)/u;
+
+/**
+ * Takes a symbol apart. A symbol that begins with no note letter ("N.C.", "%") comes back whole in `letter`.
+ * @example engraveChord('Bbm7b5') // letter 'B', accidental '♭', stem 'm', raised '7♭5', bass null
+ */
+export function engraveChord(symbol: string): EngravedChord {
+  const [, letter, accidental = '', rest = ''] = SYMBOL.exec(symbol.trim()) ?? [];
+  if (letter === undefined) return { letter: symbol, accidental: '', stem: '', raised: '', bass: null };
+  const slash = /\/([A-Ga-g](?:b|#|♭|♯)?)$/u.exec(rest);
+  const quality = slash === null ? rest : rest.slice(0, slash.index);
+  const stem = STEM.exec(quality)?.[0] ?? '';
+  return {
+    letter: letter.toUpperCase(),
+    accidental: withSigns(accidental),
+    stem: stem === '-' ? '−' : stem,
+    raised: qualitySigns(quality.slice(stem.length)),
+    bass: slash === null ? null : withSigns(slash[1] ?? ''),
+  };
+}
+
+/** "Bb" → "B♭", "#11" → "♯11", "b7" → "♭7": ASCII accidentals of a note name or a degree become signs. */
+export function withSigns(text: string): string {
+  return text
+    .replaceAll('##', '𝄪')
+    .replaceAll('#', '♯')
+    .replace(/(?<=^|[A-G♭])b+/gu, (run) => '♭'.repeat(run.length))
+    .replace(/b(?=\d)/gu, '♭');
+}
+
+/** Chord symbols and note names inside a sentence get their signs; other words are left alone. */
+export function signsInText(sentence: string): string {
+  return sentence.replace(
+    /(?<![\p{L}\d])(?:[A-G](?:bb|##|b|#)(?![a-zA-Z])|[A-G](?:bb|##|b|#)(?=m|maj|dim|sus|\d|-)|(?:b|#)\d{1,2}(?!\d))[\w#+]*/gu,
+    (word) => withSigns(word),
+  );
+}
+
+/** "C#m7b5/E" as a screen reader should say it: "C sharp m7 flat 5 over E". */
+export function spokenChord(symbol: string): string {
+  const { letter, accidental, stem, raised, bass } = engraveChord(symbol);
+  const tail = `${stem === '−' ? 'minor ' : stem}${raised}${bass === null ? '' : ` over ${bass}`}`;
+  return speakSigns(`${letter}${accidental} ${tail}`);
+}
+
+/** "♭7" → "flat 7". */
+export function speakSigns(text: string): string {
+  return withSigns(text)
+    .replaceAll('♭', ' flat ')
+    .replaceAll('♯', ' sharp ')
+    .replaceAll('𝄪', ' double sharp ')
+    .replaceAll('Δ', ' major seventh ')
+    .replaceAll('ø', ' half-diminished ')
+    .replaceAll('°', ' diminished ')
+    .replace(/\s+/gu, ' ')
+    .trim();
+}
+
+function qualitySigns(quality: string): string {
+  return quality
+    .replace(/^o(?=7|$)/u, '°')
+    .replace(/^h(?=7|$)/u, 'ø')
+    .replaceAll('^', 'Δ')
+    .replaceAll('△', 'Δ')
+    .replaceAll('#', '♯')
+    .replace(/b(?=\d)/gu, '♭');
+}

@@ -1,0 +1,106 @@
+/**
+ * One mark for each role: a shape of its own, so that colour only repeats what shape has said. Filled marks
+ * stand ashore (the chord names the tone); open ones are still at sea. Corners count: the third has three, the
+ * fifth five, the seventh seven.
+ *
+ * Paths are drawn in a box from −12 to 12, centred on 0, y down, and serve SVG and canvas alike.
+ */
+import type { Report } from '../../core/report/schema.ts';
+
+export type Role = NonNullable<Report['notes'][number]['role']>;
+
+export interface RoleMark {
+  /** As said in a sentence. */
+  readonly name: string;
+  /** What it is, for the key to the marks. */
+  readonly meaning: string;
+  readonly path: string;
+  /** Filled, or drawn as a line. */
+  readonly filled: boolean;
+  /** Thirds and sevenths tell the chord apart: they take the colour of the shore. */
+  readonly guide: boolean;
+}
+
+/** A star or polygon with the first point up; `inner` equal to `outer` leaves out the inner corners. */
+function corners(count: number, outer: number, inner: number | null): string {
+  const steps = inner === null ? count : count * 2;
+  const points = Array.from({ length: steps }, (_, i) => {
+    const radius = inner === null || i % 2 === 0 ? outer : inner;
+    const angle = (i / steps) * 2 * Math.PI - Math.PI / 2;
+    return `${(radius * Math.cos(angle)).toFixed(2)} ${(radius * Math.sin(angle)).toFixed(2)}`;
+  });
+  return `M${points.join('L')}Z`;
+}
+
+export const ROLE_MARKS: Readonly<Record<Role, RoleMark>> = {
+  root: {
+    name: 'root',
+    meaning: 'the tone the chord is named after',
+    path: 'M0 -9.5A9.5 9.5 0 1 1 0 9.5A9.5 9.5 0 1 1 0 -9.5Z',
+    filled: true,
+    guide: false,
+  },
+  third: {
+    name: 'third',
+    meaning: 'says major or minor',
+    path: 'M0 -11L11.2 9.2L-11.2 9.2Z',
+    filled: true,
+    guide: true,
+  },
+  fifth: {
+    name: 'fifth',
+    meaning: 'stands, and says little',
+    path: corners(5, 11, 8.2),
+    filled: true,
+    guide: false,
+  },
+  seventh: {
+    name: 'seventh',
+    meaning: 'wants to move on; the sixth of a 6 chord sits here',
+    path: corners(7, 11.6, 5.6),
+    filled: true,
+    guide: true,
+  },
+  extension: {
+    name: 'extension',
+    meaning: 'a 9, 11 or 13 that the symbol writes',
+    path: 'M0 -12L8 0L0 12L-8 0Z',
+    filled: true,
+    guide: false,
+  },
+  colour: {
+    name: 'colour',
+    meaning: 'not in the chord, but in the palette',
+    path: 'M0 -11L7.6 0L0 11L-7.6 0Z',
+    filled: false,
+    guide: false,
+  },
+  blue: {
+    name: 'blue note',
+    meaning: 'between the two thirds, or the flat five',
+    path: 'M6 -9.2A10.6 10.6 0 1 0 6 9.2A10.4 10.4 0 0 1 6 -9.2Z',
+    filled: false,
+    guide: false,
+  },
+  outside: {
+    name: 'outside',
+    meaning: 'in neither',
+    path: 'M-11 4C-8.4 -7 -3.6 -7 0 0C3.6 7 8.4 7 11 -4',
+    filled: false,
+    guide: false,
+  },
+};
+
+/** A change that no note met: a rest hung from the shore. */
+export const OPEN_MARK: RoleMark = {
+  name: 'open',
+  meaning: 'a rest on the change: counted apart, never as a miss',
+  path: 'M-10 -5H10V5H-10Z',
+  filled: false,
+  guide: false,
+};
+
+export const ROLES = Object.keys(ROLE_MARKS) as readonly Role[];
+
+/** Whether the chord names the tone. */
+export const isAshore = (role: Role | null): boolean => role !== null && ROLE_MARKS[role].filled;

@@ -1,0 +1,87 @@
+/** The form as bars on a one-line staff: what stands where, before anything is drawn. */
+import type { Timeline } from '../../core/chart/timeline.ts';
+import type { Report } from '../../core/report/schema.ts';
+
+export type Landing = Report['landings'][number];
+
+/** A stretch of one chord inside one bar. */
+export interface SheetCell {
+  /** As written; null over N.C. */
+  readonly symbol: string | null;
+  /** From the bar line, in beats. */
+  readonly startBeat: number;
+  readonly beats: number;
+  /** The chord simply goes on from the bar before: a repeat sign stands instead of its name. */
+  readonly goesOn: boolean;
+}
+
+export interface SheetBar {
+  readonly index: number;
+  readonly beats: number;
+  readonly cells: readonly SheetCell[];
+}
+
+/** One chorus of a timeline as bars. */
+export function sheetBars(timeline: Timeline): readonly SheetBar[] {
+  const { bars, beatsPerBar } = timeline;
+  return Array.from({ length: bars }, (_, index) => {
+    const from = index * beatsPerBar;
+    const cells = timeline.spansBetween(from, from + beatsPerBar).map((span): SheetCell => {
+      const start = Math.max(span.startBeat, from);
+      return {
+        symbol: span.chord?.symbol ?? null,
+        startBeat: start - from,
+        beats: Math.min(span.endBeat, from + beatsPerBar) - start,
+        goesOn: span.startBeat < from,
+      };
+    });
+    return { index, beats: beatsPerBar, cells };
+  });
+}
+
+/** Where an absolute beat lies in the form; beats before the first downbeat have no place. */
+export interface Place {
+  readonly chorus: number;
+  readonly bar: number;
+  /** From the bar line. */
+  readonly beatInBar: number;
+}
+
+export function placeOf(beat: number, bars: number, beatsPerBar: number): Place | null {
+  if (beat < 0 || bars < 1) return null;
+  const bar = Math.floor(beat / beatsPerBar);
+  return { chorus: Math.floor(bar / bars), bar: bar % bars, beatInBar: beat - bar * beatsPerBar };
+}
+
+/** All landings made at one place of the form, oldest chorus first. */
+export interface LandingsHere {
+  readonly beatInBar: number;
+  readonly landings: readonly { readonly chorus: number; readonly landing: Landing; readonly index: number }[];
+}
+
+/** Landings gathered by bar of the form and by place in the bar. `index` is that in the report's list. */
+export function landingsByBar(
+  landings: readonly Landing[],
+  bars: number,
+  beatsPerBar: number,
+): readonly (readonly LandingsHere[])[] {
+  const gathered = Array.from({ length: bars }, () => new Map<number, LandingsHere['landings'][number][]>());
+  for (const [index, landing] of landings.entries()) {
+    const place = placeOf(landing.beat, bars, beatsPerBar);
+    if (place === null) continue;
+    const here = gathered[place.bar];
+    const list = here?.get(place.beatInBar) ?? [];
+    list.push({ chorus: place.chorus, landing, index });
+    here?.set(place.beatInBar, list);
+  }
+  return gathered.map((bar) => [...bar].map(([beatInBar, list]) => ({ beatInBar, landings: list })));
+}
+
+/**
+ * How many bars stand in a row: four, as lead sheets have it; eight where a long form meets a wide page, two
+ * where four would be too narrow for a chord name.
+ */
+export function barsInRow(bars: number, widthPx: number): number {
+  if (widthPx < 300) return 2;
+  return bars > 16 && widthPx >= 900 ? 8 : 4;
+}
