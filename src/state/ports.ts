@@ -2,6 +2,7 @@
  * What the state classes need from the outside world, in their own words. `main.ts` fills these in with the
  * real audio, worker and storage; the unit tests fill them in with fakes. Nothing here is a browser object.
  */
+import type { GradeOrder } from '../analysis/order.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { BandClock } from '../audio/clock.ts';
 import type { BandPart } from '../core/band/events.ts';
@@ -10,7 +11,7 @@ import type { HeardNote, LiveReading } from '../core/notes/note.ts';
 import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import type { StoredTake, TakeCard, TakeDetails, TakeId, UnfinishedTake } from './take.ts';
+import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
 /** Mono samples as they are kept: 16-bit, so that an exported take is graded from the very same numbers. */
 export interface TakeAudio {
@@ -63,10 +64,10 @@ export interface AudioPort {
   decode(bytes: ArrayBuffer, fileName: string): Promise<Outcome<TakeAudio>>;
 }
 
-/** One listening session in the worker: hops in, readings and committed notes out. */
+/** One listening in the worker: hops in, readings and committed notes out. */
 export interface LiveListener {
-  hop(samples: Float32Array): void;
-  finish(): Promise<Outcome<readonly HeardNote[]>>;
+  /** The samples are handed over: they can't be read afterwards. */
+  hop(samples: Float32Array<ArrayBuffer>): void;
   dispose(): void;
 }
 
@@ -77,37 +78,25 @@ export interface LiveListenerEvents {
   failed(sentence: string): void;
 }
 
-/** What is needed to grade a recording, as plain data that crosses into a worker. */
-export interface GradeOrder {
-  readonly chartText: string;
-  readonly key: string;
-  readonly bpm: number;
-  readonly swing: number;
-  readonly firstBeatSeconds: number;
-  readonly reference: number | 'auto';
-  readonly source: 'microphone' | 'audio';
-}
-
 export interface AnalysisPort {
   listen(sampleRate: number, events: LiveListenerEvents): Promise<Outcome<LiveListener>>;
+  /** @param progress called with a share, 0 to 1 */
   grade(audio: TakeAudio, order: GradeOrder, progress: (share: number) => void): Promise<Outcome<Report>>;
 }
 
 /** A take being written while it is played. Every verb answers; none throws. */
 export interface TakeWriter {
+  readonly id: TakeId;
   append(samples: Int16Array): void;
-  /** Called once when the disk will take no more; the caller goes on in memory. */
-  onFull(listener: (sentence: string) => void): void;
-  /** The first downbeat in seconds from the first sample, known once the clock has spoken. */
   setFirstBeat(seconds: number): void;
-  finish(): Promise<Outcome<TakeId>>;
-  /** Throws the take away. */
-  discard(): Promise<void>;
+  /** null when the whole take is safe, else what stopped the writing. */
+  finish(): Promise<string | null>;
 }
 
 export interface TakesPort {
-  begin(details: TakeDetails): Promise<Outcome<TakeWriter>>;
-  saveReport(id: TakeId, report: Report): Promise<Outcome<void>>;
+  /** @param onFull called at most once, when nothing more can be written; the caller goes on in memory */
+  begin(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<TakeWriter>>;
+  saveReport(id: TakeId, report: Report, summary: TakeSummary): Promise<Outcome<void>>;
   list(): Promise<{ readonly takes: readonly TakeCard[]; readonly sentences: readonly string[] }>;
   unfinished(): Promise<readonly UnfinishedTake[]>;
   open(id: TakeId): Promise<Outcome<StoredTake>>;

@@ -1,0 +1,92 @@
+/** Sounds as private files of this page, each written by a worker of its own and safe after every append. */
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { Requests } from '../core/requests.ts';
+import { attempt, isNamed, storageSentence } from './database.ts';
+import type { PcmFileAnswer, PcmFileRequest } from './pcm-file.worker.ts';
+import { soundsFolder } from './sounds-folder.ts';
+import type { Sounds, SoundWriter } from './sounds.ts';
+
+const fileName = (id: string) => `${id}.pcm`;
+
+/** A message without its number; one kind at a time. */
+type Order<R> = R extends { readonly id: number } ? Omit<R, 'id'> : never;
+
+class OpfsWriter implements SoundWriter {
+  readonly #requests = new Requests();
+  readonly #worker: Worker;
+
+  constructor(worker: Worker) {
+    this.#worker = worker;
+    worker.onmessage = ({ data }: MessageEvent<PcmFileAnswer>) => {
+      this.#requests.answer(data.id, data.outcome);
+    };
+    worker.onerror = () => this.#requests.fail(storageSentence(null));
+  }
+
+  open(name: string): Promise<Outcome<void>> {
+    return this.#ask({ kind: 'open', name });
+  }
+
+  append(samples: Int16Array): Promise<Outcome<void>> {
+    const own = new Int16Array(samples);
+    return this.#ask({ kind: 'append', samples: own }, [own.buffer]);
+  }
+
+  async close(): Promise<void> {
+    await this.#ask({ kind: 'close' });
+    this.#worker.terminate();
+    this.#requests.fail(storageSentence(null));
+  }
+
+  #ask(order: Order<PcmFileRequest>, transfer: Transferable[] = []): Promise<Outcome<void>> {
+    return this.#requests.ask((id) => this.#worker.postMessage({ ...order, id }, transfer));
+  }
+}
+
+/** Answers null where this browser has no private files, or none that a worker can write. */
+export async function opfsSounds(): Promise<Sounds | null> {
+  // Safari before 16.4 has the folder without the verb that writes; a page can only see the folder, so `create`
+  // may still fail, and the caller then falls back.
+  if (typeof navigator.storage?.getDirectory !== 'function' || typeof Worker === 'undefined') return null;
+  try {
+    await soundsFolder();
+  } catch {
+    return null;
+  }
+  return { create, read, frames, remove };
+}
+
+async function create(id: string): Promise<Outcome<SoundWriter>> {
+  const writer = new OpfsWriter(
+    new Worker(new URL('./pcm-file.worker.ts', import.meta.url), { type: 'module' }),
+  );
+  const opened = await writer.open(fileName(id));
+  if (opened.ok) return good(writer);
+  await writer.close();
+  return bad(opened.sentence);
+}
+
+/** The file as it stands; null where there is none. */
+async function fileOf(id: string): Promise<File | null> {
+  try {
+    return await (await (await soundsFolder()).getFileHandle(fileName(id))).getFile();
+  } catch (error) {
+    if (isNamed(error, 'NotFoundError')) return null;
+    throw error;
+  }
+}
+
+function read(id: string): Promise<Outcome<Int16Array>> {
+  return attempt(async () => {
+    const bytes = await (await fileOf(id))?.arrayBuffer();
+    return bytes ? new Int16Array(bytes, 0, Math.floor(bytes.byteLength / 2)) : new Int16Array(0);
+  });
+}
+
+async function frames(id: string): Promise<number> {
+  return Math.floor(((await fileOf(id))?.size ?? 0) / 2);
+}
+
+async function remove(id: string): Promise<void> {
+  if ((await fileOf(id)) !== null) await (await soundsFolder()).removeEntry(fileName(id));
+}

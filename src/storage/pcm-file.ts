@@ -1,0 +1,43 @@
+/** Appends samples to an open file and makes each append safe. No browser in here: the worker hands the file in. */
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { DISK_FULL, storageSentence } from './database.ts';
+
+/** The part of FileSystemSyncAccessHandle (File System standard, WHATWG) that is used. */
+export interface SyncFile {
+  write(data: Int16Array<ArrayBuffer>, options: { at: number }): number;
+  truncate(bytes: number): void;
+  flush(): void;
+  close(): void;
+}
+
+export class PcmFile {
+  readonly #file: SyncFile;
+  #bytes = 0;
+
+  constructor(file: SyncFile) {
+    this.#file = file;
+    this.#file.truncate(0);
+  }
+
+  append(samples: Int16Array<ArrayBuffer>): Outcome<void> {
+    try {
+      const written = this.#file.write(samples, { at: this.#bytes });
+      if (written < samples.byteLength) {
+        // A disk that fills up may take a part: what is there stays whole samples.
+        this.#bytes += written - (written % 2);
+        this.#file.truncate(this.#bytes);
+        this.#file.flush();
+        return bad(DISK_FULL);
+      }
+      this.#file.flush();
+      this.#bytes += written;
+      return good(undefined);
+    } catch (error) {
+      return bad(storageSentence(error));
+    }
+  }
+
+  dispose(): void {
+    this.#file.close();
+  }
+}

@@ -1,0 +1,42 @@
+/** Writes one take: opens its private file and hands every message on to `PcmFile`. */
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { soundsFolder } from './sounds-folder.ts';
+import { storageSentence } from './database.ts';
+import { PcmFile, type SyncFile } from './pcm-file.ts';
+
+export type PcmFileRequest =
+  | { readonly id: number; readonly kind: 'open'; readonly name: string }
+  | { readonly id: number; readonly kind: 'append'; readonly samples: Int16Array<ArrayBuffer> }
+  | { readonly id: number; readonly kind: 'close' };
+
+export interface PcmFileAnswer {
+  readonly id: number;
+  readonly outcome: Outcome<void>;
+}
+
+let file: PcmFile | null = null;
+
+async function open(name: string): Promise<Outcome<void>> {
+  try {
+    const handle = await (await soundsFolder()).getFileHandle(name, { create: true });
+    // Only workers have this verb, so the page's type library does not know it.
+    const opener = handle as unknown as { createSyncAccessHandle(): Promise<SyncFile> };
+    file = new PcmFile(await opener.createSyncAccessHandle());
+    return good(undefined);
+  } catch (error) {
+    return bad(storageSentence(error));
+  }
+}
+
+async function act(request: PcmFileRequest): Promise<Outcome<void>> {
+  if (request.kind === 'open') return open(request.name);
+  if (request.kind === 'append') return file?.append(request.samples) ?? bad(storageSentence(null));
+  file?.dispose();
+  file = null;
+  return good(undefined);
+}
+
+self.onmessage = async ({ data }: MessageEvent<PcmFileRequest>) => {
+  const answer: PcmFileAnswer = { id: data.id, outcome: await act(data) };
+  self.postMessage(answer);
+};

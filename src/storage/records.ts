@@ -1,0 +1,85 @@
+/** The shape of what is kept on this machine. Everything read back goes through these schemas. */
+import * as v from 'valibot';
+import { feelNames } from '../core/band/settings.ts';
+
+const text = v.string();
+const seconds = v.pipe(v.number(), v.finite());
+
+/** What is known about a take besides its sound: written when it begins, so that a cut-off one can be graded. */
+export const TakeDetailsSchema = v.object({
+  title: text,
+  /** ISO 8601. */
+  startedAt: v.pipe(text, v.isoTimestamp()),
+  source: v.picklist(['microphone', 'recording', 'demo']),
+  /** The chart in our own text form, already in its key. */
+  chartText: text,
+  /** "Bb", "A minor". */
+  key: text,
+  bpm: v.pipe(v.number(), v.minValue(1)),
+  feel: v.picklist(feelNames),
+  /** Share of the beat that the first eighth takes. */
+  swing: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+  /** A4 in Hz, or estimated from the playing. */
+  reference: v.union([v.pipe(v.number(), v.minValue(1)), v.literal('auto')]),
+  sampleRate: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  /** Where the first downbeat lies, from the first sample, round trip included; null until it is known. */
+  firstBeatSeconds: v.nullable(seconds),
+});
+export type TakeDetails = Readonly<v.InferOutput<typeof TakeDetailsSchema>>;
+
+/** The headline of a report, kept with the take so that a list need not read every report. */
+export const TakeSummarySchema = v.object({
+  notes: v.number(),
+  chordToneShare: v.nullable(v.number()),
+  thirdShare: v.nullable(v.number()),
+  landings: v.object({
+    count: v.number(),
+    open: v.number(),
+    chordTones: v.number(),
+    thirds: v.number(),
+  }),
+  headline: text,
+});
+export type TakeSummary = Readonly<v.InferOutput<typeof TakeSummarySchema>>;
+
+export const TakeRecordSchema = v.object({
+  id: v.pipe(text, v.regex(/^[\w-]+$/)),
+  details: TakeDetailsSchema,
+  /** false while it is being played, and for ever if the page was closed meanwhile. */
+  finished: v.boolean(),
+  frames: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  summary: v.nullable(TakeSummarySchema),
+});
+export type TakeRecord = v.InferOutput<typeof TakeRecordSchema>;
+
+export const ChartRecordSchema = v.object({
+  id: text,
+  title: text,
+  chartText: text,
+  key: text,
+});
+export type ChartRecord = Readonly<v.InferOutput<typeof ChartRecordSchema>>;
+
+export type TakeId = string;
+
+/** A row of the list of takes. */
+export interface TakeCard extends TakeDetails {
+  readonly id: TakeId;
+  readonly durationSeconds: number;
+  readonly summary: TakeSummary | null;
+}
+
+/** A take whose page was closed, or whose machine stopped, while it was being played. */
+export interface UnfinishedTake {
+  readonly id: TakeId;
+  readonly details: TakeDetails;
+  readonly durationSeconds: number;
+}
+
+/** A take with its sound: mono, 16-bit. `report` is what was stored, not yet read through its schema. */
+export interface StoredTake {
+  readonly id: TakeId;
+  readonly details: TakeDetails;
+  readonly samples: Int16Array;
+  readonly report: unknown;
+}

@@ -1,0 +1,16 @@
+/** Where the sound of takes is kept: raw mono 16-bit samples, appended while playing, safe after every append. */
+import type { Outcome } from '../core/outcome.ts';
+
+export interface SoundWriter {
+  /** Answers when the samples are safe on the disk. After the first failure nothing more is written. */
+  append(samples: Int16Array): Promise<Outcome<void>>;
+  close(): Promise<void>;
+}
+
+export interface Sounds {
+  create(id: string): Promise<Outcome<SoundWriter>>;
+  read(id: string): Promise<Outcome<Int16Array>>;
+  /** Samples kept so far; 0 for a sound that is not there. */
+  frames(id: string): Promise<number>;
+  remove(id: string): Promise<void>;
+}

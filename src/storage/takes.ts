@@ -1,0 +1,181 @@
+/** The takes on this machine: begun, appended to, finished, found again when they were cut off. */
+import * as v from 'valibot';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { attempt, type Database } from './database.ts';
+import {
+  TakeRecordSchema,
+  type StoredTake,
+  type TakeCard,
+  type TakeDetails,
+  type TakeId,
+  type TakeRecord,
+  type TakeSummary,
+  type UnfinishedTake,
+} from './records.ts';
+import type { Sounds } from './sounds.ts';
+import { TakeWriter } from './take-writer.ts';
+
+const GONE = 'This take is no longer on this machine.';
+const UNREADABLE = (id: string) =>
+  `The record of take ${id} can't be read; its sound is left where it is, the other takes are not touched.`;
+
+/** Tells the pages of one browser which takes are being played right now (Web Locks). */
+export interface Locks {
+  /** Holds the name until the answer is called. */
+  hold(name: string): Promise<() => void>;
+  held(): Promise<ReadonlySet<string>>;
+}
+
+export class Takes {
+  readonly #db: Database;
+  readonly #sounds: Sounds;
+  readonly #locks: Locks;
+  readonly #newId: () => string;
+
+  constructor(ports: {
+    readonly db: Database;
+    readonly sounds: Sounds;
+    readonly locks: Locks;
+    readonly newId: () => string;
+  }) {
+    this.#db = ports.db;
+    this.#sounds = ports.sounds;
+    this.#locks = ports.locks;
+    this.#newId = ports.newId;
+  }
+
+  /** Begins a take: its record is safe before the first sample. `onFull` is called at most once. */
+  async begin(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<TakeWriter>> {
+    const id = this.#newId();
+    const record: TakeRecord = { id, details, finished: false, frames: 0, summary: null };
+    const put = await attempt(() => this.#db.put('takes', record, id));
+    if (!put.ok) return put;
+    const sound = await this.#sounds.create(id);
+    if (!sound.ok) {
+      await attempt(() => this.#db.delete('takes', id));
+      return sound;
+    }
+    return good(
+      new TakeWriter({
+        id,
+        sound: sound.value,
+        sampleRate: details.sampleRate,
+        onFull,
+        onFirstBeat: (firstBeatSeconds) =>
+          this.#change(id, (old) => ({ ...old, details: { ...old.details, firstBeatSeconds } })),
+        onFinish: (frames) => this.#change(id, (old) => ({ ...old, finished: true, frames })),
+        release: await this.#locks.hold(lockName(id)),
+      }),
+    );
+  }
+
+  /** Keeps the report with its take; a take that was cut off is whole from then on. */
+  saveReport(id: TakeId, report: unknown, summary: TakeSummary): Promise<Outcome<void>> {
+    return attempt(async () => {
+      const frames = await this.#sounds.frames(id);
+      await this.#db.put('reports', report, id);
+      await this.#change(id, (old) => ({ ...old, finished: true, frames, summary }));
+    });
+  }
+
+  /** Finished takes, newest first, and a sentence for each record that can't be read. */
+  async list(): Promise<{ readonly takes: readonly TakeCard[]; readonly sentences: readonly string[] }> {
+    const { records, sentences } = await this.#records();
+    const takes = records
+      .filter((record) => record.finished)
+      .map(({ id, details, frames, summary }) => ({
+        ...details,
+        id,
+        durationSeconds: frames / details.sampleRate,
+        summary,
+      }))
+      .sort((a, b) => (a.startedAt < b.startedAt ? 1 : -1));
+    return { takes, sentences };
+  }
+
+  /** Takes that were cut off with something in them. Empty ones are swept away; one being played is left alone. */
+  async unfinished(): Promise<readonly UnfinishedTake[]> {
+    const { records } = await this.#records();
+    const held = await this.#locks.held();
+    const cut: UnfinishedTake[] = [];
+    for (const { id, details } of records.filter((r) => !r.finished && !held.has(lockName(r.id)))) {
+      const frames = await attempt(() => this.#sounds.frames(id));
+      if (frames.ok && frames.value === 0) await this.remove(id);
+      else if (frames.ok) cut.push({ id, details, durationSeconds: frames.value / details.sampleRate });
+    }
+    return cut;
+  }
+
+  async open(id: TakeId): Promise<Outcome<StoredTake>> {
+    const record = await attempt(() => this.#db.get('takes', id));
+    if (!record.ok) return record;
+    if (record.value === undefined) return bad(GONE);
+    const parsed = v.safeParse(TakeRecordSchema, record.value);
+    if (!parsed.success) return bad(UNREADABLE(id));
+    const samples = await this.#sounds.read(id);
+    if (!samples.ok) return samples;
+    const report = await attempt(() => this.#db.get('reports', id));
+    return good({
+      id,
+      details: parsed.output.details,
+      samples: samples.value,
+      report: report.ok ? (report.value ?? null) : null,
+    });
+  }
+
+  rename(id: TakeId, title: string): Promise<Outcome<void>> {
+    return attempt(() => this.#change(id, (old) => ({ ...old, details: { ...old.details, title } })));
+  }
+
+  remove(id: TakeId): Promise<Outcome<void>> {
+    return attempt(async () => {
+      await this.#sounds.remove(id);
+      await this.#db.delete('reports', id);
+      await this.#db.delete('takes', id);
+    });
+  }
+
+  async #records(): Promise<{
+    readonly records: readonly TakeRecord[];
+    readonly sentences: readonly string[];
+  }> {
+    const all = await attempt(async () => {
+      const keys = await this.#db.getAllKeys('takes');
+      return Promise.all(keys.map(async (key) => [key, await this.#db.get('takes', key)] as const));
+    });
+    if (!all.ok) return { records: [], sentences: [all.sentence] };
+    const records: TakeRecord[] = [];
+    const sentences: string[] = [];
+    for (const [key, value] of all.value) {
+      const parsed = v.safeParse(TakeRecordSchema, value);
+      if (parsed.success) records.push(parsed.output);
+      else sentences.push(UNREADABLE(key));
+    }
+    return { records, sentences };
+  }
+
+  /** One record, changed in one transaction. A record that is gone or broken is left as it is. */
+  async #change(id: TakeId, change: (old: TakeRecord) => TakeRecord): Promise<void> {
+    const tx = this.#db.transaction('takes', 'readwrite');
+    const parsed = v.safeParse(TakeRecordSchema, await tx.store.get(id));
+    if (parsed.success) await tx.store.put(change(parsed.output), id);
+    await tx.done;
+  }
+}
+
+const lockName = (id: string) => `landfall take ${id}`;
+
+/** Web Locks; where a browser has none, no take counts as being played elsewhere. */
+export function browserLocks(): Locks {
+  if (!('locks' in navigator)) return { hold: async () => () => {}, held: async () => new Set() };
+  return {
+    hold: (name) =>
+      new Promise((resolve) => {
+        void navigator.locks.request(name, () => new Promise<void>((release) => resolve(release)));
+      }),
+    held: async () => {
+      const { held = [] } = await navigator.locks.query();
+      return new Set(held.map((lock) => lock.name ?? ''));
+    },
+  };
+}
