@@ -1,0 +1,91 @@
+/**
+ * How sure a share is, and how likely luck is to give as much. All exact or closed, nothing simulated.
+ */
+
+/** The 97.5 % point of the standard normal distribution: two-sided 95 %. */
+const Z_95 = 1.959963984540054;
+
+/** An interval of shares, 0 to 1. */
+export interface Interval {
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Wilson score interval, 95 %, of `hits` out of `of` (E. B. Wilson, J. Am. Stat. Assoc. 22, 1927).
+ * Unlike the plain normal interval it stays inside 0 to 1 and holds for a dozen events.
+ * Both may be fractions (weighted shares); null for no events.
+ * @throws RangeError unless 0 <= hits <= of
+ * @example wilsonInterval(7, 12) // { low: 0.320, high: 0.807 }
+ */
+export function wilsonInterval(hits: number, of: number): Interval | null {
+  if (!(hits >= 0 && hits <= of)) throw new RangeError(`hits must lie in 0..${of}, found ${hits}`);
+  if (of === 0) return null;
+  const share = hits / of;
+  const z2 = Z_95 * Z_95;
+  const middle = (share + z2 / (2 * of)) / (1 + z2 / of);
+  const half = (Z_95 / (1 + z2 / of)) * Math.sqrt((share * (1 - share)) / of + z2 / (4 * of * of));
+  return {
+    low: hits === 0 ? 0 : Math.max(0, middle - half),
+    high: hits === of ? 1 : Math.min(1, middle + half),
+  };
+}
+
+/**
+ * Distribution of the number of successes among independent events of unlike chances (Poisson binomial):
+ * element k is the chance of exactly k. By convolution, one event after another; every term is a sum of products
+ * of non-negative numbers, so nothing cancels.
+ * @throws RangeError for a chance outside 0..1
+ * @example poissonBinomial([0.1, 0.2, 0.3])[0] // 0.504
+ */
+export function poissonBinomial(chances: readonly number[]): readonly number[] {
+  let distribution = [1];
+  for (const chance of chances) {
+    if (!(chance >= 0 && chance <= 1)) throw new RangeError(`a chance must lie in 0..1, found ${chance}`);
+    const next = new Array<number>(distribution.length + 1).fill(0);
+    distribution.forEach((weight, k) => {
+      next[k] = next[k]! + weight * (1 - chance);
+      next[k + 1] = next[k + 1]! + weight * chance;
+    });
+    distribution = next;
+  }
+  return distribution;
+}
+
+/**
+ * Chance of `hits` successes or more (the exact upper tail).
+ * Summed from the small end, so that a tail of 1e-12 keeps its digits.
+ */
+export function upperTail(chances: readonly number[], hits: number): number {
+  if (hits <= 0) return 1;
+  const tail = poissonBinomial(chances)
+    .slice(hits)
+    .reduceRight((sum, weight) => sum + weight, 0);
+  return Math.min(1, tail);
+}
+
+/** Middle value, the mean of the two middle ones for an even count; null for none. */
+export function median(values: readonly number[]): number | null {
+  if (values.length === 0) return null;
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
+}
+
+/** Standard deviation of a sample (n - 1); null below two values. */
+export function standardDeviation(values: readonly number[]): number | null {
+  if (values.length < 2) return null;
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  return Math.sqrt(squares / (values.length - 1));
+}
+
+/**
+ * How many equal events a set of weights is worth: (sum w)^2 / sum w^2 (L. Kish, Survey Sampling, 1965).
+ * Long and short notes together say less than as many notes of one length.
+ */
+export function effectiveCount(weights: readonly number[]): number {
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  const squares = weights.reduce((total, weight) => total + weight * weight, 0);
+  return squares === 0 ? 0 : (sum * sum) / squares;
+}
