@@ -1,0 +1,66 @@
+/** Keys as players name them. */
+import type { Key } from './chord.ts';
+import { pitchClassOf } from './spelling.ts';
+
+/** Tonics whose signature has seven accidentals at most: the keys that music is written in. */
+export const MAJOR_TONICS = [
+  'C',
+  'Db',
+  'D',
+  'Eb',
+  'E',
+  'F',
+  'Gb',
+  'G',
+  'Ab',
+  'A',
+  'Bb',
+  'B',
+  'F#',
+  'C#',
+  'Cb',
+];
+export const MINOR_TONICS = [
+  'C',
+  'C#',
+  'D',
+  'Eb',
+  'E',
+  'F',
+  'F#',
+  'G',
+  'G#',
+  'A',
+  'Bb',
+  'B',
+  'D#',
+  'A#',
+  'Ab',
+];
+
+const KEY = /^([A-Ga-g])(b|#|♭|♯)?\s*(major|maj|minor|min|m|-)?$/;
+
+/**
+ * Reads a key: "Bb", "F# minor", "Gm", "eb major". Null when it is none. A tonic that would need double
+ * accidentals is named as it is written in practice: "D#" comes back as Eb, "Gb minor" as F# minor.
+ */
+export function parseKey(text: string): Key | null {
+  const match = KEY.exec(text.trim());
+  if (!match) return null;
+  const [, letter = '', accidental = '', word = 'major'] = match;
+  const tonic = letter.toUpperCase() + accidental.replace('♭', 'b').replace('♯', '#');
+  const mode = word === 'major' || word === 'maj' ? 'major' : 'minor';
+  return keyOn(pitchClassOf(tonic), mode, tonic);
+}
+
+/** The key on a pitch class, spelled with the fewest accidentals, or with `tonic` where that is in use. */
+export function keyOn(tonicPitchClass: number, mode: Key['mode'], tonic?: string): Key {
+  const tonics = mode === 'major' ? MAJOR_TONICS : MINOR_TONICS;
+  const known = tonics.find((name) => name === tonic);
+  const spelled = known ?? tonics.find((name) => pitchClassOf(name) === tonicPitchClass);
+  if (spelled === undefined) throw new RangeError(`a pitch class is 0 to 11, not ${tonicPitchClass}`);
+  return { tonic: spelled, tonicPitchClass, mode };
+}
+
+/** "Bb" or "F# minor": what {@link parseKey} reads back. */
+export const writeKey = (key: Key): string => (key.mode === 'major' ? key.tonic : `${key.tonic} minor`);
