@@ -1,0 +1,104 @@
+import { AttackPicker, type Attack } from './notes/attacks.ts';
+import { NoteMaker } from './notes/maker.ts';
+import type { HeardNote, LiveReading } from './notes/note.ts';
+import { Path } from './notes/path.ts';
+import { Track } from './notes/track.ts';
+import { Analyser } from './pitch/analyser.ts';
+import type { Frame } from './pitch/frame.ts';
+
+export interface ListenOptions {
+  /** Of the samples pushed, 8000 to 192000 Hz. */
+  readonly sampleRate: number;
+}
+
+/** Silence pushed at the end, so that every window reaches past the last sample. */
+const TAIL_SECONDS = 0.4;
+
+/**
+ * Samples → notes, streaming: pieces of any length give the same notes as the whole at once. Deterministic, no
+ * clock. All buffers are made in the constructor.
+ */
+export class Listener {
+  readonly #analyser: Analyser;
+  readonly #path = new Path();
+  readonly #track = new Track();
+  readonly #maker = new NoteMaker(this.#track);
+  readonly #picker: AttackPicker;
+  readonly #attacks: Attack[] = [];
+  readonly #sampleRate: number;
+  readonly #onFrame: (frame: Frame) => void;
+  #taken = 0;
+  #finished = false;
+
+  /** Throws RangeError for a sample rate outside 8000 to 192000 Hz. */
+  constructor(options: ListenOptions) {
+    const { sampleRate } = options;
+    if (!(sampleRate >= 8000 && sampleRate <= 192000)) {
+      throw new RangeError(`sampleRate must be from 8000 to 192000 Hz, not ${sampleRate}`);
+    }
+    this.#sampleRate = sampleRate;
+    this.#analyser = new Analyser(sampleRate);
+    this.#picker = new AttackPicker(this.#analyser.traces);
+    this.#onFrame = (frame) => {
+      this.#take(frame);
+    };
+  }
+
+  /** Mono samples, full scale ±1. Values that are not finite count as silence. */
+  push(samples: Float32Array): void {
+    if (this.#finished) throw new Error('push after finish: make a new Listener for the next take');
+    this.#analyser.push(samples, this.#onFrame);
+  }
+
+  /** Notes committed since the last call, in order of onset. */
+  takeNotes(): HeardNote[] {
+    const fresh = this.#maker.notes.slice(this.#taken);
+    this.#taken = this.#maker.notes.length;
+    return fresh;
+  }
+
+  /** What is heard now: the newest answer, not yet settled. */
+  get reading(): LiveReading {
+    const { latest } = this.#analyser;
+    let midi: number | null = null;
+    let best = 0.8;
+    for (let i = 0; i < latest.count; i++) {
+      const score = latest.clarity[i]! - (0.1 * (60 - latest.midi[i]!)) / 12;
+      if (latest.clarity[i]! > 0.8 && (midi === null || score > best)) {
+        midi = latest.midi[i]!;
+        best = score;
+      }
+    }
+    return { timeSeconds: latest.seconds, midi, levelDb: latest.levelDb };
+  }
+
+  /** All notes of the take, ends corrected. The listener takes no more sound afterwards. */
+  finish(): HeardNote[] {
+    if (!this.#finished) {
+      this.#analyser.push(new Float32Array(Math.ceil(TAIL_SECONDS * this.#sampleRate)), this.#onFrame);
+      this.#maker.advance(true);
+      this.#finished = true;
+    }
+    return this.#maker.notes.slice();
+  }
+
+  #take(frame: Frame): void {
+    this.#attacks.length = 0;
+    this.#picker.pick(this.#attacks);
+    for (const attack of this.#attacks) this.#maker.attack(attack);
+    const settled = this.#path.step(frame);
+    if (!settled) return;
+    this.#track.add(settled);
+    this.#maker.advance(false);
+  }
+}
+
+/**
+ * All notes of a recording: one push and finish.
+ * @example listen(samples, 48000).map((note) => note.midi)
+ */
+export function listen(samples: Float32Array, sampleRate: number): HeardNote[] {
+  const listener = new Listener({ sampleRate });
+  listener.push(samples);
+  return listener.finish();
+}

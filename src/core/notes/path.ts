@@ -1,0 +1,94 @@
+import { CANDIDATES } from '../pitch/settings.ts';
+import type { Frame } from '../pitch/frame.ts';
+import * as S from './settings.ts';
+
+const STATES = CANDIDATES + 1;
+const ROWS = 32;
+
+/** What the path settled on for one frame; written over at the next. `midi` is NaN for no pitch. */
+export interface Settled {
+  index: number;
+  seconds: number;
+  midi: number;
+  clarity: number;
+  levelDb: number;
+}
+
+/**
+ * The cheapest path through the candidates (Viterbi 1967), answered a fixed number of frames late so that live and
+ * offline are one. State 0 is "no pitch".
+ */
+export class Path {
+  readonly #midi = new Float32Array(ROWS * STATES);
+  readonly #clarity = new Float32Array(ROWS * STATES);
+  readonly #back = new Int8Array(ROWS * STATES);
+  readonly #count = new Int8Array(ROWS);
+  readonly #level = new Float32Array(ROWS);
+  readonly #seconds = new Float64Array(ROWS);
+  #cost = new Float64Array(STATES);
+  #next = new Float64Array(STATES);
+  readonly #settled: Settled = { index: 0, seconds: 0, midi: NaN, clarity: 0, levelDb: -120 };
+  #frames = 0;
+
+  /** Takes a frame; the settled frame PATH_LAG earlier, or null while there is none. */
+  step(frame: Frame): Settled | null {
+    const row = (this.#frames % ROWS) * STATES;
+    const previousRow = ((this.#frames + ROWS - 1) % ROWS) * STATES;
+    const previousCount = this.#frames === 0 ? 0 : this.#count[(this.#frames + ROWS - 1) % ROWS]!;
+    const cost = this.#cost;
+    const next = this.#next;
+    this.#count[this.#frames % ROWS] = frame.count;
+    this.#level[this.#frames % ROWS] = frame.levelDb;
+    this.#seconds[this.#frames % ROWS] = frame.seconds;
+    let least = Infinity;
+    for (let state = 0; state <= frame.count; state++) {
+      const midi = state === 0 ? NaN : frame.midi[state - 1]!;
+      const clarity = state === 0 ? 0 : frame.clarity[state - 1]!;
+      this.#midi[row + state] = midi;
+      this.#clarity[row + state] = clarity;
+      const observed =
+        state === 0
+          ? S.OBSERVATION_COST * (1 - S.UNVOICED_CLARITY)
+          : S.OBSERVATION_COST * (1 - clarity) + (S.OCTAVE_DOWN_COST * (60 - midi)) / 12;
+      let best = Infinity;
+      let from = 0;
+      for (let before = 0; before <= previousCount; before++) {
+        let step = cost[before]!;
+        if ((before === 0) !== (state === 0)) step += S.VOICING_COST;
+        else if (state !== 0) step += jumpCost(Math.abs(midi - this.#midi[previousRow + before]!));
+        if (step < best) {
+          best = step;
+          from = before;
+        }
+      }
+      next[state] = best + observed;
+      this.#back[row + state] = from;
+      if (next[state]! < least) least = next[state]!;
+    }
+    for (let state = 0; state <= frame.count; state++) next[state]! -= least;
+    this.#cost = next;
+    this.#next = cost;
+    this.#frames++;
+    return this.#frames > S.PATH_LAG ? this.#trace(frame.count) : null;
+  }
+
+  #trace(count: number): Settled {
+    let state = 0;
+    for (let s = 1; s <= count; s++) if (this.#cost[s]! < this.#cost[state]!) state = s;
+    let at = this.#frames - 1;
+    for (let k = 0; k < S.PATH_LAG; k++, at--) state = this.#back[(at % ROWS) * STATES + state]!;
+    const row = at % ROWS;
+    const settled = this.#settled;
+    settled.index = at;
+    settled.seconds = this.#seconds[row]!;
+    settled.midi = state === 0 ? NaN : this.#midi[row * STATES + state]!;
+    settled.clarity = this.#clarity[row * STATES + state]!;
+    settled.levelDb = this.#level[row]!;
+    return settled;
+  }
+}
+
+function jumpCost(semitones: number): number {
+  if (semitones < 0.5) return 0.2 * semitones;
+  return Math.min(S.JUMP_MOST, S.JUMP_COST + S.JUMP_SEMITONE_COST * semitones);
+}

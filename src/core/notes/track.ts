@@ -1,0 +1,41 @@
+import type { Settled } from './path.ts';
+
+/** 16 s of settled frames; a power of two. A longer note is measured on its last 16 s. */
+const KEPT = 2048;
+
+/** The settled frames of late, by frame number. */
+export class Track {
+  readonly #midi = new Float32Array(KEPT);
+  readonly #clarity = new Float32Array(KEPT);
+  readonly #level = new Float32Array(KEPT);
+  readonly #seconds = new Float64Array(KEPT);
+  /** Frames taken so far; the newest is `count − 1`. */
+  count = 0;
+
+  add(settled: Settled): void {
+    const at = this.count++ % KEPT;
+    this.#midi[at] = settled.midi;
+    this.#clarity[at] = settled.clarity;
+    this.#level[at] = settled.levelDb;
+    this.#seconds[at] = settled.seconds;
+  }
+
+  /** First frame still kept. */
+  get first(): number {
+    return Math.max(0, this.count - KEPT);
+  }
+
+  /** NaN where no pitch sounds or the frame does not exist. */
+  midi(frame: number): number {
+    return frame < this.first || frame >= this.count ? NaN : this.#midi[frame % KEPT]!;
+  }
+  clarity(frame: number): number {
+    return frame < this.first || frame >= this.count ? 0 : this.#clarity[frame % KEPT]!;
+  }
+  level(frame: number): number {
+    return frame < this.first || frame >= this.count ? -120 : this.#level[frame % KEPT]!;
+  }
+  seconds(frame: number): number {
+    return this.#seconds[Math.max(this.first, Math.min(this.count - 1, frame)) % KEPT]!;
+  }
+}

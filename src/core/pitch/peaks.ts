@@ -1,0 +1,91 @@
+import { CANDIDATE_SHARE, CANDIDATES } from './settings.ts';
+
+/** Peaks of a normalised square difference as lags and heights; buffers reused from frame to frame. */
+export interface Peaks {
+  count: number;
+  readonly lag: Float64Array;
+  readonly height: Float64Array;
+}
+
+export function emptyPeaks(): Peaks {
+  return { count: 0, lag: new Float64Array(CANDIDATES), height: new Float64Array(CANDIDATES) };
+}
+
+/**
+ * The key maxima (highest point between two zero crossings, McLeod & Wyvill section 5) between two lags that
+ * reach CANDIDATE_SHARE of the highest of them. When there are more than fit, the shortest lags stay: subharmonics
+ * of a true period are peaks too, its overtones are not.
+ */
+export function findPeaks(curve: Float32Array, shortest: number, longest: number, peaks: Peaks): void {
+  peaks.count = 0;
+  let best = 0;
+  // The lobe about lag 0 holds no period, only ripples of the overtones.
+  let start = 1;
+  while (start < longest && curve[start]! > 0) start++;
+  start = Math.max(start, shortest);
+  for (let lag = start; lag < longest; lag++) {
+    const y = curve[lag]!;
+    if (y > best && y > curve[lag - 1]! && y >= curve[lag + 1]!) best = y;
+  }
+  const least = best * CANDIDATE_SHARE;
+  if (best <= 0) return;
+  let lag = start;
+  while (lag < longest && peaks.count < CANDIDATES) {
+    const y = curve[lag]!;
+    if (y >= least && y > curve[lag - 1]! && y >= curve[lag + 1]!) {
+      // Highest point of this positive lobe.
+      let top = lag;
+      let next = lag + 1;
+      while (next < longest && curve[next]! > 0) {
+        if (curve[next]! > curve[top]! && curve[next]! >= curve[next + 1]!) top = next;
+        next++;
+      }
+      peaks.lag[peaks.count] = top + vertex(curve, top);
+      peaks.height[peaks.count] = Math.min(1, vertexHeight(curve, top));
+      peaks.count++;
+      lag = next;
+    } else lag++;
+  }
+}
+
+/**
+ * The period from the peak near its largest multiple inside `longest`: the error of the vertex is divided by that
+ * multiple. Goes up by steps that stay within a quarter period of the peak sought.
+ */
+export function refineLag(curve: Float32Array, lag: number, longest: number): number {
+  let period = lag;
+  let multiple = 1;
+  while ((multiple + 1) * period < longest - 1) {
+    const next = Math.min(multiple * 2, Math.floor((longest - 1) / period));
+    if (next === multiple) break;
+    const guess = next * period;
+    const reach = Math.max(1, Math.floor(period / 5));
+    let top = Math.round(guess);
+    for (let i = Math.round(guess) - reach; i <= guess + reach; i++) {
+      if (i > 0 && i < longest && curve[i]! > curve[top]!) top = i;
+    }
+    if (top < 1 || top >= longest || curve[top]! < 0.5) break;
+    const refined = (top + vertex(curve, top)) / next;
+    if (Math.abs(refined - period) > period * 0.03) break;
+    period = refined;
+    multiple = next;
+  }
+  return period;
+}
+
+/** Offset of the parabola's vertex through three points about `i`, −0.5 to 0.5. */
+function vertex(curve: Float32Array, i: number): number {
+  const a = curve[i - 1]!;
+  const b = curve[i]!;
+  const c = curve[i + 1]!;
+  const bend = a - 2 * b + c;
+  if (bend >= 0) return 0;
+  return Math.max(-0.5, Math.min(0.5, (a - c) / (2 * bend)));
+}
+
+function vertexHeight(curve: Float32Array, i: number): number {
+  const a = curve[i - 1]!;
+  const b = curve[i]!;
+  const c = curve[i + 1]!;
+  return b - ((a - c) * vertex(curve, i)) / 4;
+}
