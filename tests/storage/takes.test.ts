@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import { chunkSounds } from '../../src/storage/chunk-sounds.ts';
+import type { TakeSummary } from '../../src/storage/records.ts';
+import { details, freshDatabase, memoryLocks, memorySounds, ramp, takesOn, value } from './fakes.ts';
+
+const summary: TakeSummary = {
+  notes: 12,
+  chordToneShare: 0.5,
+  thirdShare: 0.25,
+  landings: { count: 4, open: 1, chordTones: 2, thirds: 1 },
+  headline: 'Landed on the third once in four.',
+};
+const never = () => {
+  throw new Error('the disk is not full');
+};
+
+describe('a take', () => {
+  it('comes back sample by sample, with its report and its first downbeat', async () => {
+    const takes = takesOn(await freshDatabase(), memorySounds());
+    const writer = value(await takes.begin(details, never));
+    for (let i = 0; i < 20; i++) writer.append(ramp(1000, i * 1000));
+    writer.setFirstBeat(1.25);
+    expect(await writer.finish()).toBeNull();
+    await takes.saveReport(writer.id, { any: 'report' }, summary);
+    const open = value(await takes.open(writer.id));
+    expect(open.samples).toEqual(ramp(20_000));
+    expect(open.details).toEqual({ ...details, firstBeatSeconds: 1.25 });
+    expect(open.report).toEqual({ any: 'report' });
+    expect((await takes.list()).takes).toEqual([
+      { ...details, firstBeatSeconds: 1.25, id: writer.id, durationSeconds: 2.5, summary },
+    ]);
+  });
+
+  it('is listed newest first, renamed and removed with all that belongs to it', async () => {
+    const db = await freshDatabase();
+    const sounds = memorySounds();
+    const takes = takesOn(db, sounds);
+    const ids: string[] = [];
+    for (const day of ['01', '03', '02']) {
+      const writer = value(
+        await takes.begin({ ...details, startedAt: `2026-03-${day}T10:00:00.000Z` }, never),
+      );
+      writer.append(ramp(8000));
+      await writer.finish();
+      ids.push(writer.id);
+    }
+    expect((await takes.list()).takes.map((t) => t.id)).toEqual([ids[1], ids[2], ids[0]]);
+    await takes.rename(ids[0]!, 'The good one');
+    expect((await takes.list()).takes.at(-1)?.title).toBe('The good one');
+    await takes.saveReport(ids[0]!, {}, summary);
+    await takes.remove(ids[0]!);
+    expect((await takes.list()).takes).toHaveLength(2);
+    expect(sounds.files.has(ids[0]!)).toBe(false);
+    expect(await db.getAllKeys('reports')).toEqual([]);
+    const gone = await takes.open(ids[0]!);
+    expect(gone.ok).toBe(false);
+  });
+});
+
+describe('a take that was cut off', () => {
+  it('keeps every half second that was appended, and is offered once nobody holds it', async () => {
+    const sounds = memorySounds();
+    const locks = memoryLocks();
+    const db = await freshDatabase();
+    const playing = takesOn(db, sounds, locks);
+    const writer = value(await playing.begin(details, never));
+    writer.setFirstBeat(0.5);
+    writer.append(ramp(8000 * 3 + 3999));
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    // Another page of the same browser does not touch what is being played.
+    expect(await takesOn(db, sounds, locks).unfinished()).toEqual([]);
+    // The page dies: its locks are gone, `finish` was never called.
+    const after = takesOn(db, sounds);
+    const [cut] = await after.unfinished();
+    expect(cut).toEqual({
+      id: writer.id,
+      details: { ...details, firstBeatSeconds: 0.5 },
+      durationSeconds: 3,
+    });
+    expect((await after.list()).takes).toEqual([]);
+    // Grading it makes it whole.
+    await after.saveReport(cut!.id, {}, summary);
+    expect(await after.unfinished()).toEqual([]);
+    expect((await after.list()).takes[0]?.durationSeconds).toBe(3);
+    expect(value(await after.open(cut!.id)).samples).toEqual(ramp(24_000));
+  });
+
+  it('with nothing in it is swept away', async () => {
+    const db = await freshDatabase();
+    value(await takesOn(db, memorySounds()).begin(details, never));
+    expect(await db.getAllKeys('takes')).toHaveLength(1);
+    expect(await takesOn(db, memorySounds()).unfinished()).toEqual([]);
+    expect(await db.getAllKeys('takes')).toEqual([]);
+  });
+});
+
+describe('a full disk', () => {
+  it('says so once, keeps what fitted and offers it as cut off', async () => {
+    const db = await freshDatabase();
+    const sounds = memorySounds(10_000);
+    const takes = takesOn(db, sounds);
+    const said: string[] = [];
+    const writer = value(await takes.begin(details, (sentence) => said.push(sentence)));
+    for (let i = 0; i < 30; i++) writer.append(ramp(1000, i * 1000));
+    expect(await writer.finish()).toBe('The disk is full.');
+    expect(said).toEqual(['The disk is full.']);
+    expect(sounds.files.get(writer.id)).toEqual(ramp(8000));
+    expect(await takes.unfinished()).toMatchObject([{ id: writer.id, durationSeconds: 1 }]);
+  });
+});
+
+describe('a broken record', () => {
+  it('gets a sentence and loses nothing else', async () => {
+    const db = await freshDatabase();
+    const sounds = memorySounds();
+    const takes = takesOn(db, sounds);
+    const writer = value(await takes.begin(details, never));
+    writer.append(ramp(8000));
+    await writer.finish();
+    await db.put('takes', { id: 'odd', details: { bpm: 'fast' } }, 'odd');
+    sounds.files.set('odd', ramp(10));
+    const { takes: listed, sentences } = await takes.list();
+    expect(listed.map((t) => t.id)).toEqual([writer.id]);
+    expect(sentences).toHaveLength(1);
+    expect(sentences[0]).toContain('odd');
+    await takes.unfinished();
+    expect((await takes.open('odd')).ok).toBe(false);
+    expect(sounds.files.get('odd')).toEqual(ramp(10));
+  });
+
+  it('of a closed database answers with a sentence instead of throwing', async () => {
+    const db = await freshDatabase();
+    const takes = takesOn(db, memorySounds());
+    db.close();
+    expect((await takes.begin(details, never)).ok).toBe(false);
+    expect((await takes.list()).sentences).toHaveLength(1);
+    expect(await takes.unfinished()).toEqual([]);
+    expect((await takes.rename('x', 'y')).ok).toBe(false);
+  });
+});
+
+describe('sound as chunks in the database', () => {
+  it('is kept per take, in order, and removed alone', async () => {
+    const db = await freshDatabase();
+    const takes = takesOn(db, chunkSounds(db));
+    const [one, two] = [value(await takes.begin(details, never)), value(await takes.begin(details, never))];
+    for (let i = 0; i < 15; i++) {
+      one.append(ramp(2000, i * 2000));
+      two.append(ramp(2000, -i * 2000));
+    }
+    await one.finish();
+    await two.finish();
+    await takes.remove(two.id);
+    expect(value(await takes.open(one.id)).samples).toEqual(ramp(30_000));
+    expect((await db.getAllKeys('chunks')).every(([id]) => id === one.id)).toBe(true);
+  });
+});
