@@ -18,7 +18,7 @@ export function chunkSounds(db: Database): Sounds {
             await db.put('chunks', new Int16Array(samples), [id, next]);
             next += 1;
           }),
-        close: async () => {},
+        close: () => Promise.resolve(),
       };
       return good(writer);
     },

@@ -55,7 +55,7 @@ export class TakeWriter {
 
   /** Where the first downbeat lies, from the first sample; known once the band has started. */
   setFirstBeat(seconds: number): void {
-    this.#tail = this.#tail.then(() => this.#onFirstBeat(seconds)).catch(() => {});
+    this.#tail = this.#tail.then(() => this.#onFirstBeat(seconds)).catch(() => undefined);
   }
 
   /**
@@ -66,7 +66,7 @@ export class TakeWriter {
     this.#flush();
     await this.#tail;
     await this.#sound.close();
-    if (this.#stopped === null) await this.#onFinish(this.#frames).catch(() => {});
+    if (this.#stopped === null) await this.#onFinish(this.#frames).catch(() => undefined);
     this.#release();
     return this.#stopped;
   }

@@ -167,7 +167,7 @@ const lockName = (id: string) => `landfall take ${id}`;
 
 /** Web Locks; where a browser has none, no take counts as being played elsewhere. */
 export function browserLocks(): Locks {
-  if (!('locks' in navigator)) return { hold: async () => () => {}, held: async () => new Set() };
+  if (!('locks' in navigator)) return { hold: async () => () => undefined, held: async () => new Set() };
   return {
     hold: (name) =>
       new Promise((resolve) => {

@@ -41,7 +41,7 @@ export function memorySounds(room = Infinity): Sounds & { readonly files: Map<st
           files.set(id, Int16Array.from([...old, ...samples]));
           return good(undefined);
         },
-        close: async () => {},
+        close: () => Promise.resolve(),
       });
     },
     read: async (id) => good(files.get(id) ?? new Int16Array(0)),

@@ -24,7 +24,7 @@ function fakeFile(room: number, full: 'short' | 'throws') {
     flush: () => {
       safe = bytes.slice();
     },
-    close: () => {},
+    close: () => undefined,
   };
   return { file, safe: () => new Int16Array(safe.buffer.slice(0)) };
 }
