@@ -13,12 +13,17 @@ import opentype from 'opentype.js';
 function path(text, shiftX = 0) {
   const result = new opentype.Path();
   for (const [, letter, numbers] of text.matchAll(/([MLCZ])([^MLCZ]*)/g)) {
-    const n = numbers.trim().split(/[\s,]+/).filter(Boolean).map(Number);
+    const n = numbers
+      .trim()
+      .split(/[\s,]+/)
+      .filter(Boolean)
+      .map(Number);
     const x = (i) => n[i] + shiftX;
     if (letter === 'M') result.moveTo(x(0), n[1]);
     else if (letter === 'L') for (let i = 0; i < n.length; i += 2) result.lineTo(x(i), n[i + 1]);
     else if (letter === 'C')
-      for (let i = 0; i < n.length; i += 6) result.curveTo(x(i), n[i + 1], x(i + 2), n[i + 3], x(i + 4), n[i + 5]);
+      for (let i = 0; i < n.length; i += 6)
+        result.curveTo(x(i), n[i + 1], x(i + 2), n[i + 3], x(i + 4), n[i + 5]);
     else result.close();
   }
   return result;
@@ -75,7 +80,4 @@ const font = new opentype.Font({
     }),
   ],
 });
-writeFileSync(
-  fileURLToPath(new URL('./signs.otf', import.meta.url)),
-  Buffer.from(font.toArrayBuffer()),
-);
+writeFileSync(fileURLToPath(new URL('./signs.otf', import.meta.url)), Buffer.from(font.toArrayBuffer()));

@@ -5,9 +5,7 @@
  *
  * Paths are drawn in a box from −12 to 12, centred on 0, y down, and serve SVG and canvas alike.
  */
-import type { Report } from '../../core/report/schema.ts';
-
-export type Role = NonNullable<Report['notes'][number]['role']>;
+import type { Role } from '../../core/report/schema.ts';
 
 export interface RoleMark {
   /** As said in a sentence. */

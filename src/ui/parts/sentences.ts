@@ -1,7 +1,7 @@
 /** Small sentences that several screens say, in the trade's words. */
 import { speakSigns, spokenChord, withSigns } from './engrave.ts';
 import { OPEN_MARK, ROLE_MARKS } from './roles.ts';
-import type { Landing } from './sheet.ts';
+import type { Landing } from '../../core/report/schema.ts';
 
 /** "A7: third, flat 3, 20 ms late." for a screen reader and the live region. */
 export function landingSentence(landing: Landing): string {

@@ -1,8 +1,6 @@
 /** The form as bars on a one-line staff: what stands where, before anything is drawn. */
 import type { Timeline } from '../../core/chart/timeline.ts';
-import type { Report } from '../../core/report/schema.ts';
-
-export type Landing = Report['landings'][number];
+import type { Landing } from '../../core/report/schema.ts';
 
 /** A stretch of one chord inside one bar. */
 export interface SheetCell {
@@ -56,7 +54,11 @@ export function placeOf(beat: number, bars: number, beatsPerBar: number): Place 
 /** All landings made at one place of the form, oldest chorus first. */
 export interface LandingsHere {
   readonly beatInBar: number;
-  readonly landings: readonly { readonly chorus: number; readonly landing: Landing; readonly index: number }[];
+  readonly landings: readonly {
+    readonly chorus: number;
+    readonly landing: Landing;
+    readonly index: number;
+  }[];
 }
 
 /** Landings gathered by bar of the form and by place in the bar. `index` is that in the report's list. */

@@ -1,0 +1,48 @@
+/** The role marks on a canvas, from the same paths as in SVG. */
+import type { Role } from '../../core/report/schema.ts';
+import type { Inks } from './frames.ts';
+import { ROLE_MARKS } from './roles.ts';
+
+const paths = new Map<Role, Path2D>();
+
+function pathOf(role: Role): Path2D {
+  const known = paths.get(role);
+  if (known !== undefined) return known;
+  const path = new Path2D(ROLE_MARKS[role].path);
+  paths.set(role, path);
+  return path;
+}
+
+/** Draws one mark centred on (x, y), `size` CSS pixels high, with a rim of paper that lifts it off the line. */
+export function drawMark(
+  context: CanvasRenderingContext2D,
+  role: Role,
+  x: number,
+  y: number,
+  size: number,
+  inks: Inks,
+): void {
+  const { filled, guide } = ROLE_MARKS[role];
+  const path = pathOf(role);
+  context.save();
+  context.translate(x, y);
+  context.scale(size / 26, size / 26);
+  context.lineJoin = 'round';
+  context.lineCap = 'round';
+  context.strokeStyle = inks.paper;
+  context.lineWidth = filled ? 5 : 8;
+  context.stroke(path);
+  if (filled) {
+    context.fillStyle = guide ? inks.shore : inks.ink;
+    context.fill(path);
+  } else {
+    if (role !== 'outside') {
+      context.fillStyle = inks.paper;
+      context.fill(path);
+    }
+    context.strokeStyle = inks.ink;
+    context.lineWidth = 3.2;
+    context.stroke(path);
+  }
+  context.restore();
+}

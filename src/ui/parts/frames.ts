@@ -1,0 +1,54 @@
+/** High-rate drawing: one call per frame of the display for as long as the element is on the page. */
+
+/** An attachment: `{@attach eachFrame(draw)}`. `draw` gets the element and writes to it directly. */
+export function eachFrame<Target extends Element>(draw: (target: Target) => void) {
+  return (target: Target) => {
+    let handle = requestAnimationFrame(function frame() {
+      draw(target);
+      handle = requestAnimationFrame(frame);
+    });
+    return () => cancelAnimationFrame(handle);
+  };
+}
+
+/** Gives a canvas as many pixels as its place on the page has; answers with its context in CSS pixels. */
+export function sizedContext(
+  canvas: HTMLCanvasElement,
+): { readonly context: CanvasRenderingContext2D; readonly width: number; readonly height: number } | null {
+  const context = canvas.getContext('2d');
+  if (context === null) return null;
+  const { clientWidth: width, clientHeight: height } = canvas;
+  const ratio = Math.min(window.devicePixelRatio, 2);
+  const wide = Math.round(width * ratio);
+  const high = Math.round(height * ratio);
+  if (canvas.width !== wide || canvas.height !== high) {
+    canvas.width = wide;
+    canvas.height = high;
+  }
+  context.setTransform(ratio, 0, 0, ratio, 0, 0);
+  context.clearRect(0, 0, width, height);
+  return { context, width, height };
+}
+
+export interface Inks {
+  readonly paper: string;
+  readonly ink: string;
+  readonly soft: string;
+  readonly rule: string;
+  readonly shore: string;
+  readonly wash: string;
+}
+
+/** The palette as it stands on this element now: a canvas can't read CSS variables by itself. */
+export function inksOf(element: Element): Inks {
+  const style = getComputedStyle(element);
+  const read = (name: string) => style.getPropertyValue(name).trim();
+  return {
+    paper: read('--paper'),
+    ink: read('--ink'),
+    soft: read('--ink-soft'),
+    rule: read('--rule'),
+    shore: read('--shore'),
+    wash: read('--shore-wash'),
+  };
+}

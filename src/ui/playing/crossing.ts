@@ -1,0 +1,182 @@
+/**
+ * The crossing: the player's line drawn by a pen between the last change and the next, on a page that stands still.
+ * The right edge is the shore: the tones to land on, each at its height. At the change the page turns.
+ */
+import type { ChordTone } from '../../core/music/chord.ts';
+import type { Role } from '../../core/report/schema.ts';
+import type { Live } from '../../state/session.svelte.ts';
+import { drawMark } from '../parts/draw-mark.ts';
+import { withSigns } from '../parts/engrave.ts';
+import type { Inks } from '../parts/frames.ts';
+import { isAshore } from '../parts/roles.ts';
+
+/** Ten seconds at 60 frames a second and more: longer pages are turned before that at any tempo played. */
+const MOST_POINTS = 4096;
+/** Bars on one page at most; a longer stretch of one chord is cut into pages. */
+const PAGE_BARS = 2;
+/** Semitones from the bottom to the top of the page: a hand's reach on most instruments. */
+const REACH = 19;
+/** How fast the page follows the register, per frame: slow enough to be calm. */
+const FOLLOW = 0.04;
+
+interface Page {
+  readonly fromBeat: number;
+  readonly toBeat: number;
+  /** Whether the page ends at the change, so that its right edge is the shore. */
+  readonly shore: boolean;
+}
+
+/** The stretch of beats that the page shows. `changedAt` is the last change. */
+export function pageAt(beat: number, changedAt: number, nextBeat: number | null, beatsPerBar: number): Page {
+  const most = PAGE_BARS * beatsPerBar;
+  const start = Math.min(changedAt, beat);
+  const page = Math.floor((beat - start) / most);
+  const fromBeat = start + page * most;
+  const toBeat = Math.min(fromBeat + most, nextBeat ?? Infinity);
+  return { fromBeat, toBeat, shore: nextBeat !== null && toBeat === nextBeat };
+}
+
+/** What the pen has written on this page, in plain buffers, and where its middle lies. */
+export class CrossingPen {
+  readonly #beats = new Float64Array(MOST_POINTS);
+  readonly #midis = new Float32Array(MOST_POINTS);
+  readonly #ashore = new Uint8Array(MOST_POINTS);
+  #count = 0;
+  #page: Page = { fromBeat: 0, toBeat: 1, shore: false };
+  #changedAt = 0;
+  #lastChord: string | null = null;
+  #middle: number | null = null;
+
+  /** Takes the moment in; `beatsPerBar` is the chart's. */
+  follow(live: Live, beatsPerBar: number): void {
+    const chord = live.chordNow?.symbol ?? null;
+    const nextBeat = live.beatsToNext === null ? null : live.beat + live.beatsToNext;
+    if (chord !== this.#lastChord) {
+      this.#changedAt = live.beat < 0 ? live.beat : Math.round(live.beat * 2) / 2;
+      this.#lastChord = chord;
+    }
+    const page = pageAt(live.beat, this.#changedAt, nextBeat, beatsPerBar);
+    if (Math.abs(page.fromBeat - this.#page.fromBeat) > 0.25) this.#count = 0;
+    this.#page = page;
+    const midi = live.note?.midi ?? NaN;
+    if (!Number.isNaN(midi)) {
+      this.#middle = this.#middle === null ? midi : this.#middle + (midi - this.#middle) * FOLLOW;
+    }
+    if (this.#count === MOST_POINTS) return;
+    this.#beats[this.#count] = live.beat;
+    this.#midis[this.#count] = midi;
+    this.#ashore[this.#count] = isAshore(live.note?.role ?? null) ? 1 : 0;
+    this.#count += 1;
+  }
+
+  draw(
+    context: CanvasRenderingContext2D,
+    width: number,
+    height: number,
+    live: Live,
+    beatsPerBar: number,
+    inks: Inks,
+  ): void {
+    const unit = Math.min(width / 12, height / 7);
+    const right = width - unit * 1.7;
+    const middle = this.#middle ?? 60;
+    const { fromBeat, toBeat, shore } = this.#page;
+    const xOf = (beat: number) => ((beat - fromBeat) / (toBeat - fromBeat)) * right;
+    const yOf = (midi: number) => height / 2 - ((midi - middle) / REACH) * (height - unit * 1.6);
+
+    drawBeats(context, fromBeat, toBeat, beatsPerBar, xOf, height, inks);
+    if (shore) drawShore(context, live.targets, middle, yOf, right, width, unit, inks);
+    this.#drawLine(context, xOf, yOf, unit, inks);
+    const { note } = live;
+    if (note !== null) drawPenHead(context, note.role, xOf(live.beat), yOf(note.midi), unit, inks);
+  }
+
+  #drawLine(
+    context: CanvasRenderingContext2D,
+    xOf: (beat: number) => number,
+    yOf: (midi: number) => number,
+    unit: number,
+    inks: Inks,
+  ): void {
+    context.strokeStyle = inks.ink;
+    context.lineCap = 'round';
+    context.lineJoin = 'round';
+    for (let i = 1; i < this.#count; i += 1) {
+      const before = this.#midis[i - 1] ?? NaN;
+      const midi = this.#midis[i] ?? NaN;
+      if (Number.isNaN(before) || Number.isNaN(midi)) continue;
+      context.lineWidth = unit * (this.#ashore[i] === 1 ? 0.17 : 0.07);
+      context.beginPath();
+      context.moveTo(xOf(this.#beats[i - 1] ?? 0), yOf(before));
+      context.lineTo(xOf(this.#beats[i] ?? 0), yOf(midi));
+      context.stroke();
+    }
+  }
+}
+
+function drawBeats(
+  context: CanvasRenderingContext2D,
+  fromBeat: number,
+  toBeat: number,
+  beatsPerBar: number,
+  xOf: (beat: number) => number,
+  height: number,
+  inks: Inks,
+): void {
+  context.lineWidth = 1.5;
+  for (let beat = Math.ceil(fromBeat); beat <= toBeat; beat += 1) {
+    const barLine = beat % beatsPerBar === 0;
+    context.strokeStyle = barLine ? inks.soft : inks.rule;
+    context.beginPath();
+    context.moveTo(xOf(beat), barLine ? height * 0.06 : height * 0.92);
+    context.lineTo(xOf(beat), height);
+    context.stroke();
+  }
+}
+
+/** The targets at every octave of the page; a shore line runs out from each into the page. */
+function drawShore(
+  context: CanvasRenderingContext2D,
+  targets: readonly ChordTone[],
+  middle: number,
+  yOf: (midi: number) => number,
+  right: number,
+  width: number,
+  unit: number,
+  inks: Inks,
+): void {
+  context.font = `800 ${unit * 0.62}px 'Landfall Chord Signs', Besley, serif`;
+  context.textBaseline = 'middle';
+  for (const { pitchClass, role, degree } of targets) {
+    const low = middle - REACH / 2;
+    for (let midi = low + ((((pitchClass - low) % 12) + 12) % 12); midi < middle + REACH / 2; midi += 12) {
+      const y = yOf(midi);
+      context.strokeStyle = inks.shore;
+      context.lineWidth = unit * 0.07;
+      context.beginPath();
+      context.moveTo(right - unit * 1.4, y);
+      context.lineTo(width, y);
+      context.stroke();
+      drawMark(context, role, right, y, unit * 0.72, inks);
+      context.fillStyle = inks.ink;
+      context.fillText(withSigns(degree), right + unit * 0.62, y - unit * 0.36);
+    }
+  }
+}
+
+function drawPenHead(
+  context: CanvasRenderingContext2D,
+  role: Role | null,
+  x: number,
+  y: number,
+  unit: number,
+  inks: Inks,
+): void {
+  if (role !== null) drawMark(context, role, x, y, unit * 0.9, inks);
+  else {
+    context.fillStyle = inks.ink;
+    context.beginPath();
+    context.arc(x, y, unit * 0.16, 0, 2 * Math.PI);
+    context.fill();
+  }
+}

@@ -1,0 +1,33 @@
+/** The moving place in the form: the shore line is inked over as it is played. Written straight to the elements. */
+import type { Live } from '../../state/session.svelte.ts';
+
+export class PlaceMark {
+  #bar: HTMLElement | null = null;
+  #index = -1;
+
+  /** Moves to where `live` is; `list` is the form's list of bars. */
+  move(list: HTMLElement, live: Live, beatsPerBar: number): void {
+    const index = live.beat < 0 ? -1 : live.bar;
+    if (index !== this.#index) {
+      this.#leave();
+      this.#index = index;
+      this.#bar = index < 0 ? null : list.querySelector<HTMLElement>(`[data-bar="${index}"]`);
+      this.#bar?.setAttribute('aria-current', 'true');
+      this.#bringIntoView(list);
+    }
+    this.#bar?.style.setProperty('--place', Math.min(1, live.beatInBar / beatsPerBar).toFixed(4));
+  }
+
+  #leave(): void {
+    this.#bar?.removeAttribute('aria-current');
+    this.#bar?.style.removeProperty('--place');
+  }
+
+  /** A long form scrolls by rows so that the row being played is in sight, with the one before it where it fits. */
+  #bringIntoView(list: HTMLElement): void {
+    const frame = list.parentElement?.parentElement;
+    if (frame == null || this.#bar === null) return;
+    const rowHeight = this.#bar.offsetHeight;
+    frame.scrollTop = this.#bar.offsetTop - rowHeight * 1.1 - list.offsetTop;
+  }
+}
