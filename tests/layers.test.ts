@@ -22,7 +22,16 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Libraries the core may stand on: all of them pure. */
-const CORE_LIBRARIES = ['pitchy', 'tonal', 'valibot', '@valibot/to-json-schema', 'midi-file'];
+/** The two decoders are WebAssembly without a host: they take bytes and give samples. */
+const CORE_LIBRARIES = [
+  'pitchy',
+  'tonal',
+  'valibot',
+  '@valibot/to-json-schema',
+  'midi-file',
+  'stb-vorbis',
+  'minimp3-wasm/dist/decoder.opt.wasm?url&inline',
+];
 
 const LIMIT_LINES = 300;
 /** Longer files and the reason each has. */

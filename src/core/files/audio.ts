@@ -1,0 +1,97 @@
+/**
+ * Any audio file as one line of samples. This is the door for the command line and the app alike, so that both
+ * grade the very same numbers.
+ */
+import { bad, good, type Outcome } from '../outcome.ts';
+import type { ByteSource } from './bytes.ts';
+import { chooseMixdown, mixed } from './mix.ts';
+import type { PcmStream, Warn } from './pcm.ts';
+import { beatsSentence, sniff, textSentence, type AudioKind, type FileKind } from './sniff.ts';
+import { openWav } from './wav.ts';
+
+export interface AudioFile {
+  readonly kind: AudioKind;
+  readonly sampleRate: number;
+  /** As recorded; the blocks hold one line whatever this says. */
+  readonly channels: number;
+  /** Samples of one channel that the file says it holds, or null where only reading tells. */
+  readonly expectedFrames: number | null;
+  /**
+   * Mono samples, full scale ±1, in order; each block is valid until the next one is asked for. Damage is
+   * mended and told to `warn`, one sentence each. Rejects only where the source itself does.
+   */
+  blocks(warn: Warn): AsyncGenerator<Float32Array>;
+}
+
+/** The decoders that are not our own are loaded only when such a file is opened. */
+const OPENERS: Readonly<Record<AudioKind, (source: ByteSource) => Promise<Outcome<PcmStream>>>> = {
+  wav: openWav,
+  flac: async (source) => (await import('./flac.ts')).openFlac(source),
+  mp3: async (source) => (await import('./mp3.ts')).openMp3(source),
+  ogg: async (source) => (await import('./vorbis.ts')).openVorbis(source),
+};
+
+export const isAudio = (kind: FileKind): kind is AudioKind => kind in OPENERS;
+
+/** Opens a file whose kind `sniff` has told. */
+export async function openAudioOfKind(source: ByteSource, kind: AudioKind): Promise<Outcome<AudioFile>> {
+  const stream = await OPENERS[kind](source);
+  if (!stream.ok) return stream;
+  const mixdown = await chooseMixdown(stream.value);
+  const { sampleRate, channels, expectedFrames } = stream.value;
+  return good({
+    kind,
+    sampleRate,
+    channels,
+    expectedFrames,
+    blocks: (warn) => mixed(stream.value, mixdown, source.name, warn),
+  });
+}
+
+/**
+ * Opens an audio file, its kind told by its content.
+ * @example
+ * const opened = await openAudio(bytesInMemory('take.flac', bytes));
+ * if (opened.ok) for await (const block of opened.value.blocks(say)) listener.push(block);
+ */
+export async function openAudio(source: ByteSource): Promise<Outcome<AudioFile>> {
+  const kind = await sniff(source);
+  if (!kind.ok) return kind;
+  if (isAudio(kind.value)) return openAudioOfKind(source, kind.value);
+  if (kind.value === 'beats') return bad(beatsSentence(source.name));
+  if (kind.value === 'text') return bad(textSentence(source.name));
+  return bad(`${source.name} is a list of notes and holds no sound; give a recording.`);
+}
+
+/** A whole recording in memory. */
+export interface Recording {
+  readonly samples: Float32Array;
+  readonly sampleRate: number;
+  /** What was odd and mended, a sentence each. */
+  readonly warnings: readonly string[];
+}
+
+/** Two hours at 48 kHz are 1.4 GB as one array; half an hour is what a take may have that is held whole. */
+const LONGEST_WHOLE_SECONDS = 30 * 60;
+
+/** Reads a whole recording into one array, for playing and drawing; a longer one goes block by block. */
+export async function readWhole(audio: AudioFile, name: string): Promise<Outcome<Recording>> {
+  const warnings: string[] = [];
+  const limit = LONGEST_WHOLE_SECONDS * audio.sampleRate;
+  let samples = new Float32Array(Math.min(audio.expectedFrames ?? 1 << 20, limit));
+  let length = 0;
+  for await (const block of audio.blocks((sentence) => warnings.push(sentence))) {
+    if (length + block.length > limit)
+      return bad(
+        `${name} is longer than ${LONGEST_WHOLE_SECONDS / 60} minutes; cut it into takes, or grade it on the command line.`,
+      );
+    if (length + block.length > samples.length) {
+      const larger = new Float32Array(Math.max(samples.length * 2, length + block.length));
+      larger.set(samples);
+      samples = larger;
+    }
+    samples.set(block, length);
+    length += block.length;
+  }
+  return good({ samples: samples.subarray(0, length), sampleRate: audio.sampleRate, warnings });
+}

@@ -1,0 +1,99 @@
+/**
+ * Channels to one line of samples, and samples to numbers that can be trusted.
+ *
+ * The line is the mean of the channels. Where the channels cancel each other (a guitar whose two pickups or
+ * two microphones are wired out of phase, a "wide" stereo effect) the mean would take the instrument away:
+ * then the loudest channel alone is taken for the whole file, and a sentence says so. The choice is made once,
+ * from the first seconds in which something sounds, so that it can't flip in mid-phrase.
+ */
+import type { ChannelBlock, PcmStream, Warn } from './pcm.ts';
+
+/** How the channels of one file become one. */
+export type Mixdown = { readonly take: 'mean' } | { readonly take: 'channel'; readonly channel: number };
+
+/** A block counts as evidence from −60 dBFS up: below lies the noise of a plugged-in cable. */
+const SOUNDING_POWER = 1e-6;
+/** So much sounding time is enough to decide by: a few phrases. */
+const EVIDENCE_SECONDS = 10;
+/** Look no further than this for it: a file silent for so long is mixed plainly. */
+const SEARCH_SECONDS = 120;
+/**
+ * The mean loses 3 dB against the louder of two unrelated channels of one level, and 6 dB where one of two is
+ * silent. At −12 dB nothing but cancelling explains it.
+ */
+const CANCELLED_SHARE = 10 ** (-12 / 10);
+
+const powerOf = (samples: Float32Array) => samples.reduce((sum, sample) => sum + sample * sample, 0);
+
+/** Largest sample believed: a 32-bit integer scale in a float file. Beyond lies a damaged exponent. */
+const LARGEST_SAMPLE = 2 ** 31;
+const believable = (sample: number) => Math.abs(sample) <= LARGEST_SAMPLE;
+
+function meanOf(block: ChannelBlock): Float32Array {
+  const mean = new Float32Array(block[0]!.length);
+  for (const channel of block) for (let k = 0; k < mean.length; k++) mean[k]! += channel[k]! / block.length;
+  return mean;
+}
+
+/** Puts zero where a sample is not a number, infinite, or beyond belief; counts how often. */
+function clean(block: ChannelBlock): number {
+  let replaced = 0;
+  for (const channel of block)
+    for (let k = 0; k < channel.length; k++)
+      if (!believable(channel[k]!)) {
+        channel[k] = 0;
+        replaced++;
+      }
+  return replaced;
+}
+
+/** Decides from the beginning of the file how its channels become one. */
+export async function chooseMixdown(stream: PcmStream): Promise<Mixdown> {
+  if (stream.channels === 1) return { take: 'mean' };
+  const powers = new Float64Array(stream.channels);
+  let meanPower = 0;
+  let heard = 0;
+  let searched = 0;
+  for await (const block of stream.blocks(() => undefined)) {
+    clean(block);
+    const frames = block[0]!.length;
+    const blockPowers = block.map(powerOf);
+    if (Math.max(...blockPowers) > SOUNDING_POWER * frames) {
+      blockPowers.forEach((power, channel) => (powers[channel]! += power));
+      meanPower += powerOf(meanOf(block));
+      heard += frames;
+    }
+    searched += frames;
+    if (heard >= EVIDENCE_SECONDS * stream.sampleRate || searched >= SEARCH_SECONDS * stream.sampleRate)
+      break;
+  }
+  const loudest = powers.indexOf(Math.max(...powers));
+  return meanPower < CANCELLED_SHARE * powers[loudest]!
+    ? { take: 'channel', channel: loudest }
+    : { take: 'mean' };
+}
+
+/** One line of clean samples, block by block. Says at the end what had to be mended. */
+export async function* mixed(
+  stream: PcmStream,
+  mixdown: Mixdown,
+  name: string,
+  warn: Warn,
+): AsyncGenerator<Float32Array> {
+  let replaced = 0;
+  if (mixdown.take === 'channel')
+    warn(`The channels of ${name} cancel each other; channel ${mixdown.channel + 1} alone was taken.`);
+  for await (const block of stream.blocks(warn)) {
+    replaced += clean(block);
+    yield mixdown.take === 'channel'
+      ? block[mixdown.channel]!
+      : block.length === 1
+        ? block[0]!
+        : meanOf(block);
+  }
+  if (replaced > 0)
+    warn(
+      `${name} has ${replaced} ${replaced === 1 ? 'sample that is' : 'samples that are'} not a usable number ` +
+        '(NaN or infinite); silence was put there.',
+    );
+}

@@ -1,0 +1,36 @@
+/**
+ * What every audio decoder of this folder gives: channels in blocks, in order. A decoder only decodes; mixing
+ * down and cleaning are `mix.ts`.
+ */
+
+/** One array a channel, all of one length, full scale ±1. Valid until the next block is asked for. */
+export type ChannelBlock = readonly Float32Array[];
+
+/** Takes a sentence about what was odd in the file and mended. */
+export type Warn = (sentence: string) => void;
+
+export interface PcmStream {
+  readonly sampleRate: number;
+  readonly channels: number;
+  /** Frames (one sample a channel) that the file says it holds, or null where only reading tells. */
+  readonly expectedFrames: number | null;
+  /** Reads from the beginning, each time it is called. */
+  blocks(warn: Warn): AsyncGenerator<ChannelBlock>;
+}
+
+/** Frames a block: a third of a second at 48 kHz, small against memory and large against the overhead. */
+export const BLOCK_FRAMES = 16_384;
+
+export const LOWEST_SAMPLE_RATE = 8000;
+export const HIGHEST_SAMPLE_RATE = 192_000;
+
+/** A sentence where the rate or the channels are out of what can be graded, else null. */
+export function unusable(name: string, sampleRate: number, channels: number): string | null {
+  if (channels < 1) return `${name} says that it has no channel; its header is damaged, save it again.`;
+  if (!(sampleRate >= LOWEST_SAMPLE_RATE && sampleRate <= HIGHEST_SAMPLE_RATE))
+    return (
+      `${name} has a sample rate of ${sampleRate} Hz; ` +
+      `it must lie between ${LOWEST_SAMPLE_RATE} and ${HIGHEST_SAMPLE_RATE} Hz: save it again at 44100 or 48000.`
+    );
+  return null;
+}
