@@ -1,7 +1,9 @@
 /** The harmony of one chorus, as the band needs it: plain data that can be sent to a worker. */
 import type { ChordSpan, Timeline } from '../chart/timeline.ts';
+import type { Key } from '../music/chord.ts';
 
 export interface BandForm {
+  readonly key: Key;
   readonly beatsPerBar: number;
   readonly bars: number;
   /** One chorus from beat 0, in order, without gaps. */
@@ -10,17 +12,22 @@ export interface BandForm {
   readonly sectionBars: readonly number[];
 }
 
-/** The first chorus of a timeline as a form. Where the chart names no sections, one begins every `sectionLength` bars. */
-export function bandForm(timeline: Timeline, sectionBars?: readonly number[], sectionLength = 4): BandForm {
-  const spans = timeline.spansBetween(0, timeline.bars * timeline.beatsPerBar);
-  const everyFew = Array.from(
-    { length: Math.ceil(timeline.bars / sectionLength) },
-    (_, i) => i * sectionLength,
-  );
+/** Bars in a phrase, where the chart names no sections. *Common practice.* */
+const phraseBars = 4;
+
+/** The first chorus of a timeline as a form; sections begin at `sectionBars`, else every four bars. */
+export function bandForm(timeline: Timeline, sectionBars?: readonly number[]): BandForm {
+  const phrases = Array.from({ length: Math.ceil(timeline.bars / phraseBars) }, (_, i) => i * phraseBars);
   return {
+    key: timeline.key,
     beatsPerBar: timeline.beatsPerBar,
     bars: timeline.bars,
-    spans,
-    sectionBars: sectionBars ?? everyFew,
+    spans: timeline
+      .spansBetween(0, timeline.bars * timeline.beatsPerBar)
+      .filter((span) => span.startBeat >= 0 && span.chorus === 0),
+    sectionBars: sectionBars ?? phrases,
   };
 }
+
+/** Beats of one chorus. */
+export const chorusBeats = (form: BandForm): number => form.bars * form.beatsPerBar;

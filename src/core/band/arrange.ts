@@ -1,0 +1,116 @@
+/** From a form and a feel to what the band plays. Pure: the same form, settings and seed give the same events. */
+import { bassRootAt, playBass } from './bass.ts';
+import { playChords, spanVoicings } from './comping.ts';
+import { playDrums } from './drums.ts';
+import { bandParts, type Arrangement, type BandEvent } from './events.ts';
+import { clickKeys, drumKeys } from './feels/feel.ts';
+import { feels } from './feels/table.ts';
+import { chorusBeats, type BandForm } from './form.ts';
+import { chance, loosen } from './random.ts';
+import { fastestBpm, slowestBpm, type BandSettings } from './settings.ts';
+import { leastSwing, mostSwing, swingShare } from './swing.ts';
+
+/** Each player has a stream of chance of its own, so that muting one changes nothing for the others. */
+const player = { drums: 1, bass: 2, chords: 3, ending: 4 } as const;
+const clickBeats = 0.1;
+const clickVelocity = { accent: 112, plain: 92 } as const;
+/** Seconds would depend on tempo; the last chord rings for a bar. */
+const endingVelocity = 96;
+
+/** The count-in: clicks from `-countInBars` bars to beat 0. With two bars or more the first ones are half notes. */
+export function countIn(form: BandForm, settings: BandSettings): readonly BandEvent[] {
+  const { beatsPerBar } = form;
+  return Array.from({ length: settings.countInBars * beatsPerBar }, (_, i) => i).flatMap((i) => {
+    const inBar = i % beatsPerBar;
+    const lastBar = i >= (settings.countInBars - 1) * beatsPerBar;
+    if (!lastBar && inBar % 2 === 1) return [];
+    return [
+      {
+        beat: i - settings.countInBars * beatsPerBar,
+        durationBeats: clickBeats,
+        part: 'click' as const,
+        midi: inBar === 0 ? clickKeys.accent : clickKeys.plain,
+        velocity: inBar === 0 ? clickVelocity.accent : clickVelocity.plain,
+      },
+    ];
+  });
+}
+
+/**
+ * One chorus, beats from 0 to the form's length; `chorus` counts from 0 and, with the seed, decides the variation.
+ * @throws RangeError when a setting is outside its range.
+ */
+export function arrangeChorus(form: BandForm, settings: BandSettings, chorus: number): readonly BandEvent[] {
+  requireSettings(settings);
+  const feel = feels[settings.feel];
+  const swing = settings.swing ?? swingShare(settings.feel, settings.bpm);
+  const stream = (part: number) => chance(settings.seed, chorus, part);
+  return [
+    ...playDrums(feel, form, swing, chorus, stream(player.drums)),
+    ...playBass(feel, form, swing, stream(player.bass)),
+    ...playChords(feel, form, swing, stream(player.chords)),
+  ].toSorted(byTime);
+}
+
+/** The last bar: tonic chord, low root, kick and crash, ringing. Beats from 0. */
+export function ending(form: BandForm, settings: BandSettings): readonly BandEvent[] {
+  const voicings = spanVoicings(feels[settings.feel], form);
+  const home =
+    form.spans.find((span) => span.chord?.rootPitchClass === form.key.tonicPitchClass) ??
+    form.spans.findLast((span) => span.chord !== null);
+  const luck = chance(settings.seed, player.ending);
+  const hit = (part: BandEvent['part'], midi: number): BandEvent => ({
+    beat: 0,
+    durationBeats: form.beatsPerBar,
+    part,
+    midi,
+    velocity: loosen(part === 'chords' ? endingVelocity - 16 : endingVelocity, luck),
+  });
+  const root = home ? bassRootAt(form, home.startBeat) : null;
+  return [
+    hit('drums', drumKeys.kick),
+    hit('drums', drumKeys.crash),
+    ...(root === null ? [] : [hit('bass', root)]),
+    ...(home ? (voicings.get(home) ?? []).map((midi) => hit('chords', midi)) : []),
+  ].toSorted(byTime);
+}
+
+/** A whole performance: count-in, `choruses` times the form, and an ending bar where asked for. */
+export function arrange(
+  form: BandForm,
+  settings: BandSettings,
+  choruses: number,
+  withEnding = false,
+): Arrangement {
+  if (!Number.isInteger(choruses) || choruses < 1)
+    throw new RangeError(`choruses must be 1 or more, not ${choruses}`);
+  const length = chorusBeats(form);
+  const later = (events: readonly BandEvent[], beats: number) =>
+    events.map((event) => ({ ...event, beat: event.beat + beats }));
+  const played = Array.from({ length: choruses }, (_, i) =>
+    later(arrangeChorus(form, settings, i), i * length),
+  );
+  const last = withEnding ? later(ending(form, settings), choruses * length) : [];
+  return {
+    events: [...countIn(form, settings), ...played.flat(), ...last],
+    chorusBeats: length,
+    startBeat: -settings.countInBars * form.beatsPerBar,
+    endBeat: choruses * length + (withEnding ? form.beatsPerBar : 0),
+  };
+}
+
+const byTime = (a: BandEvent, b: BandEvent) =>
+  a.beat - b.beat || bandParts.indexOf(a.part) - bandParts.indexOf(b.part) || a.midi - b.midi;
+
+function requireSettings({ bpm, swing, seed, countInBars }: BandSettings): void {
+  if (!(bpm >= slowestBpm && bpm <= fastestBpm)) {
+    throw new RangeError(`bpm must lie from ${slowestBpm} to ${fastestBpm}, not ${bpm}`);
+  }
+  if (swing !== null && !(swing >= leastSwing && swing <= mostSwing)) {
+    throw new RangeError(`swing must be null or lie from ${leastSwing} to ${mostSwing}, not ${swing}`);
+  }
+  if (!Number.isInteger(seed)) throw new RangeError(`seed must be a whole number, not ${seed}`);
+  if (!Number.isInteger(countInBars) || countInBars < 0 || countInBars > 4) {
+    throw new RangeError(`countInBars must be a whole number from 0 to 4, not ${countInBars}`);
+  }
+}

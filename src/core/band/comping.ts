@@ -1,0 +1,71 @@
+import type { ChordSpan } from '../chart/timeline.ts';
+import type { Chord } from '../music/chord.ts';
+import type { BandEvent } from './events.ts';
+import { velocityOf, type Feel } from './feels/feel.ts';
+import type { BandForm } from './form.ts';
+import { barSigns, patternOf, readBar, sameBeat, spanAfter, type Step } from './pattern.ts';
+import { loosen, type Chance } from './random.ts';
+import { voiceChords, type Voicing } from './voicing.ts';
+
+/** Chords sit behind the player. */
+const softer = 0.82;
+/** A chord that comes early is held over the bar line by this much. */
+const earlyHoldBeats = 0.5;
+
+/** One chorus of chords: rhythm from the feel, placings by least motion. */
+export function playChords(feel: Feel, form: BandForm, swing: number, chance: Chance): readonly BandEvent[] {
+  const voicings = spanVoicings(feel, form);
+  const ofBar = patternOf(feel.chords, chance, form.bars);
+  const steps = ofBar.flatMap((pattern, bar) => {
+    const signs = barSigns(pattern.line, pattern.stepsPerBeat, bar, form.beatsPerBar);
+    return readBar(signs, pattern.stepsPerBeat, bar * form.beatsPerBar, swing);
+  });
+  const chorus = form.bars * form.beatsPerBar;
+  const strokes: { step: Step; voicing: Voicing }[] = [];
+  const early = new Set<ChordSpan>();
+  for (const span of form.spans) {
+    const next = spanAfter(form, span);
+    const inside = steps.filter(
+      (step) => step.beat > span.startBeat - sameBeat && step.beat < span.endBeat - sameBeat,
+    );
+    for (const step of inside) {
+      // An early chord at the very end would belong to a chorus that may not come.
+      const isEarly = step.sign === '>' && step.beat > span.endBeat - 1 && span.endBeat < chorus - sameBeat;
+      const voicing = voicings.get(isEarly && next ? next : span);
+      if (!voicing) continue;
+      if (isEarly && next) early.add(next);
+      const room = span.endBeat - step.beat + (isEarly ? earlyHoldBeats : 0);
+      const wanted = isEarly ? room : step.durationBeats;
+      strokes.push({ step: { ...step, durationBeats: Math.min(wanted, room) }, voicing });
+    }
+    const voicing = voicings.get(span);
+    // Every chord is heard: one that no step falls on is struck as it arrives.
+    if (voicing && inside.length === 0 && !early.has(span)) {
+      const length = Math.min(2, span.endBeat - span.startBeat);
+      strokes.push({ step: { beat: span.startBeat, durationBeats: length, sign: 'x' }, voicing });
+    }
+  }
+  return strokes.flatMap(({ step, voicing }) => strike(step, voicing, feel, chance));
+}
+
+function strike(step: Step, voicing: Voicing, feel: Feel, chance: Chance): readonly BandEvent[] {
+  const velocity = loosen(Math.round((velocityOf[step.sign] ?? 80) * softer), chance);
+  return voicing.map((midi) => ({
+    beat: step.beat,
+    durationBeats: step.durationBeats * feel.chordGate,
+    part: 'chords' as const,
+    midi,
+    velocity,
+  }));
+}
+
+/** The placing of every span that has a chord; a chord written again keeps its own. */
+export function spanVoicings(feel: Feel, form: BandForm): ReadonlyMap<ChordSpan, Voicing> {
+  const sounding = form.spans.filter((span): span is ChordSpan & { chord: Chord } => span.chord !== null);
+  const voicings = voiceChords(
+    sounding.map((span) => span.chord),
+    form.key,
+    feel.addsNinths,
+  );
+  return new Map(sounding.map((span, i) => [span, voicings[i]!]));
+}
