@@ -1,0 +1,64 @@
+/**
+ * Which chord a note belongs to: the chord at its onset, or the next one when the note anticipates it.
+ */
+import type { Chord } from '../music/chord.ts';
+import { wrapPitchClass } from '../music/spelling.ts';
+import { nameNote } from '../tuning/name-note.ts';
+import { STANDARD_A4_HZ } from '../tuning/temperament.ts';
+import { BEAT_TOLERANCE } from './build-timeline.ts';
+import type { ChordSpan, Timeline } from './timeline.ts';
+
+/** The chord that a note is heard against, and by which rule. */
+export interface Attribution {
+  /** null before the first downbeat, where no chord is named yet, and over N.C. */
+  readonly chord: Chord | null;
+  /** Of the onset, from the first downbeat. */
+  readonly beat: number;
+  /** 'onset': the chord that stands where the note starts; 'anticipation': the chord that it runs ahead to. */
+  readonly rule: 'onset' | 'anticipation';
+  /** The span that an anticipation runs ahead to. */
+  readonly change?: ChordSpan;
+}
+
+/** A note's times and sounding pitch; `midi` is fractional, against A4 = 440 Hz. */
+export interface TimedPitch {
+  readonly onsetSeconds: number;
+  readonly offsetSeconds: number;
+  readonly midi: number;
+}
+
+/**
+ * The chord of a note. A note that starts `anticipationBeats` or less before the next change, still sounds after
+ * it, and is a chord tone of the new chord belongs to the new chord; every other note to the chord at its onset.
+ * A change is where the chord differs from the one before, N.C. being a chord of its own; a note over no chord can
+ * anticipate too, but not before the first downbeat. With 0 the chord at the onset always stands. Distances are
+ * compared to a hundred-thousandth of a beat, "or less" including equal. Throws on a negative anticipation.
+ */
+export function chordOfNote(
+  note: TimedPitch,
+  timeline: Timeline,
+  anticipationBeats: number,
+  referenceHz: number = STANDARD_A4_HZ,
+): Attribution {
+  if (!(anticipationBeats >= 0)) {
+    throw new RangeError(`an anticipation is 0 beats or more, not ${anticipationBeats}`);
+  }
+  const beat = timeline.beatMap.beatAt(note.onsetSeconds);
+  const onset: Attribution = { chord: timeline.chordAt(beat), beat, rule: 'onset' };
+  if (anticipationBeats === 0 || timeline.spansBetween(beat, beat + 2 * BEAT_TOLERANCE).length === 0)
+    return onset;
+  const change = timeline.nextChange(beat);
+  if (!change?.chord) return onset;
+  const ahead = change.startBeat - beat;
+  const soundsOn = timeline.beatMap.beatAt(note.offsetSeconds) - change.startBeat > BEAT_TOLERANCE;
+  if (ahead > anticipationBeats + BEAT_TOLERANCE || !soundsOn) return onset;
+  const pitchClass = wrapPitchClass(nameNote(note.midi, referenceHz).nearestMidi);
+  const fits = change.chord.tones.some((tone) => tone.pitchClass === pitchClass);
+  return fits ? { chord: change.chord, beat, rule: 'anticipation', change } : onset;
+}
+
+/**
+ * An eighth note before the beat, in beats: half a beat straight; swung, as long as the short second eighth.
+ * In compound time the caller gives a third of the beat.
+ */
+export const defaultAnticipationBeats = (swing: number): number => 1 - swing;

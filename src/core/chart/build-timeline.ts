@@ -1,0 +1,272 @@
+/** Charts and lists of beats laid on time: the two ways to a timeline. */
+import { bad, good, type Outcome } from '../outcome.ts';
+import type { Chord, Key } from '../music/chord.ts';
+import { parseChord, readingHint } from '../music/parse-chord.ts';
+import { sameChord } from '../music/same-chord.ts';
+import {
+  FASTEST_BPM,
+  SLOWEST_BPM,
+  STRAIGHT_SWING,
+  WIDEST_SWING,
+  type Chart,
+  type ChartChord,
+} from './chart.ts';
+import { findKey } from './find-key.ts';
+import { playedBars } from './play-order.ts';
+import type { BeatMap, ChordSpan, Timeline } from './timeline.ts';
+import { writeBar, writeChart } from './write-chart.ts';
+
+export interface TempoOptions {
+  /** Beats a minute; in compound time the beat is the dotted quarter. */
+  readonly bpm: number;
+  /** Time of the first downbeat; 0 without. */
+  readonly firstBeatSeconds?: number;
+  /** Share of the beat that the first eighth takes; the chart's own without, else straight. */
+  readonly swing?: number;
+}
+
+/** One row of a list of beats. An empty chord goes on with the one before. */
+export interface BeatRow {
+  readonly timeSeconds: number;
+  readonly chord: string;
+}
+
+export interface BeatListOptions {
+  /** 4 without. Only names the bars: the beats stand where they are. */
+  readonly beatsPerBar?: number;
+  /** Found from the chords without. */
+  readonly key?: Key;
+  readonly swing?: number;
+}
+
+/** Two neighbouring beats can't be closer: 6,000 beats a minute is no music. */
+const CLOSEST_BEATS_SECONDS = 0.01;
+/**
+ * A beat position this near to a whole number of spans counts as being there: far less than a sample at any
+ * tempo, far more than the rounding of doubles.
+ */
+export const BEAT_TOLERANCE = 1e-5;
+
+/**
+ * The chart at a constant tempo, going round for ever. A pickup stands once, before beat 0.
+ * Throws on a tempo outside 20 to 400, a swing outside 0.5 to 0.75 and a first beat that is no number.
+ */
+export function timelineFromTempo(chart: Chart, options: TempoOptions): Timeline {
+  const { bpm, firstBeatSeconds = 0, swing = chart.swing ?? STRAIGHT_SWING } = options;
+  if (!(bpm >= SLOWEST_BPM && bpm <= FASTEST_BPM)) {
+    throw new RangeError(`bpm is ${SLOWEST_BPM} to ${FASTEST_BPM}, not ${bpm}`);
+  }
+  if (!Number.isFinite(firstBeatSeconds)) throw new RangeError('firstBeatSeconds is a number of seconds');
+  const bars = playedBars(chart);
+  const chorus: ChordSpan[] = [];
+  bars.forEach(({ bar }, index) => {
+    chorus.push(...spansOf(bar.chords, index * chart.meter.beatsPerBar, index, 0));
+  });
+  const pickupBeats = (chart.pickup?.chords ?? []).reduce((sum, chord) => sum + chord.beats, 0);
+  const pickup = chart.pickup ? spansOf(chart.pickup.chords, -pickupBeats, 0, 0) : [];
+  return timelineOf({
+    beatMap: {
+      bpm,
+      beatAt: (seconds) => ((seconds - firstBeatSeconds) * bpm) / 60,
+      secondsAt: (beat) => firstBeatSeconds + (beat * 60) / bpm,
+    },
+    beatsPerBar: chart.meter.beatsPerBar,
+    bars: bars.length,
+    chart: writeChart(chart),
+    key: chart.key,
+    swing: checkedSwing(swing),
+    before: pickup,
+    chorus,
+    chorusBeats: bars.length * chart.meter.beatsPerBar,
+  });
+}
+
+/**
+ * A list of beats with their chords. Between beats the position is interpolated; behind the last one it goes on at
+ * the pace of the last interval, and the last chord stands on without end (its span ends at Infinity). Before the
+ * first beat, and until a chord is named, there is none. The sentence of a list that can't be read names the row,
+ * counted from 1 without the header.
+ */
+export function timelineFromBeats(
+  rows: readonly BeatRow[],
+  options: BeatListOptions = {},
+): Outcome<Timeline> {
+  const { beatsPerBar = 4, swing = STRAIGHT_SWING } = options;
+  if (!(Number.isInteger(beatsPerBar) && beatsPerBar >= 1)) throw new RangeError('beatsPerBar is 1 or more');
+  if (rows.length < 2) {
+    return bad(
+      `The list of beats has ${rows.length === 0 ? 'no row' : 'one row'}: at least two beats are needed to tell the tempo.`,
+    );
+  }
+  const spans: ChordSpan[] = [];
+  let standing: { readonly chord: Chord | null; readonly startBeat: number } = { chord: null, startBeat: 0 };
+  for (const [index, row] of rows.entries()) {
+    const before = rows[index - 1]?.timeSeconds ?? -Infinity;
+    if (!Number.isFinite(row.timeSeconds))
+      return bad(`Row ${index + 1} of the beats has no time: write seconds, like 2.45.`);
+    if (row.timeSeconds - before < CLOSEST_BEATS_SECONDS) {
+      return bad(
+        `Row ${index + 1} of the beats, at ${row.timeSeconds} s, does not come after the row before, at ${before} s: put the beats in order.`,
+      );
+    }
+    const symbol = row.chord.trim();
+    if (symbol === '') continue;
+    const chord = NO_CHORD.test(symbol) ? null : parseChord(symbol);
+    if (chord === null && !NO_CHORD.test(symbol)) {
+      return bad(
+        `Row ${index + 1} of the beats: “${symbol}” can't be read as a chord; ${readingHint(symbol)}.`,
+      );
+    }
+    if (index > standing.startBeat) spans.push(spanFrom(standing, index, beatsPerBar));
+    standing = { chord, startBeat: index };
+  }
+  spans.push(spanFrom(standing, Infinity, beatsPerBar));
+  const times = rows.map((row) => row.timeSeconds);
+  return good(
+    timelineOf({
+      beatMap: listedBeatMap(times),
+      beatsPerBar,
+      bars: Math.ceil(rows.length / beatsPerBar),
+      chart: chartTextOf(spans, rows.length, beatsPerBar),
+      key:
+        options.key ??
+        findKey(
+          spans.map((span) => ({
+            chord: span.chord,
+            beats: Math.min(span.endBeat, rows.length) - span.startBeat,
+          })),
+        ),
+      swing: checkedSwing(swing),
+      before: [],
+      chorus: spans,
+      chorusBeats: null,
+    }),
+  );
+}
+
+const NO_CHORD = /^n\.?c\.?$/i;
+
+const spanFrom = (
+  standing: { readonly chord: Chord | null; readonly startBeat: number },
+  endBeat: number,
+  beatsPerBar: number,
+): ChordSpan => ({ ...standing, endBeat, bar: Math.floor(standing.startBeat / beatsPerBar), chorus: 0 });
+
+function spansOf(chords: readonly ChartChord[], startBeat: number, bar: number, chorus: number): ChordSpan[] {
+  let at = startBeat;
+  return chords.map(({ chord, beats }) => {
+    const span = { startBeat: at, endBeat: at + beats, chord, bar, chorus };
+    at += beats;
+    return span;
+  });
+}
+
+function checkedSwing(swing: number): number {
+  if (swing >= STRAIGHT_SWING && swing <= WIDEST_SWING) return swing;
+  throw new RangeError(`swing is ${STRAIGHT_SWING} to ${WIDEST_SWING}, not ${swing}`);
+}
+
+/** Straight lines between listed beats, the outer ones drawn on. At a listed beat the position is exact. */
+function listedBeatMap(times: readonly number[]): BeatMap {
+  const intervalAt = (found: number) => Math.min(Math.max(found, 0), times.length - 2);
+  return {
+    bpm: null,
+    beatAt(seconds) {
+      const index = intervalAt(lastAtOrBefore(times, seconds));
+      const from = times[index] ?? 0;
+      return index + (seconds - from) / ((times[index + 1] ?? 0) - from);
+    },
+    secondsAt(beat) {
+      const index = intervalAt(Math.floor(beat));
+      const from = times[index] ?? 0;
+      return from + (beat - index) * ((times[index + 1] ?? 0) - from);
+    },
+  };
+}
+
+/** Index of the last of rising values that is not above `value`, or −1. */
+function lastAtOrBefore(values: readonly number[], value: number): number {
+  let low = 0;
+  let high = values.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((values[middle] ?? Infinity) <= value) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
+}
+
+interface Layout extends Omit<Timeline, 'chordAt' | 'spansBetween' | 'nextChange'> {
+  /** Spans before beat 0. */
+  readonly before: readonly ChordSpan[];
+  /** Spans of one chorus from beat 0. */
+  readonly chorus: readonly ChordSpan[];
+  /** After so many beats the chorus starts again; null: never. */
+  readonly chorusBeats: number | null;
+}
+
+/** The three questions a timeline answers, over spans that repeat or do not. */
+function timelineOf({ before, chorus, chorusBeats, ...facts }: Layout): Timeline {
+  const starts = chorus.map((span) => span.startBeat);
+
+  /** The span by its number: below 0 the pickup, from 0 chorus after chorus. */
+  const spanNumber = (number: number): ChordSpan | null => {
+    if (number < 0) return before[before.length + number] ?? null;
+    const round = chorusBeats === null ? 0 : Math.floor(number / chorus.length);
+    const span = chorus[number - round * chorus.length];
+    if (!span) return null;
+    if (round === 0 || chorusBeats === null) return span;
+    const shift = round * chorusBeats;
+    return { ...span, startBeat: span.startBeat + shift, endBeat: span.endBeat + shift, chorus: round };
+  };
+
+  /** Number of the span at a beat; before everything, one below the first. */
+  const numberAt = (beat: number): number => {
+    const at = beat + BEAT_TOLERANCE;
+    if (at < 0) return before.findLastIndex((span) => span.startBeat <= at) - before.length;
+    const round = chorusBeats === null ? 0 : Math.floor(at / chorusBeats);
+    return round * chorus.length + lastAtOrBefore(starts, at - round * (chorusBeats ?? 0));
+  };
+
+  return {
+    ...facts,
+    chordAt: (beat) => spanNumber(numberAt(beat))?.chord ?? null,
+    spansBetween(fromBeat, toBeat) {
+      const spans: ChordSpan[] = [];
+      if (!(toBeat > fromBeat)) return spans;
+      for (let number = Math.max(numberAt(fromBeat), -before.length); ; number++) {
+        const span = spanNumber(number);
+        if (!span || span.startBeat >= toBeat - BEAT_TOLERANCE) return spans;
+        spans.push(span);
+      }
+    },
+    nextChange(beat) {
+      const start = Math.max(numberAt(beat) + 1, -before.length);
+      // A change comes within one round of the chart or never.
+      for (let number = start; number <= start + before.length + chorus.length; number++) {
+        const span = spanNumber(number);
+        if (!span) return null;
+        const previous = spanNumber(number - 1);
+        if (!previous || !sameChord(previous.chord, span.chord)) return span;
+      }
+      return null;
+    },
+  };
+}
+
+/** A list of beats in our own chart text: bars of beats, the chord of each. */
+function chartTextOf(spans: readonly ChordSpan[], beats: number, beatsPerBar: number): string {
+  const bars: string[] = [];
+  for (let start = 0; start < beats; start += beatsPerBar) {
+    const end = start + beatsPerBar;
+    const inside = spans.filter((span) => span.startBeat < end && span.endBeat > start);
+    const chords = inside.map((span) => ({
+      chord: span.chord,
+      beats: Math.min(span.endBeat, end) - Math.max(span.startBeat, start),
+    }));
+    bars.push(writeBar(chords));
+  }
+  const lines: string[] = beatsPerBar === 4 ? [] : [`meter: ${beatsPerBar}/4`];
+  for (let bar = 0; bar < bars.length; bar += 4) lines.push(`| ${bars.slice(bar, bar + 4).join(' | ')} |`);
+  return lines.join('\n');
+}

@@ -1,0 +1,109 @@
+/** Chart text, as a lead sheet writes it, read into a chart. The grammar stands in the folder's README. */
+import { bad, good, type Outcome } from '../outcome.ts';
+import { METERS, meterOf, writtenBars, type Chart, type ChartSection, type Meter } from './chart.ts';
+import { UnreadableChart, refuse, type ChartProblem } from './chart-problem.ts';
+import { findKey } from './find-key.ts';
+import { LONGEST_CHORUS_BARS, playedBars } from './play-order.ts';
+import { readLine, refuseEmptySection, startReading, type Reading } from './read-lines.ts';
+
+/** What holds where the chart itself does not say. */
+export interface ChartDefaults {
+  /** "3/4"; 4/4 without. */
+  readonly meter?: string;
+  /** Quarters in a bar, for callers that have no meter in writing; `meter` goes first. */
+  readonly beatsPerBar?: number;
+}
+
+/** Longest chart text that is read, in characters. */
+const LONGEST_TEXT = 200_000;
+
+/**
+ * Reads a chart. The sentence of a chart that can't be read names the bar, the symbol and what would be read.
+ * Throws only on a default that is no meter.
+ *
+ * @example parseChart('| G7 | C7 | G7 | D7 |')
+ */
+export function parseChart(text: string, defaults: ChartDefaults = {}): Outcome<Chart> {
+  const result = readChart(text, defaults);
+  return 'chart' in result ? good(result.chart) : bad(result.problem.sentence);
+}
+
+/** As {@link parseChart}, with the place of the problem for an editor. */
+export function readChart(
+  text: string,
+  defaults: ChartDefaults = {},
+): { readonly chart: Chart } | { readonly problem: ChartProblem } {
+  const reading = startReading(meterByDefault(defaults));
+  try {
+    if (text.length > LONGEST_TEXT) {
+      refuse(
+        { text: '', line: 1, column: 1 },
+        `The chart is longer than ${LONGEST_TEXT} characters: it is read in parts only.`,
+      );
+    }
+    text.split(/\r\n|\r|\n/).forEach((line, index) => readLine(line, index + 1, reading));
+    return { chart: finish(reading) };
+  } catch (error) {
+    if (error instanceof UnreadableChart) return { problem: error.problem };
+    throw error;
+  }
+}
+
+function meterByDefault(defaults: ChartDefaults): Meter {
+  const written = defaults.meter ?? `${defaults.beatsPerBar ?? 4}/4`;
+  const meter = meterOf(written);
+  if (!meter) {
+    throw new RangeError(
+      `a meter is one of ${METERS.map((known) => known.written).join(', ')}, not ${written}`,
+    );
+  }
+  return meter;
+}
+
+function finish(reading: Reading): Chart {
+  const { headings, pickup, repeatOpen } = reading;
+  const start = { text: '', line: 1, column: 1 };
+  refuseEmptySection(reading);
+  if (reading.sections.length === 0) {
+    refuse(start, 'The chart has no bars: write chords between bar lines, like | G7 | C7 | G7 | D7 |.');
+  }
+  if (repeatOpen)
+    refuse(
+      repeatOpen,
+      `Line ${repeatOpen.line} opens a repeat that never closes: write :| behind its last bar.`,
+    );
+  const sections: readonly ChartSection[] = reading.sections.map(({ name, feel, bars }) => ({
+    name,
+    feel,
+    bars,
+  }));
+  const bars = writtenBars({ sections });
+  const orphan = bars.findIndex(
+    (bar, index) =>
+      bar.endings.length > 0 &&
+      !bars.slice(index).some((later) => later.repeatTimes > 0) &&
+      !closed(bars[index - 1]),
+  );
+  if (orphan >= 0) refuse(start, `Bar ${orphan + 1} starts an ending, but no repeat sign :| closes it.`);
+  const played = playedBars({ sections });
+  if (played.length >= LONGEST_CHORUS_BARS) {
+    refuse(
+      start,
+      `The chart plays ${LONGEST_CHORUS_BARS} bars and more before it comes round: shorten its repeats.`,
+    );
+  }
+  const chords = played.flatMap(({ bar }) => bar.chords);
+  return {
+    title: headings.title,
+    key: headings.key ?? findKey(chords),
+    keyWritten: headings.key !== null,
+    meter: headings.meter,
+    feel: headings.feel,
+    bpm: headings.bpm,
+    swing: headings.swing,
+    pickup,
+    sections,
+  };
+}
+
+const closed = (bar: { readonly repeatTimes: number } | undefined): boolean => (bar?.repeatTimes ?? 0) > 0;

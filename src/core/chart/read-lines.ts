@@ -1,0 +1,264 @@
+/** Chart text line by line: headings, section names, and bars between bar signs. */
+import { parseChord } from '../music/parse-chord.ts';
+import type { ChartBar, ChartChord, Meter } from './chart.ts';
+import { refuse, type Piece } from './chart-problem.ts';
+import { readBar } from './read-bar.ts';
+import { headingOf, isHeadingWord, readHeading, type Headings } from './read-headings.ts';
+
+const BAR_SIGN = /:\|\|:|:\|:|:\|\||:\|\]|:\||\|\|:|\|:|\|\||\|\]|\|/g;
+/** A comment is a # with white space (or a line's start) before it: "C#7" is a chord. */
+const COMMENT = /(?:^|\s)#.*$/;
+const IN_BRACKETS = /^\s*\[\s*((?![\d\s,.-]*\])[^\][|]*?)\s*\]/;
+const BEFORE_BARS = /^\s*([^\][|:]+?)\s*:(?=\s|$)/;
+/** What a section may be called. A number alone would read as an ending. */
+const SECTION_NAME = /^(?!\d+$)[\p{L}\p{N}][\p{L}\p{N} .'’&+()-]*$/u;
+/** Letters that name sections, though most of them would read as chords too: "A", "B2", "C'". */
+const SECTION_LETTER = /^[A-Z]\d?['’]*$/;
+const ENDING = /^\s*(?:\[\s*(\d(?:\s*[,-]\s*\d)*)(?:\s*[\].]|(?=\s|$))|(\d(?:[,-]\d)*)(?:\.|(?=\s|$)))/;
+const TIMES_ROUND = /^\s*x\s?(\d+)(?=\s|$)/i;
+const MOST_TIMES_ROUND = 32;
+
+interface SectionDraft {
+  readonly name: string | null;
+  feel: string | null;
+  readonly bars: ChartBar[];
+  readonly piece: Piece;
+}
+
+/** Everything read so far. */
+export interface Reading {
+  readonly headings: Headings;
+  readonly sections: SectionDraft[];
+  pickup: ChartBar | null;
+  before: readonly ChartChord[] | null;
+  /** Where a repeat was opened that is not closed yet. */
+  repeatOpen: Piece | null;
+  /** A repeat sign stands before the next bar. */
+  opening: boolean;
+}
+
+/** A reading before the first line. */
+export const startReading = (meter: Meter): Reading => ({
+  headings: { title: null, key: null, meter, feel: null, bpm: null, swing: null, pickupBeats: 0 },
+  sections: [],
+  pickup: null,
+  before: null,
+  repeatOpen: null,
+  opening: false,
+});
+
+/** Reads one line of the text into the reading. `line` counts from 1. */
+export function readLine(text: string, line: number, reading: Reading): void {
+  const plain = text.replace(COMMENT, '').replaceAll('‖', '||');
+  if (plain.trim() === '') return;
+  const piece = { text: plain, line, column: 1 };
+  if (plain.includes('|')) readBarLine(piece, reading);
+  else readWordLine(trimmed(piece), reading);
+}
+
+const barsIn = (reading: Reading): number =>
+  reading.sections.reduce((sum, section) => sum + section.bars.length, 0);
+
+const begun = (reading: Reading): boolean => reading.pickup !== null || barsIn(reading) > 0;
+
+/** A line without bar signs: a heading or the name of a section. */
+function readWordLine(piece: Piece, reading: Reading): void {
+  const bracketed = /^\[([^\]]*)\]$/.exec(piece.text);
+  if (bracketed) return startSection(piece, (bracketed[1] ?? '').trim(), reading);
+  const heading = headingOf(piece.text);
+  if (heading && (heading.value !== '' || isHeadingWord(heading.word))) {
+    return takeHeading(piece, heading.word, heading.value, reading);
+  }
+  const name = piece.text.replace(/\s*:$/, '');
+  const words = name.split(/\s+/);
+  const chords = words.filter((word) => parseChord(word)).length;
+  if (chords * 2 > words.length && !SECTION_LETTER.test(name)) {
+    refuse(
+      piece,
+      `Line ${piece.line} has chords but no bar lines: write them between bar lines, like | C7 | F7 |.`,
+    );
+  }
+  startSection(piece, name, reading);
+}
+
+function takeHeading(piece: Piece, word: string, value: string, reading: Reading): void {
+  if (word === 'feel') {
+    const last = reading.sections.at(-1);
+    if (last && last.bars.length === 0) {
+      last.feel = value;
+      return;
+    }
+    if (begun(reading)) {
+      reading.sections.push({ name: null, feel: value, bars: [], piece });
+      return;
+    }
+  } else if (isHeadingWord(word) && begun(reading)) {
+    refuse(piece, `Line ${piece.line}: ${word} stands above the first bar; only feel may change on the way.`);
+  }
+  if (value === '')
+    refuse(piece, `Line ${piece.line}: ${word} says nothing; write a value behind it or take the line out.`);
+  readHeading(piece, word, value, reading.headings);
+}
+
+function startSection(piece: Piece, name: string, reading: Reading): void {
+  if (!SECTION_NAME.test(name)) {
+    refuse(
+      piece,
+      `Line ${piece.line}: “${name}” can't name a section; write letters and words in brackets, like [A] or [Bridge].`,
+    );
+  }
+  refuseEmptySection(reading);
+  reading.sections.push({ name, feel: null, bars: [], piece });
+}
+
+/** Refuses a chart whose last section holds no bars. */
+export function refuseEmptySection(reading: Reading): void {
+  const last = reading.sections.at(-1);
+  if (last && last.bars.length === 0) {
+    refuse(
+      last.piece,
+      `Section ${last.name ?? `with the feel ${last.feel ?? ''}`} has no bars: write some behind it or take its line out.`,
+    );
+  }
+}
+
+/** A line with bar signs. */
+function readBarLine(piece: Piece, reading: Reading): void {
+  let sign = '';
+  let from = 0;
+  for (const match of piece.text.matchAll(BAR_SIGN)) {
+    const content = slice(piece, from, match.index);
+    const signPiece = slice(piece, match.index, match.index + match[0].length);
+    takeBetweenSigns(from === 0 ? takeLineStart(content, reading) : content, sign, signPiece, reading);
+    sign = match[0];
+    from = match.index + sign.length;
+  }
+  takeBetweenSigns(slice(piece, from, piece.text.length), sign, null, reading);
+}
+
+/** Headings and a section name may stand before the first bar of their line: "key: Bb; meter: 3/4 | Bb | Eb |". */
+function takeLineStart(piece: Piece, reading: Reading): Piece {
+  const heading = headingOf(piece.text);
+  if (heading && isHeadingWord(heading.word)) {
+    for (const part of piece.text.split(';')) {
+      const one = headingOf(part);
+      if (!one)
+        refuse(
+          piece,
+          `Line ${piece.line}: “${part.trim()}” is no heading; write the word, a colon and its value.`,
+        );
+      takeHeading(piece, one.word, one.value, reading);
+    }
+    return slice(piece, piece.text.length, piece.text.length);
+  }
+  const section = BEFORE_BARS.exec(piece.text);
+  if (!section) return piece;
+  startSection(piece, section[1] ?? '', reading);
+  return slice(piece, section[0].length, piece.text.length);
+}
+
+/** What stands between two bar signs: a bar, or nothing where signs touch. `next` is null at the line's end. */
+function takeBetweenSigns(piece: Piece, sign: string, next: Piece | null, reading: Reading): void {
+  let content = piece;
+  if (sign.startsWith(':')) content = takeTimesRound(content, reading);
+  if (sign.endsWith(':')) openRepeat(piece, sign, reading);
+  const section = IN_BRACKETS.exec(content.text);
+  if (section) {
+    startSection(content, section[1] ?? '', reading);
+    content = slice(content, section[0].length, content.text.length);
+  }
+  if (content.text.trim() !== '') takeBar(content, reading);
+  else if (sign === '|' && next?.text === '|') {
+    refuse(
+      next,
+      `${nextBarLabel(reading)} is empty: write % to repeat the bar before, or N.C. for no chord.`,
+    );
+  }
+  if (next?.text.startsWith(':')) closeRepeat(next, reading);
+}
+
+function takeBar(piece: Piece, reading: Reading): void {
+  const label = nextBarLabel(reading);
+  const ending = ENDING.exec(piece.text);
+  const endings = ending ? passesOf(ending[1] ?? ending[2] ?? '', piece, label) : [];
+  const content = trimmed(slice(piece, ending?.[0].length ?? 0, piece.text.length));
+  if (content.text === '') refuse(piece, `${label} starts an ending but has no chord in it.`);
+  const { meter, pickupBeats } = reading.headings;
+  const isPickup = pickupBeats > 0 && !begun(reading);
+  if (isPickup && pickupBeats >= meter.beatsPerBar) {
+    refuse(piece, `A pickup is shorter than a bar: ${pickupBeats} beats don't fit before ${meter.written}.`);
+  }
+  const beats = isPickup ? pickupBeats : meter.beatsPerBar;
+  const chords = readBar(content, { label, beats, before: reading.before });
+  const bar: ChartBar = { chords, repeatStart: reading.opening, repeatTimes: 0, endings };
+  reading.before = chords;
+  if (isPickup) {
+    if (bar.repeatStart || endings.length > 0)
+      refuse(piece, 'The pickup is played once: put its repeat sign behind it.');
+    reading.pickup = bar;
+    return;
+  }
+  reading.opening = false;
+  if (reading.sections.length === 0) reading.sections.push({ name: null, feel: null, bars: [], piece });
+  reading.sections.at(-1)?.bars.push(bar);
+}
+
+const nextBarLabel = (reading: Reading): string =>
+  reading.headings.pickupBeats > 0 && !begun(reading) ? 'The pickup' : `Bar ${barsIn(reading) + 1}`;
+
+/** "1", "1,2", "1-3" as passes. */
+function passesOf(text: string, piece: Piece, label: string): readonly number[] {
+  const passes = new Set<number>();
+  for (const part of text.split(',')) {
+    const [first = 0, last = first] = part.split('-').map(Number);
+    for (let pass = first; pass <= last; pass++) passes.add(pass);
+  }
+  if (passes.size === 0 || passes.has(0))
+    refuse(piece, `${label}: endings are numbered from 1 up, like [1 or [1-3.`);
+  return [...passes].sort((a, b) => a - b);
+}
+
+function openRepeat(piece: Piece, sign: string, reading: Reading): void {
+  const open = { text: sign, line: piece.line, column: Math.max(1, piece.column - sign.length) };
+  if (reading.repeatOpen)
+    refuse(open, `${nextBarLabel(reading)} opens a repeat inside a repeat: close the first with :| before.`);
+  reading.repeatOpen = open;
+  reading.opening = true;
+}
+
+function closeRepeat(sign: Piece, reading: Reading): void {
+  const bars = reading.sections.at(-1)?.bars;
+  const last = bars?.at(-1);
+  if (!bars || !last || reading.opening)
+    refuse(sign, `Line ${sign.line}: a repeat closes here with no bar in it.`);
+  bars[bars.length - 1] = { ...last, repeatTimes: 2 };
+  reading.repeatOpen = null;
+}
+
+/** ":| x3": the bars sound three times in all. */
+function takeTimesRound(piece: Piece, reading: Reading): Piece {
+  const times = TIMES_ROUND.exec(piece.text);
+  if (!times) return piece;
+  const count = Number(times[1]);
+  if (count < 2 || count > MOST_TIMES_ROUND) {
+    refuse(
+      piece,
+      `Bar ${barsIn(reading)} repeats x${count}; write how often it sounds in all, x2 to x${MOST_TIMES_ROUND}.`,
+    );
+  }
+  const bars = reading.sections.at(-1)?.bars;
+  const last = bars?.at(-1);
+  if (bars && last) bars[bars.length - 1] = { ...last, repeatTimes: count };
+  return slice(piece, times[0].length, piece.text.length);
+}
+
+const slice = (piece: Piece, from: number, to: number): Piece => ({
+  text: piece.text.slice(from, to),
+  line: piece.line,
+  column: piece.column + from,
+});
+
+function trimmed(piece: Piece): Piece {
+  const start = piece.text.length - piece.text.trimStart().length;
+  return slice(piece, start, start + piece.text.trim().length);
+}

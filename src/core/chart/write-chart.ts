@@ -1,0 +1,69 @@
+/** A chart as text: what parse-chart reads back to the same chart. */
+import { writeKey } from '../music/keys.ts';
+import type { Chart, ChartBar, ChartChord, ChartSection } from './chart.ts';
+import { shareBeats } from './read-bar.ts';
+
+const BARS_IN_A_LINE = 4;
+const BEAT_TOLERANCE = 1e-9;
+
+/** Headings first, then a line a section name and four bars a line. */
+export function writeChart(chart: Chart): string {
+  const lines: string[] = [];
+  if (chart.title !== null) lines.push(`title: ${chart.title}`);
+  if (chart.keyWritten) lines.push(`key: ${writeKey(chart.key)}`);
+  if (chart.meter.written !== '4/4') lines.push(`meter: ${chart.meter.written}`);
+  if (chart.feel !== null) lines.push(`feel: ${chart.feel}`);
+  if (chart.bpm !== null) lines.push(`tempo: ${chart.bpm}`);
+  if (chart.swing !== null) lines.push(`swing: ${chart.swing}`);
+  if (chart.pickup) {
+    const beats = chart.pickup.chords.reduce((sum, chord) => sum + chord.beats, 0);
+    lines.push(`pickup: ${beats}`, `| ${writeBar(chart.pickup.chords)} |`);
+  }
+  for (const section of chart.sections) lines.push(...writeSection(section));
+  return lines.join('\n');
+}
+
+function writeSection(section: ChartSection): readonly string[] {
+  const lines: string[] = [];
+  if (section.name !== null) lines.push(`[${section.name}]`);
+  if (section.feel !== null) lines.push(`feel: ${section.feel}`);
+  for (let from = 0; from < section.bars.length; from += BARS_IN_A_LINE) {
+    lines.push(writeLine(section.bars.slice(from, from + BARS_IN_A_LINE)));
+  }
+  return lines;
+}
+
+function writeLine(bars: readonly ChartBar[]): string {
+  let line = '';
+  bars.forEach((bar, index) => {
+    const before = bars[index - 1];
+    const closing = before && before.repeatTimes > 0;
+    if (closing) line += closeSign(before) + (bar.repeatStart ? ' |:' : '');
+    else line += bar.repeatStart ? '|:' : '|';
+    if (bar.endings.length > 0) line += `${closing ? ' ' : ''}[${bar.endings.join(',')}`;
+    line += ` ${writeBar(bar.chords)} `;
+  });
+  const last = bars.at(-1);
+  return line + (last && last.repeatTimes > 0 ? closeSign(last) : '|');
+}
+
+const closeSign = (bar: ChartBar): string => (bar.repeatTimes > 2 ? `:| x${bar.repeatTimes}` : ':|');
+
+/** The chords of a bar as text: alone where they share it evenly, with beat marks or written beats where not. */
+export function writeBar(chords: readonly ChartChord[]): string {
+  const symbols = chords.map(({ chord }) => chord?.symbol ?? 'N.C.');
+  const beats = chords.reduce((sum, chord) => sum + chord.beats, 0);
+  const shared = shareBeats(
+    chords.map(({ chord }) => chord),
+    Math.abs(beats - Math.round(beats)) < BEAT_TOLERANCE ? Math.round(beats) : beats,
+  );
+  if (shared.every((share, index) => Math.abs(share.beats - (chords[index]?.beats ?? 0)) < BEAT_TOLERANCE)) {
+    return symbols.join(' ');
+  }
+  if (chords.every((chord) => Number.isInteger(chord.beats))) {
+    return chords
+      .map((chord, index) => [symbols[index], ...Array<string>(chord.beats - 1).fill('/')].join(' '))
+      .join(' ');
+  }
+  return chords.map((chord, index) => `${symbols[index]}:${chord.beats}`).join(' ');
+}
