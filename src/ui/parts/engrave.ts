@@ -45,6 +45,21 @@ export function withSigns(text: string): string {
     .replace(/b(?=\d)/gu, '♭');
 }
 
+/**
+ * How wide a symbol is set, in ems of its root letter: a guess from the letters' average widths, made so that a
+ * name can be set smaller before it runs into its neighbour.
+ */
+export function chordWidth(symbol: string): number {
+  const { letter, accidental, stem, raised, bass } = engraveChord(symbol);
+  return (
+    letter.length * 0.86 +
+    accidental.length * 0.32 +
+    stem.length * 0.52 +
+    raised.length * 0.33 +
+    (bass === null ? 0 : 0.3 + bass.length * 0.5)
+  );
+}
+
 /** Chord symbols and note names inside a sentence get their signs; other words are left alone. */
 export function signsInText(sentence: string): string {
   return sentence.replace(

@@ -16,6 +16,8 @@ const MOST_POINTS = 4096;
 const PAGE_BARS = 2;
 /** Semitones from the bottom to the top of the page: a hand's reach on most instruments. */
 const REACH = 19;
+/** Marks and letters grow from this; smaller could not be read on a phone. */
+const SMALLEST_UNIT_PX = 26;
 /** How fast the page follows the register, per frame: slow enough to be calm. */
 const FOLLOW = 0.04;
 
@@ -77,12 +79,12 @@ export class CrossingPen {
     beatsPerBar: number,
     inks: Inks,
   ): void {
-    const unit = Math.min(width / 12, height / 7);
+    const unit = Math.max(SMALLEST_UNIT_PX, Math.min(width / 12, height / 7));
     const right = width - unit * 1.7;
     const middle = this.#middle ?? 60;
     const { fromBeat, toBeat, shore } = this.#page;
     const xOf = (beat: number) => ((beat - fromBeat) / (toBeat - fromBeat)) * right;
-    const yOf = (midi: number) => height / 2 - ((midi - middle) / REACH) * (height - unit * 1.6);
+    const yOf = (midi: number) => height / 2 - ((midi - middle) / REACH) * (height - unit);
 
     drawBeats(context, fromBeat, toBeat, beatsPerBar, xOf, height, inks);
     if (shore) drawShore(context, live.targets, middle, yOf, right, width, unit, inks);
@@ -147,6 +149,8 @@ function drawShore(
 ): void {
   context.font = `800 ${unit * 0.62}px 'Landfall Chord Signs', Besley, serif`;
   context.textBaseline = 'middle';
+  context.fillStyle = inks.ink;
+  context.fillRect(right - 1.5, 0, 3, height);
   for (const { pitchClass, role, degree } of targets) {
     const low = middle - REACH / 2;
     for (let midi = low + ((((pitchClass - low) % 12) + 12) % 12); midi < middle + REACH / 2; midi += 12) {
@@ -158,7 +162,6 @@ function drawShore(
       context.lineTo(width, y);
       context.stroke();
       drawMark(context, role, right, y, unit * 0.72, inks);
-      context.fillStyle = inks.ink;
       context.fillText(withSigns(degree), right + unit * 0.62, y - unit * 0.36);
     }
   }
