@@ -196,7 +196,7 @@ function lastAtOrBefore(values: readonly number[], value: number): number {
   return low - 1;
 }
 
-interface Layout extends Omit<Timeline, 'chordAt' | 'spansBetween' | 'nextChange'> {
+export interface Layout extends Omit<Timeline, 'chordAt' | 'spansBetween' | 'nextChange'> {
   /** Spans before beat 0. */
   readonly before: readonly ChordSpan[];
   /** Spans of one chorus from beat 0. */
@@ -206,7 +206,7 @@ interface Layout extends Omit<Timeline, 'chordAt' | 'spansBetween' | 'nextChange
 }
 
 /** The three questions a timeline answers, over spans that repeat or do not. */
-function timelineOf({ before, chorus, chorusBeats, ...facts }: Layout): Timeline {
+export function timelineOf({ before, chorus, chorusBeats, ...facts }: Layout): Timeline {
   const starts = chorus.map((span) => span.startBeat);
 
   /** The span by its number: below 0 the pickup, from 0 chorus after chorus. */
