@@ -58,7 +58,8 @@ export function chordOfNote(
 }
 
 /**
- * An eighth note before the beat, in beats: half a beat straight; swung, as long as the short second eighth.
- * In compound time the caller gives a third of the beat.
+ * An eighth note before the beat, in beats: half a beat straight; swung, as long as the short second eighth; a third
+ * of the beat in compound time, whose beat has three eighths and no swing.
  */
-export const defaultAnticipationBeats = (swing: number): number => 1 - swing;
+export const defaultAnticipationBeats = (swing: number, divisions: 2 | 3 = 2): number =>
+  divisions === 3 ? 1 / 3 : 1 - swing;
