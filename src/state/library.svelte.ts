@@ -1,23 +1,85 @@
 /** The takes that are kept, and those that were cut off. */
-import type { Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { readReport } from '../core/report/schema.ts';
+import { reportFile, soundFile } from './export-files.ts';
 import type { FilesPort, TakesPort } from './ports.ts';
 import type { TakeCard, TakeId, UnfinishedTake } from './take.ts';
 
-export declare class Library {
-  constructor(ports: { readonly takes: TakesPort; readonly files: FilesPort });
+export class Library {
+  readonly #store: TakesPort;
+  readonly #files: FilesPort;
+  #takes = $state.raw<readonly TakeCard[]>([]);
+  #unfinished = $state.raw<readonly UnfinishedTake[]>([]);
+  #notices = $state.raw<readonly string[]>([]);
+
+  constructor(ports: { readonly takes: TakesPort; readonly files: FilesPort }) {
+    this.#store = ports.takes;
+    this.#files = ports.files;
+  }
+
   /** Newest first. */
-  get takes(): readonly TakeCard[];
+  get takes(): readonly TakeCard[] {
+    return this.#takes;
+  }
+
   /** Takes that were cut off and can still be graded (`session.openTake`). */
-  get unfinished(): readonly UnfinishedTake[];
-  /** Sentences about records that could not be read, or verbs that failed. */
-  get notices(): readonly string[];
-  load(): Promise<void>;
-  rename(id: TakeId, title: string): Promise<void>;
-  remove(id: TakeId): Promise<void>;
+  get unfinished(): readonly UnfinishedTake[] {
+    return this.#unfinished;
+  }
+
+  /** Sentences about records that could not be read, and about the last verb if it failed. */
+  get notices(): readonly string[] {
+    return this.#notices;
+  }
+
+  async load(): Promise<void> {
+    const [{ takes, sentences }, unfinished] = await Promise.all([
+      this.#store.list(),
+      this.#store.unfinished(),
+    ]);
+    this.#takes = takes;
+    this.#unfinished = unfinished;
+    this.#notices = sentences;
+  }
+
+  async rename(id: TakeId, title: string): Promise<void> {
+    const tidy = title.trim();
+    if (tidy !== '') await this.#afterwards(await this.#store.rename(id, tidy));
+  }
+
+  async remove(id: TakeId): Promise<void> {
+    await this.#afterwards(await this.#store.remove(id));
+  }
+
   /** Downloads the sound as WAV; the first downbeat is marked by a cue point. */
-  exportSound(id: TakeId): Promise<Outcome<void>>;
+  async exportSound(id: TakeId): Promise<Outcome<void>> {
+    const take = await this.#store.open(id);
+    if (!take.ok) return this.#told(take.sentence);
+    const { details, samples } = take.value;
+    const { blob, fileName } = soundFile(details, { samples, sampleRate: details.sampleRate });
+    this.#files.save(blob, fileName);
+    return good(undefined);
+  }
+
   /** Downloads the report as JSON. */
-  exportReport(id: TakeId): Promise<Outcome<void>>;
-  /** The words that grade the exported sound at the command line. */
-  commandLine(card: TakeCard, fileName: string): string;
+  async exportReport(id: TakeId): Promise<Outcome<void>> {
+    const take = await this.#store.open(id);
+    if (!take.ok) return this.#told(take.sentence);
+    const report = readReport(take.value.report);
+    if (!report.ok) return this.#told(report.sentence);
+    const { blob, fileName } = reportFile(take.value.details, report.value);
+    this.#files.save(blob, fileName);
+    return good(undefined);
+  }
+
+  /** The list as it is now; a failure is told after it, so that the new list does not wipe it out. */
+  async #afterwards(outcome: Outcome<void>): Promise<void> {
+    await this.load();
+    if (!outcome.ok) this.#told(outcome.sentence);
+  }
+
+  #told(sentence: string): Outcome<never> {
+    this.#notices = [...this.#notices, sentence];
+    return bad(sentence);
+  }
 }

@@ -2,20 +2,20 @@
  * What the state classes need from the outside world, in their own words. `main.ts` fills these in with the
  * real audio, worker and storage; the unit tests fill them in with fakes. Nothing here is a browser object.
  */
+import type { Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../analysis/order.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { BandClock } from '../audio/clock.ts';
 import type { BandPart } from '../core/band/events.ts';
-import type { BandSettings } from '../core/band/settings.ts';
-import type { HeardNote, LiveReading } from '../core/notes/note.ts';
+import type { BandSettings, FeelName } from '../core/band/settings.ts';
 import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
-/** Mono samples as they are kept: 16-bit, so that an exported take is graded from the very same numbers. */
+/** Mono sound: 16-bit for takes of our own, floating point at full scale ±1 for files that were opened. */
 export interface TakeAudio {
-  readonly samples: Int16Array;
+  readonly samples: Int16Array | Float32Array;
   readonly sampleRate: number;
 }
 
@@ -58,29 +58,41 @@ export interface AudioPort {
   heardSeconds(): number;
   /** What the browser admits to between the clock and the ear, and between the string and the clock, together. */
   assumedRoundTripSeconds(): number;
-  /** The demo line, rendered afresh. `firstBeatSeconds` is where its first downbeat lies. */
-  renderDemo(timeline: Timeline): Promise<Outcome<TakeAudio & { readonly firstBeatSeconds: number }>>;
-  /** Any audio file the browser can read, as mono. */
-  decode(bytes: ArrayBuffer, fileName: string): Promise<Outcome<TakeAudio>>;
+  /** The demo line, rendered afresh. */
+  renderDemo(): Promise<Outcome<DemoTake>>;
 }
 
-/** One listening in the worker: hops in, readings and committed notes out. */
+/** A rendered line with the setup it was written for. */
+export interface DemoTake {
+  readonly title: string;
+  readonly chartText: string;
+  readonly key: string;
+  readonly bpm: number;
+  readonly feel: FeelName;
+  readonly swing: number;
+  readonly firstBeatSeconds: number;
+  readonly audio: TakeAudio;
+}
+
+/** One listening in the worker. */
 export interface LiveListener {
   /** The samples are handed over: they can't be read afterwards. */
   hop(samples: Float32Array<ArrayBuffer>): void;
+  /** From here on committed notes are set against the chart. */
+  follow(order: GradeOrder): Promise<Outcome<void>>;
   dispose(): void;
 }
 
 export interface LiveListenerEvents {
-  reading(reading: LiveReading): void;
-  /** Notes that the listener has committed since the last call. */
-  notes(notes: readonly HeardNote[]): void;
+  heard(heard: Heard): void;
   failed(sentence: string): void;
 }
 
 export interface AnalysisPort {
   listen(sampleRate: number, events: LiveListenerEvents): Promise<Outcome<LiveListener>>;
-  /** @param progress called with a share, 0 to 1 */
+  /** Any audio file as one line of samples; warnings are sentences about what was odd and mended. */
+  read(file: Blob, name: string): Promise<Outcome<TakeAudio & { readonly warnings: readonly string[] }>>;
+  /** @param progress called with the share done, 0 to 1 */
   grade(audio: TakeAudio, order: GradeOrder, progress: (share: number) => void): Promise<Outcome<Report>>;
 }
 

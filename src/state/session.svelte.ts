@@ -1,14 +1,22 @@
 /** One take from the first click to its review: what is going on now, as one tagged union. */
-import type { Chord, ChordTone } from '../core/music/chord.ts';
-import type { ChordSpan, Timeline } from '../core/chart/timeline.ts';
-import type { Report } from '../core/report/schema.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import type { LiveReading } from '../core/notes/note.ts';
+import { readReport, type Landing, type Report } from '../core/report/schema.ts';
+import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import type { Heard } from '../analysis/messages.ts';
+import { timelineOf } from '../analysis/order.ts';
+import { reportFile, soundFile } from './export-files.ts';
 import type { Library } from './library.svelte.ts';
-import type { AnalysisPort, AudioPort, FramesPort, TakeAudio, TakesPort } from './ports.ts';
+import { liveAt, type Live } from './live.ts';
+import { Playback } from './playback.svelte.ts';
+import type { AnalysisPort, AudioPort, FilesPort, FramesPort, TakeAudio, TakesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
-import type { TakeDetails, TakeId } from './take.ts';
-import type { Playback } from './playback.svelte.ts';
+import { TakeInHand, type FinishedTake } from './take-in-hand.ts';
+import { orderOf, type TakeDetails, type TakeId } from './take.ts';
 
-/** A take that can be looked at. `id` is null when it could not be kept (and `notices` says so). */
+export type { Live, LiveNote } from './live.ts';
+
+/** A take that can be looked at. `id` is null when it is not kept on this machine. */
 export interface Review {
   readonly id: TakeId | null;
   readonly details: TakeDetails;
@@ -29,69 +37,286 @@ export type Phase =
   /** Something of the outside world is in the way; `wayOn` is what the one button offers. */
   | { readonly kind: 'trouble'; readonly sentence: string; readonly wayOn: 'try again' | 'back' };
 
-export interface LiveNote {
-  /** "F#4". */
-  readonly name: string;
-  readonly cents: number;
-  readonly midi: number;
-  /** From the chord of the moment; null where no chord sounds. */
-  readonly degree: string | null;
-  readonly role: Report['notes'][number]['role'];
+export interface SessionPorts {
+  readonly setup: Setup;
+  readonly library: Library;
+  readonly audio: AudioPort;
+  readonly analysis: AnalysisPort;
+  readonly takes: TakesPort;
+  readonly frames: FramesPort;
+  readonly files: FilesPort;
+  readonly today: () => Date;
 }
 
-/** The moment, once per animation frame while counting in or playing. Bars and choruses count from 0. */
-export interface Live {
-  /** From the first downbeat; negative during the count-in. */
-  readonly beat: number;
-  readonly beatInBar: number;
-  readonly bar: number;
-  readonly chorus: number;
-  readonly chordNow: Chord | null;
-  /** The next change, the chord's tones with it, and how far off it is. */
-  readonly next: ChordSpan | null;
-  readonly beatsToNext: number | null;
-  /** Third and seventh of the next chord: where to land. */
-  readonly targets: readonly ChordTone[];
-  readonly note: LiveNote | null;
-  readonly levelDb: number;
-}
+/** The take ends itself so long after its last chorus: an anticipated note rings, nothing new is landed. */
+const BEATS_AFTER_LAST_CHORUS = 0.25;
 
-export declare class Session {
-  constructor(ports: {
-    readonly setup: Setup;
-    readonly library: Library;
-    readonly audio: AudioPort;
-    readonly analysis: AnalysisPort;
-    readonly takes: TakesPort;
-    readonly frames: FramesPort;
-    readonly today: () => Date;
-  });
-  get phase(): Phase;
+export class Session {
+  readonly #ports: SessionPorts;
+  #phase = $state.raw<Phase>({ kind: 'ready' });
+  #notices = $state.raw<readonly string[]>([]);
+  #live = $state.raw<Live | null>(null);
+  #timeline = $state.raw<Timeline | null>(null);
+  #landings = $state.raw<readonly Landing[]>([]);
+  #playback = $state.raw<Playback | null>(null);
+  #take: TakeInHand | null = null;
+  #stopFrames: (() => void) | null = null;
+  #reading: LiveReading | null = null;
+  #referenceHz = STANDARD_A4_HZ;
+  /** Counts what was begun: an answer that comes after something else began is dropped. */
+  #turn = 0;
+
+  constructor(ports: SessionPorts) {
+    this.#ports = ports;
+  }
+
+  get phase(): Phase {
+    return this.#phase;
+  }
+
   /** Everything worth telling that does not stop the take. Newest last. */
-  get notices(): readonly string[];
+  get notices(): readonly string[] {
+    return this.#notices;
+  }
+
   /** null unless counting in or playing. */
-  get live(): Live | null;
-  /** The timeline of the take in hand, null when ready. */
-  get timeline(): Timeline | null;
+  get live(): Live | null {
+    return this.#live;
+  }
+
+  /** The timeline of the take in hand or in review; null when ready. */
+  get timeline(): Timeline | null {
+    return this.#timeline;
+  }
+
   /** Landings as they happen; the same shape as the report's. */
-  get landingsSoFar(): Report['landings'];
+  get landingsSoFar(): readonly Landing[] {
+    return this.#landings;
+  }
+
   /** null outside the review. */
-  get playback(): Playback | null;
+  get playback(): Playback | null {
+    return this.#playback;
+  }
 
   /** Microphone, band, count-in, take. Needs a user's gesture the first time. */
-  start(): Promise<void>;
-  /** Ends the take and grades it; while counting in it just goes back. */
-  stop(): Promise<void>;
+  async start(): Promise<void> {
+    if (['opening', 'counting-in', 'playing', 'grading'].includes(this.#phase.kind)) return;
+    const { setup, today } = this.#ports;
+    const turn = this.#begin();
+    const timeline = setup.timeline;
+    if (!timeline.ok) return this.#trouble(timeline.sentence, 'back');
+    this.#timeline = timeline.value;
+    const take = new TakeInHand(this.#ports, setup.planTake(timeline.value, today()), {
+      opening: (what) => this.#while(turn, () => (this.#phase = { kind: 'opening', what })),
+      notice: (sentence) => this.#while(turn, () => this.#notice(sentence)),
+      lost: (sentence) => this.#while(turn, () => void this.#lost(sentence)),
+      heard: (heard) => this.#while(turn, () => this.#heard(heard)),
+    });
+    this.#take = take;
+    const opened = await take.open();
+    if (turn !== this.#turn) return take.dispose();
+    if (!opened.ok) {
+      this.#release();
+      return this.#trouble(opened.sentence, 'try again');
+    }
+    this.#phase = { kind: 'counting-in' };
+    this.#stopFrames = this.#ports.frames.each(() => this.#draw(take, timeline.value));
+  }
+
+  /** Ends the take and grades it; before the first downbeat it just goes back. */
+  async stop(): Promise<void> {
+    if (this.#phase.kind === 'playing') return this.#finish();
+    if (this.#phase.kind === 'counting-in' || this.#phase.kind === 'opening') this.close();
+  }
+
   /** From review or trouble: starts with the same setup. */
-  again(): Promise<void>;
-  /** Back to ready. */
-  close(): void;
-  /** Grades a file against the setup's chart. */
-  openRecording(file: File, firstBeatSeconds?: number): Promise<void>;
+  async again(): Promise<void> {
+    await this.start();
+  }
+
+  /** Back to ready. A take that is being played is thrown away. */
+  close(): void {
+    this.#begin();
+    this.#timeline = null;
+    this.#phase = { kind: 'ready' };
+  }
+
+  /** Grades a file against the setup's chart and tempo, the first downbeat so many seconds from its start. */
+  async openRecording(file: File, firstBeatSeconds = 0): Promise<void> {
+    const turn = this.#begin();
+    this.#phase = { kind: 'opening', what: file.name };
+    const { setup, analysis, today } = this.#ports;
+    if (!setup.timeline.ok) return this.#trouble(setup.timeline.sentence, 'back');
+    const sound = await analysis.read(file, file.name);
+    if (turn !== this.#turn) return;
+    if (!sound.ok) return this.#trouble(sound.sentence, 'back');
+    for (const warning of sound.value.warnings) this.#notice(warning);
+    const details: TakeDetails = {
+      ...setup.planTake(setup.timeline.value, today()).details,
+      title: file.name,
+      source: 'recording',
+      sampleRate: sound.value.sampleRate,
+      firstBeatSeconds,
+    };
+    await this.#grade({ id: null, details, audio: sound.value }, turn);
+  }
+
   /** Renders the demo line and grades it like a recording. */
-  playDemo(): Promise<void>;
-  /** Reviews a stored take, or grades one that was cut off. */
-  openTake(id: TakeId): Promise<void>;
-  dismissNotice(sentence: string): void;
-  dispose(): void;
+  async playDemo(): Promise<void> {
+    const turn = this.#begin();
+    this.#phase = { kind: 'opening', what: 'the demo take' };
+    const { audio, today } = this.#ports;
+    const demo = await audio.renderDemo();
+    if (turn !== this.#turn) return;
+    if (!demo.ok) return this.#trouble(demo.sentence, 'back');
+    const { audio: sound, ...written } = demo.value;
+    const details: TakeDetails = {
+      ...written,
+      startedAt: today().toISOString(),
+      source: 'demo',
+      sampleRate: sound.sampleRate,
+      reference: STANDARD_A4_HZ,
+    };
+    await this.#grade({ id: null, details, audio: sound }, turn);
+  }
+
+  /** Reviews a stored take; grades it first if it was cut off, or if its report can't be read any more. */
+  async openTake(id: TakeId): Promise<void> {
+    const turn = this.#begin();
+    this.#phase = { kind: 'opening', what: 'the take' };
+    const stored = await this.#ports.takes.open(id);
+    if (turn !== this.#turn) return;
+    if (!stored.ok) return this.#trouble(stored.sentence, 'back');
+    const { details, samples } = stored.value;
+    const take = { id, details, audio: { samples, sampleRate: details.sampleRate } };
+    const report = readReport(stored.value.report);
+    if (report.ok) await this.#review(take, report.value, turn);
+    else await this.#grade(take, turn);
+  }
+
+  /** Downloads the sound of the take in review as WAV. Does nothing elsewhere, or for a file that was opened. */
+  exportSound(): void {
+    if (this.#phase.kind !== 'review' || this.#phase.review.details.source === 'recording') return;
+    const { blob, fileName } = soundFile(this.#phase.review.details, this.#phase.review.audio);
+    this.#ports.files.save(blob, fileName);
+  }
+
+  /** Downloads the report of the take in review as JSON. */
+  exportReport(): void {
+    if (this.#phase.kind !== 'review') return;
+    const { blob, fileName } = reportFile(this.#phase.review.details, this.#phase.review.report);
+    this.#ports.files.save(blob, fileName);
+  }
+
+  dismissNotice(sentence: string): void {
+    this.#notices = this.#notices.filter((other) => other !== sentence);
+  }
+
+  dispose(): void {
+    this.#begin();
+  }
+
+  /** Lets go of whatever was going on and opens a new turn. */
+  #begin(): number {
+    this.#release();
+    this.#notices = [];
+    return ++this.#turn;
+  }
+
+  #release(): void {
+    this.#stopFrames?.();
+    this.#stopFrames = null;
+    this.#take?.dispose();
+    this.#take = null;
+    this.#playback?.dispose();
+    this.#playback = null;
+    this.#live = null;
+    this.#landings = [];
+    this.#reading = null;
+    this.#referenceHz = STANDARD_A4_HZ;
+  }
+
+  #while(turn: number, act: () => void): void {
+    if (turn === this.#turn) act();
+  }
+
+  #notice(sentence: string): void {
+    if (!this.#notices.includes(sentence)) this.#notices = [...this.#notices, sentence];
+  }
+
+  #trouble(sentence: string, wayOn: 'try again' | 'back'): void {
+    this.#phase = { kind: 'trouble', sentence, wayOn };
+  }
+
+  #draw(take: TakeInHand, timeline: Timeline): void {
+    const beat = take.beat;
+    if (beat === null) return;
+    if (this.#phase.kind === 'counting-in' && beat >= 0) this.#phase = { kind: 'playing' };
+    this.#live = liveAt(timeline, beat, this.#reading, this.#referenceHz);
+    const { choruses } = this.#ports.setup.settings;
+    const end = choruses === null ? Infinity : choruses * timeline.bars * timeline.beatsPerBar;
+    if (beat >= end + BEATS_AFTER_LAST_CHORUS) void this.stop();
+  }
+
+  #heard({ reading, landings, referenceHz }: Heard): void {
+    this.#reading = reading;
+    if (landings !== null) this.#landings = landings;
+    if (referenceHz !== null) this.#referenceHz = referenceHz;
+  }
+
+  /** The microphone is gone: what was played is kept and graded. */
+  async #lost(sentence: string): Promise<void> {
+    if (this.#phase.kind === 'playing') {
+      await this.#finish(sentence);
+    } else {
+      this.#begin();
+      this.#trouble(sentence, 'try again');
+    }
+  }
+
+  async #finish(notice: string | null = null): Promise<void> {
+    const take = this.#take;
+    if (take === null) return;
+    this.#phase = { kind: 'grading', progress: 0 };
+    this.#take = null;
+    this.#stopFrames?.();
+    this.#stopFrames = null;
+    this.#live = null;
+    if (notice !== null) this.#notice(notice);
+    const turn = this.#turn;
+    const finished = await take.finish();
+    if (finished.id !== null) void this.#ports.library.load();
+    if (turn === this.#turn) await this.#grade(finished, turn);
+  }
+
+  async #grade(take: FinishedTake, turn: number): Promise<void> {
+    this.#phase = { kind: 'grading', progress: 0 };
+    const { analysis, takes, library } = this.#ports;
+    const report = await analysis.grade(take.audio, orderOf(take.details), (progress) =>
+      this.#while(turn, () => (this.#phase = { kind: 'grading', progress })),
+    );
+    if (report.ok && take.id !== null) {
+      const saved = await takes.saveReport(take.id, report.value, report.value.summary);
+      if (!saved.ok) this.#while(turn, () => this.#notice(saved.sentence));
+      void library.load();
+    }
+    if (turn !== this.#turn) return;
+    if (report.ok) await this.#review(take, report.value, turn);
+    else this.#trouble(report.sentence, 'back');
+  }
+
+  async #review(take: FinishedTake, report: Report, turn: number): Promise<void> {
+    const timeline = timelineOf(orderOf(take.details));
+    if (!timeline.ok) return this.#trouble(timeline.sentence, 'back');
+    const player = await this.#ports.audio.openPlayer(take.audio);
+    if (turn !== this.#turn) {
+      if (player.ok) player.value.dispose();
+      return;
+    }
+    if (player.ok) this.#playback = new Playback({ player: player.value, frames: this.#ports.frames });
+    else this.#notice(player.sentence);
+    this.#timeline = timeline.value;
+    this.#phase = { kind: 'review', review: { ...take, report, timeline: timeline.value } };
+  }
 }

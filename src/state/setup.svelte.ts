@@ -1,56 +1,185 @@
 /** What is about to be played: the chart, its key, tempo and feel, the reference pitch, the band's levels. */
+import { timelineOf } from '../analysis/order.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { FeelName } from '../core/band/settings.ts';
-import type { Chart } from '../core/chart/chart.ts';
+import { swingShare } from '../core/band/swing.ts';
+import { writtenBars, type Chart } from '../core/chart/chart.ts';
+import { formChart, listForms } from '../core/chart/forms.ts';
+import { parseChart } from '../core/chart/parse-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
+import { transposeChart } from '../core/chart/transpose-chart.ts';
+import { writeChart } from '../core/chart/write-chart.ts';
+import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
 import type { Outcome } from '../core/outcome.ts';
-import type { BandLevels, SettingsPort } from './ports.ts';
+import type { SettingsPort } from './ports.ts';
+import {
+  BPM_RANGE,
+  clampTo,
+  LEVEL_RANGE,
+  MOST_CHORUSES,
+  REFERENCE_RANGE,
+  SWING_RANGE,
+  usualSettings,
+  type Settings,
+} from './settings.ts';
+import type { TakePlan } from './take-in-hand.ts';
 
-/** All that is remembered between visits. */
-export interface Settings {
-  /** Name of a built-in form, or null for a chart of the player's own. */
-  readonly form: string | null;
-  /** The player's own chart; kept while a built-in form is chosen. */
-  readonly ownChart: string;
-  /** "Bb", "F#", "A minor". */
-  readonly key: string;
-  readonly bpm: number;
-  readonly feel: FeelName;
-  /** Share of the beat that the first eighth takes, 0.5 to 0.75; null: as the feel has it at this tempo. */
-  readonly swing: number | null;
-  readonly reference: number | 'auto';
-  readonly levels: BandLevels;
-  /** Stop by itself after so many choruses; null goes on until stopped. */
-  readonly choruses: number | null;
-  readonly countInBars: number;
-  /** Measured by a sound check (seconds), or null: what the browser admits to is assumed. */
-  readonly roundTripSeconds: number | null;
-}
+export type { Settings } from './settings.ts';
 
-export const REFERENCE_RANGE = { lowest: 380, highest: 480 } as const;
+/** The chart that the settings ask for. A stored form that is no longer built in gets a sentence like any other. */
+const chartOf = ({ form, key, ownChart }: Settings): Outcome<Chart> =>
+  form === null ? parseChart(ownChart) : formChart(form, key);
 
-export declare class Setup {
-  constructor(ports: { readonly settings: SettingsPort<Settings> });
+const CHORDS_IN_A_TITLE = 4;
+
+const firstChords = (chart: Chart): string =>
+  writtenBars(chart)
+    .flatMap((bar) => bar.chords.map(({ chord }) => chord?.symbol ?? 'N.C.'))
+    .slice(0, CHORDS_IN_A_TITLE)
+    .join(' ');
+
+export class Setup {
+  readonly #store: SettingsPort<Settings>;
+  #settings = $state.raw<Settings>(usualSettings);
+  #notices = $state.raw<readonly string[]>([]);
+  readonly #chart = $derived.by(() => chartOf(this.#settings));
+  readonly #timeline = $derived.by(() => {
+    if (!this.#chart.ok) return this.#chart;
+    const chartText = writeChart(this.#chart.value);
+    return timelineOf({ chartText, bpm: this.#settings.bpm, swing: this.swing, firstBeatSeconds: 0 });
+  });
+
+  constructor(ports: { readonly settings: SettingsPort<Settings> }) {
+    this.#store = ports.settings;
+  }
+
   /** Reads what was remembered. Sentences about what could not be read land in `notices`. */
-  load(): Promise<void>;
-  get settings(): Settings;
-  get notices(): readonly string[];
-  /** The chart text that counts now: the form's in the chosen key, or the player's own. */
-  get chartText(): string;
-  get chart(): Outcome<Chart>;
-  get timeline(): Outcome<Timeline>;
-  /** A short name for lists: "12-bar blues in A", or the first bars of an own chart. */
-  get title(): string;
+  async load(): Promise<void> {
+    const { value, sentences } = await this.#store.load();
+    this.#settings = value;
+    this.#notices = sentences;
+  }
+
+  get settings(): Settings {
+    return this.#settings;
+  }
+
+  get notices(): readonly string[] {
+    return this.#notices;
+  }
+
+  /** The chart that counts now: the form in the chosen key, or the player's own. */
+  get chart(): Outcome<Chart> {
+    return this.#chart;
+  }
+
+  /** Its text: what the player wrote, or the form written out. */
+  get chartText(): string {
+    if (this.#settings.form === null) return this.#settings.ownChart;
+    return this.#chart.ok ? writeChart(this.#chart.value) : '';
+  }
+
+  /** The chart on time, its first downbeat at 0 seconds. */
+  get timeline(): Outcome<Timeline> {
+    return this.#timeline;
+  }
+
   /** The swing that counts now, 0.5 to 0.75. */
-  get swing(): number;
-  chooseForm(name: string): void;
-  writeChart(text: string): void;
-  chooseKey(key: string): void;
-  setBpm(bpm: number): void;
-  chooseFeel(feel: FeelName): void;
-  setSwing(swing: number | null): void;
-  setReference(reference: number | 'auto'): void;
-  setLevel(part: BandPart | 'all', levelDb: number): void;
-  setChoruses(choruses: number | null): void;
-  setRoundTrip(seconds: number | null): void;
+  get swing(): number {
+    const { swing, feel, bpm } = this.#settings;
+    return swing ?? clampTo(SWING_RANGE, swingShare(feel, bpm));
+  }
+
+  /** A short name for lists: "12-bar blues in A", the chart's own title, or its first chords. */
+  get title(): string {
+    const { form, key } = this.#settings;
+    if (form !== null) return `${form} in ${key}`;
+    return this.#chart.ok ? (this.#chart.value.title ?? firstChords(this.#chart.value)) : 'own chart';
+  }
+
+  /** A form in the other mode keeps the tonic: blues in A, minor blues in A minor. */
+  chooseForm(name: string): void {
+    const form = listForms().find((known) => known.name === name);
+    if (!form) throw new RangeError(`no form is called ${name}`);
+    const old = parseKey(this.#settings.key);
+    const key = keyOn(old?.tonicPitchClass ?? 0, form.mode, old?.tonic);
+    this.#change({ form: name, key: writeKey(key) });
+  }
+
+  /** A chart of the player's own. Its key is the one it writes, or the one its chords are in. */
+  writeChart(text: string): void {
+    const chart = parseChart(text);
+    const key = chart.ok ? writeKey(chart.value.key) : this.#settings.key;
+    this.#change({ form: null, ownChart: text, key });
+  }
+
+  /** Moves the form, or the player's own chart, to the key's tonic; the mode stays the chart's. */
+  chooseKey(key: string): void {
+    const wanted = parseKey(key);
+    if (!wanted || !this.#chart.ok) return;
+    const moved = transposeChart(this.#chart.value, wanted);
+    this.#change({
+      key: writeKey(moved.key),
+      ...(this.#settings.form === null ? { ownChart: writeChart(moved) } : {}),
+    });
+  }
+
+  setBpm(bpm: number): void {
+    this.#change({ bpm: clampTo(BPM_RANGE, bpm) });
+  }
+
+  chooseFeel(feel: FeelName): void {
+    this.#change({ feel });
+  }
+
+  setSwing(swing: number | null): void {
+    this.#change({ swing: swing === null ? null : clampTo(SWING_RANGE, swing) });
+  }
+
+  setReference(reference: number | 'auto'): void {
+    this.#change({ reference: reference === 'auto' ? reference : clampTo(REFERENCE_RANGE, reference) });
+  }
+
+  /** In dB, clamped to -60 (silent) to +6. */
+  setLevel(part: BandPart | 'all', levelDb: number): void {
+    this.#change({ levels: { ...this.#settings.levels, [part]: clampTo(LEVEL_RANGE, levelDb) } });
+  }
+
+  setChoruses(choruses: number | null): void {
+    this.#change({
+      choruses:
+        choruses === null ? null : clampTo({ lowest: 1, highest: MOST_CHORUSES }, Math.round(choruses)),
+    });
+  }
+
+  setRoundTrip(seconds: number | null): void {
+    this.#change({ roundTripSeconds: seconds });
+  }
+
+  /** All that a take needs of the setup as it stands now. */
+  planTake(timeline: Timeline, now: Date): TakePlan {
+    const { bpm, feel, countInBars, levels, roundTripSeconds, reference } = this.#settings;
+    return {
+      timeline,
+      band: { feel, bpm, swing: this.swing, seed: now.getTime() % 2 ** 31, countInBars },
+      levels,
+      roundTripSeconds,
+      details: {
+        title: this.title,
+        startedAt: now.toISOString(),
+        source: 'microphone',
+        chartText: timeline.chart,
+        key: writeKey(timeline.key),
+        bpm,
+        feel,
+        swing: this.swing,
+        reference,
+      },
+    };
+  }
+
+  #change(change: Partial<Settings>): void {
+    this.#settings = { ...this.#settings, ...change };
+    this.#store.save(this.#settings);
+  }
 }

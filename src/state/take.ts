@@ -1,4 +1,7 @@
 /** What is known about a take besides its sound. The screens may not reach into storage: they find it here. */
+import type { GradeOrder } from '../analysis/order.ts';
+import type { TakeDetails } from '../storage/records.ts';
+
 export type {
   StoredTake,
   TakeCard,
@@ -7,3 +10,13 @@ export type {
   TakeSummary,
   UnfinishedTake,
 } from '../storage/records.ts';
+
+/** How a take is to be graded. Until its first downbeat is known it counts from the first sample. */
+export const orderOf = (details: TakeDetails): GradeOrder => ({
+  chartText: details.chartText,
+  bpm: details.bpm,
+  swing: details.swing,
+  firstBeatSeconds: details.firstBeatSeconds ?? 0,
+  reference: details.reference,
+  source: details.source === 'microphone' ? 'microphone' : 'audio',
+});

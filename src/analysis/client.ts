@@ -1,0 +1,139 @@
+/** The page's side of the listening worker: typed questions, answers as outcomes, one worker a job. */
+import type { HeardNote } from '../core/notes/note.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { Report } from '../core/report/schema.ts';
+import { Requests } from '../core/requests.ts';
+import type { AnalysisMessage, AnalysisRequest, FileSound, Heard } from './messages.ts';
+import type { GradeOrder } from './order.ts';
+
+const WORKER_GONE = 'The listener stopped by itself. What was played is kept: grade it again.';
+
+export interface ListeningEvents {
+  /** What is heard, at most 60 times a second. */
+  heard(heard: Heard): void;
+  /** The worker is gone; said once. The take can still be graded from its recording. */
+  failed(sentence: string): void;
+}
+
+type Asked = Extract<AnalysisRequest, { readonly id: number }>;
+/** A request without its number. */
+type Order<R> = R extends unknown ? Omit<R, 'id'> : never;
+
+/** One worker and the questions it was asked. */
+class Line {
+  readonly #requests = new Requests();
+  readonly #worker: Worker;
+
+  constructor(makeWorker: () => Worker, onMessage: (message: AnalysisMessage) => void, onGone?: () => void) {
+    this.#worker = makeWorker();
+    this.#worker.onmessage = ({ data }: MessageEvent<AnalysisMessage>) => {
+      if (data.kind === 'answer') this.#requests.answer(data.id, data.outcome);
+      else onMessage(data);
+    };
+    this.#worker.onerror = () => {
+      this.dispose();
+      onGone?.();
+    };
+  }
+
+  ask<T>(order: Order<Asked>, transfer: Transferable[] = []): Promise<Outcome<T>> {
+    return this.#requests.ask((id) => this.#worker.postMessage({ ...order, id }, transfer));
+  }
+
+  hop(samples: Float32Array<ArrayBuffer>): void {
+    const request: AnalysisRequest = { kind: 'hop', samples };
+    this.#worker.postMessage(request, [samples.buffer]);
+  }
+
+  dispose(): void {
+    this.#worker.terminate();
+    this.#requests.fail(WORKER_GONE);
+  }
+}
+
+/** A listening that goes on while somebody plays. */
+export interface Listening {
+  /** The samples are handed over: they can't be read afterwards. */
+  hop(samples: Float32Array<ArrayBuffer>): void;
+  /** From here on committed notes are set against the chart. */
+  follow(order: GradeOrder): Promise<Outcome<void>>;
+  /** Every note of the listening, ends corrected; no hop after it. */
+  finish(): Promise<Outcome<readonly HeardNote[]>>;
+  dispose(): void;
+}
+
+export class AnalysisClient {
+  readonly #makeWorker: () => Worker;
+  readonly #lines = new Set<Line>();
+
+  constructor(makeWorker: () => Worker = newWorker) {
+    this.#makeWorker = makeWorker;
+  }
+
+  async listen(sampleRate: number, events: ListeningEvents): Promise<Outcome<Listening>> {
+    const line = this.#line(
+      (message) => {
+        if (message.kind === 'heard') events.heard(message.heard);
+      },
+      () => events.failed(WORKER_GONE),
+    );
+    const opened = await line.ask<void>({ kind: 'open', sampleRate });
+    if (!opened.ok) {
+      this.#hangUp(line);
+      return opened;
+    }
+    const listening: Listening = {
+      hop: (samples) => line.hop(samples),
+      follow: (order) => line.ask({ kind: 'follow', order }),
+      finish: () => line.ask({ kind: 'finish' }),
+      dispose: () => this.#hangUp(line),
+    };
+    return { ok: true, value: listening };
+  }
+
+  /**
+   * Grades a whole recording. The samples are copied, not handed over: the caller still plays and draws them.
+   * @param progress called with the share done, 0 to 1
+   */
+  async grade(
+    audio: { readonly samples: Int16Array | Float32Array; readonly sampleRate: number },
+    order: GradeOrder,
+    progress: (share: number) => void = () => undefined,
+  ): Promise<Outcome<Report>> {
+    const line = this.#line((message) => {
+      if (message.kind === 'progress') progress(message.share);
+    });
+    const samples = audio.samples.slice() as Int16Array<ArrayBuffer> | Float32Array<ArrayBuffer>;
+    const report = await line.ask<Report>({ kind: 'grade', samples, sampleRate: audio.sampleRate, order }, [
+      samples.buffer,
+    ]);
+    this.#hangUp(line);
+    return report;
+  }
+
+  /** Any audio file as one line of samples, read as the command line reads it. */
+  async read(file: Blob, name: string): Promise<Outcome<FileSound>> {
+    const line = this.#line(() => undefined);
+    const sound = await line.ask<FileSound>({ kind: 'read', file, name });
+    this.#hangUp(line);
+    return sound;
+  }
+
+  /** Ends every job; those still open answer with a sentence. */
+  dispose(): void {
+    for (const line of [...this.#lines]) this.#hangUp(line);
+  }
+
+  #line(onMessage: (message: AnalysisMessage) => void, onGone?: () => void): Line {
+    const line = new Line(this.#makeWorker, onMessage, onGone);
+    this.#lines.add(line);
+    return line;
+  }
+
+  #hangUp(line: Line): void {
+    line.dispose();
+    this.#lines.delete(line);
+  }
+}
+
+const newWorker = () => new Worker(new URL('./listen.worker.ts', import.meta.url), { type: 'module' });

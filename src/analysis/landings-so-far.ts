@@ -1,0 +1,68 @@
+/** Landings while the take goes on, graded by the rules of the report over the notes committed so far. */
+import type { Timeline } from '../core/chart/timeline.ts';
+import { grade } from '../core/grading/grade.ts';
+import type { HeardNote } from '../core/notes/note.ts';
+import type { Landing } from '../core/report/schema.ts';
+import { estimateReference } from '../core/tuning/estimate-reference.ts';
+import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+
+/**
+ * Landings older than this stand; younger ones are graded anew with every note. A landing can change until its
+ * change is a beat old, and a b3 may lean on half a beat later: two bars of four are ample.
+ */
+const SETTLED_BEATS = 8;
+/** Notes before the oldest landing that is graded anew: the step and the guide tone look back by one note. */
+const NOTES_BEFORE = 8;
+
+export class LandingsSoFar {
+  readonly #timeline: Timeline;
+  readonly #reference: number | 'auto';
+  readonly #notes: HeardNote[] = [];
+  #landings: readonly Landing[] = [];
+  #referenceHz: number;
+
+  /** @param reference A4 in Hz, or estimated from the notes as they come */
+  constructor(timeline: Timeline, reference: number | 'auto') {
+    this.#timeline = timeline;
+    this.#reference = reference;
+    this.#referenceHz = reference === 'auto' ? STANDARD_A4_HZ : reference;
+  }
+
+  get landings(): readonly Landing[] {
+    return this.#landings;
+  }
+
+  get referenceHz(): number {
+    return this.#referenceHz;
+  }
+
+  /** Takes committed notes in, in order of onset. */
+  add(notes: readonly HeardNote[]): void {
+    this.#notes.push(...notes);
+    const last = this.#notes.at(-1);
+    if (last === undefined) return;
+    if (this.#reference === 'auto') {
+      const estimate = estimateReference(this.#notes);
+      this.#referenceHz = estimate.evidence === 'enough' ? estimate.referenceHz : STANDARD_A4_HZ;
+    }
+    const { beatMap } = this.#timeline;
+    const settledBeat = beatMap.beatAt(last.onsetSeconds) - SETTLED_BEATS;
+    const firstFresh = this.#notes.findIndex((note) => beatMap.beatAt(note.onsetSeconds) >= settledBeat);
+    const from = Math.max(0, firstFresh - NOTES_BEFORE);
+    const report = grade(this.#notes.slice(from), this.#timeline, {
+      source: { kind: 'microphone', durationSeconds: last.offsetSeconds, sampleRate: null },
+      referenceHz: this.#referenceHz,
+    });
+    const shifted = (index: number | null) => (index === null ? null : index + from);
+    this.#landings = [
+      ...this.#landings.filter((landing) => landing.beat < settledBeat),
+      ...report.landings
+        .filter((landing) => landing.beat >= settledBeat)
+        .map((landing) => ({
+          ...landing,
+          note: shifted(landing.note),
+          leansInto: shifted(landing.leansInto),
+        })),
+    ];
+  }
+}

@@ -1,0 +1,9 @@
+/** The listening worker: hands every message on to `AnalysisSession`. */
+import type { AnalysisRequest } from './messages.ts';
+import { AnalysisSession } from './session.ts';
+
+const session = new AnalysisSession((message, transfer = []) => self.postMessage(message, { transfer }));
+
+self.onmessage = ({ data }: MessageEvent<AnalysisRequest>) => {
+  void session.handle(data);
+};

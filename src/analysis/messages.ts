@@ -1,0 +1,47 @@
+/** What the page and the listening worker say to each other. Every request that wants an answer has a number. */
+import type { HeardNote, LiveReading } from '../core/notes/note.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { Landing } from '../core/report/schema.ts';
+import type { GradeOrder } from './order.ts';
+
+export type AnalysisRequest =
+  | { readonly kind: 'open'; readonly id: number; readonly sampleRate: number }
+  /** From here on committed notes are set against the chart. The first downbeat is known by then. */
+  | { readonly kind: 'follow'; readonly id: number; readonly order: GradeOrder }
+  /** Samples are transferred; no answer, what is heard comes as `heard`. */
+  | { readonly kind: 'hop'; readonly samples: Float32Array<ArrayBuffer> }
+  /** Answer: every note of the listening, ends corrected. */
+  | { readonly kind: 'finish'; readonly id: number }
+  /** Answer: a report. */
+  | {
+      readonly kind: 'grade';
+      readonly id: number;
+      readonly samples: Int16Array<ArrayBuffer> | Float32Array<ArrayBuffer>;
+      readonly sampleRate: number;
+      readonly order: GradeOrder;
+    }
+  /** Answer: the file's sound (`FileSound`). */
+  | { readonly kind: 'read'; readonly id: number; readonly file: Blob; readonly name: string };
+
+export type AnalysisMessage =
+  | { readonly kind: 'answer'; readonly id: number; readonly outcome: Outcome<unknown> }
+  | { readonly kind: 'progress'; readonly id: number; readonly share: number }
+  | { readonly kind: 'heard'; readonly heard: Heard };
+
+/** What is heard now, and what has been heard since this was last told. */
+export interface Heard {
+  readonly reading: LiveReading;
+  /** Committed since the last time, in order of onset; times from the first sample. */
+  readonly notes: readonly HeardNote[];
+  /** Every landing so far; null while nothing has changed, or no chart is followed. */
+  readonly landings: readonly Landing[] | null;
+  /** A4 that notes are named by now; null while no chart is followed. */
+  readonly referenceHz: number | null;
+}
+
+/** An audio file as one line of samples; `warnings` are sentences about what was odd and mended. */
+export interface FileSound {
+  readonly samples: Float32Array<ArrayBuffer>;
+  readonly sampleRate: number;
+  readonly warnings: readonly string[];
+}

@@ -1,0 +1,127 @@
+/**
+ * The worker's work, with no worker in it: requests in, messages out. The worker file and the tests both drive
+ * this. The pipeline is the core's, the same that the command line runs, so the notes are the same.
+ */
+import { openAudio, readWhole } from '../core/files/audio.ts';
+import type { ByteSource } from '../core/files/bytes.ts';
+import { Listener } from '../core/listen.ts';
+import type { HeardNote } from '../core/notes/note.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { LandingsSoFar } from './landings-so-far.ts';
+import { timelineOf, type GradeOrder } from './order.ts';
+import { gradeSamples } from './grade-samples.ts';
+import type { AnalysisMessage, AnalysisRequest, FileSound } from './messages.ts';
+
+/** What is heard is told at most so often: the display shows no more, and each message wakes the page. */
+const READINGS_PER_SECOND = 60;
+
+export type Post = (message: AnalysisMessage, transfer?: Transferable[]) => void;
+
+export class AnalysisSession {
+  readonly #post: Post;
+  #listener: Listener | null = null;
+  #landings: LandingsSoFar | null = null;
+  #sampleRate = 1;
+  /** Samples taken since the page was last told what is heard. */
+  #untold = 0;
+
+  constructor(post: Post) {
+    this.#post = post;
+  }
+
+  /** Never rejects: what goes wrong is the answer. */
+  async handle(request: AnalysisRequest): Promise<void> {
+    if (request.kind === 'hop') {
+      this.#hop(request.samples);
+      return;
+    }
+    const { id } = request;
+    let outcome: Outcome<unknown>;
+    try {
+      outcome = await this.#answer(request);
+    } catch (error) {
+      outcome = bad(
+        `The listener fell over (${String(error)}). The recording is not touched: grade it again.`,
+      );
+    }
+    const sound = request.kind === 'read' && outcome.ok ? (outcome.value as FileSound) : null;
+    this.#post({ kind: 'answer', id, outcome }, sound ? [sound.samples.buffer] : []);
+  }
+
+  #answer(request: Exclude<AnalysisRequest, { kind: 'hop' }>): Outcome<unknown> | Promise<Outcome<unknown>> {
+    switch (request.kind) {
+      case 'open':
+        return this.#open(request.sampleRate);
+      case 'follow':
+        return this.#follow(request.order);
+      case 'finish':
+        return this.#finish();
+      case 'grade':
+        return gradeSamples(request.samples, request.sampleRate, request.order, (share) => {
+          this.#post({ kind: 'progress', id: request.id, share });
+        });
+      case 'read':
+        return readSound(blobBytes(request.file, request.name));
+    }
+  }
+
+  #open(sampleRate: number): Outcome<void> {
+    if (!(sampleRate >= 8000 && sampleRate <= 192_000))
+      return bad(
+        `The microphone runs at ${sampleRate} Hz; Landfall hears 8000 to 192000 Hz. Choose another input.`,
+      );
+    this.#listener = new Listener({ sampleRate });
+    this.#sampleRate = sampleRate;
+    this.#landings = null;
+    this.#untold = 0;
+    return good(undefined);
+  }
+
+  #follow(order: GradeOrder): Outcome<void> {
+    const timeline = timelineOf(order);
+    if (!timeline.ok) return timeline;
+    this.#landings = new LandingsSoFar(timeline.value, order.reference);
+    return good(undefined);
+  }
+
+  #hop(samples: Float32Array): void {
+    // A hop that comes before `open` or after `finish` belongs to no take.
+    if (this.#listener === null) return;
+    this.#listener.push(samples);
+    this.#untold += samples.length;
+    if (this.#untold < this.#sampleRate / READINGS_PER_SECOND) return;
+    this.#untold = 0;
+    const { reading } = this.#listener;
+    const notes = this.#listener.takeNotes();
+    const fresh = notes.length > 0;
+    if (fresh) this.#landings?.add(notes);
+    const landings = (fresh && this.#landings?.landings) || null;
+    const referenceHz = this.#landings?.referenceHz ?? null;
+    this.#post({ kind: 'heard', heard: { reading, notes, landings, referenceHz } });
+  }
+
+  #finish(): Outcome<readonly HeardNote[]> {
+    if (this.#listener === null) return bad('Nothing is being listened to. Start a take first.');
+    const notes = this.#listener.finish();
+    this.#listener = null;
+    return good(notes);
+  }
+}
+
+/** A file that the player opened, read piece by piece. */
+function blobBytes(blob: Blob, name: string): ByteSource {
+  return {
+    name,
+    size: blob.size,
+    read: async (offset, length) => new Uint8Array(await blob.slice(offset, offset + length).arrayBuffer()),
+  };
+}
+
+async function readSound(source: ByteSource): Promise<Outcome<FileSound>> {
+  const file = await openAudio(source);
+  if (!file.ok) return file;
+  const whole = await readWhole(file.value, source.name);
+  if (!whole.ok) return whole;
+  // A copy of its own length: the buffer behind may be larger, and all of it would be transferred.
+  return good({ ...whole.value, samples: new Float32Array(whole.value.samples) });
+}

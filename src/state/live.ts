@@ -1,0 +1,75 @@
+/** The moment as the playing screen shows it. */
+import type { ChordSpan, Timeline } from '../core/chart/timeline.ts';
+import { roleOf } from '../core/grading/roles.ts';
+import { palettePitchClasses } from '../core/grading/scales.ts';
+import type { Chord, ChordTone } from '../core/music/chord.ts';
+import { degreeOver } from '../core/music/pitch-names.ts';
+import type { LiveReading } from '../core/notes/note.ts';
+import type { Role } from '../core/report/schema.ts';
+import { nameNote } from '../core/tuning/name-note.ts';
+
+export interface LiveNote {
+  /** "F#4". */
+  readonly name: string;
+  readonly cents: number;
+  /** Sounding, fractional, against A4 = 440 Hz. */
+  readonly midi: number;
+  /** From the chord of the moment; null where no chord sounds. */
+  readonly degree: string | null;
+  readonly role: Role | null;
+}
+
+/** Bars and choruses count from 0, and are negative during the count-in. */
+export interface Live {
+  /** From the first downbeat; negative during the count-in. */
+  readonly beat: number;
+  readonly beatInBar: number;
+  readonly bar: number;
+  readonly chorus: number;
+  readonly chordNow: Chord | null;
+  /** The next change, and how far off it is. */
+  readonly next: ChordSpan | null;
+  readonly beatsToNext: number | null;
+  /** Third and seventh of the next chord: where to land. */
+  readonly targets: readonly ChordTone[];
+  readonly note: LiveNote | null;
+  readonly levelDb: number;
+}
+
+/** @param beat as heard now @param reading the listener's newest answer, null before there is one */
+export function liveAt(
+  timeline: Timeline,
+  beat: number,
+  reading: LiveReading | null,
+  referenceHz: number,
+): Live {
+  const { beatsPerBar, bars } = timeline;
+  const bar = Math.floor(beat / beatsPerBar);
+  const chorus = Math.floor(bar / bars);
+  const chordNow = timeline.chordAt(beat);
+  const next = timeline.nextChange(beat);
+  return {
+    beat,
+    beatInBar: beat - bar * beatsPerBar,
+    bar: chorus < 0 ? bar : bar - chorus * bars,
+    chorus,
+    chordNow,
+    next,
+    beatsToNext: next === null ? null : next.startBeat - beat,
+    targets: next?.chord?.tones.filter((tone) => tone.role === 'third' || tone.role === 'seventh') ?? [],
+    note: reading?.midi == null ? null : liveNote(reading.midi, chordNow, timeline, referenceHz),
+    levelDb: reading?.levelDb ?? -Infinity,
+  };
+}
+
+function liveNote(midi: number, chord: Chord | null, timeline: Timeline, referenceHz: number): LiveNote {
+  const named = nameNote(midi, referenceHz);
+  const pitchClass = ((named.nearestMidi % 12) + 12) % 12;
+  return {
+    name: `${named.name}${named.octave}`,
+    cents: named.cents,
+    midi,
+    degree: chord && degreeOver(pitchClass, chord),
+    role: chord && roleOf(pitchClass, chord, palettePitchClasses('both pentatonics', timeline.key)),
+  };
+}

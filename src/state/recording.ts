@@ -1,0 +1,58 @@
+/** The sound of a take in memory, sample by sample on the audio clock: what was lost on the way becomes silence. */
+import type { Hop } from '../audio/capture.ts';
+import { toPcm16 } from '../core/files/pcm16.ts';
+
+/**
+ * Sound is held as 16-bit from the start: the live listener, the file on the disk, the exported WAV and the
+ * grading all get the very same numbers.
+ */
+export class Recording {
+  readonly sampleRate: number;
+  readonly #pieces: Int16Array<ArrayBuffer>[] = [];
+  #firstFrame: number | null = null;
+  #frames = 0;
+  #lostFrames = 0;
+
+  constructor(sampleRate: number) {
+    this.sampleRate = sampleRate;
+  }
+
+  /** Place of the first sample on the audio clock, in seconds; null before the first hop. */
+  get startSeconds(): number | null {
+    return this.#firstFrame === null ? null : this.#firstFrame / this.sampleRate;
+  }
+
+  get frames(): number {
+    return this.#frames;
+  }
+
+  /** Frames that the browser did not deliver, so far. */
+  get lostFrames(): number {
+    return this.#lostFrames;
+  }
+
+  /** Takes a hop in and answers with what is new: silence for what was skipped, then the hop. */
+  add(hop: Hop): Int16Array<ArrayBuffer> {
+    this.#firstFrame ??= hop.startFrame;
+    const place = hop.startFrame - this.#firstFrame;
+    const skipped = Math.max(0, place - this.#frames);
+    // Frames that were delivered twice are taken once.
+    const fresh = toPcm16(hop.samples.subarray(Math.max(0, this.#frames - place)));
+    const piece = new Int16Array(skipped + fresh.length);
+    piece.set(fresh, skipped);
+    this.#lostFrames += skipped;
+    this.#frames += piece.length;
+    this.#pieces.push(piece);
+    return piece;
+  }
+
+  whole(): Int16Array<ArrayBuffer> {
+    const whole = new Int16Array(this.#frames);
+    let at = 0;
+    for (const piece of this.#pieces) {
+      whole.set(piece, at);
+      at += piece.length;
+    }
+    return whole;
+  }
+}

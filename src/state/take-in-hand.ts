@@ -1,0 +1,191 @@
+/**
+ * Everything that is open while a take is played: microphone, band, listener, the file it is written to. The
+ * take is kept in memory too, so that a full disk or a fallen listener costs nothing of what was played.
+ */
+import type { Heard } from '../analysis/messages.ts';
+import type { Hop, Microphone } from '../audio/capture.ts';
+import type { BandClock } from '../audio/clock.ts';
+import type { BandSettings } from '../core/band/settings.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import { fromPcm16 } from '../core/files/pcm16.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import type {
+  AnalysisPort,
+  AudioPort,
+  BandLevels,
+  LiveListener,
+  OpenBand,
+  TakeAudio,
+  TakesPort,
+  TakeWriter,
+} from './ports.ts';
+import { Recording } from './recording.ts';
+import { orderOf, type TakeDetails, type TakeId } from './take.ts';
+
+export interface TakePlan {
+  readonly timeline: Timeline;
+  readonly band: BandSettings;
+  readonly levels: BandLevels;
+  /** Seconds from what is scheduled to what comes back, or null: what the browser admits to. */
+  readonly roundTripSeconds: number | null;
+  /** All but the rate, which the microphone decides, and the first downbeat, which the clock tells. */
+  readonly details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>;
+}
+
+export interface TakeEvents {
+  /** What is being opened, to be read in a sentence. */
+  opening(what: string): void;
+  /** Worth telling, but the take goes on. */
+  notice(sentence: string): void;
+  /** The microphone is gone. */
+  lost(sentence: string): void;
+  heard(heard: Heard): void;
+}
+
+interface TakePorts {
+  readonly audio: AudioPort;
+  readonly analysis: AnalysisPort;
+  readonly takes: TakesPort;
+}
+
+export interface FinishedTake {
+  /** null when it could not be kept. */
+  readonly id: TakeId | null;
+  readonly details: TakeDetails;
+  readonly audio: TakeAudio;
+}
+
+/** Less than this is not worth a word: one late block of the browser's. */
+const LOST_SECONDS_WORTH_TELLING = 0.02;
+
+export class TakeInHand {
+  readonly #ports: TakePorts;
+  readonly #plan: TakePlan;
+  readonly #events: TakeEvents;
+  #band: OpenBand | null = null;
+  #microphone: Microphone | null = null;
+  #listener: LiveListener | null = null;
+  #writer: TakeWriter | null = null;
+  #recording: Recording | null = null;
+  #clock: BandClock | null = null;
+  #firstBeatSeconds: number | null = null;
+  #lossTold = false;
+  #calledOff = false;
+
+  constructor(ports: TakePorts, plan: TakePlan, events: TakeEvents) {
+    this.#ports = ports;
+    this.#plan = plan;
+    this.#events = events;
+  }
+
+  /** Opens everything and starts the count-in. After a failure, or if it was called off meanwhile, call `dispose`. */
+  async open(): Promise<Outcome<void>> {
+    const { audio, analysis } = this.#ports;
+    this.#events.opening('the sound');
+    const woken = await audio.wake();
+    if (!woken.ok) return woken;
+
+    this.#events.opening('the band');
+    const band = await audio.openBand(this.#plan.timeline, this.#plan.band, this.#plan.levels);
+    if (!band.ok) return band;
+    this.#band = band.value;
+
+    this.#events.opening('the microphone');
+    const microphone = await audio.openMicrophone({
+      onHop: (hop) => this.#take(hop),
+      onLost: this.#events.lost,
+    });
+    if (!microphone.ok) return microphone;
+    this.#microphone = microphone.value;
+    for (const warning of microphone.value.warnings) this.#events.notice(warning);
+    const { sampleRate } = microphone.value;
+
+    const listener = await analysis.listen(sampleRate, {
+      heard: this.#events.heard,
+      failed: this.#events.notice,
+    });
+    if (!listener.ok) return listener;
+    this.#listener = listener.value;
+
+    await this.#startWriting(sampleRate);
+    if (this.#calledOff) return bad('The take was called off before it began.');
+    // From here on hops count: the count-in is on the recording, and the first downbeat after it.
+    this.#recording = new Recording(sampleRate);
+    this.#clock = band.value.start();
+    return good(undefined);
+  }
+
+  /** The beat that reaches the ear now; null until the count-in has begun. */
+  get beat(): number | null {
+    return this.#clock?.beatAt(this.#ports.audio.heardSeconds()) ?? null;
+  }
+
+  setLevels(levels: BandLevels): void {
+    this.#band?.setLevels(levels);
+  }
+
+  /** Silence first, then what was played, whole, and where it is kept. */
+  async finish(): Promise<FinishedTake> {
+    const recording = this.#recording ?? new Recording(1);
+    const writer = this.#writer;
+    this.#writer = null;
+    this.dispose();
+    const stopped = await writer?.finish();
+    const { sampleRate } = recording;
+    return {
+      id: writer && stopped === null ? writer.id : null,
+      details: this.#details(sampleRate),
+      audio: { samples: recording.whole(), sampleRate },
+    };
+  }
+
+  /** Closes all devices. A take that was begun and not finished is thrown away. */
+  dispose(): void {
+    this.#calledOff = true;
+    this.#microphone?.dispose();
+    this.#band?.dispose();
+    this.#listener?.dispose();
+    this.#microphone = this.#band = this.#listener = null;
+    this.#clock = null;
+    const writer = this.#writer;
+    this.#writer = null;
+    if (writer) void writer.finish().then(() => this.#ports.takes.remove(writer.id));
+  }
+
+  async #startWriting(sampleRate: number): Promise<void> {
+    const details = this.#details(sampleRate);
+    const writer = await this.#ports.takes.begin(details, this.#events.notice);
+    if (writer.ok) this.#writer = writer.value;
+    else this.#events.notice(writer.sentence);
+  }
+
+  #take(hop: Hop): void {
+    const recording = this.#recording;
+    if (recording === null) return;
+    const piece = recording.add(hop);
+    this.#writer?.append(piece);
+    this.#listener?.hop(fromPcm16(piece) as Float32Array<ArrayBuffer>);
+    this.#placeFirstBeat(recording);
+    if (!this.#lossTold && recording.lostFrames > LOST_SECONDS_WORTH_TELLING * recording.sampleRate) {
+      this.#lossTold = true;
+      const ms = Math.round((1000 * recording.lostFrames) / recording.sampleRate);
+      this.#events.notice(
+        `The browser lost ${ms} ms of sound; what was played there can't be heard. Close what else is running.`,
+      );
+    }
+  }
+
+  /** As soon as the clock and the first sample are known. */
+  #placeFirstBeat(recording: Recording): void {
+    const start = recording.startSeconds;
+    if (this.#firstBeatSeconds !== null || this.#clock === null || start === null) return;
+    const roundTrip = this.#plan.roundTripSeconds ?? this.#ports.audio.assumedRoundTripSeconds();
+    this.#firstBeatSeconds = this.#clock.firstBeatContextSeconds - start + roundTrip;
+    this.#writer?.setFirstBeat(this.#firstBeatSeconds);
+    void this.#listener?.follow(orderOf(this.#details(recording.sampleRate)));
+  }
+
+  #details(sampleRate: number): TakeDetails {
+    return { ...this.#plan.details, sampleRate, firstBeatSeconds: this.#firstBeatSeconds };
+  }
+}

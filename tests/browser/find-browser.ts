@@ -1,0 +1,73 @@
+/**
+ * A Chromium on any machine: the one named by CHROME_PATH, one on the PATH, else the headless one inside the
+ * dev dependency @sparticuz/chromium. LANDFALL_BROWSER=bundled takes the last without looking for others.
+ */
+import { spawnSync } from 'node:child_process';
+import { accessSync, constants, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { delimiter, join } from 'node:path';
+
+export interface FoundBrowser {
+  readonly executable: string;
+  /** What the browser needs in its environment beside our own. */
+  readonly env: Readonly<Record<string, string>>;
+  dispose(): void;
+}
+
+const NAMES = ['chromium', 'chromium-headless-shell', 'google-chrome', 'google-chrome-stable'];
+
+export function findBrowser(): FoundBrowser {
+  const installed = process.env.LANDFALL_BROWSER === 'bundled' ? null : installedBrowser();
+  return installed === null ? unpackBundled() : { executable: installed, env: {}, dispose: () => undefined };
+}
+
+function installedBrowser(): string | null {
+  if (process.env.CHROME_PATH) return process.env.CHROME_PATH;
+  for (const name of NAMES)
+    for (const folder of (process.env.PATH ?? '').split(delimiter)) {
+      const path = join(folder, name);
+      try {
+        accessSync(path, constants.X_OK);
+        return path;
+      } catch {
+        // Not here: look on.
+      }
+    }
+  return null;
+}
+
+/**
+ * The package unpacks into the system's temporary folder and takes whatever lies there already; so it gets a
+ * folder of its own. It unpacks its libraries (NSS and others) only where it believes to be in one certain
+ * cloud: it is told so, in a process of its own.
+ */
+function unpackBundled(): FoundBrowser {
+  const folder = mkdtempSync(join(tmpdir(), 'landfall-browser-'));
+  const dispose = () => rmSync(folder, { recursive: true, force: true });
+  const unpacked = spawnSync(
+    process.execPath,
+    [
+      '--input-type=module',
+      '-e',
+      "process.stdout.write(await (await import('@sparticuz/chromium')).default.executablePath())",
+    ],
+    {
+      env: { ...process.env, TMPDIR: folder, AWS_EXECUTION_ENV: 'AWS_Lambda_nodejs20.x' },
+      encoding: 'utf8',
+    },
+  );
+  const executable = unpacked.stdout;
+  if (unpacked.status !== 0 || executable === '') {
+    dispose();
+    throw new Error(`no browser: the bundled one could not be unpacked. ${unpacked.stderr}`);
+  }
+  const starts = (env: Readonly<Record<string, string>>) =>
+    spawnSync(executable, ['--version'], { env: { ...process.env, ...env } }).status === 0;
+  const withLibraries = { LD_LIBRARY_PATH: join(folder, 'al2023', 'lib') };
+  const env = starts({}) ? {} : withLibraries;
+  if (!starts(env)) {
+    dispose();
+    throw new Error('no browser: the bundled one does not start, not even with its own libraries.');
+  }
+  return { executable, env, dispose };
+}
