@@ -1,0 +1,15 @@
+/** The plain facts of a take in one line. */
+import type { Report } from '../../core/report/schema.ts';
+import { clockWords } from '../parts/sentences.ts';
+
+/** "2:40 · 96 bpm · 214 notes · A = 440.3 Hz" */
+export function takeFacts({ source, timeline, notes, tuning }: Report): string {
+  return [
+    clockWords(source.durationSeconds),
+    timeline.bpm === null ? null : `${Math.round(timeline.bpm)} bpm`,
+    `${notes.length} ${notes.length === 1 ? 'note' : 'notes'}`,
+    `A = ${tuning.referenceHz.toFixed(tuning.estimated ? 1 : 0)} Hz`,
+  ]
+    .filter((fact) => fact !== null)
+    .join(' · ');
+}
