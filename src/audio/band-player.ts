@@ -1,8 +1,22 @@
-import type { BandForm } from '../core/band/form.ts';
-import type { BandPart } from '../core/band/events.ts';
+import { bandParts, type BandPart } from '../core/band/events.ts';
+import { chorusBeats, type BandForm } from '../core/band/form.ts';
 import type { BandSettings } from '../core/band/settings.ts';
-import type { Outcome } from '../core/outcome.ts';
-import type { BandClock } from './clock.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import type { BandRenderer } from './band/render-client.ts';
+import type { BandSound, Stereo } from './band/render-events.ts';
+import { bandClock, type BandClock } from './clock.ts';
+import { gainOf, rampTo, silentDb } from './level.ts';
+
+/** The band starts quiet; who wants it louder turns it up. */
+export const quietStartDb = -18;
+const loudestPartDb = 6;
+/** Between asking for a start and the first sound: time to schedule it, no more than a blink. */
+const startLeadSeconds = 0.1;
+/** This much is rendered and scheduled ahead, so that a busy machine never runs dry. */
+const aheadSeconds = 20;
+const lookEveryMs = 250;
+/** The first stretch is short, to sound soon; later ones are longer, to render less often. */
+const barsOf = { firstStretch: 2, stretch: 4 } as const;
 
 export interface BandStart {
   /** Context time of the first sound (the count-in); default: as soon as it can sound. */
@@ -15,9 +29,13 @@ export interface BandStart {
 export interface BandPlayer {
   /** The band's sum, behind all levels: connect it to a capture worklet to take it out of the microphone. */
   readonly bus: AudioNode;
+  /** Of the run that is playing, else null. */
   readonly clock: BandClock | null;
-  /** Renders the count-in and the first bars; the rest follows while it plays. */
-  prepare(form: BandForm, settings: BandSettings): Promise<Outcome<void>>;
+  /**
+   * Renders the count-in and the first bars, or the bars from `fromBeat`; the rest follows while it plays.
+   * Stops what is playing.
+   */
+  prepare(form: BandForm, settings: BandSettings, fromBeat?: number): Promise<Outcome<void>>;
   /** Needs `prepare`. Returns the clock of this run. */
   start(options?: BandStart): BandClock;
   /** Fades and stops. Safe to call at any time. */
@@ -27,5 +45,171 @@ export interface BandPlayer {
   setPartMuted(part: BandPart, muted: boolean): void;
   /** -60 (silent) to 0. Starts at `quietStartDb`. */
   setMasterLevelDb(levelDb: number): void;
+  /** Called once when the band falls silent by itself: its renderer failed while playing. */
+  onFailed(listener: (sentence: string) => void): void;
   dispose(): void;
 }
+
+interface Prepared {
+  readonly form: BandForm;
+  readonly settings: BandSettings;
+  /** What is rendered already, in order. */
+  readonly sounds: readonly BandSound[];
+}
+
+/** One run from start to stop. */
+interface Run {
+  readonly clock: BandClock;
+  readonly firstSoundSeconds: number;
+  readonly sources: Set<AudioBufferSourceNode>;
+  /** One a part: this run fades while the next one may already sound. */
+  readonly fades: Readonly<Record<BandPart, GainNode>>;
+  timer: ReturnType<typeof setInterval> | undefined;
+  nextBeat: number;
+  asking: boolean;
+}
+
+/** Sounds through `context.destination`. The renderer must work at the context's sample rate; it stays the caller's. */
+export function createBandPlayer(context: AudioContext, renderer: BandRenderer): BandPlayer {
+  const master = context.createGain();
+  master.gain.value = gainOf(quietStartDb);
+  master.connect(context.destination);
+  const parts = perPart(() => {
+    const node = context.createGain();
+    node.connect(master);
+    return { node, levelDb: 0, muted: false };
+  });
+  let prepared: Prepared | null = null;
+  let run: Run | null = null;
+  let failed: (sentence: string) => void = () => undefined;
+
+  const setPart = (part: BandPart) => {
+    const { node, levelDb, muted } = parts[part];
+    rampTo(node.gain, muted ? 0 : gainOf(levelDb), context.currentTime);
+  };
+
+  const schedule = (sound: BandSound, into: Run) => {
+    const due = wholeFrame(into.clock.contextSecondsAt(sound.startBeat), context.sampleRate);
+    const earliest = Math.max(into.firstSoundSeconds, context.currentTime);
+    const when = due > earliest - 1 / context.sampleRate ? due : earliest;
+    for (const [part, [left, right]] of Object.entries(sound.stems) as [BandPart, Stereo][]) {
+      const buffer = context.createBuffer(2, left.length, sound.sampleRate);
+      buffer.copyToChannel(left, 0);
+      buffer.copyToChannel(right, 1);
+      if (when - due >= buffer.duration) continue;
+      const source = new AudioBufferSourceNode(context, { buffer });
+      source.connect(into.fades[part]);
+      source.start(when, when - due);
+      into.sources.add(source);
+      source.onended = () => {
+        source.disconnect();
+        into.sources.delete(source);
+      };
+    }
+  };
+
+  const stretchFrom = (form: BandForm, startBeat: number, bars: number) => {
+    const chorusEnd = (Math.floor(startBeat / chorusBeats(form) + 1e-9) + 1) * chorusBeats(form);
+    return { startBeat, endBeat: Math.min(chorusEnd, startBeat + bars * form.beatsPerBar) };
+  };
+
+  const goOn = async (current: Run, { form, settings }: Prepared) => {
+    const needed = current.clock.contextSecondsAt(current.nextBeat) < context.currentTime + aheadSeconds;
+    if (current.asking || !needed) return;
+    current.asking = true;
+    const stretch = stretchFrom(form, current.nextBeat, barsOf.stretch);
+    const sound = await renderer.band({ form, settings, ...stretch });
+    current.asking = false;
+    if (run !== current) return;
+    if (!sound.ok) {
+      player.stop();
+      failed(sound.sentence);
+      return;
+    }
+    schedule(sound.value, current);
+    current.nextBeat = stretch.endBeat;
+    await goOn(current, { form, settings, sounds: [] });
+  };
+
+  const player: BandPlayer = {
+    bus: master,
+    get clock() {
+      return run?.clock ?? null;
+    },
+    prepare: async (form, settings, fromBeat = -settings.countInBars * form.beatsPerBar) => {
+      player.stop();
+      prepared = null;
+      const firstBar = Math.max(0, Math.floor(fromBeat / form.beatsPerBar));
+      const first = stretchFrom(form, firstBar * form.beatsPerBar, barsOf.firstStretch);
+      const jobs = [...(fromBeat < 0 ? [{ startBeat: fromBeat, endBeat: 0 }] : []), first];
+      const sounds = await Promise.all(jobs.map((stretch) => renderer.band({ form, settings, ...stretch })));
+      const refused = sounds.find((sound) => !sound.ok);
+      if (refused && !refused.ok) return bad(refused.sentence);
+      prepared = { form, settings, sounds: sounds.flatMap((sound) => (sound.ok ? [sound.value] : [])) };
+      return good(undefined);
+    },
+    start: ({ atContextSeconds, fromBeat } = {}) => {
+      if (!prepared) throw new Error('start needs a successful prepare first');
+      const { form, settings, sounds } = prepared;
+      player.stop(0.01);
+      const firstBeat = fromBeat ?? sounds[0]?.startBeat ?? 0;
+      const firstSoundSeconds = Math.max(atContextSeconds ?? 0, context.currentTime + startLeadSeconds);
+      const clock = bandClock(firstSoundSeconds - (firstBeat * 60) / settings.bpm, settings.bpm);
+      const rendered = sounds.filter((sound) => sound.endBeat > firstBeat);
+      const nextBeat =
+        rendered.at(-1)?.endBeat ?? Math.floor(firstBeat / form.beatsPerBar) * form.beatsPerBar;
+      const fades = perPart((part) => {
+        const node = context.createGain();
+        node.connect(parts[part].node);
+        return node;
+      });
+      const current: Run = {
+        clock,
+        firstSoundSeconds,
+        sources: new Set(),
+        fades,
+        timer: undefined,
+        nextBeat,
+        asking: false,
+      };
+      run = current;
+      for (const sound of rendered) schedule(sound, current);
+      const look = () => void goOn(current, { form, settings, sounds });
+      current.timer = setInterval(look, lookEveryMs);
+      look();
+      return clock;
+    },
+    stop: (fadeSeconds = 0.15) => {
+      if (!run) return;
+      const now = context.currentTime;
+      clearInterval(run.timer);
+      for (const { gain } of Object.values(run.fades)) rampTo(gain, 0, now, fadeSeconds);
+      for (const source of run.sources) source.stop(now + fadeSeconds);
+      run = null;
+    },
+    setPartLevelDb: (part, levelDb) => {
+      parts[part].levelDb = Math.min(loudestPartDb, Math.max(silentDb, levelDb));
+      setPart(part);
+    },
+    setPartMuted: (part, muted) => {
+      parts[part].muted = muted;
+      setPart(part);
+    },
+    setMasterLevelDb: (levelDb) => rampTo(master.gain, gainOf(Math.min(0, levelDb)), context.currentTime),
+    onFailed: (listener) => {
+      failed = listener;
+    },
+    dispose: () => {
+      player.stop(0.01);
+      for (const { node } of Object.values(parts)) node.disconnect();
+      master.disconnect();
+    },
+  };
+  return player;
+}
+
+/** A start between two frames would be interpolated: the stems begin on whole frames. */
+const wholeFrame = (seconds: number, sampleRate: number) => Math.round(seconds * sampleRate) / sampleRate;
+
+const perPart = <T>(make: (part: BandPart) => T) =>
+  Object.fromEntries(bandParts.map((part) => [part, make(part)])) as Record<BandPart, T>;

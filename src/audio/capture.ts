@@ -1,16 +1,37 @@
-import type { Outcome } from '../core/outcome.ts';
+/** The microphone: opened without the browser's voice processing, watched while it runs, never sent to the speakers. */
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import workletUrl from './capture.worklet.ts?worker&url';
+import {
+  capturedAsAsked,
+  lostSentence,
+  refusalSentence,
+  silentSentence,
+  unavailableSentence,
+} from './capture-sentences.ts';
 
 /** A stretch of samples with its place on the audio clock. */
 export interface Hop {
   /** Frame of the context at which `samples[0]` was captured (AudioWorklet currentFrame). */
   readonly startFrame: number;
   /** Microphone, channel 0, `hopFrames` long. Yours: it was transferred. */
-  readonly samples: Float32Array;
-  /** The band's bus on the same frames, mono, where it was connected; else null. */
-  readonly band: Float32Array | null;
+  readonly samples: Float32Array<ArrayBuffer>;
+  /** The band's bus on the same frames, mono, where it was connected and sounded; else null. */
+  readonly band: Float32Array<ArrayBuffer> | null;
 }
 
+/** The worklet's own constant; a test holds the two together. */
 export const hopFrames = 2048;
+/**
+ * The stream is looked at this often. A look without a new hop is a miss; misses count only one by one, so a page
+ * that was busy for a second (hops waiting in its queue) loses nothing.
+ */
+const lookEveryMs = 250;
+/** Half a second without a hop: the microphone is gone. Browsers can take seconds to say so themselves. */
+const missesToLose = 2;
+/** A device may take its time to open. */
+const missesToOpen = 16;
+/** Nothing but zeros for so long: a switch on the cable, or a muted input. A real microphone always hisses. */
+const silentSeconds = 3;
 
 export interface MicrophoneOptions {
   readonly deviceId?: string;
@@ -20,6 +41,8 @@ export interface MicrophoneOptions {
   readonly onHop: (hop: Hop) => void;
   /** Called once when the microphone is gone (pulled out, taken away, silent data stream). */
   readonly onLost: (sentence: string) => void;
+  /** Called when nothing but digital silence came for three seconds; again after each time that sound came back. */
+  readonly onSilent?: (sentence: string) => void;
 }
 
 export interface Microphone {
@@ -35,8 +58,115 @@ export interface MicrophoneChoice {
   readonly label: string;
 }
 
-export type OpenMicrophone = (
+/** Opens a microphone and starts the hops. The context must be running, else no hop comes. */
+export async function openMicrophone(
   context: AudioContext,
   options: MicrophoneOptions,
-) => Promise<Outcome<Microphone>>;
-export type ListMicrophones = () => Promise<readonly MicrophoneChoice[]>;
+): Promise<Outcome<Microphone>> {
+  const unavailable = unavailableSentence(globalThis.isSecureContext, navigator.mediaDevices);
+  if (unavailable) return bad(unavailable);
+  const stream = await requestStream(options.deviceId);
+  if (!stream.ok) return stream;
+  try {
+    await context.audioWorklet.addModule(workletUrl);
+  } catch {
+    stopTracks(stream.value);
+    return bad('The recorder could not be loaded. Reload the page and try again.');
+  }
+  return good(listenTo(context, stream.value, options));
+}
+
+async function requestStream(deviceId: string | undefined): Promise<Outcome<MediaStream>> {
+  try {
+    const stream = await navigator.mediaDevices.getUserMedia({
+      audio: {
+        echoCancellation: false,
+        noiseSuppression: false,
+        autoGainControl: false,
+        channelCount: { ideal: 1 },
+        ...(deviceId === undefined ? {} : { deviceId: { exact: deviceId } }),
+      },
+    });
+    return good(stream);
+  } catch (error) {
+    return bad(refusalSentence(error instanceof DOMException ? error.name : ''));
+  }
+}
+
+function listenTo(context: AudioContext, stream: MediaStream, options: MicrophoneOptions): Microphone {
+  const track = stream.getAudioTracks()[0];
+  const source = context.createMediaStreamSource(stream);
+  const node = new AudioWorkletNode(context, 'landfall-capture', {
+    numberOfInputs: 2,
+    // Nothing comes out: the microphone can't reach the speakers and howl.
+    numberOfOutputs: 0,
+  });
+  source.connect(node, 0, 0);
+  options.bandBus?.connect(node, 0, 1);
+
+  let open = true;
+  let hops = 0;
+  let hopsAtLastLook = 0;
+  let misses = 0;
+  let zeroFrames = 0;
+  const close = () => {
+    if (!open) return;
+    open = false;
+    clearInterval(watch);
+    track?.removeEventListener('ended', lost);
+    node.port.onmessage = null;
+    node.port.postMessage('close');
+    source.disconnect();
+    options.bandBus?.disconnect(node, 0, 1);
+    stopTracks(stream);
+  };
+  const lost = () => {
+    if (!open) return;
+    close();
+    options.onLost(hops > 0 ? lostSentence : refusalSentence('NotReadableError'));
+  };
+  const watchForSilence = (samples: Float32Array) => {
+    const before = zeroFrames;
+    zeroFrames = samples.every((sample) => sample === 0) ? zeroFrames + samples.length : 0;
+    const limit = silentSeconds * context.sampleRate;
+    if (before < limit && zeroFrames >= limit) options.onSilent?.(silentSentence);
+  };
+  node.port.onmessage = ({ data }: MessageEvent<Hop>) => {
+    hops++;
+    watchForSilence(data.samples);
+    options.onHop(data);
+  };
+  track?.addEventListener('ended', lost);
+  const watch = setInterval(() => {
+    // A context that was put to sleep (a laptop lid) sends nothing, and loses no microphone.
+    const missed = hops === hopsAtLastLook && context.state === 'running';
+    misses = missed ? misses + 1 : 0;
+    hopsAtLastLook = hops;
+    if (misses >= (hops > 0 ? missesToLose : missesToOpen)) lost();
+  }, lookEveryMs);
+
+  return {
+    label: track?.label || 'Microphone',
+    sampleRate: context.sampleRate,
+    warnings: capturedAsAsked(track?.getSettings() ?? {}),
+    dispose: close,
+  };
+}
+
+/** Microphones to choose from. Labels are empty until one has been opened. */
+export async function listMicrophones(): Promise<readonly MicrophoneChoice[]> {
+  const devices = (await navigator.mediaDevices?.enumerateDevices()) ?? [];
+  return devices
+    .filter((device) => device.kind === 'audioinput')
+    .map(({ deviceId, label }, i) => ({ deviceId, label: label || `Microphone ${i + 1}` }));
+}
+
+/** Calls back when a microphone is plugged in or pulled out; answers with the verb that stops it. */
+export function onMicrophonesChanged(listener: () => void): () => void {
+  navigator.mediaDevices?.addEventListener('devicechange', listener);
+  return () => navigator.mediaDevices?.removeEventListener('devicechange', listener);
+}
+
+const stopTracks = (stream: MediaStream) => {
+  for (const track of stream.getTracks()) track.stop();
+};

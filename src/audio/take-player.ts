@@ -1,12 +1,135 @@
-/** Plays a recorded take, alone or with its band. */
+/** Plays a recorded take, alone or with its band, from any place. */
+import type { BandForm } from '../core/band/form.ts';
+import type { BandSettings } from '../core/band/settings.ts';
+import { good, type Outcome } from '../core/outcome.ts';
+import type { BandPlayer } from './band-player.ts';
+import { heardContextSeconds } from './clock.ts';
+import { gainOf, rampTo } from './level.ts';
+
 export interface TakePlayer {
   readonly durationSeconds: number;
   readonly playing: boolean;
   /** Position in the take, as heard now. */
   positionSeconds(): number;
-  play(fromSeconds?: number): void;
+  /** Goes on from where it is, or from a place. Answers when it sounds, or says why it can't. */
+  play(fromSeconds?: number): Promise<Outcome<void>>;
   pause(): void;
-  seek(seconds: number): void;
+  /** Jumps; goes on playing if it was. */
+  seek(seconds: number): Promise<Outcome<void>>;
+  /** -60 (silent) to 0. */
   setTakeLevelDb(levelDb: number): void;
+  /** Called each time the take has played to its end. */
+  onEnded(listener: () => void): void;
   dispose(): void;
+}
+
+/** The band that plays along: the player stays the caller's. */
+export interface Accompaniment {
+  readonly player: BandPlayer;
+  readonly form: BandForm;
+  readonly settings: BandSettings;
+  /** Where the first downbeat lies in the take. */
+  readonly firstBeatSeconds: number;
+}
+
+const fadeSeconds = 0.03;
+const startLeadSeconds = 0.1;
+
+/** A player for mono samples, at whatever rate they were recorded. */
+export function createTakePlayer(
+  context: AudioContext,
+  samples: Float32Array<ArrayBuffer>,
+  sampleRate: number,
+  band: Accompaniment | null = null,
+): TakePlayer {
+  const buffer = context.createBuffer(1, Math.max(1, samples.length), sampleRate);
+  buffer.copyToChannel(samples, 0);
+  const level = context.createGain();
+  level.connect(context.destination);
+  let run: {
+    source: AudioBufferSourceNode;
+    fade: GainNode;
+    startSeconds: number;
+    fromSeconds: number;
+  } | null = null;
+  let restSeconds = 0;
+  /** A later play, pause or seek makes an earlier one's answer stale. */
+  let turn = 0;
+  let ended: () => void = () => undefined;
+
+  const within = (seconds: number) => Math.min(buffer.duration, Math.max(0, seconds));
+  const position = (contextSeconds: number) =>
+    run ? within(run.fromSeconds + Math.max(0, contextSeconds - run.startSeconds)) : restSeconds;
+
+  const halt = () => {
+    if (!run) return;
+    restSeconds = position(context.currentTime);
+    const { source, fade } = run;
+    run = null;
+    source.onended = () => fade.disconnect();
+    rampTo(fade.gain, 0, context.currentTime, fadeSeconds);
+    source.stop(context.currentTime + fadeSeconds);
+    band?.player.stop(fadeSeconds);
+  };
+
+  const begin = (fromSeconds: number) => {
+    const startSeconds = context.currentTime + startLeadSeconds;
+    if (band) {
+      const fromBeat = ((fromSeconds - band.firstBeatSeconds) * band.settings.bpm) / 60;
+      band.player.start({ atContextSeconds: startSeconds, fromBeat });
+    }
+    const source = new AudioBufferSourceNode(context, { buffer });
+    const fade = context.createGain();
+    source.connect(fade).connect(level);
+    source.start(startSeconds, fromSeconds);
+    run = { source, fade, startSeconds, fromSeconds };
+    source.onended = () => {
+      fade.disconnect();
+      if (run?.source !== source) return;
+      run = null;
+      restSeconds = 0;
+      band?.player.stop();
+      ended();
+    };
+  };
+
+  const player: TakePlayer = {
+    durationSeconds: buffer.duration,
+    get playing() {
+      return run !== null;
+    },
+    positionSeconds: () => position(heardContextSeconds(context)),
+    play: async (fromSeconds) => {
+      halt();
+      const own = ++turn;
+      const from = within(fromSeconds ?? restSeconds);
+      restSeconds = from;
+      if (band) {
+        const fromBeat = ((from - band.firstBeatSeconds) * band.settings.bpm) / 60;
+        const ready = await band.player.prepare(band.form, band.settings, fromBeat);
+        if (!ready.ok) return ready;
+        if (own !== turn) return good(undefined);
+      }
+      begin(from);
+      return good(undefined);
+    },
+    pause: () => {
+      turn++;
+      halt();
+    },
+    seek: async (seconds) => {
+      if (run) return player.play(seconds);
+      restSeconds = within(seconds);
+      return good(undefined);
+    },
+    setTakeLevelDb: (levelDb) => rampTo(level.gain, gainOf(Math.min(0, levelDb)), context.currentTime),
+    onEnded: (listener) => {
+      ended = listener;
+    },
+    dispose: () => {
+      player.pause();
+      level.disconnect();
+    },
+  };
+  return player;
 }

@@ -6,6 +6,7 @@ import { bandParts, type Arrangement, type BandEvent } from './events.ts';
 import { clickKeys, drumKeys } from './feels/feel.ts';
 import { feels } from './feels/table.ts';
 import { chorusBeats, type BandForm } from './form.ts';
+import { sameBeat } from './pattern.ts';
 import { chance, loosen } from './random.ts';
 import { fastestBpm, slowestBpm, type BandSettings } from './settings.ts';
 import { leastSwing, mostSwing, swingShare } from './swing.ts';
@@ -97,6 +98,28 @@ export function arrange(
     startBeat: -settings.countInBars * form.beatsPerBar,
     endBeat: choruses * length + (withEnding ? form.beatsPerBar : 0),
   };
+}
+
+/**
+ * What is played from one beat to another of a performance that never ends: negative beats are the count-in, then
+ * chorus after chorus. Beats count from the first downbeat.
+ */
+export function eventsBetween(
+  form: BandForm,
+  settings: BandSettings,
+  fromBeat: number,
+  toBeat: number,
+): readonly BandEvent[] {
+  const length = chorusBeats(form);
+  const first = Math.max(0, Math.floor((fromBeat + sameBeat) / length));
+  const last = Math.ceil((toBeat - sameBeat) / length) - 1;
+  const events: BandEvent[] = fromBeat < 0 ? [...countIn(form, settings)] : [];
+  for (let chorus = first; chorus <= last; chorus++) {
+    for (const event of arrangeChorus(form, settings, chorus)) {
+      events.push({ ...event, beat: event.beat + chorus * length });
+    }
+  }
+  return events.filter((event) => event.beat >= fromBeat - sameBeat && event.beat < toBeat - sameBeat);
 }
 
 const byTime = (a: BandEvent, b: BandEvent) =>

@@ -49,7 +49,9 @@ function twoFeel(form: BandForm, chance: Chance): readonly BandEvent[] {
   return stops.flatMap((beat, i) => {
     const midi = line[beat];
     const end = stops[i + 1] ?? line.length;
-    return midi == null ? [] : [event(beat, end - beat, midi, loosen(velocity.weak, chance))];
+    return midi === null || midi === undefined
+      ? []
+      : [event(beat, end - beat, midi, loosen(velocity.weak, chance))];
   });
 }
 
@@ -68,7 +70,7 @@ function patterned(
   for (const span of form.spans) {
     if (span.chord === null) continue;
     const next = spanAfter(form, span);
-    const changes = next?.chord != null && next.chord.symbol !== span.chord.symbol;
+    const changes = next?.chord ? next.chord.symbol !== span.chord.symbol : false;
     const inside = steps.filter(
       (step) => step.beat > span.startBeat - sameBeat && step.beat < span.endBeat - sameBeat,
     );

@@ -11,7 +11,7 @@ import { bassPitchClass, inKey } from './voicing.ts';
 export const bassRange = { lowest: 28, highest: 50 } as const;
 const restingKey = 37;
 
-const never: number = 1e6;
+const never = 1e6;
 const cost = {
   /** On a beat that the ear weighs, anything but a chord tone. */
   weakToneOnStrongBeat: 3,
@@ -44,7 +44,7 @@ export function walkingLine(form: BandForm, chance: Chance): readonly (number | 
   const first = stops[0] ? keys.filter((key) => stops[0]!.keyCost(key) < never) : [];
   const home = first.toSorted((a, b) => Math.abs(a - restingKey) - Math.abs(b - restingKey))[0];
 
-  let totals = keys.map((key) => (home === undefined || key === home ? 0 : never));
+  let totals = keys.map((key): number => (home === undefined || key === home ? 0 : never));
   const back: number[][] = [];
   for (let beat = 1; beat <= stops.length; beat++) {
     const before = stops[beat - 1] ?? null;
@@ -92,7 +92,7 @@ function stopsOf(form: BandForm): readonly (Stop | null)[] {
     const arrives = beat - span.startBeat < 1;
     const repeats = index > 0 && before?.chord?.symbol === chord.symbol;
     const leaves = beat + 1 >= span.endBeat;
-    const changes = after?.chord != null && after.chord.symbol !== chord.symbol;
+    const changes = after?.chord ? after.chord.symbol !== chord.symbol : false;
     // A span of one beat has no room for a step: its root is enough.
     const approaches = leaves && changes && !(arrives && span.endBeat - span.startBeat <= 1);
     const tones = new Set(chord.tones.map((tone) => tone.pitchClass));

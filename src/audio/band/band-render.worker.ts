@@ -1,0 +1,28 @@
+/** Renders off the main thread. Only passes messages: the work is in render-job.ts. */
+import { buffersOf, runJob } from './render-job.ts';
+import type { FromRenderWorker, ToRenderWorker } from './render-client.ts';
+import { createSynth, loadKit, type Synth } from './synth.ts';
+
+let synth: Promise<Synth> | null = null;
+
+async function open(kitUrl: string, sampleRate: number): Promise<Synth> {
+  const answer = await fetch(kitUrl);
+  if (!answer.ok) throw new Error(`the kit could not be read (${answer.status})`);
+  return createSynth(await loadKit(await answer.arrayBuffer()), sampleRate);
+}
+
+const send = (message: FromRenderWorker, transfer: Transferable[] = []) =>
+  self.postMessage(message, { transfer });
+
+self.onmessage = async ({ data }: MessageEvent<ToRenderWorker>) => {
+  try {
+    if (data.kind === 'open') synth = open(data.kitUrl, data.sampleRate);
+    const ready = await synth;
+    if (!ready) throw new Error('the renderer was not opened');
+    if (data.kind === 'open') return send({ id: data.id, ok: true, result: null });
+    const result = runJob(ready, data.job);
+    send({ id: data.id, ok: true, result }, buffersOf(result));
+  } catch (error) {
+    send({ id: data.id, ok: false, reason: error instanceof Error ? error.message : String(error) });
+  }
+};

@@ -1,0 +1,48 @@
+/** What a worker is asked to render, and the rendering: the worker only passes messages. */
+import { eventsBetween } from '../../core/band/arrange.ts';
+import { feels } from '../../core/band/feels/table.ts';
+import type { BandForm } from '../../core/band/form.ts';
+import type { Stroke } from '../../core/band/line.ts';
+import type { BandSettings } from '../../core/band/settings.ts';
+import { renderEvents, type BandSound } from './render-events.ts';
+import { renderLine } from './render-line.ts';
+import type { Synth } from './synth.ts';
+
+/** A stretch of the performance, in beats from the first downbeat; see `eventsBetween`. */
+export interface BandJob {
+  readonly kind: 'band';
+  readonly form: BandForm;
+  readonly settings: BandSettings;
+  readonly startBeat: number;
+  readonly endBeat: number;
+}
+
+/** A line, mono. */
+export interface LineJob {
+  readonly kind: 'line';
+  readonly strokes: readonly Stroke[];
+  readonly program: number;
+  readonly bpm: number;
+  readonly startBeat: number;
+}
+
+export type RenderJob = BandJob | LineJob;
+
+export function renderBand(
+  synth: Synth,
+  { form, settings, startBeat, endBeat }: Omit<BandJob, 'kind'>,
+): BandSound {
+  const events = eventsBetween(form, settings, startBeat, endBeat);
+  const stretch = { bpm: settings.bpm, startBeat, endBeat };
+  return renderEvents(synth, events, feels[settings.feel].instruments, stretch);
+}
+
+export function runJob(synth: Synth, job: RenderJob): BandSound | Float32Array<ArrayBuffer> {
+  return job.kind === 'band' ? renderBand(synth, job) : renderLine(synth, job.strokes, job.program, job);
+}
+
+/** The buffers of a result, to be handed over instead of copied. */
+export function buffersOf(result: BandSound | Float32Array<ArrayBuffer>): ArrayBuffer[] {
+  if (result instanceof Float32Array) return [result.buffer];
+  return Object.values(result.stems).flatMap((stem) => stem.map((side) => side.buffer));
+}

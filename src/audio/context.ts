@@ -1,0 +1,17 @@
+/** The one audio context. */
+import { bad, good, type Outcome } from '../core/outcome.ts';
+
+/** The browser's own sample rate: forcing one would put a resampler in front of the microphone. */
+export const createAudioContext = (): AudioContext => new AudioContext({ latencyHint: 'interactive' });
+
+/** Starts the audio clock; the first time it takes a user's gesture. */
+export async function wake(context: AudioContext): Promise<Outcome<void>> {
+  try {
+    if (context.state !== 'running') await context.resume();
+    return good(undefined);
+  } catch {
+    return bad(
+      'The browser did not start its sound: click once more, and check that a sound output is connected.',
+    );
+  }
+}
