@@ -1,7 +1,19 @@
-/** What the open page needs to know of a built-in form. */
+/** The built-in forms as the set list shows them. */
+import type { FormEntry } from '../../core/chart/forms.ts';
+
 export interface FormChoice {
   readonly name: string;
   readonly title: string;
-  /** What playing over it trains, in a few words. */
+  /** What playing over it trains, in a sentence. */
   readonly trains: string;
+}
+
+/** Names become titles: a capital in front, dashes between the roman numerals. */
+export const formChoices = (entries: readonly FormEntry[]): readonly FormChoice[] =>
+  entries.map(({ name, trains }) => ({ name, title: titleOf(name), trains }));
+
+/** @example titleOf('minor ii-V-I') // "Minor ii–V–I" */
+export function titleOf(name: string): string {
+  const dashed = name.replaceAll(/(?<=[iv])-(?=[iv])/giu, '–');
+  return dashed.charAt(0).toUpperCase() + dashed.slice(1);
 }
