@@ -1,4 +1,5 @@
 /** What a take is graded by: settings of the caller, constants of the house. */
+import type { Instrument } from '../music/instruments.ts';
 import type { Aim } from './aim.ts';
 
 /** What the caller knows or chooses. Everything but the source and the reference has a default. */
@@ -16,10 +17,10 @@ export interface GradeSettings {
   readonly anticipationBeats?: number;
   /** A rest this long ends a phrase. */
   readonly phraseGapBeats?: number;
-  /** The tones that count as colour, a name out of palette.ts. */
+  /** The tones that count as colour, a name out of scales.ts. */
   readonly palette?: PaletteName;
   /** What is played, for the places in the advice and for written pitch. */
-  readonly instrument?: string;
+  readonly instrument?: Instrument;
   /** The aims that this take tries for; the ladder of the house is measured all the same. */
   readonly aims?: readonly Aim[];
 }
@@ -39,12 +40,3 @@ export const LEAN_BEATS = 0.5;
 
 /** A note belongs to a beat when it lies nearer to it than to the eighths around it. */
 export const ON_BEAT_BEATS = 0.25;
-
-/**
- * Beats and seconds travel through a division and back; two times closer than this are the same time.
- * A microsecond at any tempo, far below what is played and far above rounding.
- */
-export const SAME_BEAT = 1e-6;
-
-/** How early a note may anticipate a change: an eighth note, the short one of the pair where the feel is swung. */
-export const anticipationOf = (swing: number): number => 1 - swing;

@@ -1,0 +1,176 @@
+/**
+ * The grading pipeline: heard notes and a timeline in, the report out. One composition, no clock, no chance of
+ * its own: the same notes give the same report, byte for byte.
+ */
+import { defaultAnticipationBeats } from './chart/attribute.ts';
+import type { Timeline } from './chart/timeline.ts';
+import { findAdvice } from './grading/advice.ts';
+import { chooseNextAim, judgeAims } from './grading/aim-results.ts';
+import { onStrongBeats } from './grading/beats.ts';
+import { gatherChanges } from './grading/changes.ts';
+import { findFunctions } from './grading/functions.ts';
+import { gradeNotes } from './grading/grade-notes.ts';
+import type { GradedNote } from './grading/graded-note.ts';
+import { headline } from './grading/headline.ts';
+import { findChanges, judgeChanges, type ChordChange } from './grading/landings.ts';
+import { splitAtChanges } from './grading/length-parts.ts';
+import { tellNotes } from './grading/note-facts.ts';
+import { mixPalette } from './grading/palette.ts';
+import { findPhrases, type PhraseBounds } from './grading/phrases.ts';
+import { isChordTone, isFlatThird } from './grading/roles.ts';
+import { palettePitchClasses } from './grading/scales.ts';
+import { LANDING_BEATS, LEAN_BEATS, PHRASE_GAP_BEATS, type GradeSettings } from './grading/settings.ts';
+import { eventShares, rotatedShares, type ToneEvent } from './grading/shares.ts';
+import { median } from './grading/statistics.ts';
+import { findThirds } from './grading/thirds.ts';
+import { tellTiming } from './grading/timing.ts';
+import type { HeardNote } from './notes/note.ts';
+import type { Landing, Phrase, Report } from './report/schema.ts';
+import { tidyNumbers } from './report/tidy.ts';
+import { estimateReference } from './tuning/estimate-reference.ts';
+import { STANDARD_A4_HZ } from './tuning/temperament.ts';
+
+/**
+ * Grades a take against its timeline.
+ * @param heard notes in any order, seconds from the first sample
+ * @throws RangeError for settings outside their range (a reference of 0 Hz, a negative anticipation)
+ * @example grade(notes, timeline, { source: { kind: 'notes', durationSeconds: 20, sampleRate: null }, referenceHz: 440 })
+ */
+export function grade(heard: readonly HeardNote[], timeline: Timeline, settings: GradeSettings): Report {
+  const anticipationBeats = settings.anticipationBeats ?? defaultAnticipationBeats(timeline.swing);
+  const phraseGapBeats = settings.phraseGapBeats ?? PHRASE_GAP_BEATS;
+  const paletteName = settings.palette ?? 'both pentatonics';
+  const palette = palettePitchClasses(paletteName, timeline.key);
+  const tuning = findReference(heard, settings.referenceHz);
+  const { referenceHz } = tuning;
+
+  const notes = gradeNotes(heard, timeline, { referenceHz, anticipationBeats, palette });
+  const phrases = findPhrases(notes, phraseGapBeats);
+  const strong = onStrongBeats(
+    notes.map((note) => note.onsetBeat),
+    timeline.beatsPerBar,
+  );
+  const functions = findFunctions(notes, phrases);
+  const thirds = findThirds(notes, phrases);
+  const changes = findChanges(timeline, notes);
+  const landings = judgeChanges(changes, notes, thirds.leans, timeline, palette);
+  const phraseEnds = phrases.map((phrase) => notes[phrase.lastNote]!);
+
+  const rotated = rotatedShares(notes, strong, timeline, anticipationBeats, referenceHz);
+  const shares = {
+    landings: eventShares(landingEvents(landings, changes, notes), notes),
+    phraseEnds: eventShares(phraseEnds.filter(hasChord), notes),
+    ...rotated,
+  };
+  const ground = { notes, changes, landings, phraseEnds, strong, timeline, palette, leans: thirds.leans };
+  const flatThirds = notes.filter((note) => note.chord !== null && isFlatThird(note.pitchClass, note.chord));
+  const aims = judgeAims(settings.aims ?? [], { ...ground, flatThirds });
+
+  return tidyNumbers<Report>({
+    format: 'landfall-report',
+    version: 1,
+    source: settings.source,
+    tuning: { ...tuning, medianCents: median(notes.map((note) => note.cents)) },
+    timeline: tellTimeline(timeline, notes, settings.source.durationSeconds),
+    settings: {
+      anticipationBeats,
+      landingBeats: LANDING_BEATS,
+      phraseGapBeats,
+      leanBeats: LEAN_BEATS,
+      palette: paletteName,
+      instrument: settings.instrument?.name ?? null,
+    },
+    notes: tellNotes(notes, timeline, { functions, phrases, strong }),
+    landings,
+    phrases: phrases.map((phrase) => tellPhrase(phrase, notes)),
+    summary: {
+      notes: shares.allNotes.chordTones.of,
+      chordToneShare: shares.allNotes.chordTones.share,
+      thirdShare: shares.allNotes.thirds.share,
+      landings: {
+        count: landings.length,
+        open: landings.filter((landing) => landing.kind === 'open').length,
+        chordTones: landings.filter((landing) => isChordTone(landing.role)).length,
+        thirds: landings.filter((landing) => landing.role === 'third').length,
+      },
+      headline: headline(shares.landings.thirds, shares.allNotes.thirds.of),
+    },
+    shares,
+    changes: gatherChanges(landings),
+    thirds,
+    palette: mixPalette(splitAtChanges(notes, timeline), timeline.key),
+    timing: tellTiming(notes, timeline.beatMap),
+    aims,
+    nextAim: chooseNextAim(aims),
+    advice: findAdvice(
+      { notes, functions, changes, landings, phraseEnds, thirds, timeline },
+      settings.instrument ?? null,
+    ),
+  });
+}
+
+/** The reference to grade at; where the notes say too little of it, the standard one. */
+function findReference(heard: readonly HeardNote[], asked: number | 'auto') {
+  if (asked !== 'auto') return { referenceHz: asked, estimated: false };
+  const { referenceHz, evidence } = estimateReference(heard);
+  return evidence === 'enough'
+    ? { referenceHz, estimated: true }
+    : { referenceHz: STANDARD_A4_HZ, estimated: false };
+}
+
+function landingEvents(
+  landings: readonly Landing[],
+  changes: readonly ChordChange[],
+  notes: readonly GradedNote[],
+): readonly ToneEvent[] {
+  return landings.flatMap(({ note }, i) =>
+    note === null ? [] : [{ pitchClass: notes[note]!.pitchClass, chord: changes[i]!.chord }],
+  );
+}
+
+const hasChord = (note: GradedNote): note is GradedNote & ToneEvent => note.chord !== null;
+
+function tellPhrase({ firstNote, lastNote }: PhraseBounds, notes: readonly GradedNote[]): Phrase {
+  const last = notes[lastNote]!;
+  return {
+    firstNote,
+    lastNote,
+    startBeat: notes[firstNote]!.onsetBeat,
+    endBeat: last.offsetBeat,
+    chord: last.chord?.symbol ?? null,
+    degree: last.degree,
+    role: last.role,
+  };
+}
+
+/** The timeline as plain data: every stretch of one chord from the first note or downbeat to the end of the take. */
+function tellTimeline(
+  timeline: Timeline,
+  notes: readonly GradedNote[],
+  durationSeconds: number,
+): Report['timeline'] {
+  const { beatMap, beatsPerBar, bars, chart, key, swing } = timeline;
+  const lastOffset = notes.reduce((latest, note) => Math.max(latest, note.offsetBeat), 0);
+  const endBeat = Math.max(lastOffset, beatMap.beatAt(durationSeconds));
+  const spans = timeline.spansBetween(Math.min(0, notes[0]?.onsetBeat ?? 0), endBeat).map((span) => {
+    const spanEnd = Math.min(span.endBeat, Math.max(endBeat, span.startBeat));
+    return {
+      startBeat: span.startBeat,
+      endBeat: Number.isFinite(span.endBeat) ? span.endBeat : spanEnd,
+      startSeconds: beatMap.secondsAt(span.startBeat),
+      endSeconds: beatMap.secondsAt(Number.isFinite(span.endBeat) ? span.endBeat : spanEnd),
+      chord: span.chord?.symbol ?? null,
+      bar: span.bar,
+      chorus: span.chorus,
+    };
+  });
+  return {
+    bpm: beatMap.bpm,
+    beatsPerBar,
+    bars,
+    chart,
+    key: { tonic: key.tonic, mode: key.mode },
+    swing,
+    spans,
+  };
+}

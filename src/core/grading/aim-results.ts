@@ -1,0 +1,94 @@
+/** What a take says of each aim, and which to take next. */
+import type { AimResult, NextAim, Share } from '../report/schema.ts';
+import type { Aim } from './aim.ts';
+import { findAimEvents, isOver, type AimGround } from './aim-events.ts';
+import { AIM_LADDER } from './aims.ts';
+import { eventShare, LUCK } from './shares.ts';
+import { countOf, luckClause, percent } from './telling.ts';
+
+/** Shares that add up in binary may fall a hair short of the share to reach. */
+const ROUNDING = 1e-9;
+
+/** Measures the ladder of the house, and the aims tried for beside it. */
+export function judgeAims(tried: readonly Aim[], ground: AimGround): readonly AimResult[] {
+  const ids = new Set(tried.map((aim) => aim.id));
+  const others = AIM_LADDER.filter((aim) => !ids.has(aim.id));
+  return [
+    ...tried.map((aim) => judgeAim(aim, true, ground)),
+    ...others.map((aim) => judgeAim(aim, false, ground)),
+  ];
+}
+
+function judgeAim(aim: Aim, tried: boolean, ground: AimGround): AimResult {
+  const events = findAimEvents(aim, ground);
+  const hits = events.filter((event) => event.hit).length;
+  const result = eventShare(
+    hits,
+    events.map((event) => event.chance),
+    aim.leastEvents,
+  );
+  const verdict = verdictOf(aim, result, ground);
+  const { id, name, task, shareToReach, leastEvents } = aim;
+  return {
+    id,
+    name,
+    task,
+    tried,
+    verdict,
+    shareToReach,
+    leastEvents,
+    result,
+    evidence: evidence(aim, verdict, result),
+  };
+}
+
+function verdictOf(aim: Aim, { share, of, tail }: Share, ground: AimGround): AimResult['verdict'] {
+  if (of === 0 && !chartHas(aim, ground)) return 'not in this chart';
+  if (of < aim.leastEvents || share === null) return 'too short to tell';
+  const lucky = aim.againstLuck && (tail === null || tail >= LUCK);
+  return share >= aim.shareToReach - ROUNDING && !lucky ? 'reached' : 'not yet';
+}
+
+/** Whether the chart holds a chord that the aim asks about. */
+function chartHas(aim: Aim, { timeline }: AimGround): boolean {
+  const spans = timeline.spansBetween(0, timeline.bars * timeline.beatsPerBar);
+  return spans.some(({ chord }) => chord !== null && isOver(aim, chord, timeline.key));
+}
+
+/** The word for an event of each kind. */
+const EVENT_WORDS: Readonly<Record<Aim['events'], string>> = {
+  landings: 'landings',
+  changes: 'changes',
+  'phrase ends': 'phrase ends',
+  'strong beats': 'strong beats',
+  notes: 'notes',
+  'flat thirds': 'flat thirds',
+  bars: 'bars',
+  choruses: 'choruses',
+};
+
+function evidence(aim: Aim, verdict: AimResult['verdict'], result: Share): string {
+  const over = aim.over === undefined ? '' : ` over the ${aim.over.join(' and ')}`;
+  const events = `${EVENT_WORDS[aim.events]}${over}`;
+  if (verdict === 'not in this chart') return `The chart has no ${aim.over?.join(' or ') ?? 'such chord'}.`;
+  if (result.of === 0) return `No ${events} in this take.`;
+  const counted = `${countOf(result)} ${events}`;
+  if (verdict === 'too short to tell') return `${counted}; it takes ${aim.leastEvents} to tell.`;
+  const luck = aim.againstLuck ? `, ${luckClause(result)}` : '';
+  return `${counted}; the aim is ${percent(aim.shareToReach)}${luck}.`;
+}
+
+/**
+ * The aim to take next: the first one tried for that is not reached yet, else the first rung of the ladder that is
+ * not; null when all are reached.
+ */
+export function chooseNextAim(results: readonly AimResult[]): NextAim | null {
+  const rungs = AIM_LADDER.map(({ id }) => results.find((result) => result.id === id)).filter(
+    (result) => result !== undefined,
+  );
+  const open = ({ verdict }: AimResult) => verdict === 'not yet' || verdict === 'too short to tell';
+  const next = results.find((result) => result.tried && open(result)) ?? rungs.find(open);
+  if (next === undefined) return null;
+  const { id, name, task, evidence: because } = next;
+  return { id, name, task, because };
+}

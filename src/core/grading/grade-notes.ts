@@ -1,0 +1,63 @@
+/** Heard notes set against the chart: each with its chord, degree and role. */
+import { chordOfNote, type Attribution } from '../chart/attribute.ts';
+import { BEAT_TOLERANCE } from '../chart/build-timeline.ts';
+import type { Timeline } from '../chart/timeline.ts';
+import { degreeInKey, degreeOver } from '../music/pitch-names.ts';
+import { wrapPitchClass } from '../music/spelling.ts';
+import type { HeardNote } from '../notes/note.ts';
+import { nameNote } from '../tuning/name-note.ts';
+import type { GradedNote } from './graded-note.ts';
+import { roleOf } from './roles.ts';
+
+/** How notes are set against a chart. */
+export interface NoteRules {
+  readonly referenceHz: number;
+  readonly anticipationBeats: number;
+  /** Pitch classes that count as colour. */
+  readonly palette: ReadonlySet<number>;
+}
+
+/** Grades every note, in the order of their onsets; notes that start together stay in the order they came. */
+export function gradeNotes(
+  notes: readonly HeardNote[],
+  timeline: Timeline,
+  rules: NoteRules,
+): readonly GradedNote[] {
+  return [...notes]
+    .sort((a, b) => a.onsetSeconds - b.onsetSeconds)
+    .map((heard, index) => gradeNote(heard, index, timeline, rules));
+}
+
+function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: NoteRules): GradedNote {
+  const { nearestMidi, cents } = nameNote(heard.midi, rules.referenceHz);
+  const pitchClass = wrapPitchClass(nearestMidi);
+  const attribution = chordOfNote(heard, timeline, rules.anticipationBeats, rules.referenceHz);
+  const { chord, beat } = attribution;
+  const offsetBeat = timeline.beatMap.beatAt(heard.offsetSeconds);
+  const change = timeline.nextChange(beat);
+  const crosses = change !== null && offsetBeat > change.startBeat + BEAT_TOLERANCE;
+  return {
+    index,
+    heard,
+    pitch: nearestMidi,
+    pitchClass,
+    cents,
+    onsetBeat: beat,
+    offsetBeat,
+    chord,
+    anticipates: attribution.change?.startBeat ?? null,
+    heldInto: crosses ? change.chord : null,
+    degree: chord === null ? null : degreeOver(pitchClass, chord),
+    role: chord === null ? null : roleOf(pitchClass, chord, rules.palette),
+    keyDegree: degreeInKey(pitchClass, timeline.key),
+    rule: ruleSentence(attribution),
+  };
+}
+
+function ruleSentence({ chord, beat, rule, change }: Attribution): string {
+  if (rule === 'anticipation' && change?.chord) {
+    const ahead = Math.round((change.startBeat - beat) * 100) / 100;
+    return `It starts ${ahead} beat before ${change.chord.symbol}, still sounds when that arrives, and is one of its tones.`;
+  }
+  return chord === null ? 'No chord stands where it starts.' : `${chord.symbol} stands where it starts.`;
+}

@@ -1,0 +1,158 @@
+/** What became of each change of chord. */
+import type { Chord } from '../music/chord.ts';
+import { degreeOver } from '../music/pitch-names.ts';
+import type { ChordSpan, Timeline } from '../chart/timeline.ts';
+import type { Landing, Lean } from '../report/schema.ts';
+import { sameChord } from '../music/same-chord.ts';
+import type { GradedNote } from './graded-note.ts';
+import { isChordTone, isGuideTone, roleOf } from './roles.ts';
+import { LANDING_BEATS } from './settings.ts';
+import { BEAT_TOLERANCE } from '../chart/build-timeline.ts';
+
+/** A change of the chart that lies within the take. */
+export interface ChordChange {
+  readonly span: ChordSpan;
+  readonly chord: Chord;
+  readonly fromChord: Chord | null;
+  /** Where the next chord, or no chord, takes over. */
+  readonly untilBeat: number;
+}
+
+/**
+ * A last note that rings less than this past a change was let go, not held into it: half a beat is longer than a
+ * plucked string rings under a hand that damps it at the bar line.
+ */
+const RING_BEATS = 0.5;
+
+/** The widest move of a guide tone that counts as a step. */
+const STEP_SEMITONES = 2;
+
+/**
+ * The changes a take is asked about: from the chart's first downbeat until the player stops. What comes after the
+ * last note isn't asked, nor a change into which the last note merely rings out. Arrivals of N.C. ask for nothing.
+ */
+export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): readonly ChordChange[] {
+  const end = takeEnd(notes);
+  const changes: ChordChange[] = [];
+  let span = timeline.nextChange(-1);
+  let fromChord: Chord | null = null;
+  while (span !== null && span.startBeat <= end) {
+    const next = timeline.nextChange(span.startBeat);
+    if (span.chord !== null) {
+      changes.push({ span, chord: span.chord, fromChord, untilBeat: next?.startBeat ?? Infinity });
+    }
+    fromChord = span.chord;
+    span = next;
+  }
+  return changes;
+}
+
+/** The last beat at which a change is still asked about. */
+function takeEnd(notes: readonly GradedNote[]): number {
+  const ends = notes.map((note) =>
+    Math.max(note.onsetBeat, note.anticipates ?? -1, note.offsetBeat - RING_BEATS),
+  );
+  return Math.max(-1, ...ends) + BEAT_TOLERANCE;
+}
+
+/**
+ * Judges every change. The landing is the first note attributed to the new chord that starts from the anticipation
+ * before the change to one beat after it; else the note held across; else the change is open.
+ * @param leans the moves from b3 to 3, so that a landing on the b3 knows where it went
+ */
+export function judgeChanges(
+  changes: readonly ChordChange[],
+  notes: readonly GradedNote[],
+  leans: readonly Lean[],
+  timeline: Timeline,
+  palette: ReadonlySet<number>,
+): readonly Landing[] {
+  return changes.map((change) => {
+    const { span, chord, fromChord } = change;
+    const landing = notes.find((note) => isLanding(note, change));
+    const held = landing ?? notes.findLast((note) => isHeldAcross(note, span.startBeat));
+    const seconds = timeline.beatMap.secondsAt(span.startBeat);
+    const bare = {
+      beat: span.startBeat,
+      seconds,
+      bar: span.bar,
+      chorus: span.chorus,
+      beatOfBar: span.startBeat - Math.floor(span.startBeat / timeline.beatsPerBar) * timeline.beatsPerBar,
+      fromChord: fromChord?.symbol ?? null,
+      chord: chord.symbol,
+    };
+    if (held === undefined) return { ...bare, ...OPEN };
+    const before = landing === undefined ? held : notes[held.index - 1];
+    const role = roleOf(held.pitchClass, chord, palette);
+    const lean = leans.find(({ from, to }) => from === held.index && to !== from);
+    return {
+      ...bare,
+      kind: landing === undefined ? 'held' : 'landing',
+      note: held.index,
+      degree: degreeOver(held.pitchClass, chord),
+      role,
+      cents: held.cents,
+      offsetMs: landing === undefined ? null : (held.heard.onsetSeconds - seconds) * 1000,
+      stepSemitones: before === undefined ? null : held.pitch - before.pitch,
+      guideTone: before === undefined ? null : guideToneMotion(before, held, fromChord, chord),
+      leansInto: lean?.to ?? null,
+      function: landing === undefined && !isChordTone(role) ? heldFunction(held, notes) : null,
+    };
+  });
+}
+
+const OPEN = {
+  kind: 'open',
+  note: null,
+  degree: null,
+  role: null,
+  cents: null,
+  offsetMs: null,
+  stepSemitones: null,
+  guideTone: null,
+  leansInto: null,
+  function: null,
+} as const;
+
+function isLanding(note: GradedNote, { span, untilBeat }: ChordChange): boolean {
+  if (note.anticipates !== null) return Math.abs(note.anticipates - span.startBeat) < BEAT_TOLERANCE;
+  const late = note.onsetBeat - span.startBeat;
+  return (
+    late >= -BEAT_TOLERANCE &&
+    late <= LANDING_BEATS + BEAT_TOLERANCE &&
+    note.onsetBeat < untilBeat - BEAT_TOLERANCE
+  );
+}
+
+const isHeldAcross = (note: GradedNote, changeBeat: number): boolean =>
+  note.onsetBeat < changeBeat - BEAT_TOLERANCE && note.offsetBeat > changeBeat + BEAT_TOLERANCE;
+
+/** A guide tone of the old chord that steps into one of the new (resolved), or lies in both (kept); else null. */
+function guideToneMotion(
+  before: GradedNote,
+  note: GradedNote,
+  fromChord: Chord | null,
+  chord: Chord,
+): Landing['guideTone'] {
+  if (fromChord === null || sameChord(fromChord, chord)) return null;
+  const none: ReadonlySet<number> = new Set();
+  const semitones = note.pitch - before.pitch;
+  if (Math.abs(semitones) > STEP_SEMITONES) return null;
+  if (!isGuideTone(roleOf(before.pitchClass, fromChord, none))) return null;
+  if (!isGuideTone(roleOf(note.pitchClass, chord, none))) return null;
+  return {
+    from: degreeOver(before.pitchClass, fromChord),
+    to: degreeOver(note.pitchClass, chord),
+    semitones,
+    kind: semitones === 0 ? 'kept' : 'resolved',
+  };
+}
+
+/** A note held into a chord it does not fit is a suspension when it moves on by step to a tone of that chord. */
+function heldFunction(held: GradedNote, notes: readonly GradedNote[]): 'suspension' | 'free' {
+  const next = notes[held.index + 1];
+  const step = next === undefined ? 0 : Math.abs(next.pitch - held.pitch);
+  return next !== undefined && isChordTone(next.role) && step >= 1 && step <= STEP_SEMITONES
+    ? 'suspension'
+    : 'free';
+}
