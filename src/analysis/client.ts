@@ -77,7 +77,7 @@ export class AnalysisClient {
       },
       () => events.failed(WORKER_GONE),
     );
-    const opened = await line.ask<void>({ kind: 'open', sampleRate });
+    const opened = await line.ask<undefined>({ kind: 'open', sampleRate });
     if (!opened.ok) {
       this.#hangUp(line);
       return opened;

@@ -1,6 +1,6 @@
 /** Samples → report, in one piece: listen block by block, lay the notes on the chart, grade. */
 import { fromPcm16 } from '../core/files/pcm16.ts';
-import { grade } from '../core/grading/grade.ts';
+import { grade } from '../core/grade.ts';
 import { Listener } from '../core/listen.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';

@@ -1,6 +1,6 @@
 /** Landings while the take goes on, graded by the rules of the report over the notes committed so far. */
 import type { Timeline } from '../core/chart/timeline.ts';
-import { grade } from '../core/grading/grade.ts';
+import { grade } from '../core/grade.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import type { Landing } from '../core/report/schema.ts';
 import { estimateReference } from '../core/tuning/estimate-reference.ts';

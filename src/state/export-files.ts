@@ -44,7 +44,7 @@ export function reportFile(details: TakeDetails, report: Report): ExportFile {
 const quoted = (text: string) => `'${text.replaceAll("'", `'\\''`)}'`;
 
 /** The words that grade the exported sound at the command line and give this very report. */
-export function commandLine(details: TakeDetails, fileName: string = `${fileStem(details)}.wav`): string {
+export function commandLine(details: TakeDetails, fileName = `${fileStem(details)}.wav`): string {
   return [
     `npx landfall grade ${quoted(fileName)}`,
     `--chart ${quoted(details.chartText)}`,

@@ -48,6 +48,7 @@ export function liveAt(
   const chorus = Math.floor(bar / bars);
   const chordNow = timeline.chordAt(beat);
   const next = timeline.nextChange(beat);
+  const midi = reading?.midi ?? null;
   return {
     beat,
     beatInBar: beat - bar * beatsPerBar,
@@ -57,7 +58,7 @@ export function liveAt(
     next,
     beatsToNext: next === null ? null : next.startBeat - beat,
     targets: next?.chord?.tones.filter((tone) => tone.role === 'third' || tone.role === 'seventh') ?? [],
-    note: reading?.midi == null ? null : liveNote(reading.midi, chordNow, timeline, referenceHz),
+    note: midi === null ? null : liveNote(midi, chordNow, timeline, referenceHz),
     levelDb: reading?.levelDb ?? -Infinity,
   };
 }

@@ -6,6 +6,7 @@ import type { Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../analysis/order.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { BandClock } from '../audio/clock.ts';
+import type { TakePlayer } from '../audio/take-player.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { BandSettings, FeelName } from '../core/band/settings.ts';
 import type { Outcome } from '../core/outcome.ts';
@@ -19,11 +20,13 @@ export interface TakeAudio {
   readonly sampleRate: number;
 }
 
-/** An open input, in one hand: hops come to `onHop` until `dispose()`. */
+/** What an open microphone tells. */
 export interface InputEvents {
   onHop(hop: Hop): void;
   /** Called once when the microphone is gone. */
   onLost(sentence: string): void;
+  /** Called when only digital silence comes: a muted input, a switch on the cable. */
+  onSilent(sentence: string): void;
 }
 
 /** Level of each part of the band and of the whole, in dB: -60 is silent, 0 the part's own balance. */
@@ -34,17 +37,26 @@ export interface OpenBand {
   /** Starts the count-in; answers with the clock of this run. */
   start(): BandClock;
   setLevels(levels: BandLevels): void;
+  /** Called once when the band falls silent by itself. */
+  onFailed(listener: (sentence: string) => void): void;
   dispose(): void;
 }
 
-/** Plays a recorded take back. */
-export interface OpenPlayer {
-  readonly durationSeconds: number;
-  play(fromSeconds: number): void;
-  pause(): void;
-  positionSeconds(): number;
-  onEnded(listener: () => void): void;
-  dispose(): void;
+/** The band that plays along with a take that is heard again. */
+export interface Accompaniment {
+  readonly timeline: Timeline;
+  readonly settings: BandSettings;
+  readonly levels: BandLevels;
+  /** Where the first downbeat lies in the take. */
+  readonly firstBeatSeconds: number;
+}
+
+/** Plays a take back. */
+export interface OpenPlayer extends Pick<
+  TakePlayer,
+  'durationSeconds' | 'play' | 'pause' | 'positionSeconds' | 'setTakeLevelDb' | 'onEnded' | 'dispose'
+> {
+  setBandLevels(levels: BandLevels): void;
 }
 
 export interface AudioPort {
@@ -53,7 +65,7 @@ export interface AudioPort {
   /** The microphone, with the band's bus recorded beside it where a band is open. */
   openMicrophone(events: InputEvents): Promise<Outcome<Microphone>>;
   openBand(timeline: Timeline, settings: BandSettings, levels: BandLevels): Promise<Outcome<OpenBand>>;
-  openPlayer(audio: TakeAudio): Promise<Outcome<OpenPlayer>>;
+  openPlayer(audio: TakeAudio, band: Accompaniment | null): OpenPlayer;
   /** The moment of the audio clock that reaches the ear now, in seconds. */
   heardSeconds(): number;
   /** What the browser admits to between the clock and the ear, and between the string and the clock, together. */

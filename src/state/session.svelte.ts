@@ -12,7 +12,7 @@ import { Playback } from './playback.svelte.ts';
 import type { AnalysisPort, AudioPort, FilesPort, FramesPort, TakeAudio, TakesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
 import { TakeInHand, type FinishedTake } from './take-in-hand.ts';
-import { orderOf, type TakeDetails, type TakeId } from './take.ts';
+import { bandOf, orderOf, type TakeDetails, type TakeId } from './take.ts';
 
 export type { Live, LiveNote } from './live.ts';
 
@@ -191,7 +191,7 @@ export class Session {
     const { details, samples } = stored.value;
     const take = { id, details, audio: { samples, sampleRate: details.sampleRate } };
     const report = readReport(stored.value.report);
-    if (report.ok) await this.#review(take, report.value, turn);
+    if (report.ok) this.#review(take, report.value);
     else await this.#grade(take, turn);
   }
 
@@ -302,20 +302,24 @@ export class Session {
       void library.load();
     }
     if (turn !== this.#turn) return;
-    if (report.ok) await this.#review(take, report.value, turn);
+    if (report.ok) this.#review(take, report.value);
     else this.#trouble(report.sentence, 'back');
   }
 
-  async #review(take: FinishedTake, report: Report, turn: number): Promise<void> {
+  #review(take: FinishedTake, report: Report): void {
+    const { audio, frames, setup } = this.#ports;
     const timeline = timelineOf(orderOf(take.details));
     if (!timeline.ok) return this.#trouble(timeline.sentence, 'back');
-    const player = await this.#ports.audio.openPlayer(take.audio);
-    if (turn !== this.#turn) {
-      if (player.ok) player.value.dispose();
-      return;
-    }
-    if (player.ok) this.#playback = new Playback({ player: player.value, frames: this.#ports.frames });
-    else this.#notice(player.sentence);
+    const { levels } = setup.settings;
+    // An opened recording may have a band of its own in it; ours would play against it.
+    const withBand = take.details.source !== 'recording';
+    const player = audio.openPlayer(take.audio, {
+      timeline: timeline.value,
+      settings: bandOf(take.details),
+      levels,
+      firstBeatSeconds: take.details.firstBeatSeconds ?? 0,
+    });
+    this.#playback = new Playback({ player, frames, levels, withBand });
     this.#timeline = timeline.value;
     this.#phase = { kind: 'review', review: { ...take, report, timeline: timeline.value } };
   }

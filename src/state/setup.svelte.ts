@@ -22,6 +22,7 @@ import {
   usualSettings,
   type Settings,
 } from './settings.ts';
+import { seedOf } from './take.ts';
 import type { TakePlan } from './take-in-hand.ts';
 
 export type { Settings } from './settings.ts';
@@ -159,14 +160,15 @@ export class Setup {
   /** All that a take needs of the setup as it stands now. */
   planTake(timeline: Timeline, now: Date): TakePlan {
     const { bpm, feel, countInBars, levels, roundTripSeconds, reference } = this.#settings;
+    const startedAt = now.toISOString();
     return {
       timeline,
-      band: { feel, bpm, swing: this.swing, seed: now.getTime() % 2 ** 31, countInBars },
+      band: { feel, bpm, swing: this.swing, seed: seedOf(startedAt), countInBars },
       levels,
       roundTripSeconds,
       details: {
         title: this.title,
-        startedAt: now.toISOString(),
+        startedAt,
         source: 'microphone',
         chartText: timeline.chart,
         key: writeKey(timeline.key),

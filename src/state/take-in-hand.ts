@@ -89,11 +89,13 @@ export class TakeInHand {
     const band = await audio.openBand(this.#plan.timeline, this.#plan.band, this.#plan.levels);
     if (!band.ok) return band;
     this.#band = band.value;
+    band.value.onFailed(this.#events.notice);
 
     this.#events.opening('the microphone');
     const microphone = await audio.openMicrophone({
       onHop: (hop) => this.#take(hop),
       onLost: this.#events.lost,
+      onSilent: this.#events.notice,
     });
     if (!microphone.ok) return microphone;
     this.#microphone = microphone.value;
@@ -164,7 +166,7 @@ export class TakeInHand {
     if (recording === null) return;
     const piece = recording.add(hop);
     this.#writer?.append(piece);
-    this.#listener?.hop(fromPcm16(piece) as Float32Array<ArrayBuffer>);
+    this.#listener?.hop(fromPcm16(piece));
     this.#placeFirstBeat(recording);
     if (!this.#lossTold && recording.lostFrames > LOST_SECONDS_WORTH_TELLING * recording.sampleRate) {
       this.#lossTold = true;

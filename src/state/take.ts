@@ -1,5 +1,6 @@
 /** What is known about a take besides its sound. The screens may not reach into storage: they find it here. */
 import type { GradeOrder } from '../analysis/order.ts';
+import type { BandSettings } from '../core/band/settings.ts';
 import type { TakeDetails } from '../storage/records.ts';
 
 export type {
@@ -20,3 +21,15 @@ export const orderOf = (details: TakeDetails): GradeOrder => ({
   reference: details.reference,
   source: details.source === 'microphone' ? 'microphone' : 'audio',
 });
+
+/** How the band plays along with a take: the same notes as when it was played, and no count-in. */
+export const bandOf = ({ feel, bpm, swing, startedAt }: TakeDetails): BandSettings => ({
+  feel,
+  bpm,
+  swing,
+  seed: seedOf(startedAt),
+  countInBars: 0,
+});
+
+/** Each take has a band of its own, and the same one whenever it is heard again. */
+export const seedOf = (startedAt: string): number => Date.parse(startedAt) % 2 ** 31;

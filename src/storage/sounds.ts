@@ -14,3 +14,20 @@ export interface Sounds {
   frames(id: string): Promise<number>;
   remove(id: string): Promise<void>;
 }
+
+/** Sounds in the first place that takes them; each is read where it lies. A full disk is full in both. */
+export function firstOf(first: Sounds, second: Sounds): Sounds {
+  const placeOf = async (id: string) => ((await first.frames(id)) > 0 ? first : second);
+  return {
+    create: async (id) => {
+      const made = await first.create(id);
+      return made.ok ? made : second.create(id);
+    },
+    read: async (id) => (await placeOf(id)).read(id),
+    frames: async (id) => (await placeOf(id)).frames(id),
+    remove: async (id) => {
+      await first.remove(id);
+      await second.remove(id);
+    },
+  };
+}

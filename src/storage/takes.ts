@@ -31,17 +31,21 @@ export class Takes {
   readonly #sounds: Sounds;
   readonly #locks: Locks;
   readonly #newId: () => string;
+  readonly #askToStay: () => void;
 
   constructor(ports: {
     readonly db: Database;
     readonly sounds: Sounds;
     readonly locks: Locks;
     readonly newId: () => string;
+    /** Asks the browser not to sweep away what is kept here; called once there is something. */
+    readonly askToStay: () => void;
   }) {
     this.#db = ports.db;
     this.#sounds = ports.sounds;
     this.#locks = ports.locks;
     this.#newId = ports.newId;
+    this.#askToStay = ports.askToStay;
   }
 
   /** Begins a take: its record is safe before the first sample. `onFull` is called at most once. */
@@ -75,6 +79,7 @@ export class Takes {
       const frames = await this.#sounds.frames(id);
       await this.#db.put('reports', report, id);
       await this.#change(id, (old) => ({ ...old, finished: true, frames, summary }));
+      this.#askToStay();
     });
   }
 

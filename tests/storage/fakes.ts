@@ -65,7 +65,7 @@ export function memoryLocks(): Locks {
 
 export function takesOn(db: Database, sounds: Sounds, locks: Locks = memoryLocks()): Takes {
   let next = 0;
-  return new Takes({ db, sounds, locks, newId: () => `take-${next++}` });
+  return new Takes({ db, sounds, locks, newId: () => `take-${next++}`, askToStay: () => undefined });
 }
 
 /** Samples 0, 1, 2, …: any loss or doubling shows. */

@@ -1,0 +1,131 @@
+/** The browser's audio behind the port that the state speaks: one context, one kit, one band at a time. */
+import { createBandRenderer, type BandRenderer } from './audio/band/render-client.ts';
+import { createBandPlayer, type BandPlayer } from './audio/band-player.ts';
+import { openMicrophone } from './audio/capture.ts';
+import { heardContextSeconds } from './audio/clock.ts';
+import { createAudioContext, wake } from './audio/context.ts';
+import kitUrl from './audio/kit/landfall-kit.sf3?url';
+import { createTakePlayer } from './audio/take-player.ts';
+import { bandParts } from './core/band/events.ts';
+import { bandForm } from './core/band/form.ts';
+import { demoChart, demoKey, demoProgram, demoSettings, demoStrokes } from './core/band/demo-line.ts';
+import { swingShare } from './core/band/swing.ts';
+import { fromPcm16, toPcm16 } from './core/files/pcm16.ts';
+import { good } from './core/outcome.ts';
+import type { AudioPort, BandLevels, TakeAudio } from './state/ports.ts';
+
+/**
+ * From the string to the clock no browser says how long it takes. What it says of the output is doubled: input and
+ * output buffers of one machine are commonly alike. A sound check measures the truth.
+ */
+const INPUT_LIKE_OUTPUT = 2;
+/** Silence before the demo's first downbeat, so that an early note would still be on the recording. */
+const DEMO_LEAD_IN_BEATS = 2;
+
+export function audioPort(): AudioPort {
+  let context: AudioContext | null = null;
+  let renderer: BandRenderer | null = null;
+  /** The band that is open: its bus is recorded beside the microphone. */
+  let band: BandPlayer | null = null;
+
+  const theContext = () => (context ??= createAudioContext());
+  const theRenderer = () => (renderer ??= createBandRenderer(kitUrl, theContext().sampleRate));
+  const outputSeconds = ({ baseLatency, outputLatency }: AudioContext) =>
+    (Number.isFinite(baseLatency) ? baseLatency : 0) + (Number.isFinite(outputLatency) ? outputLatency : 0);
+
+  return {
+    wake: () => wake(theContext()),
+    heardSeconds: () => heardContextSeconds(theContext()),
+    assumedRoundTripSeconds: () => INPUT_LIKE_OUTPUT * outputSeconds(theContext()),
+
+    openMicrophone: ({ onHop, onLost, onSilent }) =>
+      openMicrophone(theContext(), {
+        onHop,
+        onLost,
+        onSilent,
+        ...(band === null ? {} : { bandBus: band.bus }),
+      }),
+
+    openBand: async (timeline, settings, levels) => {
+      const player = createBandPlayer(theContext(), theRenderer());
+      setLevels(player, levels);
+      const prepared = await player.prepare(bandForm(timeline), settings);
+      if (!prepared.ok) {
+        player.dispose();
+        return prepared;
+      }
+      band = player;
+      return good({
+        start: () => player.start(),
+        setLevels: (changed: BandLevels) => setLevels(player, changed),
+        onFailed: (listener: (sentence: string) => void) => player.onFailed(listener),
+        dispose: () => {
+          if (band === player) band = null;
+          // Cut off at once it would click: the nodes go when the fade is over.
+          player.stop();
+          setTimeout(() => player.dispose(), 1000);
+        },
+      });
+    },
+
+    openPlayer: (audio, accompaniment) => {
+      const along = accompaniment && createBandPlayer(theContext(), theRenderer());
+      if (accompaniment && along) setLevels(along, accompaniment.levels);
+      const player = createTakePlayer(
+        theContext(),
+        floatSamples(audio),
+        audio.sampleRate,
+        accompaniment &&
+          along && {
+            player: along,
+            form: bandForm(accompaniment.timeline),
+            settings: accompaniment.settings,
+            firstBeatSeconds: accompaniment.firstBeatSeconds,
+          },
+      );
+      return {
+        durationSeconds: player.durationSeconds,
+        positionSeconds: () => player.positionSeconds(),
+        play: async (fromSeconds) => {
+          const awake = await wake(theContext());
+          return awake.ok ? player.play(fromSeconds) : awake;
+        },
+        pause: () => player.pause(),
+        setTakeLevelDb: (levelDb) => player.setTakeLevelDb(levelDb),
+        setBandLevels: (levels) => along && setLevels(along, levels),
+        onEnded: (listener) => player.onEnded(listener),
+        dispose: () => {
+          player.dispose();
+          along?.dispose();
+        },
+      };
+    },
+
+    renderDemo: async () => {
+      const { bpm, feel } = demoSettings;
+      const samples = await theRenderer().line(demoStrokes, demoProgram, {
+        bpm,
+        startBeat: -DEMO_LEAD_IN_BEATS,
+      });
+      if (!samples.ok) return samples;
+      return good({
+        title: 'Demo take',
+        chartText: `key: ${demoKey}\n${demoChart}`,
+        key: demoKey,
+        bpm,
+        feel,
+        swing: demoSettings.swing ?? swingShare(feel, bpm),
+        firstBeatSeconds: (DEMO_LEAD_IN_BEATS * 60) / bpm,
+        audio: { samples: toPcm16(samples.value), sampleRate: theContext().sampleRate },
+      });
+    },
+  };
+}
+
+function setLevels(player: BandPlayer, levels: BandLevels): void {
+  player.setMasterLevelDb(levels.all);
+  for (const part of bandParts) player.setPartLevelDb(part, levels[part]);
+}
+
+const floatSamples = ({ samples }: TakeAudio): Float32Array<ArrayBuffer> =>
+  samples instanceof Int16Array ? fromPcm16(samples) : new Float32Array(samples);

@@ -1,0 +1,64 @@
+/** The one place where everything is put together. */
+import { mount } from 'svelte';
+import { AnalysisClient } from './analysis/client.ts';
+import { audioPort } from './audio-port.ts';
+import type { AppState } from './state/context.ts';
+import { Library } from './state/library.svelte.ts';
+import type { FilesPort, FramesPort } from './state/ports.ts';
+import { Session } from './state/session.svelte.ts';
+import { settingsFields, usualSettings, type Settings } from './state/settings.ts';
+import { Setup } from './state/setup.svelte.ts';
+import { openStorage } from './storage/open-storage.ts';
+import { nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
+import App from './ui/App.svelte';
+
+/** The display's frames. */
+const frames: FramesPort = {
+  each(draw) {
+    let next = 0;
+    const frame = () => {
+      next = requestAnimationFrame(frame);
+      draw();
+    };
+    next = requestAnimationFrame(frame);
+    return () => cancelAnimationFrame(next);
+  },
+};
+
+/** A file for the player, as a download. */
+const files: FilesPort = {
+  save(blob, fileName) {
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(blob);
+    link.download = fileName;
+    link.click();
+    // The browser takes the file over at the click; a minute is more than it needs.
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  },
+};
+
+async function assemble(): Promise<AppState> {
+  const opened = await openStorage();
+  const takes = opened.ok ? opened.value.takes : nothingKept(opened.sentence);
+  const settings = opened.ok
+    ? opened.value.settings<Settings>('setup', settingsFields, usualSettings)
+    : nothingRemembered(usualSettings);
+  const setup = new Setup({ settings });
+  const library = new Library({ takes, files });
+  await Promise.all([setup.load(), library.load()]);
+  const session = new Session({
+    setup,
+    library,
+    audio: audioPort(),
+    analysis: new AnalysisClient(),
+    takes,
+    frames,
+    files,
+    today: () => new Date(),
+  });
+  return { setup, session, library };
+}
+
+const target = document.getElementById('app');
+if (target === null) throw new Error('index.html has lost its #app');
+mount(App, { target, props: { app: await assemble() } });

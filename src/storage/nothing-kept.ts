@@ -1,0 +1,23 @@
+/** Where a browser keeps nothing: every verb of the stores answers, and says so. */
+import { bad, type Outcome } from '../core/outcome.ts';
+import type { TakeCard, UnfinishedTake } from './records.ts';
+
+/** Stands in for `Takes`. */
+export function nothingKept(sentence: string) {
+  const refuse = (): Promise<Outcome<never>> => Promise.resolve(bad(sentence));
+  return {
+    begin: refuse,
+    saveReport: refuse,
+    open: refuse,
+    rename: refuse,
+    remove: refuse,
+    list: () => Promise.resolve({ takes: [] as readonly TakeCard[], sentences: [sentence] }),
+    unfinished: () => Promise.resolve([] as readonly UnfinishedTake[]),
+  };
+}
+
+/** Stands in for a `SettingsStore`: the usual settings each time. */
+export const nothingRemembered = <T>(usual: T) => ({
+  load: () => Promise.resolve({ value: usual, sentences: [] as readonly string[] }),
+  save: () => undefined,
+});

@@ -1,0 +1,40 @@
+/** Everything that is kept on this machine, opened together; what can't be opened answers with a sentence. */
+import type { GenericSchema } from 'valibot';
+import { Charts } from './charts.ts';
+import { chunkSounds } from './chunk-sounds.ts';
+import { good, type Outcome } from '../core/outcome.ts';
+import { openDatabase } from './database.ts';
+import { opfsSounds } from './opfs-sounds.ts';
+import { SettingsStore } from './settings.ts';
+import { firstOf } from './sounds.ts';
+import { browserLocks, Takes } from './takes.ts';
+
+export interface LocalStorage {
+  readonly takes: Takes;
+  readonly charts: Charts;
+  settings<T extends object>(
+    name: string,
+    fields: { readonly [K in keyof T]: GenericSchema<unknown, T[K]> },
+    usual: T,
+  ): SettingsStore<T>;
+}
+
+/** Fails, with the sentence, where this browser keeps nothing at all. */
+export async function openStorage(): Promise<Outcome<LocalStorage>> {
+  const opened = await openDatabase();
+  if (!opened.ok) return opened;
+  const db = opened.value;
+  const files = await opfsSounds();
+  const chunks = chunkSounds(db);
+  return good({
+    takes: new Takes({
+      db,
+      sounds: files === null ? chunks : firstOf(files, chunks),
+      locks: browserLocks(),
+      newId: () => crypto.randomUUID(),
+      askToStay: () => void navigator.storage?.persist?.(),
+    }),
+    charts: new Charts(db),
+    settings: (name, fields, usual) => new SettingsStore(db, name, fields, usual),
+  });
+}
