@@ -143,7 +143,7 @@ function tell(findings: readonly Finding[], instrument: Instrument | null): Advi
   const where = instrument === null ? null : whereItLies(resolution.midi, from.pitch, instrument);
   const target = `${name(resolution.midi)}, its ${degree(resolution.midi)}`;
   const lies = where === null ? '' : ` (${where})`;
-  const times = findings.length === 1 ? '' : `, ${findings.length} times`;
+  const times = ['', '', ', twice'][findings.length] ?? `, ${findings.length} times`;
   const step = stepWords(resolution.midi - from.pitch);
   const played = `${name(note.pitch)} (its ${degree(note.pitch)})`;
   const told: Readonly<Record<Fault, string>> = {
@@ -172,9 +172,14 @@ function tell(findings: readonly Finding[], instrument: Instrument | null): Advi
 const stepWords = (semitones: number): string =>
   `A ${Math.abs(semitones) === 1 ? 'half' : 'whole'} step ${semitones > 0 ? 'up' : 'down'}`;
 
+/** More bars than this are counted rather than named. */
+const MOST_BARS = 5;
+
 function barsInWords(bars: readonly number[]): string {
   const numbers = bars.map((bar) => String(bar + 1));
-  const last = numbers.at(-1)!;
-  if (numbers.length === 1) return `Bar ${last}`;
-  return `Bars ${numbers.slice(0, -1).join(', ')} and ${last}`;
+  if (numbers.length === 1) return `Bar ${numbers[0]!}`;
+  if (numbers.length > MOST_BARS) {
+    return `Bars ${numbers.slice(0, MOST_BARS - 1).join(', ')} and ${numbers.length - MOST_BARS + 1} more`;
+  }
+  return `Bars ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)!}`;
 }

@@ -1,0 +1,91 @@
+/** The form as bars, with every landing in its place. */
+import { isChordTone } from '../grading/roles.ts';
+import { PAGE_COLUMNS } from './text-lines.ts';
+import type { Change, Landing, Report } from './schema.ts';
+
+const BARS_A_ROW = 4;
+/** One column a cell is its left border; one more closes the row. */
+const CELL_COLUMNS = Math.floor((PAGE_COLUMNS - 1) / BARS_A_ROW) - 1;
+/** A longer form would not leave a screen to the rest of the page. */
+const MOST_BARS = 32;
+/** And so would more chords than this in a list. */
+const MOST_CHORDS = 8;
+
+/** What the signs in the form mean. */
+export const FORM_LEGEND = 'degree landed on, chorus by chorus; ~ held over, ( ) not in the chord, · open';
+
+/** Bars with their landings, or, where the form is too long to draw, the chords with theirs. */
+export function drawForm(report: Report): readonly string[] {
+  const { bars } = report.timeline;
+  return bars <= MOST_BARS ? drawBars(report) : listChords(report.changes.byChord);
+}
+
+function drawBars({ timeline, landings }: Report): readonly string[] {
+  const cells = Array.from({ length: timeline.bars }, (_, bar) =>
+    cellOf(
+      bar,
+      landings.filter((landing) => landing.bar === bar),
+    ),
+  );
+  const rows: string[] = [];
+  for (let bar = 0; bar < cells.length; bar += BARS_A_ROW) {
+    const row = cells.slice(bar, bar + BARS_A_ROW);
+    const fits = row.every((cell) => joined(cell).length <= CELL_COLUMNS);
+    if (fits) rows.push(drawRow(row.map(joined)));
+    else rows.push(drawRow(row.map((cell) => cell.head)), drawRow(row.map(marksOf)));
+  }
+  return rows;
+}
+
+const drawRow = (cells: readonly string[]): string =>
+  cells.map((cell) => `│${cell.slice(0, CELL_COLUMNS).padEnd(CELL_COLUMNS)}`).join('') + '│';
+
+/** A bar: its number and the chords that arrive in it, and under them where the choruses landed. */
+interface Cell {
+  readonly number: string;
+  readonly head: string;
+  readonly groups: readonly (readonly Landing[])[];
+}
+
+function cellOf(bar: number, landings: readonly Landing[]): Cell {
+  const number = String(bar + 1).padStart(2);
+  const places = [...new Set(landings.map((landing) => landing.beatOfBar))].sort((a, b) => a - b);
+  const groups = places.map((place) => landings.filter((landing) => landing.beatOfBar === place));
+  return { number, head: [number, ...groups.map((group) => group[0]!.chord)].join(' '), groups };
+}
+
+/** " 5 F7 3 3 b7 ·", where it fits into one line. */
+const joined = ({ number, groups }: Cell): string =>
+  [number, ...groups.map((group) => `${group[0]!.chord} ${group.map(mark).join(' ')}`)].join(' ');
+
+/** The marks alone, a slash between two chords; where there are too many choruses, the commonest mark of each. */
+function marksOf({ groups }: Cell): string {
+  const all = groups.map((group) => group.map(mark).join(' ')).join(' / ');
+  return '   ' + (all.length + 3 <= CELL_COLUMNS ? all : groups.map(tally).join(' / '));
+}
+
+function mark({ kind, degree, role }: Landing): string {
+  if (kind === 'open' || degree === null) return '·';
+  const held = kind === 'held' ? `~${degree}` : degree;
+  return isChordTone(role) ? held : `(${held})`;
+}
+
+/** "3 5/6": the most frequent degree and how often. */
+function tally(group: readonly Landing[]): string {
+  const counts = new Map<string, number>();
+  for (const landing of group) counts.set(mark(landing), (counts.get(mark(landing)) ?? 0) + 1);
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  return `${most![0]} ${most![1]}/${group.length}`;
+}
+
+function listChords(chords: readonly Change[]): readonly string[] {
+  const width = Math.max(...chords.map(({ chord }) => chord.length), 0) + 2;
+  const shown = [...chords].sort((a, b) => b.count - a.count).slice(0, MOST_CHORDS);
+  const lines = shown.map(({ chord, count, open, thirds, chordTones }) => {
+    const landed = count - open;
+    const rest = open === 0 ? '' : `, ${open} open`;
+    return `${chord.padEnd(width)}${thirds} of ${landed} on the third, ${chordTones} on a chord tone${rest}`;
+  });
+  const more = chords.length - shown.length;
+  return more > 0 ? [...lines, `and ${more} more chords`] : lines;
+}
