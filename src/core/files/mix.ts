@@ -23,15 +23,19 @@ const SEARCH_SECONDS = 120;
  */
 const CANCELLED_SHARE = 10 ** (-12 / 10);
 
-const powerOf = (samples: Float32Array) => samples.reduce((sum, sample) => sum + sample * sample, 0);
+function powerOf(samples: Float32Array): number {
+  let power = 0;
+  for (let k = 0; k < samples.length; k++) power += samples[k]! * samples[k]!;
+  return power;
+}
 
 /** Largest sample believed: a 32-bit integer scale in a float file. Beyond lies a damaged exponent. */
 const LARGEST_SAMPLE = 2 ** 31;
-const believable = (sample: number) => Math.abs(sample) <= LARGEST_SAMPLE;
 
 function meanOf(block: ChannelBlock): Float32Array {
   const mean = new Float32Array(block[0]!.length);
-  for (const channel of block) for (let k = 0; k < mean.length; k++) mean[k]! += channel[k]! / block.length;
+  const share = 1 / block.length;
+  for (const channel of block) for (let k = 0; k < mean.length; k++) mean[k]! += channel[k]! * share;
   return mean;
 }
 
@@ -40,7 +44,7 @@ function clean(block: ChannelBlock): number {
   let replaced = 0;
   for (const channel of block)
     for (let k = 0; k < channel.length; k++)
-      if (!believable(channel[k]!)) {
+      if (!(Math.abs(channel[k]!) <= LARGEST_SAMPLE)) {
         channel[k] = 0;
         replaced++;
       }
