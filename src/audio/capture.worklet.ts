@@ -4,6 +4,8 @@
  * buffer away, so each hop takes one new buffer; nothing else is allocated and nothing is logged.
  */
 const hopFrames = 2048;
+/** Frames the audio thread renders at once (Web Audio API). */
+const renderQuantum = 128;
 
 class CaptureProcessor extends AudioWorkletProcessor {
   #samples = new Float32Array(hopFrames);
@@ -22,14 +24,24 @@ class CaptureProcessor extends AudioWorkletProcessor {
   process(inputs: Float32Array[][]): boolean {
     if (this.#closed) return false;
     const microphone = inputs[0]?.[0];
-    // No channel: the microphone's stream has nothing to say, and silence would be a lie.
-    if (!microphone) return true;
+    // No channel: the stream has nothing to say. A hop that was begun is filled with silence, so that its frames
+    // stay one after the other; no new one is begun, and the watch notices.
+    if (!microphone && this.#filled === 0) return true;
+    this.#skipMissed();
     if (this.#filled === 0) this.#startFrame = currentFrame;
-    this.#samples.set(microphone, this.#filled);
-    this.#mixBand(inputs[1], microphone.length);
-    this.#filled += microphone.length;
+    if (microphone) this.#samples.set(microphone, this.#filled);
+    const frames = microphone?.length ?? Math.min(renderQuantum, hopFrames - this.#filled);
+    this.#mixBand(inputs[1], frames);
+    this.#filled += frames;
     if (this.#filled >= hopFrames) this.#handOver();
     return true;
+  }
+
+  /** The audio thread may leave frames out (measured at start-up): they are silence, never a shift of what follows. */
+  #skipMissed(): void {
+    if (this.#filled === 0) return;
+    this.#filled += Math.max(0, currentFrame - this.#startFrame - this.#filled);
+    if (this.#filled >= hopFrames) this.#handOver();
   }
 
   #mixBand(channels: Float32Array[] | undefined, frames: number): void {
