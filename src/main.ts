@@ -11,6 +11,9 @@ import { Setup } from './state/setup.svelte.ts';
 import { openStorage } from './storage/open-storage.ts';
 import { nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import App from './ui/App.svelte';
+import './ui/base.css';
+import './ui/fonts/fonts.css';
+import './ui/tokens.css';
 
 /** The display's frames. */
 const frames: FramesPort = {
