@@ -42,7 +42,7 @@ function title({ timeline, tuning, settings, summary }: Report): string {
   );
 }
 
-function sharesTable(shares: Shares5): readonly string[] {
+function sharesTable(shares: Report['shares']): readonly string[] {
   const rows: readonly (readonly [string, Shares])[] = [
     ['landings', shares.landings],
     ['phrase ends', shares.phraseEnds],
@@ -71,9 +71,9 @@ function sharesTable(shares: Shares5): readonly string[] {
           .join('')
           .trimEnd(),
     ),
+    ...signLegend(rows.flatMap(([, set]) => [set.thirds, set.guideTones, set.chordTones])),
   ];
 }
-type Shares5 = Report['shares'];
 
 /** "7 of 12, luck 8 % ▲": counts, chance level, and whether it is more or less than that. */
 function cell(share: Share, byLength: boolean): string {
@@ -90,6 +90,18 @@ const VERDICT_SIGNS: Readonly<Record<Share['verdict'], string>> = {
   'too short to tell': ' ?',
 };
 
+function signLegend(cells: readonly Share[]): readonly string[] {
+  const meanings = [
+    ['above chance', '+ more than luck'],
+    ['below chance', '− less than luck'],
+    ['too short to tell', '? too few to tell'],
+  ] as const;
+  const used = meanings.filter(([verdict]) =>
+    cells.some((share) => share.verdict === verdict && share.share !== null),
+  );
+  return used.length === 0 ? [] : [`   ${used.map(([, meaning]) => meaning).join(', ')}`];
+}
+
 function changeSentences({ changes, timeline }: Report): readonly string[] {
   const places = timeline.bars <= 32 ? changes.byBar : changes.byChord;
   const named = (habit: (typeof places)[number]['habit']) =>
@@ -102,10 +114,13 @@ function changeSentences({ changes, timeline }: Report): readonly string[] {
   return [
     ...(always.length > 0 ? [`Always the third: ${always.join(', ')}.`] : []),
     ...(never.length > 0 ? [`Never a chord tone: ${never.join(', ')}.`] : []),
-    ...(count > 0
-      ? [`A guide tone moved by step across ${resolved} of ${count} changes, and stayed in ${kept}.`]
-      : []),
+    ...(count === 0 ? [] : [guideToneSentence(count, resolved, kept)]),
   ];
+}
+
+function guideToneSentence(changes: number, resolved: number, kept: number): string {
+  const stayed = kept === 0 ? '' : `, and stayed at ${kept}`;
+  return `A guide tone moved by step into the next chord at ${resolved} of ${changes} changes${stayed}.`;
 }
 
 function thirdSentences(thirds: Thirds): readonly string[] {
