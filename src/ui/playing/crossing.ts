@@ -87,7 +87,7 @@ export class CrossingPen {
     const yOf = (midi: number) => height / 2 - ((midi - middle) / REACH) * (height - unit);
 
     drawBeats(context, fromBeat, toBeat, beatsPerBar, xOf, height, inks);
-    if (shore) drawShore(context, live.targets, middle, yOf, right, width, unit, inks);
+    if (shore) drawShore(context, live.targets, middle, yOf, { right, width, height }, unit, inks);
     this.#drawLine(context, xOf, yOf, unit, inks);
     const { note } = live;
     if (note !== null) drawPenHead(context, note.role, xOf(live.beat), yOf(note.midi), unit, inks);
@@ -142,8 +142,7 @@ function drawShore(
   targets: readonly ChordTone[],
   middle: number,
   yOf: (midi: number) => number,
-  right: number,
-  width: number,
+  { right, width, height }: { readonly right: number; readonly width: number; readonly height: number },
   unit: number,
   inks: Inks,
 ): void {

@@ -26,7 +26,7 @@ export class PlaceMark {
   /** A long form scrolls by rows so that the row being played is in sight, with the one before it where it fits. */
   #bringIntoView(list: HTMLElement): void {
     const frame = list.parentElement?.parentElement;
-    if (frame == null || this.#bar === null) return;
+    if (frame === null || frame === undefined || this.#bar === null) return;
     const rowHeight = this.#bar.offsetHeight;
     frame.scrollTop = this.#bar.offsetTop - rowHeight * 1.1 - list.offsetTop;
   }

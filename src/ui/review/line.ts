@@ -62,9 +62,11 @@ export function notesBetween(
 
 /** Rests longer than this lift the pen. */
 const LIFT_BEATS = 0.75;
+/** The share of a note that the pen stays on its height before it heads for the next. */
+const STAY = 0.55;
 
 /**
- * The pen's path through the notes: along each, and in a slope from one to the next unless a rest lies between.
+ * The pen's path through the notes: it stays on each, then swings over to the next unless a rest lies between.
  * Two paths, because the pen presses where the chord names the tone.
  */
 export function penPaths(
@@ -73,21 +75,21 @@ export function penPaths(
 ): { readonly thin: string; readonly thick: string } {
   let thin = '';
   let thick = '';
-  let before: ReportNote | null = null;
-  for (const note of notes) {
+  for (const [i, note] of notes.entries()) {
+    const next = notes[i + 1];
+    const joined = next !== undefined && next.beat - note.endBeat < LIFT_BEATS;
     const x = xOf(strip, note.beat);
     const y = yOf(strip, note.midi);
-    const end = Math.max(x + 3, xOf(strip, note.endBeat));
-    if (before !== null && note.beat - before.endBeat < LIFT_BEATS) {
-      const fromX = Math.min(x - 2, Math.max(xOf(strip, before.beat) + 3, xOf(strip, before.endBeat)));
-      const fromY = yOf(strip, before.midi);
-      const middle = (fromX + x) / 2;
-      thin += `M${px(fromX)} ${px(fromY)}C${px(middle)} ${px(fromY)} ${px(middle)} ${px(y)} ${px(x)} ${px(y)}`;
-    }
-    const stroke = `M${px(x)} ${px(y)}H${px(end)}`;
+    const whole = Math.max(3, xOf(strip, joined ? Math.min(note.endBeat, next.beat) : note.endBeat) - x);
+    const stayX = x + whole * (joined ? STAY : 1);
+    const stroke = `M${px(x)} ${px(y)}H${px(stayX)}`;
     if (isAshore(note.role)) thick += stroke;
     else thin += stroke;
-    before = note;
+    if (!joined) continue;
+    const nextX = xOf(strip, next.beat);
+    const nextY = yOf(strip, next.midi);
+    const middle = (stayX + nextX) / 2;
+    thin += `M${px(stayX)} ${px(y)}C${px(middle)} ${px(y)} ${px(middle)} ${px(nextY)} ${px(nextX)} ${px(nextY)}`;
   }
   return { thin, thick };
 }

@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { parseChord } from '../../../src/core/music/parse-chord.ts';
+import type { ReportNote } from '../../../src/core/report/schema.ts';
+import {
+  beatOf,
+  notesBetween,
+  penPaths,
+  shoresOf,
+  stripFor,
+  widthOf,
+  xOf,
+  yOf,
+} from '../../../src/ui/review/line.ts';
+
+const note = (beat: number, endBeat: number, midi: number, role: ReportNote['role']): ReportNote =>
+  ({ beat, endBeat, midi, role }) as unknown as ReportNote;
+const notes = [
+  note(-0.5, 0, 60, 'outside'),
+  note(0, 1, 64, 'third'),
+  note(1, 1.5, 62, 'colour'),
+  note(4, 5, 67, 'fifth'),
+];
+const strip = stripFor(notes, 7, 4, 50, 280);
+
+describe('the strip', () => {
+  it('holds whole bars, from the pickup to the end of the take', () => {
+    expect([strip.firstBeat, strip.lastBeat]).toEqual([-4, 8]);
+    expect(widthOf(strip)).toBe(600);
+  });
+
+  it('holds every note, the higher the higher', () => {
+    for (const { midi } of notes) {
+      expect(yOf(strip, midi)).toBeGreaterThan(0);
+      expect(yOf(strip, midi)).toBeLessThan(280);
+    }
+    expect(yOf(strip, 67)).toBeLessThan(yOf(strip, 60));
+  });
+
+  it('goes from beats to pixels and back', () => {
+    expect(beatOf(strip, xOf(strip, 3.25))).toBeCloseTo(3.25);
+  });
+
+  it('stands for a take without notes', () => {
+    const empty = stripFor([], 0, 4, 50, 280);
+    expect(widthOf(empty)).toBe(200);
+    expect(Number.isFinite(yOf(empty, 60))).toBe(true);
+  });
+});
+
+it('finds the notes that reach into a stretch', () => {
+  expect(notesBetween(notes, 0.5, 4).map(({ index }) => index)).toEqual([1, 2]);
+});
+
+describe('the pen', () => {
+  it('presses on chord tones, lifts at rests', () => {
+    const { thin, thick } = penPaths(strip, notes);
+    expect(thick.match(/M/g)).toHaveLength(2);
+    // two tones outside the chord, two swings; none across the rest of two and a half beats
+    expect(thin.match(/C/g)).toHaveLength(2);
+    expect(thin.match(/H/g)).toHaveLength(2);
+  });
+});
+
+describe('shores', () => {
+  it('lie at every octave of each chord tone', () => {
+    const chord = parseChord('C7');
+    if (chord === null) throw new Error('C7 is a chord');
+    const shores = shoresOf(strip, chord);
+    // 54.0 to 73.0: B♭ and C twice (58 and 70, 60 and 72), E once (64), G twice (55 and 67)
+    const found = shores.map(({ degree }) => degree).sort();
+    const heights = new Set(shores.map(({ y }) => y));
+    expect(heights.size).toBe(shores.length);
+    for (const midi of [58, 60, 64, 67, 70]) {
+      expect(shores.some(({ y }) => Math.abs(y - yOf(strip, midi)) < 1e-6)).toBe(true);
+    }
+    expect(shores.some(({ y }) => Math.abs(y - yOf(strip, 62)) < 1e-6)).toBe(false);
+    expect(found).toContain('b7');
+  });
+});

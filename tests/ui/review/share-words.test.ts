@@ -1,0 +1,33 @@
+import { expect, it } from 'vitest';
+import type { Share } from '../../../src/core/report/schema.ts';
+import { shareWords } from '../../../src/ui/review/share-words.ts';
+
+/** 7 of 12 and its Wilson interval 0.320 to 0.807: a check value of the grading definitions. */
+const share: Share = {
+  hits: 7,
+  of: 12,
+  share: 7 / 12,
+  low: 0.32,
+  high: 0.807,
+  chance: 1 / 3,
+  expected: 4,
+  tail: 0.07,
+  chanceBy: 'own notes',
+  verdict: 'at chance',
+};
+
+it('tells counts first, then doubt and chance', () => {
+  expect(shareWords(share, false)).toEqual({
+    counts: '7 of 12',
+    told: '58 %, somewhere from 32 % to 81 %; chance gives 33 %. No more than luck.',
+  });
+});
+
+it('has words for nothing', () => {
+  const nothing = { ...share, hits: 0, of: 0, share: null, low: null, high: null, chance: null };
+  expect(shareWords(nothing, false).counts).toBe('none');
+});
+
+it('tells seconds where the share is by length', () => {
+  expect(shareWords(share, true).counts).toBe('7.0 of 12.0 s');
+});
