@@ -96,7 +96,7 @@ export function judgeChanges(
       stepSemitones: before === undefined ? null : held.pitch - before.pitch,
       guideTone: before === undefined ? null : guideToneMotion(before, held, fromChord, chord),
       leansInto: lean?.to ?? null,
-      function: landing === undefined && !isChordTone(role) ? heldFunction(held, notes) : null,
+      function: landing === undefined && !isChordTone(role) ? heldFunction(held, notes, change) : null,
     };
   });
 }
@@ -148,11 +148,14 @@ function guideToneMotion(
   };
 }
 
-/** A note held into a chord it does not fit is a suspension when it moves on by step to a tone of that chord. */
-function heldFunction(held: GradedNote, notes: readonly GradedNote[]): 'suspension' | 'free' {
+/** A note held into a chord it does not fit is a suspension when it moves by step to a tone of that same chord. */
+function heldFunction(
+  held: GradedNote,
+  notes: readonly GradedNote[],
+  { untilBeat }: ChordChange,
+): 'suspension' | 'free' {
   const next = notes[held.index + 1];
-  const step = next === undefined ? 0 : Math.abs(next.pitch - held.pitch);
-  return next !== undefined && isChordTone(next.role) && step >= 1 && step <= STEP_SEMITONES
-    ? 'suspension'
-    : 'free';
+  if (next === undefined || next.onsetBeat >= untilBeat || !isChordTone(next.role)) return 'free';
+  const step = Math.abs(next.pitch - held.pitch);
+  return step >= 1 && step <= STEP_SEMITONES ? 'suspension' : 'free';
 }

@@ -16,7 +16,9 @@ export const hasMajorThird = (chord: Chord): boolean =>
 
 /** Whether the note stands a minor third above the root of a chord that has a major third and names no #9. */
 export const isFlatThird = (pitchClass: number, chord: Chord): boolean =>
-  upFrom(chord.rootPitchClass, pitchClass) === MINOR_THIRD && hasMajorThird(chord);
+  upFrom(chord.rootPitchClass, pitchClass) === MINOR_THIRD &&
+  hasMajorThird(chord) &&
+  !chord.tones.some((tone) => tone.pitchClass === pitchClass);
 
 /**
  * The role of a note over a chord. Asked in this order, so that every note has one and only one:
