@@ -33,9 +33,12 @@ const IN_MINOR: Readonly<Record<number, Partial<Record<Family, number>>>> = {
   11: { diminished: 1 },
 };
 
-/** Worth, in beats of a tonic, of leading V into I, of starting on I, and of ending on I or on a V that turns back. */
+/**
+ * Worth, in thirds of a beat of the tonic: V led into a tonic that rests (a seventh chord on the tonic does not), a
+ * start on the tonic, an end on it or on a V that turns back. The start weighs most: a blues ends on its turnaround.
+ */
 const CADENCE = 4;
-const STARTS_ON_TONIC = 6;
+const STARTS_ON_TONIC = 8;
 const ENDS_ON_TONIC = 6;
 const ENDS_ON_DOMINANT = 4;
 
@@ -67,7 +70,7 @@ export function findKey(chords: readonly ChartChord[]): Key {
         const interval = wrapPitchClass(here.chord.rootPitchClass - tonic);
         score += (worth[interval]?.[here.family] ?? 0) * here.beats;
         const next = heard[(index + 1) % heard.length];
-        if (next && isDominant(here) && isTonic(next)) score += CADENCE;
+        if (next && isDominant(here) && isTonic(next) && next.family !== 'dominant') score += CADENCE;
       });
       if (isTonic(first)) score += STARTS_ON_TONIC;
       if (isTonic(last)) score += ENDS_ON_TONIC;

@@ -186,7 +186,7 @@ describe('a chart that can’t be read', () => {
           expect(readChart(writeChart(result.chart))).toEqual({ chart: result.chart });
         }
       }),
-      { numRuns: 2000 },
+      { numRuns: 1000 },
     );
   });
 });
@@ -198,7 +198,7 @@ describe('writing a chart', () => {
         const chart = chartOf(text);
         expect(chartOf(writeChart(chart))).toEqual(chart);
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
