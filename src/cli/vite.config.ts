@@ -1,17 +1,27 @@
+import { chmodSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const out = here('../../dist/cli');
 
-/** The command line as one file for Node, its shebang kept, everything it needs inside. */
+/** The command line for Node: one file with its shebang, and beside it the decoders, loaded when needed. */
 export default defineConfig({
   root: here('../..'),
   publicDir: false,
   build: {
     ssr: here('./landfall.ts'),
-    outDir: here('../../dist/cli'),
+    outDir: out,
     emptyOutDir: true,
     target: 'node20',
   },
   ssr: { noExternal: true },
+  plugins: [
+    {
+      name: 'executable',
+      closeBundle() {
+        chmodSync(`${out}/landfall.js`, 0o755);
+      },
+    },
+  ],
 });

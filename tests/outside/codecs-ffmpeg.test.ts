@@ -94,8 +94,8 @@ describe.skipIf(!hasFfmpeg)('compressed audio against ffmpeg', () => {
     ['low.ogg', 44_100, 2, 2, ['-c:a', 'libvorbis', '-q:a', '0']],
     ['high.ogg', 48_000, 1, 2, ['-c:a', 'libvorbis', '-q:a', '8']],
     ['telephone.ogg', 8000, 1, 2, ['-c:a', 'libvorbis']],
-    // Two minutes of three megabytes, decoded in three pieces: no seam may be heard.
-    ['pieces.ogg', 48_000, 2, 60, ['-c:a', 'libvorbis', '-b:a', '450k', '-minrate', '400k']],
+    // More than a megabyte, so decoded in pieces: no seam may be heard.
+    ['pieces.ogg', 48_000, 2, 30, ['-c:a', 'libvorbis', '-b:a', '450k', '-minrate', '400k']],
   ] as const)('%s', async (name, rate, channels, seconds, options) => {
     const path = encode(name, rate, channels, seconds, options);
     const audio = await readAudio(name, readFileSync(path));
@@ -103,6 +103,6 @@ describe.skipIf(!hasFfmpeg)('compressed audio against ffmpeg', () => {
     expect(audio).toMatchObject({ kind: 'ogg', sampleRate: rate, channels, warnings: [] });
     expect(audio.samples.length).toBe(rate * seconds);
     expect(largestDifference(audio.samples, ffmpegReads(path, channels))).toBeLessThan(1e-5);
-    if (name === 'pieces.ogg') expect(readFileSync(path).length).toBeGreaterThan(2.2 * 2 ** 20);
+    if (name === 'pieces.ogg') expect(readFileSync(path).length).toBeGreaterThan(1.2 * 2 ** 20);
   });
 });

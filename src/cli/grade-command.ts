@@ -1,0 +1,82 @@
+/** `landfall grade`: the two inputs in, the core in the middle, a page or JSON out. */
+import { grade } from '../core/grade.ts';
+import { readAim, type Aim } from '../core/grading/aim.ts';
+import { AIM_LADDER } from '../core/grading/aims.ts';
+import type { GradeSettings } from '../core/grading/settings.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { explainBar } from '../core/report/explain.ts';
+import type { Report } from '../core/report/schema.ts';
+import { reportText } from '../core/report/text.ts';
+import type { GradeOrder } from './args.ts';
+import { openFile } from './file-source.ts';
+import type { Progress } from './progress.ts';
+import { readTake, type Take } from './read-take.ts';
+import { readTimeline, textOfFile } from './read-timeline.ts';
+
+/** What goes to standard output, and what the player should know beside it. */
+export interface Graded {
+  readonly page: string;
+  readonly warnings: readonly string[];
+}
+
+function aimOf(name: string): Outcome<Aim> {
+  const known = AIM_LADDER.find((aim) => aim.id === name || aim.name.toLowerCase() === name.toLowerCase());
+  if (known) return good(known);
+  const text = textOfFile(name);
+  if (!text.ok) return text;
+  if (text.value === null)
+    return bad(`"${name}" is neither a file nor an aim of the house; landfall --help lists those.`);
+  let json: unknown;
+  try {
+    json = JSON.parse(text.value);
+  } catch {
+    return bad(`${name} is not the JSON that an aim is written in; see the README for one.`);
+  }
+  const aim = readAim(json);
+  return aim.ok ? aim : bad(`${name}: ${aim.sentence}`);
+}
+
+/** The page that was asked for. */
+function pageOf(report: Report, order: GradeOrder): Outcome<string> {
+  if (order.json) return good(JSON.stringify(report, null, 2));
+  if (order.explainBar === null) return good(reportText(report));
+  const lines = explainBar(report, order.explainBar);
+  return lines === null
+    ? bad(`The form has ${report.timeline.bars} bars and no bar ${order.explainBar} to explain.`)
+    : good(lines.join('\n'));
+}
+
+async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<Take>> {
+  const source = openFile(order.file);
+  if (!source.ok) return source;
+  try {
+    return await readTake(source.value, order.part, progress);
+  } finally {
+    progress.dispose();
+    source.value.dispose();
+  }
+}
+
+/** Grades as ordered. The chords are read before the sound, so that a slip there costs no waiting. */
+export async function gradeFile(order: GradeOrder, progress: Progress): Promise<Outcome<Graded>> {
+  const timeline = readTimeline(order);
+  if (!timeline.ok) return timeline;
+  const aims: Aim[] = [];
+  for (const name of order.aims) {
+    const aim = aimOf(name);
+    if (!aim.ok) return aim;
+    aims.push(aim.value);
+  }
+  const take = await takeOf(order, progress);
+  if (!take.ok) return take;
+  const settings: GradeSettings = {
+    source: take.value.source,
+    referenceHz: order.referenceHz,
+    ...(order.anticipationBeats === null ? {} : { anticipationBeats: order.anticipationBeats }),
+    ...(order.palette === null ? {} : { palette: order.palette }),
+    ...(order.instrument === null ? {} : { instrument: order.instrument }),
+    aims,
+  };
+  const page = pageOf(grade(take.value.notes, timeline.value, settings), order);
+  return page.ok ? good({ page: page.value, warnings: take.value.warnings }) : page;
+}

@@ -1,0 +1,68 @@
+#!/usr/bin/env node
+/** The command line. Ends with 0 when it graded, 1 when the input can't be graded, 2 when it was called wrongly. */
+import { version } from '../../package.json';
+import { listForms } from '../core/chart/forms.ts';
+import { reportJsonSchema } from '../core/report/json-schema.ts';
+import { readArgs, type Order } from './args.ts';
+import { diskSentence } from './file-source.ts';
+import { formsPage } from './forms-page.ts';
+import { gradeFile } from './grade-command.ts';
+import { showProgress } from './progress.ts';
+import { HELP, SHORT_USAGE } from './usage.ts';
+
+const CANNOT_GRADE = 1;
+const WRONG_USAGE = 2;
+
+const say = (text: string) => process.stdout.write(`${text}\n`);
+const tell = (text: string) => process.stderr.write(`${text}\n`);
+
+async function follow(order: Order): Promise<number> {
+  switch (order.command) {
+    case 'help':
+      say(HELP);
+      return 0;
+    case 'version':
+      say(version);
+      return 0;
+    case 'forms':
+      say(order.json ? JSON.stringify(listForms(), null, 2) : formsPage());
+      return 0;
+    case 'schema':
+      say(JSON.stringify(reportJsonSchema(), null, 2));
+      return 0;
+    case 'grade': {
+      const graded = await gradeFile(order, showProgress(process.stderr));
+      if (!graded.ok) {
+        tell(graded.sentence);
+        return CANNOT_GRADE;
+      }
+      graded.value.warnings.forEach(tell);
+      say(graded.value.page);
+      return 0;
+    }
+  }
+}
+
+async function main(): Promise<number> {
+  const order = readArgs(process.argv.slice(2));
+  if (order.ok) return follow(order.value);
+  tell(`${order.sentence}\n\n${SHORT_USAGE}`);
+  return WRONG_USAGE;
+}
+
+// A reader that has seen enough (`| head`) closes the pipe: no fault of anybody's.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') tell(diskSentence('Standard output', error) ?? error.message);
+  process.exit(error.code === 'EPIPE' ? 0 : CANNOT_GRADE);
+});
+
+try {
+  process.exitCode = await main();
+} catch (error) {
+  const reason = error instanceof Error ? error.message : String(error);
+  tell(
+    diskSentence('The input', error) ??
+      `Landfall stumbled over a fault of its own (${reason}); please report it.`,
+  );
+  process.exitCode = CANNOT_GRADE;
+}

@@ -1,0 +1,50 @@
+/** The options of the command line as data. */
+import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
+import type { PaletteName } from '../core/grading/settings.ts';
+
+export const OPTIONS = {
+  chart: { type: 'string' },
+  tempo: { type: 'string' },
+  meter: { type: 'string' },
+  swing: { type: 'string' },
+  'first-beat': { type: 'string' },
+  beats: { type: 'string' },
+  key: { type: 'string' },
+  reference: { type: 'string' },
+  anticipation: { type: 'string' },
+  palette: { type: 'string' },
+  aim: { type: 'string', multiple: true },
+  instrument: { type: 'string' },
+  part: { type: 'string' },
+  explain: { type: 'string' },
+  json: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+  version: { type: 'boolean', short: 'v' },
+} as const;
+
+export type OptionName = keyof typeof OPTIONS;
+
+interface Range {
+  readonly lowest: number;
+  readonly highest: number;
+  readonly unit: string;
+}
+
+/** What each number may be; the unit as a sentence goes on after it. */
+export const RANGES = {
+  tempo: { lowest: SLOWEST_BPM, highest: FASTEST_BPM, unit: 'beats a minute' },
+  swing: { lowest: STRAIGHT_SWING, highest: WIDEST_SWING, unit: 'of the beat' },
+  // A day either way: the bound only keeps out what can't be meant.
+  'first-beat': { lowest: -86_400, highest: 86_400, unit: 'seconds' },
+  // From the lowest pitch that old-music players use (392) and the highest organs (about 480), with room.
+  reference: { lowest: 380, highest: 500, unit: 'Hz' },
+  anticipation: { lowest: 0, highest: 1, unit: 'beats' },
+} as const satisfies Partial<Record<OptionName, Range>>;
+
+export const PALETTES: readonly PaletteName[] = [
+  'both pentatonics',
+  'minor pentatonic',
+  'major pentatonic',
+  'blues scale',
+  'key',
+];

@@ -1,0 +1,31 @@
+/** How far the listening has come, on one line that is wiped away; only where somebody watches. */
+
+export interface Progress {
+  /** @param share 0 to 1, or null where the end is not known. */
+  at(seconds: number, share: number | null): void;
+  dispose(): void;
+}
+
+const clock = (seconds: number) =>
+  `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;
+
+/** Redraws at most every so many milliseconds: a terminal over a wire is slow. */
+const REDRAW_MS = 100;
+const WIPE = '\r\x1b[K';
+
+export function showProgress(stream: NodeJS.WriteStream): Progress {
+  if (!stream.isTTY) return { at: () => undefined, dispose: () => undefined };
+  let last = 0;
+  return {
+    at(seconds, share) {
+      const now = Date.now();
+      if (now - last < REDRAW_MS) return;
+      last = now;
+      const percent = share === null ? '' : `, ${Math.floor(100 * share)} %`;
+      stream.write(`${WIPE}Listening: ${clock(seconds)}${percent}`);
+    },
+    dispose() {
+      if (last > 0) stream.write(WIPE);
+    },
+  };
+}
