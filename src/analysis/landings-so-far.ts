@@ -1,8 +1,15 @@
 /** Landings while the take goes on, graded by the rules of the report over the notes committed so far. */
 import type { Timeline } from '../core/chart/timeline.ts';
-import { grade } from '../core/grade.ts';
+import { defaultAnticipationBeats } from '../core/chart/attribute.ts';
+import { gradeNotes } from '../core/grading/grade-notes.ts';
+import { findChanges, judgeChanges } from '../core/grading/landings.ts';
+import { findPhrases } from '../core/grading/phrases.ts';
+import { palettePitchClasses } from '../core/grading/scales.ts';
+import { PHRASE_GAP_BEATS } from '../core/grading/settings.ts';
+import { findThirds } from '../core/grading/thirds.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import type { Landing } from '../core/report/schema.ts';
+import { tidyNumbers } from '../core/report/tidy.ts';
 import { estimateReference } from '../core/tuning/estimate-reference.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
 
@@ -17,6 +24,7 @@ const NOTES_BEFORE = 8;
 export class LandingsSoFar {
   readonly #timeline: Timeline;
   readonly #reference: number | 'auto';
+  readonly #palette: ReadonlySet<number>;
   readonly #notes: HeardNote[] = [];
   #landings: readonly Landing[] = [];
   #referenceHz: number;
@@ -25,6 +33,7 @@ export class LandingsSoFar {
   constructor(timeline: Timeline, reference: number | 'auto') {
     this.#timeline = timeline;
     this.#reference = reference;
+    this.#palette = palettePitchClasses('both pentatonics', timeline.key);
     this.#referenceHz = reference === 'auto' ? STANDARD_A4_HZ : reference;
   }
 
@@ -49,20 +58,28 @@ export class LandingsSoFar {
     const settledBeat = beatMap.beatAt(last.onsetSeconds) - SETTLED_BEATS;
     const firstFresh = this.#notes.findIndex((note) => beatMap.beatAt(note.onsetSeconds) >= settledBeat);
     const from = Math.max(0, firstFresh - NOTES_BEFORE);
-    const report = grade(this.#notes.slice(from), this.#timeline, {
-      source: { kind: 'microphone', durationSeconds: last.offsetSeconds, sampleRate: null },
-      referenceHz: this.#referenceHz,
-    });
+    const fresh = this.#judge(this.#notes.slice(from), settledBeat);
     const shifted = (index: number | null) => (index === null ? null : index + from);
     this.#landings = [
       ...this.#landings.filter((landing) => landing.beat < settledBeat),
-      ...report.landings
-        .filter((landing) => landing.beat >= settledBeat)
-        .map((landing) => ({
-          ...landing,
-          note: shifted(landing.note),
-          leansInto: shifted(landing.leansInto),
-        })),
+      ...fresh.map((landing) => ({
+        ...landing,
+        note: shifted(landing.note),
+        leansInto: shifted(landing.leansInto),
+      })),
     ];
+  }
+
+  /** The report's own rules, without the shares, aims and advice that a whole take needs. */
+  #judge(heard: readonly HeardNote[], fromBeat: number): readonly Landing[] {
+    const timeline = this.#timeline;
+    const notes = gradeNotes(heard, timeline, {
+      referenceHz: this.#referenceHz,
+      anticipationBeats: defaultAnticipationBeats(timeline.swing),
+      palette: this.#palette,
+    });
+    const { leans } = findThirds(notes, findPhrases(notes, PHRASE_GAP_BEATS));
+    const changes = findChanges(timeline, notes).filter(({ span }) => span.startBeat >= fromBeat);
+    return tidyNumbers(judgeChanges(changes, notes, leans, timeline, this.#palette));
   }
 }

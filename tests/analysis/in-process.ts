@@ -1,0 +1,36 @@
+/** The listening worker without a thread: the same session behind the face of a Worker, messages cloned as between threads. */
+import type { AnalysisMessage, AnalysisRequest } from '../../src/analysis/messages.ts';
+import { AnalysisSession } from '../../src/analysis/session.ts';
+
+export class InProcessWorker {
+  onmessage: ((event: { data: AnalysisMessage }) => void) | null = null;
+  onerror: (() => void) | null = null;
+  terminated = false;
+  readonly messages: AnalysisMessage[] = [];
+  readonly #session = new AnalysisSession((message) => {
+    this.messages.push(message);
+    queueMicrotask(() => {
+      if (!this.terminated) this.onmessage?.({ data: structuredClone(message) });
+    });
+  });
+
+  postMessage(request: AnalysisRequest, transfer: Transferable[] = []): void {
+    // A Blob can't be cloned by every Node, and is never changed.
+    const received = request.kind === 'read' ? request : structuredClone(request, { transfer });
+    void this.#session.handle(received);
+  }
+
+  terminate(): void {
+    this.terminated = true;
+  }
+
+  /** The thread dies. */
+  crash(): void {
+    this.terminated = true;
+    this.onerror?.();
+  }
+
+  static asWorker(worker: InProcessWorker): Worker {
+    return worker as unknown as Worker;
+  }
+}

@@ -1,0 +1,30 @@
+/** Plucked tones by arithmetic: harmonics that fade, the upper ones sooner. Enough of a string to be heard as one. */
+export interface Pluck {
+  readonly atSeconds: number;
+  readonly midi: number;
+  readonly seconds?: number;
+}
+
+export function pluckLine(
+  plucks: readonly Pluck[],
+  sampleRate: number,
+  seconds: number,
+): Float32Array<ArrayBuffer> {
+  const out = new Float32Array(Math.round(seconds * sampleRate));
+  for (const { atSeconds, midi, seconds: length = 0.4 } of plucks) {
+    const hz = 440 * 2 ** ((midi - 69) / 12);
+    const from = Math.round(atSeconds * sampleRate);
+    const to = Math.min(out.length, from + Math.round(length * sampleRate));
+    for (let i = from; i < to; i++) {
+      const t = (i - from) / sampleRate;
+      const edge = Math.min(1, t / 0.002, (to - i) / (0.01 * sampleRate));
+      for (let h = 1; h <= 6 && h * hz < sampleRate / 2.5; h++)
+        out[i]! += (0.3 / h) * edge * Math.exp(-t * (2 + 2 * h)) * Math.sin(2 * Math.PI * h * hz * t);
+    }
+  }
+  return out;
+}
+
+/** One pluck a beat from the first downbeat on. */
+export const onTheBeat = (midis: readonly number[], bpm: number, firstBeatSeconds: number): Pluck[] =>
+  midis.map((midi, beat) => ({ atSeconds: firstBeatSeconds + (beat * 60) / bpm, midi }));

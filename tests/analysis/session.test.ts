@@ -1,0 +1,191 @@
+import { describe, expect, it } from 'vitest';
+import { AnalysisClient } from '../../src/analysis/client.ts';
+import { LandingsSoFar } from '../../src/analysis/landings-so-far.ts';
+import type { Heard } from '../../src/analysis/messages.ts';
+import { timelineOf, type GradeOrder } from '../../src/analysis/order.ts';
+import { toPcm16, fromPcm16 } from '../../src/core/files/pcm16.ts';
+import { writeWav } from '../../src/core/files/write-wav.ts';
+import { grade } from '../../src/core/grade.ts';
+import { listen } from '../../src/core/listen.ts';
+import type { Outcome } from '../../src/core/outcome.ts';
+import { InProcessWorker } from './in-process.ts';
+import { onTheBeat, pluckLine } from './pluck.ts';
+
+const RATE = 44_100;
+const order: GradeOrder = {
+  chartText: '| A7 | D7 | A7 | E7 |',
+  bpm: 120,
+  swing: 0.5,
+  firstBeatSeconds: 0.5,
+  reference: 440,
+  source: 'microphone',
+};
+/** Thirds as each chord arrives, and scale in between; two choruses. */
+const melody = [73, 71, 69, 64, 66, 69, 72, 69, 61, 64, 67, 69, 68, 71, 74, 71];
+const twice = [...melody, ...melody];
+const sound = pluckLine(onTheBeat(twice, 120, 0.5), RATE, 18);
+
+const value = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(outcome.sentence);
+  return outcome.value;
+};
+
+function clientWith() {
+  const workers: InProcessWorker[] = [];
+  const client = new AnalysisClient(() => {
+    const worker = new InProcessWorker();
+    workers.push(worker);
+    return InProcessWorker.asWorker(worker);
+  });
+  return { client, workers };
+}
+
+async function listenLive(hop: number, follow: boolean) {
+  const { client, workers } = clientWith();
+  const told: Heard[] = [];
+  const listening = value(
+    await client.listen(RATE, { heard: (heard) => told.push(heard), failed: () => undefined }),
+  );
+  if (follow) value(await listening.follow(order));
+  for (let from = 0; from < sound.length; from += hop) listening.hop(sound.slice(from, from + hop));
+  const notes = value(await listening.finish());
+  return { told, notes, worker: workers[0]! };
+}
+
+describe('listening live', () => {
+  it('gives the notes of the whole recording, whatever the hops', async () => {
+    const whole = listen(sound, RATE);
+    expect(whole.map((note) => Math.round(note.midi))).toEqual(twice);
+    for (const hop of [128, 2048, 5000]) expect((await listenLive(hop, false)).notes).toEqual(whole);
+  });
+
+  it('tells what is heard at most 60 times a second, each committed note once', async () => {
+    const { told } = await listenLive(128, false);
+    expect(told.length).toBeGreaterThan(18 * 40);
+    expect(told.length).toBeLessThanOrEqual(18 * 60);
+    const onsets = told.flatMap((heard) => heard.notes.map((note) => note.onsetSeconds));
+    expect(new Set(onsets).size).toBe(onsets.length);
+    expect(onsets.length).toBeGreaterThanOrEqual(twice.length - 1);
+    expect(told.some((heard) => heard.reading.midi !== null)).toBe(true);
+  });
+
+  it('tells landings as they happen: the same that the report has', async () => {
+    const { told, notes } = await listenLive(2048, true);
+    const report = grade(notes, value(timelineOf(order)), {
+      source: { kind: 'microphone', durationSeconds: 18, sampleRate: RATE },
+      referenceHz: 440,
+    });
+    const last = told.findLast((heard) => heard.landings !== null)!;
+    expect(report.landings.map((landing) => landing.role)).toContain('third');
+    expect(last.landings).toEqual(report.landings);
+    expect(last.referenceHz).toBe(440);
+  });
+});
+
+describe('landings so far', () => {
+  it('are those of grading everything anew, and cost no more as the take grows', () => {
+    const timeline = value(timelineOf(order));
+    const base = listen(sound, RATE);
+    const rounds = 12;
+    const notes = Array.from({ length: rounds }, (_, round) =>
+      base.map((note) => ({
+        ...note,
+        onsetSeconds: note.onsetSeconds + round * 16,
+        offsetSeconds: note.offsetSeconds + round * 16,
+      })),
+    ).flat();
+    const so = new LandingsSoFar(timeline, 440);
+    const millis: number[] = [];
+    for (const note of notes) {
+      const before = performance.now();
+      so.add([note]);
+      millis.push(performance.now() - before);
+    }
+    const report = grade(notes, timeline, {
+      source: { kind: 'microphone', durationSeconds: rounds * 16, sampleRate: null },
+      referenceHz: 440,
+    });
+    expect(so.landings).toEqual(report.landings);
+    // A hop lasts 43 ms: a note's grading must fit well inside, after ten minutes as in the first.
+    const median = millis.slice(-100).sort((a, b) => a - b)[50]!;
+    expect(median).toBeLessThan(20);
+  });
+});
+
+describe('grading a recording', () => {
+  it('answers with the report, tells its progress, and leaves the samples where they are', async () => {
+    const { client, workers } = clientWith();
+    const samples = toPcm16(sound);
+    const shares: number[] = [];
+    const report = value(
+      await client.grade({ samples, sampleRate: RATE }, order, (share) => shares.push(share)),
+    );
+    expect(samples.length).toBe(sound.length);
+    expect(report.notes.map((note) => Math.round(note.midi))).toEqual(twice);
+    expect(report.source).toEqual({ kind: 'microphone', durationSeconds: 18, sampleRate: RATE });
+    expect(shares.length).toBeGreaterThan(10);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares.at(-1)).toBe(1);
+    expect(workers[0]!.terminated).toBe(true);
+  });
+
+  it('gives the same notes from 16-bit samples and from the floating-point ones they stand for', async () => {
+    const { client } = clientWith();
+    const samples = toPcm16(sound);
+    const a = value(await client.grade({ samples, sampleRate: RATE }, order));
+    const b = value(await client.grade({ samples: fromPcm16(samples), sampleRate: RATE }, order));
+    expect(b.notes).toEqual(a.notes);
+  });
+
+  it('says what is wrong with a chart or a tempo', async () => {
+    const { client } = clientWith();
+    const audio = { samples: new Int16Array(RATE), sampleRate: RATE };
+    const chart = await client.grade(audio, { ...order, chartText: '| A7 | Xq9 |' });
+    expect(!chart.ok && chart.sentence).toMatch(/Xq9/);
+    const tempo = await client.grade(audio, { ...order, bpm: 0 });
+    expect(!tempo.ok && tempo.sentence).toMatch(/tempo is 0/);
+  });
+});
+
+describe('reading a file', () => {
+  it('gives the samples of a WAV, and a sentence with its name for what is none', async () => {
+    const { client } = clientWith();
+    const samples = toPcm16(sound.subarray(0, RATE));
+    const wav = value(await client.read(new Blob([writeWav(samples, RATE, 100)]), 'take.wav'));
+    expect(wav.sampleRate).toBe(RATE);
+    expect(toPcm16(wav.samples)).toEqual(samples);
+    const text = await client.read(new Blob(['dear diary, no chords today']), 'diary.wav');
+    expect(!text.ok && text.sentence).toMatch(/diary\.wav/);
+    const empty = await client.read(new Blob([]), 'nothing.wav');
+    expect(!empty.ok && empty.sentence).toMatch(/nothing\.wav/);
+  });
+});
+
+describe('a client', () => {
+  it('answers open questions with a sentence when its worker falls over', async () => {
+    const { client, workers } = clientWith();
+    const said: string[] = [];
+    const listening = value(
+      await client.listen(RATE, { heard: () => undefined, failed: (sentence) => said.push(sentence) }),
+    );
+    workers[0]!.crash();
+    expect(said).toHaveLength(1);
+    const finished = await listening.finish();
+    expect(finished.ok).toBe(false);
+  });
+
+  it('refuses a rate that the listener does not take', async () => {
+    const { client } = clientWith();
+    const listening = await client.listen(4000, { heard: () => undefined, failed: () => undefined });
+    expect(!listening.ok && listening.sentence).toMatch(/4000 Hz/);
+  });
+
+  it('ends every job when it is disposed', async () => {
+    const { client, workers } = clientWith();
+    value(await client.listen(RATE, { heard: () => undefined, failed: () => undefined }));
+    const grading = client.grade({ samples: toPcm16(sound), sampleRate: RATE }, order);
+    client.dispose();
+    expect(workers.every((worker) => worker.terminated)).toBe(true);
+    expect((await grading).ok).toBe(false);
+  });
+});
