@@ -27,7 +27,10 @@ const rowsOf = (file: string) =>
     .map((line) => line.split(','));
 
 function countSolo(name: string, anticipationBeats: number): Count {
-  const beats = rowsOf(`${name}.beats.csv`).map(([time, chord = '']) => ({ timeSeconds: Number(time), chord }));
+  const beats = rowsOf(`${name}.beats.csv`).map(([time, chord = '']) => ({
+    timeSeconds: Number(time),
+    chord,
+  }));
   const timeline = timelineFromBeats(beats);
   if (!timeline.ok) throw new Error(timeline.sentence);
   const count = { notes: 0, chordTones: 0, thirds: 0 };

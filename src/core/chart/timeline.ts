@@ -15,6 +15,7 @@ export interface BeatMap {
 /** A stretch of one chord; neighbouring spans of the same chord stay apart where the chart writes it again. */
 export interface ChordSpan {
   readonly startBeat: number;
+  /** Infinity for the last span of listed beats. */
   readonly endBeat: number;
   /** null over N.C. */
   readonly chord: Chord | null;
@@ -35,7 +36,7 @@ export interface Timeline {
   readonly key: Key;
   /** Share of the beat that the first eighth takes: 0.5 straight, 0.667 triplet. */
   readonly swing: number;
-  /** null before the first downbeat, over N.C., and after the end of a listed beat map. */
+  /** null before the first downbeat and over N.C. Behind the last of listed beats its chord stands on. */
   chordAt(beat: number): Chord | null;
   /** Spans that overlap [fromBeat, toBeat), in order, never clipped. */
   spansBetween(fromBeat: number, toBeat: number): readonly ChordSpan[];

@@ -34,6 +34,9 @@ const WHOLE: Readonly<Record<string, string>> = {
   phryg: '7b9sus4',
   m11A: 'm11#5',
   dom: '7',
+  dom7: '7',
+  dom9: '9',
+  dom13: '13',
 };
 
 /** Fourths stacked up from the root; the third one is the minor third. */
@@ -71,7 +74,7 @@ const SENSELESS = new Set(['b4', 'b11', '#6', '#13']);
 export function readQuality(text: string): QualityDegrees | null {
   const quality = WHOLE[text] ?? text;
   if (quality === '4' || quality === 'quartal') return QUARTAL;
-  if (/^7?alt7?$/.test(quality)) return ALTERED;
+  if (/^7?(?:alt|\(alt\))7?$/.test(quality)) return ALTERED;
   if (quality === '5') return { third: null, fifths: ['5'], seventh: null, extensions: [] };
   if (quality === '2') return { third: '3', fifths: ['5'], seventh: null, extensions: ['2'] };
   const draft: Draft = {
