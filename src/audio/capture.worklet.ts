@@ -63,3 +63,5 @@ class CaptureProcessor extends AudioWorkletProcessor {
 }
 
 registerProcessor('landfall-capture', CaptureProcessor);
+
+export {};

@@ -1,6 +1,6 @@
 /** Renders off the main thread. Only passes messages: the work is in render-job.ts. */
 import { buffersOf, runJob } from './render-job.ts';
-import type { FromRenderWorker, ToRenderWorker } from './render-client.ts';
+import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
 import { createSynth, loadKit, type Synth } from './synth.ts';
 
 let synth: Promise<Synth> | null = null;

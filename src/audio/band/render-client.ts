@@ -2,15 +2,8 @@
 import type { Stroke } from '../../core/band/line.ts';
 import { bad, good, type Outcome } from '../../core/outcome.ts';
 import type { BandSound } from './render-events.ts';
+import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
 import type { BandJob, RenderJob } from './render-job.ts';
-
-export type ToRenderWorker =
-  | { readonly id: number; readonly kind: 'open'; readonly kitUrl: string; readonly sampleRate: number }
-  | { readonly id: number; readonly kind: 'job'; readonly job: RenderJob };
-
-export type FromRenderWorker =
-  | { readonly id: number; readonly ok: true; readonly result: BandSound | Float32Array<ArrayBuffer> | null }
-  | { readonly id: number; readonly ok: false; readonly reason: string };
 
 export interface BandRenderer {
   /** Resolves when the kit is loaded. */

@@ -15,6 +15,8 @@ const vibrato = {
 const wheelFrames = 64;
 const tailSeconds = 1.5;
 const channel = 0;
+/** Brings a firmly struck note near half of full scale, as a player sets a recording level. */
+const lineGain = 3.5;
 
 /**
  * Renders a line; sample 0 is `startBeat`. One string sounds at a time: a new stroke ends the one before.
@@ -50,7 +52,7 @@ export function renderLine(
     synth.release(channel, stroke.midi);
   });
   synth.render([sound], at, length);
-  return Float32Array.from(sound[0], (left, i) => (left + sound[1][i]!) / 2);
+  return Float32Array.from(sound[0], (left, i) => (lineGain * (left + sound[1][i]!)) / 2);
 }
 
 /** Semitones from the struck key, `seconds` after the stroke. */

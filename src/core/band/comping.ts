@@ -30,7 +30,11 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
     );
     for (const step of inside) {
       // An early chord at the very end would belong to a chorus that may not come.
-      const isEarly = step.sign === '>' && step.beat > span.endBeat - 1 && span.endBeat < chorus - sameBeat;
+      const isEarly =
+        step.sign === '>' &&
+        span.chord !== null &&
+        step.beat > span.endBeat - 1 &&
+        span.endBeat < chorus - sameBeat;
       const voicing = voicings.get(isEarly && next ? next : span);
       if (!voicing) continue;
       if (isEarly && next) early.add(next);

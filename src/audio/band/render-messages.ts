@@ -1,0 +1,11 @@
+/** What the page and the render worker say to each other; an answer carries the number of its question. */
+import type { BandSound } from './render-events.ts';
+import type { RenderJob } from './render-job.ts';
+
+export type ToRenderWorker =
+  | { readonly id: number; readonly kind: 'open'; readonly kitUrl: string; readonly sampleRate: number }
+  | { readonly id: number; readonly kind: 'job'; readonly job: RenderJob };
+
+export type FromRenderWorker =
+  | { readonly id: number; readonly ok: true; readonly result: BandSound | Float32Array<ArrayBuffer> | null }
+  | { readonly id: number; readonly ok: false; readonly reason: string };

@@ -1,0 +1,95 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { hopFrames, type Hop } from '../../src/audio/capture.ts';
+
+vi.mock('../../src/audio/capture.worklet.ts?worker&url', () => ({ default: 'capture.js' }));
+
+/** The audio thread's globals, as far as the worklet uses them. */
+interface Processor {
+  port: { onmessage: (() => void) | null };
+  process(inputs: Float32Array[][]): boolean;
+}
+let hops: Hop[] = [];
+let made: new () => Processor;
+const thread = globalThis as unknown as Record<string, unknown>;
+
+class FakeProcessor {
+  port = { onmessage: null, postMessage: (hop: Hop) => void hops.push(hop) };
+}
+
+beforeEach(async () => {
+  hops = [];
+  thread.currentFrame = 0;
+  thread.AudioWorkletProcessor = FakeProcessor;
+  thread.registerProcessor = (_: string, processor: new () => Processor) => (made = processor);
+  vi.resetModules();
+  await import('../../src/audio/capture.worklet.ts');
+});
+
+const quantum = (from: number) => Float32Array.from({ length: 128 }, (_, i) => from + i);
+
+/** Runs the processor over quanta; a sample says which frame it is. `null` is a quantum without a channel. */
+function run(processor: Processor, frames: readonly (number | null)[], band: Float32Array[] = []) {
+  let at = 0;
+  for (const frame of frames) {
+    at = frame ?? at + 128;
+    thread.currentFrame = at;
+    processor.process([frame === null ? [] : [quantum(frame)], band]);
+  }
+}
+const frames = (count: number, from = 0) => Array.from({ length: count }, (_, i) => from + i * 128);
+
+describe('capture worklet', () => {
+  it('hands over hops that follow one another, every sample in its place', () => {
+    run(new made(), frames(64, 640));
+    expect(hops.map((hop) => hop.startFrame)).toEqual([
+      640,
+      640 + hopFrames,
+      640 + 2 * hopFrames,
+      640 + 3 * hopFrames,
+    ]);
+    for (const { startFrame, samples, band } of hops) {
+      expect(samples).toHaveLength(hopFrames);
+      expect(samples.every((sample, i) => sample === startFrame + i)).toBe(true);
+      expect(band).toBeNull();
+    }
+  });
+
+  it('fills frames that the thread left out with silence, and shifts nothing', () => {
+    run(new made(), [...frames(3), ...frames(40, 3 * 128 + 512)]);
+    const [first] = hops;
+    expect(first!.samples[383]).toBe(383);
+    expect(first!.samples.slice(384, 896).every((sample) => sample === 0)).toBe(true);
+    expect(first!.samples[896]).toBe(896);
+    run(new made(), [...frames(3), ...frames(40, 100_096)]);
+    for (const { startFrame, samples } of hops) {
+      samples.forEach((sample, i) => {
+        if (sample !== 0) expect(sample).toBe(startFrame + i);
+      });
+    }
+  });
+
+  it('mixes the band to mono beside the microphone', () => {
+    run(new made(), frames(16), [new Float32Array(128).fill(0.5), new Float32Array(128).fill(-0.25)]);
+    expect(hops[0]!.band!.every((sample) => sample === 0.125)).toBe(true);
+  });
+
+  it('begins no hop without a channel, and finishes one that was begun', () => {
+    const processor = new made();
+    run(
+      processor,
+      Array.from({ length: 40 }, () => null),
+    );
+    expect(hops).toHaveLength(0);
+    run(processor, [...frames(4, 12_800), ...Array.from({ length: 40 }, () => null)]);
+    expect(hops).toHaveLength(1);
+    expect(hops[0]!.samples[511]).toBe(12_800 + 511);
+    expect(hops[0]!.samples.slice(512).every((sample) => sample === 0)).toBe(true);
+  });
+
+  it('ends when it is told to', () => {
+    const processor = new made();
+    expect(processor.process([[quantum(0)]])).toBe(true);
+    processor.port.onmessage?.();
+    expect(processor.process([[quantum(128)]])).toBe(false);
+  });
+});

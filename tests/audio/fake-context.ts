@@ -1,0 +1,71 @@
+/** As much of an AudioContext as the players use, on a clock that the test moves. It writes down what is scheduled. */
+export interface Scheduled {
+  readonly when: number;
+  readonly offset: number;
+  stoppedAt: number | null;
+}
+
+export interface FakeContext {
+  readonly context: AudioContext;
+  readonly scheduled: Scheduled[];
+  readonly gains: { readonly gain: { readonly value: number } }[];
+  moveTo(seconds: number): void;
+}
+
+class Param {
+  value = 1;
+  cancelScheduledValues = () => undefined;
+  setValueAtTime(value: number) {
+    this.value = value;
+  }
+  linearRampToValueAtTime(value: number) {
+    this.value = value;
+  }
+}
+
+export function fakeContext(sampleRate = 48_000): FakeContext {
+  const scheduled: Scheduled[] = [];
+  const gains: { gain: Param }[] = [];
+  let now = 0;
+  const node = { connect: (to: unknown) => to, disconnect: () => undefined };
+  const context = {
+    sampleRate,
+    outputLatency: 0,
+    destination: node,
+    get currentTime() {
+      return now;
+    },
+    createGain: () => {
+      const gain = { ...node, gain: new Param() };
+      gains.push(gain);
+      return gain;
+    },
+    createBuffer: (_: number, length: number, rate: number) => ({
+      duration: length / rate,
+      copyToChannel: () => undefined,
+    }),
+  };
+  class Source {
+    onended: (() => void) | null = null;
+    #own: Scheduled | null = null;
+    connect = node.connect;
+    disconnect = node.disconnect;
+    start(when: number, offset = 0) {
+      if (when < now) throw new Error(`scheduled ${now - when} s late`);
+      this.#own = { when, offset, stoppedAt: null };
+      scheduled.push(this.#own);
+    }
+    stop(at: number) {
+      if (this.#own) this.#own.stoppedAt = at;
+    }
+  }
+  Object.assign(globalThis, { AudioBufferSourceNode: Source });
+  return {
+    context: context as unknown as AudioContext,
+    scheduled,
+    gains,
+    moveTo: (seconds) => {
+      now = seconds;
+    },
+  };
+}
