@@ -11,10 +11,14 @@ const plainClarity = 0.9;
 /** A run shorter than this is no note: 3 frames. */
 const shortestRunSeconds = 0.03;
 
-/** Runs of one rounded note, as a first program would write it. `pitchAt` gives Hz or null per frame. */
+/**
+ * Runs of one rounded note, as a first program would write it. `pitchAt` gives Hz or null per frame; `datedAt` is
+ * where in its window a frame is dated: 1 its end, when a live program knows it; 0.5 its middle; 0 its start.
+ */
 function runsOf(
   samples: Float32Array,
   sampleRate: number,
+  datedAt: number,
   pitchAt: (frame: Float32Array) => number | null,
 ): readonly MetricNote[] {
   const notes: MetricNote[] = [];
@@ -30,7 +34,7 @@ function runsOf(
       });
   };
   for (let start = 0; start + plainWindow <= samples.length; start += plainHop) {
-    const seconds = (start + plainWindow / 2) / sampleRate;
+    const seconds = (start + datedAt * plainWindow) / sampleRate;
     const hz = pitchAt(samples.subarray(start, start + plainWindow));
     const midi = hz === null ? null : 69 + 12 * Math.log2(hz / 440);
     const key = midi === null ? null : Math.round(midi);
@@ -46,19 +50,24 @@ function runsOf(
   return notes;
 }
 
-/** pitchy, 2048 samples, clarity 0.9. */
-export function plainPitchy(samples: Float32Array, sampleRate: number): readonly MetricNote[] {
-  const detector = PitchDetector.forFloat32Array(plainWindow);
-  return runsOf(samples, sampleRate, (frame) => {
-    const [hz, clarity] = detector.findPitch(frame, sampleRate);
-    return clarity >= plainClarity && hz > 25 && hz < 4000 ? hz : null;
-  });
-}
+/** pitchy, 2048 samples, clarity 0.9, dated anywhere in the window. */
+export const pitchyDatedAt =
+  (datedAt: number) =>
+  (samples: Float32Array, sampleRate: number): readonly MetricNote[] => {
+    const detector = PitchDetector.forFloat32Array(plainWindow);
+    return runsOf(samples, sampleRate, datedAt, (frame) => {
+      const [hz, clarity] = detector.findPitch(frame, sampleRate);
+      return clarity >= plainClarity && hz > 25 && hz < 4000 ? hz : null;
+    });
+  };
 
-/** pitchfinder's YIN with its own defaults. */
+/** The plain run: a frame is known when its window is full. */
+export const plainPitchy = pitchyDatedAt(1);
+
+/** pitchfinder's YIN with its own defaults, dated as the plain run. */
 export function plainYin(samples: Float32Array, sampleRate: number): readonly MetricNote[] {
   const detect = YIN({ sampleRate });
-  return runsOf(samples, sampleRate, (frame) => {
+  return runsOf(samples, sampleRate, 1, (frame) => {
     const hz = detect(frame);
     return hz !== null && hz > 25 && hz < 4000 ? hz : null;
   });
