@@ -8,6 +8,7 @@ import type { TakeCard, TakeId, UnfinishedTake } from './take.ts';
 export class Library {
   readonly #store: TakesPort;
   readonly #files: FilesPort;
+  #turn = 0;
   #takes = $state.raw<readonly TakeCard[]>([]);
   #unfinished = $state.raw<readonly UnfinishedTake[]>([]);
   #notices = $state.raw<readonly string[]>([]);
@@ -33,10 +34,13 @@ export class Library {
   }
 
   async load(): Promise<void> {
+    const turn = ++this.#turn;
     const [{ takes, sentences }, unfinished] = await Promise.all([
       this.#store.list(),
       this.#store.unfinished(),
     ]);
+    // A later look has seen more.
+    if (turn !== this.#turn) return;
     this.#takes = takes;
     this.#unfinished = unfinished;
     this.#notices = sentences;

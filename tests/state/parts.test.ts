@@ -1,0 +1,181 @@
+import { describe, expect, it } from 'vitest';
+import { timelineOf } from '../../src/analysis/order.ts';
+import { bad, good } from '../../src/core/outcome.ts';
+import { commandLine, fileStem } from '../../src/state/export-files.ts';
+import { Library } from '../../src/state/library.svelte.ts';
+import { liveAt } from '../../src/state/live.ts';
+import { Playback } from '../../src/state/playback.svelte.ts';
+import { Recording } from '../../src/state/recording.ts';
+import { details } from '../storage/fakes.ts';
+import { freshDatabase, memorySounds, ramp, takesOn } from '../storage/fakes.ts';
+import { FakePlayer } from './world.ts';
+
+const hop = (startFrame: number, ...values: number[]) => ({
+  startFrame,
+  samples: Float32Array.from(values, (value) => value / 32768),
+  band: null,
+});
+
+describe('Recording', () => {
+  it('begins where the first hop lies on the clock, and fills what was lost with silence', () => {
+    const recording = new Recording(100);
+    expect(recording.startSeconds).toBeNull();
+    expect([...recording.add(hop(250, 1, 2))]).toEqual([1, 2]);
+    expect([...recording.add(hop(255, 3, 4))]).toEqual([0, 0, 0, 3, 4]);
+    expect(recording.startSeconds).toBe(2.5);
+    expect(recording.lostFrames).toBe(3);
+    expect([...recording.whole()]).toEqual([1, 2, 0, 0, 0, 3, 4]);
+  });
+
+  it('takes once what was delivered twice', () => {
+    const recording = new Recording(100);
+    recording.add(hop(0, 1, 2, 3));
+    expect([...recording.add(hop(1, 2, 3, 4))]).toEqual([4]);
+    expect([...recording.add(hop(0, 1, 2, 3))]).toEqual([]);
+    expect([...recording.whole()]).toEqual([1, 2, 3, 4]);
+    expect(recording.lostFrames).toBe(0);
+  });
+});
+
+describe('liveAt', () => {
+  const order = { chartText: '| A7 | D7 |', bpm: 120, swing: 0.5, firstBeatSeconds: 0 };
+  const laid = timelineOf(order);
+  if (!laid.ok) throw new Error(laid.sentence);
+  const timeline = laid.value;
+  const heard = (midi: number) => ({ timeSeconds: 0, midi, levelDb: -20 });
+
+  it('counts bars and choruses from 0, and the count-in below', () => {
+    expect(liveAt(timeline, -3.5, null, 440)).toMatchObject({
+      beatInBar: 0.5,
+      bar: -1,
+      chorus: -1,
+      chordNow: null,
+    });
+    expect(liveAt(timeline, -3.5, null, 440).next?.chord?.symbol).toBe('A7');
+    expect(liveAt(timeline, 5, null, 440)).toMatchObject({ beatInBar: 1, bar: 1, chorus: 0 });
+    expect(liveAt(timeline, 8.25, null, 440)).toMatchObject({ beatInBar: 0.25, bar: 0, chorus: 1 });
+  });
+
+  it('shows the next change before it arrives, with where to land', () => {
+    const live = liveAt(timeline, 3, null, 440);
+    expect(live.chordNow?.symbol).toBe('A7');
+    expect(live.next?.chord?.symbol).toBe('D7');
+    expect(live.beatsToNext).toBe(1);
+    expect(live.targets.map(({ degree, name }) => [degree, name])).toEqual([
+      ['3', 'F#'],
+      ['b7', 'C'],
+    ]);
+  });
+
+  it('names what is heard at the reference, against the chord of the moment', () => {
+    expect(liveAt(timeline, 1, heard(73), 440).note).toMatchObject({
+      name: 'C#5',
+      degree: '3',
+      role: 'third',
+    });
+    expect(liveAt(timeline, 1, heard(72), 440).note).toMatchObject({ degree: 'b3', role: 'blue' });
+    // 32 cents flat throughout, A4 = 432: still a C sharp, in tune.
+    const flat = liveAt(timeline, 1, heard(73 - 0.3177), 432).note!;
+    expect(flat.name).toBe('C#5');
+    expect(Math.abs(flat.cents)).toBeLessThan(0.1);
+    expect(liveAt(timeline, -1, heard(73), 440).note).toMatchObject({ degree: null, role: null });
+    expect(liveAt(timeline, 1, { ...heard(0), midi: null }, 440).note).toBeNull();
+  });
+});
+
+describe('Playback', () => {
+  const withPlayer = () => {
+    const player = new FakePlayer(10);
+    const draws = new Set<() => void>();
+    const frames = {
+      each: (draw: () => void) => {
+        draws.add(draw);
+        return () => draws.delete(draw);
+      },
+    };
+    const levels = { all: -12, drums: 0, bass: 0, chords: 0, click: 0 };
+    const playback = new Playback({ player, frames, levels, withBand: true });
+    return { player, draws, playback, draw: () => draws.forEach((one) => one()) };
+  };
+
+  it('plays, follows, pauses where it is, and starts anew at the end', async () => {
+    const { player, playback, draws, draw } = withPlayer();
+    await playback.play(2);
+    expect(playback.playing).toBe(true);
+    player.position = 3.5;
+    draw();
+    expect(playback.seconds).toBe(3.5);
+    playback.pause();
+    expect(draws.size).toBe(0);
+    expect(playback.playing).toBe(false);
+    await playback.seek(99);
+    expect(playback.seconds).toBe(10);
+    await playback.play(9);
+    player.end();
+    expect(playback).toMatchObject({ playing: false, seconds: 0 });
+    playback.dispose();
+    expect(player.disposed).toBe(true);
+  });
+
+  it('has the band along or silent', () => {
+    const { player, playback } = withPlayer();
+    expect(player.bandLevelDb).toBe(-12);
+    playback.setWithBand(false);
+    expect(player.bandLevelDb).toBe(-60);
+  });
+
+  it('says why it does not sound', async () => {
+    const { player, playback } = withPlayer();
+    player.refusal = 'No output is connected.';
+    await playback.play();
+    expect(playback).toMatchObject({ playing: false, problem: 'No output is connected.' });
+    player.refusal = null;
+    await playback.play();
+    expect(playback.problem).toBeNull();
+  });
+});
+
+describe('files that leave', () => {
+  const named = {
+    ...details,
+    title: 'My “best” take / 2: A♭?',
+    chartText: "title: Kid's\n| A7 |",
+    firstBeatSeconds: 1.25,
+  };
+
+  it('have names that every system takes', () => {
+    expect(fileStem(named)).toBe('landfall 2026-03-01 10-00 My best take 2 A');
+  });
+
+  it('come with the words that grade them, safe for a shell', () => {
+    expect(commandLine(named, 'my take.wav')).toBe(
+      "npx landfall grade 'my take.wav' --chart 'title: Kid'\\''s\n| A7 |' --tempo 96 --swing 0.62 --first-beat 1.25 --reference 440",
+    );
+  });
+});
+
+describe('Library', () => {
+  it('lists, renames, removes and exports; a verb that fails is told', async () => {
+    const takes = takesOn(await freshDatabase(), memorySounds());
+    const saved: string[] = [];
+    const library = new Library({ takes, files: { save: (_blob, name) => void saved.push(name) } });
+    const begun = await takes.begin(details, () => undefined);
+    if (!begun.ok) throw new Error(begun.sentence);
+    begun.value.append(ramp(8000));
+    await begun.value.finish();
+    await library.load();
+    expect(library.takes).toHaveLength(1);
+    const { id } = begun.value;
+    await library.rename(id, '  Slow one ');
+    expect(library.takes[0]?.title).toBe('Slow one');
+    await library.rename(id, '   ');
+    expect(library.takes[0]?.title).toBe('Slow one');
+    expect(await library.exportSound(id)).toEqual(good(undefined));
+    expect(saved).toEqual(['landfall 2026-03-01 10-00 Slow one.wav']);
+    expect((await library.exportReport(id)).ok).toBe(false);
+    expect(library.notices).toHaveLength(1);
+    await library.remove(id);
+    expect(library.takes).toEqual([]);
+    expect(await library.exportSound(id)).toEqual(bad('This take is no longer on this machine.'));
+  });
+});

@@ -1,0 +1,295 @@
+import { describe, expect, it } from 'vitest';
+import { gradeSamples } from '../../src/analysis/grade-samples.ts';
+import { bytesInMemory } from '../../src/core/files/bytes.ts';
+import { openAudio, readWhole } from '../../src/core/files/audio.ts';
+import { toPcm16 } from '../../src/core/files/pcm16.ts';
+import { writeWav } from '../../src/core/files/write-wav.ts';
+import { bad, good, type Outcome } from '../../src/core/outcome.ts';
+import { orderOf } from '../../src/state/take.ts';
+import type { Review } from '../../src/state/session.svelte.ts';
+import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
+import { RATE, world } from './world.ts';
+
+/** Over | A7 | D7 |: the third of A7 and the third of D7, as each arrives. Count-in of a bar: 2 s at 120. */
+const melody = [73, 69, 64, 69, 66, 69, 74, 69];
+const COUNT_IN = 2;
+/** Behind the beat, as soloists play: by 16 ms in the mean (Weimar Jazz Database, 64,141 on-beat notes). */
+const LATE = 0.016;
+const line = (roundTrip = 0) =>
+  pluckLine(onTheBeat(melody, 120, COUNT_IN + LATE + roundTrip), RATE, COUNT_IN + 4.5);
+const pitches = (review: Review) => review.report.notes.map((note) => Math.round(note.midi));
+
+async function reviewed(of: Awaited<ReturnType<typeof world>>): Promise<Review> {
+  await of.until('review');
+  if (of.session.phase.kind !== 'review') throw new Error('no review');
+  return of.session.phase.review;
+}
+
+const value = <T>(outcome: Outcome<T>): T => {
+  if (!outcome.ok) throw new Error(outcome.sentence);
+  return outcome.value;
+};
+
+describe('a take', () => {
+  it('goes from count-in to playing to review, and hears what was played', async () => {
+    const w = await world();
+    await w.session.start();
+    expect(w.session.phase.kind).toBe('counting-in');
+    expect(w.session.notices).toEqual(['The browser left its echo cancelling on.']);
+    const sound = line();
+    await w.play(sound.subarray(0, RATE));
+    expect(w.session.phase.kind).toBe('counting-in');
+    expect(w.session.live?.beat).toBeLessThan(0);
+    expect(w.session.live?.next?.startBeat).toBe(0);
+    await w.play(sound.subarray(RATE, 3.6 * RATE));
+    expect(w.session.phase.kind).toBe('playing');
+    expect(w.session.live).toMatchObject({ bar: 0, chorus: 0 });
+    expect(w.session.live?.chordNow?.symbol).toBe('A7');
+    expect(w.session.live?.targets.map((tone) => tone.name)).toEqual(['F#', 'C']);
+    expect(w.session.landingsSoFar.map((landing) => landing.role)).toEqual(['third']);
+    await w.play(sound.subarray(3.6 * RATE));
+    await w.session.stop();
+    const review = await reviewed(w);
+    expect(pitches(review)).toEqual(melody);
+    expect(review.report.landings.map((landing) => landing.role)).toEqual(['third', 'third']);
+    expect(review.report.source.kind).toBe('microphone');
+    expect(review.audio.samples).toEqual(toPcm16(sound));
+    expect(w.open).toEqual({ microphone: 0, band: 0 });
+    expect(w.session.live).toBeNull();
+    await w.settle();
+    expect(w.library.takes).toMatchObject([{ id: review.id, durationSeconds: sound.length / RATE }]);
+    expect(w.library.takes[0]?.summary?.landings.thirds).toBe(2);
+    w.session.close();
+    expect(w.session.phase.kind).toBe('ready');
+    expect(w.players[0]?.disposed).toBe(true);
+  });
+
+  it('places notes by the audio clock, the round trip taken off', async () => {
+    const w = await world({ roundTripSeconds: 0.125 });
+    await w.session.start();
+    await w.play(line(0.125));
+    await w.session.stop();
+    const review = await reviewed(w);
+    const { beatMap } = review.timeline;
+    for (const [i, note] of review.report.notes.entries())
+      expect(Math.abs(note.onsetSeconds - LATE - beatMap.secondsAt(i))).toBeLessThan(0.01);
+    expect(review.details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.125, 6);
+    const measured = await world({ roundTripSeconds: 0.125, settings: { roundTripSeconds: 0.02 } });
+    await measured.session.start();
+    await measured.play(line(0.02));
+    await measured.session.stop();
+    expect((await reviewed(measured)).details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.02, 6);
+  });
+
+  it('leaves as a WAV that grades to the very same notes, and a JSON of the same report', async () => {
+    const w = await world();
+    await w.session.start();
+    await w.play(line());
+    await w.session.stop();
+    const review = await reviewed(w);
+    w.session.exportSound();
+    w.session.exportReport();
+    const [wav, json] = w.saved;
+    expect(wav?.fileName).toMatch(/^landfall 2026-03-01 10-15 .*\.wav$/);
+    const bytes = new Uint8Array(await wav!.blob.arrayBuffer());
+    const read = value(await readWhole(value(await openAudio(bytesInMemory('take.wav', bytes))), 'take.wav'));
+    const again = value(
+      gradeSamples(read.samples, read.sampleRate, orderOf(review.details), () => undefined),
+    );
+    expect(again).toEqual(review.report);
+    expect(JSON.parse(await json!.blob.text())).toEqual(review.report);
+  });
+
+  it('stops by itself after its choruses', async () => {
+    const w = await world({ settings: { choruses: 1 } });
+    await w.session.start();
+    await w.play(line());
+    const review = await reviewed(w);
+    expect(pitches(review)).toEqual(melody);
+  });
+
+  it('stopped before the first downbeat is thrown away', async () => {
+    const w = await world();
+    await w.session.start();
+    await w.play(line().subarray(0, RATE));
+    await w.session.stop();
+    await w.settle();
+    expect(w.session.phase.kind).toBe('ready');
+    expect(w.open).toEqual({ microphone: 0, band: 0 });
+    await w.library.load();
+    expect(w.library.takes).toEqual([]);
+    expect(w.library.unfinished).toEqual([]);
+  });
+
+  it('can be played again from its review', async () => {
+    const w = await world();
+    await w.session.start();
+    await w.play(line());
+    await w.session.stop();
+    await reviewed(w);
+    await w.session.again();
+    expect(w.session.phase.kind).toBe('counting-in');
+    expect(w.session.landingsSoFar).toEqual([]);
+    expect(w.players[0]?.disposed).toBe(true);
+  });
+});
+
+describe('what can go wrong', () => {
+  it('a chart that can’t be read: its sentence, and back', async () => {
+    const w = await world({ settings: { ownChart: '| A7 | Q9 |' } });
+    await w.session.start();
+    expect(w.session.phase).toMatchObject({ kind: 'trouble', wayOn: 'back' });
+    expect(w.session.phase.kind === 'trouble' && w.session.phase.sentence).toContain('Q9');
+  });
+
+  it('a microphone refused: its sentence, try again, nothing left open', async () => {
+    const w = await world({ microphone: () => Promise.resolve(bad('The microphone was refused.')) });
+    await w.session.start();
+    expect(w.session.phase).toEqual({
+      kind: 'trouble',
+      sentence: 'The microphone was refused.',
+      wayOn: 'try again',
+    });
+    expect(w.open).toEqual({ microphone: 0, band: 0 });
+  });
+
+  it('a microphone that is granted after the player went back: it is closed again', async () => {
+    let grant: (granted: Outcome<void>) => void = () => undefined;
+    const w = await world({ microphone: () => new Promise((resolve) => (grant = resolve)) });
+    const starting = w.session.start();
+    await w.settle();
+    expect(w.session.phase).toEqual({ kind: 'opening', what: 'the microphone' });
+    w.session.close();
+    grant(good(undefined));
+    await starting;
+    await w.settle();
+    expect(w.session.phase.kind).toBe('ready');
+    expect(w.open).toEqual({ microphone: 0, band: 0 });
+    await w.library.load();
+    expect(w.library.takes.length + w.library.unfinished.length).toBe(0);
+  });
+
+  it('a microphone pulled out in mid-take: what was played is kept and graded', async () => {
+    const w = await world();
+    await w.session.start();
+    await w.play(line().subarray(0, 4.4 * RATE));
+    await w.pullOut();
+    const review = await reviewed(w);
+    expect(w.session.notices).toContain('The microphone was pulled out.');
+    expect(pitches(review)).toEqual(melody.slice(0, 5));
+    expect(review.id).not.toBeNull();
+    expect(w.library.takes).toHaveLength(1);
+  });
+
+  it('a microphone pulled out while counting in: its sentence, nothing left open', async () => {
+    const w = await world();
+    await w.session.start();
+    await w.play(line().subarray(0, RATE));
+    await w.pullOut();
+    expect(w.session.phase).toMatchObject({ kind: 'trouble', wayOn: 'try again' });
+    expect(w.open).toEqual({ microphone: 0, band: 0 });
+  });
+
+  it('a full disk: told once, the whole take graded from memory, what fitted offered later', async () => {
+    const w = await world({ room: 2 * RATE });
+    await w.session.start();
+    const sound = line();
+    await w.play(sound);
+    await w.session.stop();
+    const review = await reviewed(w);
+    expect(w.session.notices.filter((sentence) => /disk is full/.test(sentence))).toHaveLength(1);
+    expect(review.id).toBeNull();
+    expect(pitches(review)).toEqual(melody);
+    expect(review.audio.samples).toEqual(toPcm16(sound));
+    await w.library.load();
+    expect(w.library.unfinished).toMatchObject([{ durationSeconds: 2 }]);
+  });
+
+  it('sound that the browser lost: silence in its place, later notes on their beats, told once', async () => {
+    const w = await world();
+    await w.session.start();
+    const sound = line();
+    // From just before the third beat for half a second nothing comes.
+    await w.play(sound.subarray(0, 2.9 * RATE));
+    w.skip(0.5);
+    await w.play(sound.subarray(3.4 * RATE));
+    await w.session.stop();
+    const review = await reviewed(w);
+    expect(review.audio.samples.length).toBe(sound.length);
+    expect(w.session.notices.filter((sentence) => /lost 500 ms/.test(sentence))).toHaveLength(1);
+    const last = review.report.notes.at(-1)!;
+    expect(last.beat).toBeCloseTo(7, 1);
+    expect(pitches(review)).toEqual(melody.filter((_, beat) => beat !== 2));
+  });
+
+  it('a listener that falls over in mid-take: told, and the take is graded from its recording', async () => {
+    const w = await world();
+    await w.session.start();
+    const sound = line();
+    await w.play(sound.subarray(0, 3 * RATE));
+    w.workers[0]!.crash();
+    await w.play(sound.subarray(3 * RATE));
+    expect(w.session.notices.some((sentence) => /listener stopped/.test(sentence))).toBe(true);
+    await w.session.stop();
+    expect(pitches(await reviewed(w))).toEqual(melody);
+  });
+
+  it('leaving while it grades: the take is kept, the answer does not come back as a screen', async () => {
+    const w = await world();
+    await w.session.start();
+    await w.play(line());
+    const stopping = w.session.stop();
+    expect(w.session.phase.kind).toBe('grading');
+    w.session.close();
+    await stopping;
+    await w.settle();
+    expect(w.session.phase.kind).toBe('ready');
+    await w.library.load();
+    expect(w.library.takes).toHaveLength(1);
+  });
+});
+
+describe('other ways to a review', () => {
+  it('opens a recording and grades it against the setup', async () => {
+    const w = await world();
+    const wav = writeWav(toPcm16(line()), RATE);
+    await w.session.openRecording(new File([wav], 'mine.wav'), COUNT_IN);
+    const review = await reviewed(w);
+    expect(pitches(review)).toEqual(melody);
+    expect(review.details).toMatchObject({
+      title: 'mine.wav',
+      source: 'recording',
+      firstBeatSeconds: COUNT_IN,
+    });
+    expect(review.report.source.kind).toBe('audio');
+    expect(review.id).toBeNull();
+  });
+
+  it('says what is wrong with a file that is none', async () => {
+    const w = await world();
+    await w.session.openRecording(new File(['no sound in here'], 'notes.txt'));
+    await w.until('trouble');
+    expect(w.session.phase.kind === 'trouble' && w.session.phase.sentence).toContain('notes.txt');
+  });
+
+  it('opens a stored take with its report, and grades one that was cut off', async () => {
+    const w = await world();
+    await w.session.start();
+    await w.play(line());
+    await w.session.stop();
+    const first = await reviewed(w);
+    await w.session.openTake(first.id!);
+    expect((await reviewed(w)).report).toEqual(first.report);
+
+    const writer = value(await w.takes.begin({ ...first.details, firstBeatSeconds: null }, () => undefined));
+    writer.append(toPcm16(line()));
+    writer.setFirstBeat(COUNT_IN);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    await w.session.openTake(writer.id);
+    const cut = await reviewed(w);
+    // The last half second had not been written when it was cut off.
+    expect(pitches(cut)).toEqual(melody);
+    await w.settle();
+    expect(w.library.takes.map((take) => take.id)).toContain(writer.id);
+  });
+});

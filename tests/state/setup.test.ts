@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { listForms } from '../../src/core/chart/forms.ts';
+import { Setup } from '../../src/state/setup.svelte.ts';
+import { fakeSettings } from './world.ts';
+
+async function setupWith(first: Parameters<typeof fakeSettings>[0] = {}) {
+  const settings = fakeSettings(first);
+  const setup = new Setup({ settings });
+  await setup.load();
+  return { setup, settings };
+}
+
+const symbols = (setup: Setup) =>
+  setup.timeline.ok
+    ? setup.timeline.value
+        .spansBetween(0, setup.timeline.value.bars * setup.timeline.value.beatsPerBar)
+        .map((span) => span.chord?.symbol)
+    : [];
+
+describe('Setup', () => {
+  it('is playable from the first moment', async () => {
+    const { setup } = await setupWith();
+    expect(setup.title).toBe('12-bar blues in A');
+    expect(symbols(setup)[0]).toBe('A7');
+    expect(setup.timeline.ok && setup.timeline.value.beatMap.bpm).toBe(96);
+  });
+
+  it('plays every built-in form, in the mode that the form is in', async () => {
+    const { setup } = await setupWith();
+    for (const form of listForms()) {
+      setup.chooseForm(form.name);
+      expect(setup.timeline.ok, form.name).toBe(true);
+      expect(setup.chart.ok && setup.chart.value.key).toMatchObject({ tonic: 'A', mode: form.mode });
+    }
+    expect(() => setup.chooseForm('no such form')).toThrow(RangeError);
+  });
+
+  it('moves a form and an own chart to another key', async () => {
+    const { setup } = await setupWith();
+    setup.chooseKey('Bb');
+    expect(symbols(setup)[0]).toBe('Bb7');
+    setup.writeChart('| Dm7 | G7 | Cmaj7 | % |');
+    expect(setup.settings.key).toBe('C');
+    setup.chooseKey('Eb');
+    expect(symbols(setup)).toEqual(['Fm7', 'Bb7', 'Ebmaj7', 'Ebmaj7']);
+    expect(setup.settings.key).toBe('Eb');
+    expect(setup.chartText).toContain('Fm7');
+  });
+
+  it('keeps an own chart while a form is chosen', async () => {
+    const { setup } = await setupWith();
+    setup.writeChart('| G7 | C7 |');
+    expect(setup.title).toBe('G7 C7');
+    setup.chooseForm('minor blues');
+    expect(setup.settings.ownChart).toBe('| G7 | C7 |');
+    setup.writeChart(setup.settings.ownChart);
+    expect(symbols(setup)).toEqual(['G7', 'C7']);
+  });
+
+  it('says what can’t be read, and goes on with the last key', async () => {
+    const { setup } = await setupWith();
+    setup.writeChart('| A7 | H7 |');
+    expect(setup.chart.ok).toBe(false);
+    expect(!setup.timeline.ok && setup.timeline.sentence).toContain('H7');
+    expect(setup.settings.key).toBe('A');
+    setup.chooseKey('C');
+    expect(setup.settings.key).toBe('A');
+  });
+
+  it('swings as the feel does at the tempo, or as it is told', async () => {
+    const { setup } = await setupWith({ feel: 'shuffle', bpm: 96 });
+    expect(setup.swing).toBeCloseTo(2 / 3, 6);
+    setup.chooseFeel('straight');
+    expect(setup.swing).toBe(0.5);
+    setup.setSwing(0.6);
+    expect(setup.timeline.ok && setup.timeline.value.swing).toBe(0.6);
+    setup.setSwing(0.9);
+    expect(setup.swing).toBe(0.75);
+  });
+
+  it('holds what is set within its range, and remembers each change', async () => {
+    const { setup, settings } = await setupWith();
+    setup.setBpm(1000);
+    setup.setReference(10);
+    setup.setLevel('bass', 40);
+    setup.setChoruses(0);
+    setup.setRoundTrip(0.09);
+    expect(setup.settings).toMatchObject({
+      bpm: 280,
+      reference: 380,
+      choruses: 1,
+      roundTripSeconds: 0.09,
+      levels: { bass: 6, drums: 0 },
+    });
+    expect(settings.saved).toHaveLength(5);
+    expect(settings.saved.at(-1)).toEqual(setup.settings);
+  });
+
+  it('plans a take: all that is needed to grade it later stands in its details', async () => {
+    const { setup } = await setupWith();
+    if (!setup.timeline.ok) throw new Error(setup.timeline.sentence);
+    const { details, band } = setup.planTake(setup.timeline.value, new Date('2026-03-01T10:15:00Z'));
+    expect(details).toMatchObject({
+      title: '12-bar blues in A',
+      startedAt: '2026-03-01T10:15:00.000Z',
+      key: 'A',
+      bpm: 96,
+      feel: 'shuffle',
+    });
+    expect(details.chartText).toContain('| A7 |');
+    expect(band).toMatchObject({ feel: 'shuffle', bpm: 96, countInBars: 1 });
+  });
+});

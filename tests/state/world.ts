@@ -1,0 +1,195 @@
+/**
+ * The outside world of the state classes, in the hands of a test: a microphone that plays an array of samples, a
+ * clock that goes when told, the real listener and grading without a thread, takes in memory.
+ */
+import { AnalysisClient } from '../../src/analysis/client.ts';
+import { bandClock } from '../../src/audio/clock.ts';
+import { bad, good, type Outcome } from '../../src/core/outcome.ts';
+import type { Timeline } from '../../src/core/chart/timeline.ts';
+import { Library } from '../../src/state/library.svelte.ts';
+import type { AudioPort, InputEvents, OpenPlayer, SettingsPort } from '../../src/state/ports.ts';
+import { Session } from '../../src/state/session.svelte.ts';
+import { usualSettings, type Settings } from '../../src/state/settings.ts';
+import { Setup } from '../../src/state/setup.svelte.ts';
+import { InProcessWorker } from '../analysis/in-process.ts';
+import { freshDatabase, memorySounds, takesOn } from '../storage/fakes.ts';
+
+export const RATE = 8000;
+const HOP = 1024;
+/** The audio clock does not begin at nought when a take does. */
+const CLOCK_START_SECONDS = 3;
+
+export function fakeSettings(first: Partial<Settings> = {}): SettingsPort<Settings> & { saved: Settings[] } {
+  const saved: Settings[] = [];
+  return {
+    saved,
+    load: () => Promise.resolve({ value: { ...usualSettings, ...first }, sentences: [] }),
+    save: (value) => saved.push(value),
+  };
+}
+
+export class FakePlayer implements OpenPlayer {
+  readonly durationSeconds: number;
+  disposed = false;
+  position = 0;
+  bandLevelDb = NaN;
+  refusal: string | null = null;
+  #ended = () => undefined as void;
+  constructor(durationSeconds: number) {
+    this.durationSeconds = durationSeconds;
+  }
+  play(fromSeconds = this.position): Promise<Outcome<void>> {
+    this.position = fromSeconds;
+    return Promise.resolve(this.refusal === null ? good(undefined) : bad(this.refusal));
+  }
+  pause = () => undefined;
+  positionSeconds = () => this.position;
+  setTakeLevelDb = () => undefined;
+  setBandLevels = ({ all }: { all: number }) => {
+    this.bandLevelDb = all;
+  };
+  onEnded = (listener: () => void) => {
+    this.#ended = listener;
+  };
+  end(): void {
+    this.#ended();
+  }
+  dispose = () => {
+    this.disposed = true;
+  };
+}
+
+/** Time goes by `play`; everything that is open is counted. */
+export async function world(
+  options: {
+    settings?: Partial<Settings>;
+    /** Samples that the disk takes. */
+    room?: number;
+    roundTripSeconds?: number;
+    microphone?: () => Promise<Outcome<void>>;
+  } = {},
+) {
+  const db = await freshDatabase();
+  const takes = takesOn(db, memorySounds(options.room));
+  const open = { microphone: 0, band: 0 };
+  const draws = new Set<() => void>();
+  const players: FakePlayer[] = [];
+  const saved: { blob: Blob; fileName: string }[] = [];
+  const workers: InProcessWorker[] = [];
+  let events: InputEvents | null = null;
+  let frame = CLOCK_START_SECONDS * RATE;
+  const now = () => frame / RATE;
+
+  const audio: AudioPort = {
+    wake: () => Promise.resolve(good(undefined)),
+    heardSeconds: now,
+    assumedRoundTripSeconds: () => options.roundTripSeconds ?? 0,
+    openMicrophone: async (given) => {
+      const allowed = (await options.microphone?.()) ?? good(undefined);
+      if (!allowed.ok) return allowed;
+      events = given;
+      open.microphone++;
+      return good({
+        label: 'fake',
+        sampleRate: RATE,
+        warnings: ['The browser left its echo cancelling on.'],
+        dispose: () => {
+          open.microphone--;
+          events = null;
+        },
+      });
+    },
+    openBand: (_timeline: Timeline, band) => {
+      open.band++;
+      return Promise.resolve(
+        good({
+          start: () => bandClock(now() + (4 * band.countInBars * 60) / band.bpm, band.bpm),
+          setLevels: () => undefined,
+          onFailed: () => undefined,
+          dispose: () => {
+            open.band--;
+          },
+        }),
+      );
+    },
+    openPlayer: (sound) => {
+      const player = new FakePlayer(sound.samples.length / sound.sampleRate);
+      players.push(player);
+      return player;
+    },
+    renderDemo: () => Promise.resolve(bad('no demo in this world')),
+  };
+  const settings = fakeSettings({
+    form: null,
+    ownChart: '| A7 | D7 |',
+    bpm: 120,
+    feel: 'straight',
+    ...options.settings,
+  });
+  const setup = new Setup({ settings });
+  await setup.load();
+  const files = { save: (blob: Blob, fileName: string) => void saved.push({ blob, fileName }) };
+  const library = new Library({ takes, files });
+  const session = new Session({
+    setup,
+    library,
+    audio,
+    analysis: new AnalysisClient(() => {
+      const worker = new InProcessWorker();
+      workers.push(worker);
+      return InProcessWorker.asWorker(worker);
+    }),
+    takes,
+    frames: {
+      each: (draw) => {
+        draws.add(draw);
+        return () => draws.delete(draw);
+      },
+    },
+    files,
+    today: () => new Date('2026-03-01T10:15:00Z'),
+  });
+
+  const settle = async () => {
+    for (let i = 0; i < 20; i++) await new Promise((resolve) => setTimeout(resolve, 0));
+  };
+  return {
+    setup,
+    session,
+    library,
+    takes,
+    audio,
+    open,
+    players,
+    saved,
+    settings,
+    workers,
+    settle,
+    /** Plays samples into the microphone, hop by hop, the display drawing along. */
+    play: async (samples: Float32Array) => {
+      for (let from = 0; from < samples.length; from += HOP) {
+        const piece = samples.slice(from, from + HOP);
+        events?.onHop({ startFrame: frame, samples: piece, band: null });
+        frame += piece.length;
+        for (const draw of [...draws]) draw();
+        await Promise.resolve();
+      }
+      await settle();
+    },
+    /** The browser delivers nothing for a while. */
+    skip: (seconds: number) => {
+      frame += Math.round(seconds * RATE);
+    },
+    pullOut: async () => {
+      events?.onLost('The microphone was pulled out.');
+      await settle();
+    },
+    /** Until the session is in a phase of this kind. */
+    until: async (kind: string) => {
+      for (let i = 0; i < 2000 && session.phase.kind !== kind; i++)
+        await new Promise((resolve) => setTimeout(resolve, 5));
+      if (session.phase.kind !== kind)
+        throw new Error(`waited for ${kind}, it is ${JSON.stringify(session.phase)}`);
+    },
+  };
+}
