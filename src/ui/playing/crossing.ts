@@ -3,7 +3,7 @@
  * The right edge is the shore: the tones to land on, each at its height. At the change the page turns.
  */
 import type { ChordTone } from '../../core/music/chord.ts';
-import type { Role } from '../../core/report/schema.ts';
+import type { Landing, Role } from '../../core/report/schema.ts';
 import type { Live } from '../../state/session.svelte.ts';
 import { drawMark } from '../parts/draw-mark.ts';
 import { withSigns } from '../parts/engrave.ts';
@@ -20,6 +20,13 @@ const REACH = 19;
 const SMALLEST_UNIT_PX = 26;
 /** How fast the page follows the register, per frame: slow enough to be calm. */
 const FOLLOW = 0.04;
+
+/** Gaps shorter than this are the listener's, not the player's: a hair line goes on through them. */
+const LIFT_BEATS = 0.4;
+/** Widths of the pen in units: where the chord names the tone, elsewhere, and through a gap. */
+const PEN = { ashore: 0.17, atSea: 0.07, gap: 0.04 } as const;
+/** How quickly the pen swings over to a new height, per frame: it has weight, and draws slopes, not stairs. */
+const SWING = 0.3;
 
 interface Page {
   readonly fromBeat: number;
@@ -48,6 +55,7 @@ export class CrossingPen {
   #changedAt = 0;
   #lastChord: string | null = null;
   #middle: number | null = null;
+  #penMidi = NaN;
 
   /** Takes the moment in; `beatsPerBar` is the chart's. */
   follow(live: Live, beatsPerBar: number): void {
@@ -65,8 +73,11 @@ export class CrossingPen {
       this.#middle = this.#middle === null ? midi : this.#middle + (midi - this.#middle) * FOLLOW;
     }
     if (this.#count === MOST_POINTS) return;
+    if (!Number.isNaN(midi)) {
+      this.#penMidi = Number.isNaN(this.#penMidi) ? midi : this.#penMidi + (midi - this.#penMidi) * SWING;
+    }
     this.#beats[this.#count] = live.beat;
-    this.#midis[this.#count] = midi;
+    this.#midis[this.#count] = Number.isNaN(midi) ? NaN : this.#penMidi;
     this.#ashore[this.#count] = isAshore(live.note?.role ?? null) ? 1 : 0;
     this.#count += 1;
   }
@@ -77,18 +88,24 @@ export class CrossingPen {
     height: number,
     live: Live,
     beatsPerBar: number,
+    landing: Landing | null,
     inks: Inks,
   ): void {
     const unit = Math.max(SMALLEST_UNIT_PX, Math.min(width / 12, height / 7));
     const right = width - unit * 1.7;
     const middle = this.#middle ?? 60;
     const { fromBeat, toBeat, shore } = this.#page;
-    const xOf = (beat: number) => ((beat - fromBeat) / (toBeat - fromBeat)) * right;
+    const left = unit * 0.7;
+    const xOf = (beat: number) => left + ((beat - fromBeat) / (toBeat - fromBeat)) * (right - left);
     const yOf = (midi: number) => height / 2 - ((midi - middle) / REACH) * (height - unit);
 
     drawBeats(context, fromBeat, toBeat, beatsPerBar, xOf, height, inks);
     if (shore) drawShore(context, live.targets, middle, yOf, { right, width, height }, unit, inks);
     this.#drawLine(context, xOf, yOf, unit, inks);
+    if (landing !== null && landing.beat >= fromBeat - 0.5 && landing.beat < toBeat) {
+      const midi = this.#midis.subarray(0, this.#count).find((heard) => !Number.isNaN(heard));
+      drawLanding(context, landing, xOf(landing.beat), yOf(midi ?? middle), unit, inks);
+    }
     const { note } = live;
     if (note !== null) drawPenHead(context, note.role, xOf(live.beat), yOf(note.midi), unit, inks);
   }
@@ -103,15 +120,21 @@ export class CrossingPen {
     context.strokeStyle = inks.ink;
     context.lineCap = 'round';
     context.lineJoin = 'round';
-    for (let i = 1; i < this.#count; i += 1) {
-      const before = this.#midis[i - 1] ?? NaN;
+    let last = -1;
+    for (let i = 0; i < this.#count; i += 1) {
       const midi = this.#midis[i] ?? NaN;
-      if (Number.isNaN(before) || Number.isNaN(midi)) continue;
-      context.lineWidth = unit * (this.#ashore[i] === 1 ? 0.17 : 0.07);
-      context.beginPath();
-      context.moveTo(xOf(this.#beats[i - 1] ?? 0), yOf(before));
-      context.lineTo(xOf(this.#beats[i] ?? 0), yOf(midi));
-      context.stroke();
+      if (Number.isNaN(midi)) continue;
+      const beat = this.#beats[i] ?? 0;
+      const lastBeat = this.#beats[last] ?? -Infinity;
+      if (beat - lastBeat < LIFT_BEATS) {
+        const width = last < i - 1 ? PEN.gap : this.#ashore[i] === 1 ? PEN.ashore : PEN.atSea;
+        context.lineWidth = unit * width;
+        context.beginPath();
+        context.moveTo(xOf(lastBeat), yOf(this.#midis[last] ?? midi));
+        context.lineTo(xOf(beat), yOf(midi));
+        context.stroke();
+      }
+      last = i;
     }
   }
 }
@@ -154,6 +177,7 @@ function drawShore(
     const low = middle - REACH / 2;
     for (let midi = low + ((((pitchClass - low) % 12) + 12) % 12); midi < middle + REACH / 2; midi += 12) {
       const y = yOf(midi);
+      if (y < unit * 0.8 || y > height - unit * 0.4) continue;
       context.strokeStyle = inks.shore;
       context.lineWidth = unit * 0.07;
       context.beginPath();
@@ -164,6 +188,26 @@ function drawShore(
       context.fillText(withSigns(degree), right + unit * 0.62, y - unit * 0.36);
     }
   }
+}
+
+/** What the line just did: the landing that opened this page, large at its left edge. */
+function drawLanding(
+  context: CanvasRenderingContext2D,
+  { role, degree }: Landing,
+  x: number,
+  y: number,
+  unit: number,
+  inks: Inks,
+): void {
+  if (role === null || degree === null) return;
+  drawMark(context, role, x, y, unit * 1.1, inks);
+  context.font = `800 ${unit * 0.9}px 'Landfall Chord Signs', Besley, serif`;
+  context.textBaseline = 'alphabetic';
+  context.lineWidth = unit * 0.2;
+  context.strokeStyle = inks.paper;
+  context.strokeText(withSigns(degree), x + unit * 0.5, y - unit * 0.45);
+  context.fillStyle = inks.ink;
+  context.fillText(withSigns(degree), x + unit * 0.5, y - unit * 0.45);
 }
 
 function drawPenHead(

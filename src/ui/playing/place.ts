@@ -28,6 +28,7 @@ export class PlaceMark {
     const frame = list.parentElement?.parentElement;
     if (frame === null || frame === undefined || this.#bar === null) return;
     const rowHeight = this.#bar.offsetHeight;
-    frame.scrollTop = this.#bar.offsetTop - rowHeight * 1.1 - list.offsetTop;
+    const rowBefore = frame.clientHeight >= 2 * rowHeight ? rowHeight * 1.1 : 0;
+    frame.scrollTop = this.#bar.offsetTop - list.offsetTop - rowBefore;
   }
 }
