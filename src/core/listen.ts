@@ -2,6 +2,7 @@ import { AttackPicker, type Attack } from './notes/attacks.ts';
 import { NoteMaker } from './notes/maker.ts';
 import type { HeardNote, LiveReading } from './notes/note.ts';
 import { Path } from './notes/path.ts';
+import { STRONG_FLUX } from './notes/settings.ts';
 import { Track } from './notes/track.ts';
 import { Analyser } from './pitch/analyser.ts';
 import type { Frame } from './pitch/frame.ts';
@@ -27,6 +28,7 @@ export class Listener {
   readonly #attacks: Attack[] = [];
   readonly #sampleRate: number;
   readonly #onFrame: (frame: Frame) => void;
+  #lastAttack = -1;
   #taken = 0;
   #finished = false;
 
@@ -85,8 +87,11 @@ export class Listener {
   #take(frame: Frame): void {
     this.#attacks.length = 0;
     this.#picker.pick(this.#attacks);
-    for (const attack of this.#attacks) this.#maker.attack(attack);
-    const settled = this.#path.step(frame);
+    for (const attack of this.#attacks) {
+      this.#maker.attack(attack);
+      if (attack.flux >= STRONG_FLUX) this.#lastAttack = attack.seconds;
+    }
+    const settled = this.#path.step(frame, Math.abs(frame.seconds - this.#lastAttack) < 0.02);
     if (!settled) return;
     this.#track.add(settled);
     this.#maker.advance(false);

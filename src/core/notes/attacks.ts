@@ -53,7 +53,7 @@ export class AttackPicker {
     const sorted = this.#sorted.subarray(0, count).sort();
     const ratio = here / Math.max(sorted[count >> 1]!, 0.004);
     if (ratio < S.ATTACK_RATIO) return null;
-    const block = this.#steepest(tick);
+    const block = this.#foot(this.#steepest(tick));
     return {
       seconds: (block * BLOCK) / INNER_RATE,
       flux: here,
@@ -78,6 +78,17 @@ export class AttackPicker {
       }
     }
     return at;
+  }
+
+  /** Slow attacks begin well before their steepest rise: back to where the sound stands out from what was there. */
+  #foot(steepest: number): number {
+    const before = this.#energy(steepest - 40, 16);
+    let peak = 0;
+    for (let b = steepest; b < steepest + 40; b += 4) peak = Math.max(peak, this.#energy(b, 8));
+    const threshold = 1.5 * before + S.FOOT_SHARE * peak;
+    let block = steepest;
+    while (block > steepest - 30 && this.#energy(block - 3, 3) > threshold) block--;
+    return block;
   }
 
   #energy(block: number, count: number): number {

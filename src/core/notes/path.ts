@@ -30,8 +30,9 @@ export class Path {
   readonly #settled: Settled = { index: 0, seconds: 0, midi: NaN, clarity: 0, levelDb: -120 };
   #frames = 0;
 
-  /** Takes a frame; the settled frame PATH_LAG earlier, or null while there is none. */
-  step(frame: Frame): Settled | null {
+  /** Takes a frame, and whether an attack fell in the last 30 ms; the settled frame PATH_LAG earlier, or null while there is none. */
+  step(frame: Frame, afterAttack: boolean): Settled | null {
+    const ease = afterAttack ? S.ATTACK_EASE : 1;
     const row = (this.#frames % ROWS) * STATES;
     const previousRow = ((this.#frames + ROWS - 1) % ROWS) * STATES;
     const previousCount = this.#frames === 0 ? 0 : this.#count[(this.#frames + ROWS - 1) % ROWS]!;
@@ -49,13 +50,15 @@ export class Path {
       const observed =
         state === 0
           ? S.OBSERVATION_COST * (1 - S.UNVOICED_CLARITY)
-          : S.OBSERVATION_COST * (1 - clarity) + (S.OCTAVE_DOWN_COST * (60 - midi)) / 12;
+          : S.OBSERVATION_COST * (1 - clarity) +
+            registerCost(midi) +
+            (isSubharmonic(frame, state - 1) ? S.SUBHARMONIC_COST : 0);
       let best = Infinity;
       let from = 0;
       for (let before = 0; before <= previousCount; before++) {
         let step = cost[before]!;
-        if ((before === 0) !== (state === 0)) step += S.VOICING_COST;
-        else if (state !== 0) step += jumpCost(Math.abs(midi - this.#midi[previousRow + before]!));
+        if ((before === 0) !== (state === 0)) step += ease * S.VOICING_COST;
+        else if (state !== 0) step += ease * jumpCost(Math.abs(midi - this.#midi[previousRow + before]!));
         if (step < best) {
           best = step;
           from = before;
@@ -91,4 +94,22 @@ export class Path {
 function jumpCost(semitones: number): number {
   if (semitones < 0.5) return 0.2 * semitones;
   return Math.min(S.JUMP_MOST, S.JUMP_COST + S.JUMP_SEMITONE_COST * semitones);
+}
+
+/** Is the candidate's period a multiple of a shorter one that is nearly as good? */
+function isSubharmonic(frame: Frame, candidate: number): boolean {
+  for (let other = 0; other < frame.count; other++) {
+    const apart = frame.midi[other]! - frame.midi[candidate]!;
+    if (apart < 11) continue;
+    const ratio = 2 ** (apart / 12);
+    const multiple = Math.round(ratio);
+    if (Math.abs(12 * Math.log2(ratio / multiple)) > 0.4) continue;
+    const share = S.SUBHARMONIC_SHARE[Math.min(multiple, S.SUBHARMONIC_SHARE.length - 1)]!;
+    if (frame.clarity[other]! >= share * frame.clarity[candidate]!) return true;
+  }
+  return false;
+}
+
+function registerCost(midi: number): number {
+  return (S.OCTAVE_DOWN_COST * (60 - Math.max(S.OCTAVE_COST_FROM, Math.min(S.OCTAVE_COST_TO, midi)))) / 12;
 }

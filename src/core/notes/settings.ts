@@ -4,6 +4,13 @@
 export const OBSERVATION_COST = 3;
 /** Each octave downwards costs this: nearly all pitch errors are downwards. */
 export const OCTAVE_DOWN_COST = 0.3;
+/** Within this range of pitches; outside it is no likelier error. */
+export const OCTAVE_COST_FROM = 36;
+export const OCTAVE_COST_TO = 76;
+/** A period that is a whole multiple of another candidate's is its subharmonic, and costs this, */
+export const SUBHARMONIC_COST = 0.8;
+/** if the shorter one's peak is at least this share of its own: twice, three times, four times and more. */
+export const SUBHARMONIC_SHARE: readonly number[] = [1, 1, 0.86, 0.9, 0.9];
 /** A frame with no pitch costs as much as a peak of this height at C4. */
 export const UNVOICED_CLARITY = 0.6;
 /** From pitch to none and back. */
@@ -12,6 +19,8 @@ export const VOICING_COST = 0.35;
 export const JUMP_COST = 0.3;
 export const JUMP_SEMITONE_COST = 0.02;
 export const JUMP_MOST = 0.7;
+/** Just after an attack jumps and voicing cost this share. */
+export const ATTACK_EASE = 0.3;
 /** Frames from a frame to the answer for it: 64 ms. */
 export const PATH_LAG = 8;
 
@@ -20,11 +29,49 @@ export const LOOK_AHEAD = 8;
 /** Attack: a flux peak above this, in nepers a bin, and above so many times the local median. */
 export const ATTACK_FLUX = 0.06;
 export const ATTACK_RATIO = 2;
+/** The foot of a slow attack: this share of the power it reaches in 40 ms (a tenth of the amplitude). */
+export const FOOT_SHARE = 0.01;
 /** Struck again on the same pitch: flux three times the median and energy up by a quarter (stack.md). */
 export const RESTRIKE_RATIO = 3;
 export const RESTRIKE_ENERGY = 1.25;
+/** So strong an attack is a new note whatever its pitch: struck strings and tongued winds have 0.2 to 3, 12 to 600. */
+export const STRONG_FLUX = 0.2;
+export const STRONG_RATIO = 10;
+/** Or a clear rise of both: soft strokes on low strings have 0.08 to 0.2, 12 to 40, and half as much energy again. */
+export const CLEAR_FLUX = 0.08;
+export const CLEAR_RATIO = 12;
+export const CLEAR_ENERGY = 1.4;
+/** Without a flux to speak of (flute): a dip so deep, filled again by so much within DIP_FRAMES, is a new breath. */
+export const DIP_DB = 4.5;
+export const DIP_RISE_DB = 5;
+export const DIP_FRAMES = 9;
+/** Frames count for the new note from here on, when their windows hold more of it than of the old one, */
+export const SETTLE_SECONDS = 0.012;
+/** and its pitch is judged up to here. */
+export const JUDGE_SECONDS = 0.064;
+/** A second attack sooner than this is the same stroke; a weaker one even twice as late. */
+export const REFRACTORY_SECONDS = 0.035;
+/** A legato note is no weaker than this under the peak of the note it leaves. */
+export const LEGATO_DROP_DB = 20;
 /** Two plateaus this many semitones apart are two notes. */
 export const PLATEAU_STEP = 0.6;
+/** Frames within so many semitones of the plateau's centre stand on it. */
+export const PLATEAU_REACH = 0.45;
+/** A new plateau is no wider than this. */
+export const PLATEAU_WIDTH = 0.3;
+/** A hammer-on, a pull-off or a slur does this share of its way within 24 ms; vibrato and bends do half at most. */
+export const HAMMER_SHARE = 0.62;
+/** Travel is timed between these shares of the step from either plateau. */
+export const TRAVEL_EDGE = 0.1;
+/** A slide does this share, from a note that stood this long and flat; a bend leaves sooner or goes slower. */
+export const SLIDE_SHARE = 0.45;
+export const SLIDE_STOOD = 0.08;
+/** Flat: so few semitones in the 64 ms before the move. */
+export const FLAT = 0.2;
+/** A release: the level falls so far within 48 ms. */
+export const RELEASE_DROP_DB = 8;
+/** A note begins this far above the quietest of late. */
+export const ABOVE_FLOOR_DB = 9;
 /** Frames a pitch must stand to be a plateau: 32 ms. */
 export const PLATEAU_FRAMES = 4;
 /** A note may go unvoiced for so many frames before it ends: 56 ms. */
@@ -33,4 +80,4 @@ export const GAP_FRAMES = 7;
 export const END_DROP_DB = 36;
 export const START_DROP_DB = 32;
 /** Shortest note, seconds. */
-export const SHORTEST_NOTE = 0.035;
+export const SHORTEST_NOTE = 0.04;
