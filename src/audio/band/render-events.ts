@@ -1,7 +1,8 @@
 /** Events of the band → samples, a stereo stem for each part. Pure but for the synthesiser it is handed. */
 import type { BandEvent, BandPart } from '../../core/band/events.ts';
 import type { Instruments } from '../../core/band/feels/feel.ts';
-import { partGain, partPan } from './mix.ts';
+import { mixOf } from './mix.ts';
+import { addRoom } from './room.ts';
 import { drumChannel, type Synth } from './synth.ts';
 
 /** Left and right, of equal length. */
@@ -82,9 +83,10 @@ function renderPart(
   const frameOf = (beat: number) => Math.round((beat - stretch.startBeat) * framesPerBeat);
   const commands = commandsOf(events, frameOf);
   const channel = channelOf[part];
+  const mix = mixOf(part, program);
   synth.reset();
   synth.program(channel, program);
-  synth.pan(channel, partPan[part]);
+  synth.pan(channel, mix.pan);
 
   const lastFrame = Math.max(frameOf(stretch.endBeat), commands.at(-1)?.frame ?? 0);
   const length = lastFrame + Math.ceil(longestTailSeconds * synth.sampleRate);
@@ -97,7 +99,8 @@ function renderPart(
     else synth.release(channel, event.midi);
   }
   synth.render([stem], at, length);
-  return finished(stem, partGain[part], lastFrame, synth.sampleRate);
+  addRoom(stem, mix.room, synth.sampleRate);
+  return finished(stem, mix.gain, lastFrame, synth.sampleRate);
 }
 
 /** Releases come before strikes on the same frame, so that a repeated key is struck anew. */

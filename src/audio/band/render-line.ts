@@ -11,8 +11,8 @@ const vibrato = {
   startsAfterSeconds: 0.25,
   growsSeconds: 0.3,
 } as const;
-/** The wheel moves this often: 1.3 ms at 48 kHz, finer than a wheel step is heard. */
-const wheelFrames = 64;
+/** The wheel moves this often: 2.7 ms at 48 kHz, finer than a wheel step is heard. */
+const wheelFrames = 128;
 const tailSeconds = 1.5;
 const channel = 0;
 /** Brings a firmly struck note near half of full scale, as a player sets a recording level. */
@@ -44,10 +44,14 @@ export function renderLine(
     synth.render([sound], at, start);
     synth.bend(channel, 0);
     synth.strike(channel, stroke.midi, stroke.velocity);
-    for (at = start; at < end; at = Math.min(end, at + wheelFrames)) {
-      const seconds = (at - start) / synth.sampleRate;
-      synth.bend(channel, bendAt(stroke, seconds, 60 / bpm));
-      synth.render([sound], at, Math.min(end, at + wheelFrames));
+    let wheel = 0;
+    for (at = start; at < end;) {
+      const semitones = bendAt(stroke, (at - start) / synth.sampleRate, 60 / bpm);
+      if (semitones !== wheel) synth.bend(channel, semitones);
+      wheel = semitones;
+      const next = Math.min(end, at + wheelFrames);
+      synth.render([sound], at, next);
+      at = next;
     }
     synth.release(channel, stroke.midi);
   });

@@ -76,9 +76,9 @@ export const rock: Feel = {
     { stepsPerBeat: 2, line: 'R-RR5-Ra', weight: 1 },
   ],
   chords: [
-    { stepsPerBeat: 2, line: 'X---x---', weight: 3 },
-    { stepsPerBeat: 2, line: 'X--x--x-', weight: 2 },
-    { stepsPerBeat: 2, line: 'X-------', weight: 2 },
+    { stepsPerBeat: 2, line: 'x---x---', weight: 3 },
+    { stepsPerBeat: 2, line: 'x--x--x-', weight: 2 },
+    { stepsPerBeat: 2, line: 'x-------', weight: 2 },
   ],
   addsNinths: false,
   bassGate: 0.88,

@@ -148,9 +148,9 @@ export const slowBlues: Feel = {
     { stepsPerBeat: 3, line: 'R--R-35--6-a', weight: 2 },
   ],
   chords: [
-    { stepsPerBeat: 3, line: 'o-----------', weight: 3 },
+    { stepsPerBeat: 3, line: 'x-----------', weight: 3 },
     { stepsPerBeat: 3, line: '..xx....xx..', weight: 2 },
-    { stepsPerBeat: 3, line: 'o-----..xx--', weight: 2 },
+    { stepsPerBeat: 3, line: 'x-----..xx--', weight: 2 },
   ],
   addsNinths: true,
   bassGate: 0.95,
