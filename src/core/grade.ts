@@ -16,11 +16,13 @@ import { findChanges, judgeChanges, type ChordChange } from './grading/landings.
 import { splitAtChanges } from './grading/length-parts.ts';
 import { tellNotes } from './grading/note-facts.ts';
 import { mixPalette } from './grading/palette.ts';
+import { landingLuck, noteLuck } from './grading/luck.ts';
 import { findPhrases, type PhraseBounds } from './grading/phrases.ts';
 import { isChordTone, isFlatThird } from './grading/roles.ts';
 import { palettePitchClasses } from './grading/scales.ts';
 import { LANDING_BEATS, LEAN_BEATS, PHRASE_GAP_BEATS, type GradeSettings } from './grading/settings.ts';
-import { eventShares, rotatedShares, type ToneEvent } from './grading/shares.ts';
+import { rotatedShares } from './grading/rotated-shares.ts';
+import { eventShares, type ToneEvent } from './grading/shares.ts';
 import { median } from './grading/statistics.ts';
 import { findThirds } from './grading/thirds.ts';
 import { tellTiming } from './grading/timing.ts';
@@ -59,7 +61,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   const rotated = rotatedShares(notes, strong, timeline, anticipationBeats, referenceHz);
   const shares = {
     landings: eventShares(landingEvents(landings, changes, notes), notes),
-    phraseEnds: eventShares(phraseEnds.filter(hasChord), notes),
+    phraseEnds: eventShares(noteEvents(phraseEnds), notes),
     ...rotated,
   };
   const ground = { notes, changes, landings, phraseEnds, strong, timeline, palette, leans: thirds.leans };
@@ -123,12 +125,24 @@ function landingEvents(
   changes: readonly ChordChange[],
   notes: readonly GradedNote[],
 ): readonly ToneEvent[] {
-  return landings.flatMap(({ note }, i) =>
-    note === null ? [] : [{ pitchClass: notes[note]!.pitchClass, chord: changes[i]!.chord }],
-  );
+  return landings.flatMap(({ note }, i) => {
+    const change = changes[i]!;
+    if (note === null) return [];
+    return [
+      {
+        pitchClass: notes[note]!.pitchClass,
+        chord: change.chord,
+        luck: (wanted, own) => landingLuck(change, notes, wanted, own),
+      },
+    ];
+  });
 }
 
-const hasChord = (note: GradedNote): note is GradedNote & ToneEvent => note.chord !== null;
+const noteEvents = (notes: readonly GradedNote[]): readonly ToneEvent[] =>
+  notes.flatMap((note) => {
+    const { pitchClass, chord } = note;
+    return chord === null ? [] : [{ pitchClass, chord, luck: (wanted, own) => noteLuck(note, wanted, own) }];
+  });
 
 function tellPhrase({ firstNote, lastNote }: PhraseBounds, notes: readonly GradedNote[]): Phrase {
   const last = notes[lastNote]!;

@@ -11,7 +11,9 @@ import { pitchClassShares } from './chance.ts';
 import type { GradedNote } from './graded-note.ts';
 import type { ChordChange } from './landings.ts';
 import { namedTones } from './tone-names.ts';
-import { holds, shareInside, toneMask } from './tone-sets.ts';
+import type { LuckEvent } from './shares.ts';
+import { landingLuck, noteLuck, type Wanted } from './luck.ts';
+import { ALL_TONES, holds, shareInside, toneMask } from './tone-sets.ts';
 
 /** What a take gives an aim to look at. */
 export interface AimGround {
@@ -25,12 +27,6 @@ export interface AimGround {
   readonly flatThirds: readonly GradedNote[];
   readonly timeline: Timeline;
   readonly palette: ReadonlySet<number>;
-}
-
-/** One event: met or not, and by luck how often. */
-export interface AimEvent {
-  readonly hit: boolean;
-  readonly chance: number;
 }
 
 /** The widest move that still is a step. */
@@ -52,21 +48,26 @@ export function isOver(aim: Aim, chord: Chord, key: Key): boolean {
 }
 
 /** All events of a take that an aim counts. */
-export function findAimEvents(aim: Aim, ground: AimGround): readonly AimEvent[] {
+export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[] {
   const { notes, timeline, palette } = ground;
   const own = pitchClassShares(notes);
   const maskFor = (names: readonly string[], chord: Chord) =>
     names.reduce((mask, name) => mask | namedTones(name, chord, timeline.key, palette), 0);
   const counted = (chord: Chord | null): chord is Chord => chord !== null && isOver(aim, chord, timeline.key);
 
-  const toneEvent = (pitchClass: number, chord: Chord): AimEvent => {
+  const wanted: Wanted = (chord) => {
     const mask = maskFor(aim.tones, chord);
-    const inside = holds(mask, pitchClass);
-    const luck = shareInside(own, mask);
-    return aim.test === 'is none of' ? { hit: !inside, chance: 1 - luck } : { hit: inside, chance: luck };
+    return aim.test === 'is none of' ? ALL_TONES & ~mask : mask;
   };
+  const toneEvent = (pitchClass: number, chord: Chord, fairChance: number): LuckEvent => ({
+    hit: holds(wanted(chord), pitchClass),
+    chance: shareInside(own, wanted(chord)),
+    fairChance,
+  });
   const toneEvents = (asked: readonly GradedNote[]) =>
-    asked.flatMap(({ pitchClass, chord }) => (counted(chord) ? [toneEvent(pitchClass, chord)] : []));
+    asked.flatMap((note) =>
+      counted(note.chord) ? [toneEvent(note.pitchClass, note.chord, noteLuck(note, wanted, own))] : [],
+    );
 
   switch (aim.events) {
     case 'notes':
@@ -79,7 +80,8 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly AimEvent[] 
       return ground.landings.flatMap((landing, i) => {
         const { chord } = ground.changes[i]!;
         const note = landing.note === null ? undefined : notes[landing.note];
-        return note !== undefined && counted(chord) ? [toneEvent(note.pitchClass, chord)] : [];
+        if (note === undefined || !counted(chord)) return [];
+        return [toneEvent(note.pitchClass, chord, landingLuck(ground.changes[i]!, notes, wanted, own))];
       });
     case 'bars':
       return gathered(timeline.beatsPerBar);
@@ -93,14 +95,12 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly AimEvent[] 
       return ground.landings.flatMap((landing, i) => {
         const { chord, fromChord } = ground.changes[i]!;
         if (landing.stepSemitones === null || fromChord === null || !counted(chord)) return [];
-        return [
-          { hit: landing.guideTone?.kind === 'resolved', chance: guideStepChance(own, fromChord, chord) },
-        ];
+        return [plainEvent(landing.guideTone?.kind === 'resolved', guideStepChance(own, fromChord, chord))];
       });
   }
 
   /** Bars or choruses in which something was played over the chords that count. */
-  function gathered(beats: number): readonly AimEvent[] {
+  function gathered(beats: number): readonly LuckEvent[] {
     const groups = new Map<number, GradedNote[]>();
     for (const note of notes) {
       if (!counted(note.chord)) continue;
@@ -109,17 +109,17 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly AimEvent[] 
     }
     return [...groups.values()].map((group) => {
       // "has one of" asks for any of its tones together, "has all of" for each by itself.
-      const wanted = aim.test === 'has all of' ? aim.tones.map((tone) => [tone]) : [aim.tones];
-      const hit = wanted.every((names) =>
+      const sets = aim.test === 'has all of' ? aim.tones.map((tone) => [tone]) : [aim.tones];
+      const hit = sets.every((names) =>
         group.some((note) => holds(maskFor(names, note.chord!), note.pitchClass)),
       );
       const luck = (names: readonly string[], note: GradedNote) =>
         shareInside(own, maskFor(names, note.chord!));
-      return { hit, chance: allMetChance(wanted, group, luck) };
+      return plainEvent(hit, allMetChance(sets, group, luck));
     });
   }
 
-  function moveEvent(note: GradedNote, chord: Chord): AimEvent {
+  function moveEvent(note: GradedNote, chord: Chord): LuckEvent {
     const near = own.map((share, pitchClass) =>
       circleDistance(pitchClass, note.pitchClass) <= STEP_SEMITONES ? share : 0,
     );
@@ -131,9 +131,12 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly AimEvent[] 
         holds(maskFor(aim.tones, arrived.chord), arrived.pitchClass)
       );
     });
-    return { hit, chance: shareInside(near, maskFor(aim.tones, chord)) };
+    return plainEvent(hit, shareInside(near, maskFor(aim.tones, chord)));
   }
 }
+
+/** An event for which the anticipation makes no difference worth reckoning. */
+const plainEvent = (hit: boolean, chance: number): LuckEvent => ({ hit, chance, fairChance: chance });
 
 /** Every b3, and every 3 that was bent up from one: both were a b3 to begin with. */
 function leaningNotes({ flatThirds, leans, notes }: AimGround): Set<GradedNote> {

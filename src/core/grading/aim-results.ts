@@ -21,12 +21,7 @@ export function judgeAims(tried: readonly Aim[], ground: AimGround): readonly Ai
 
 function judgeAim(aim: Aim, tried: boolean, ground: AimGround): AimResult {
   const events = findAimEvents(aim, ground);
-  const hits = events.filter((event) => event.hit).length;
-  const result = eventShare(
-    hits,
-    events.map((event) => event.chance),
-    aim.leastEvents,
-  );
+  const result = eventShare(events, aim.leastEvents);
   const verdict = verdictOf(aim, result, ground);
   const { id, name, task, shareToReach, leastEvents } = aim;
   return {
@@ -42,10 +37,10 @@ function judgeAim(aim: Aim, tried: boolean, ground: AimGround): AimResult {
   };
 }
 
-function verdictOf(aim: Aim, { share, of, tail }: Share, ground: AimGround): AimResult['verdict'] {
+function verdictOf(aim: Aim, { share, of, fairTail }: Share, ground: AimGround): AimResult['verdict'] {
   if (of === 0 && !chartHas(aim, ground)) return 'not in this chart';
   if (of < aim.leastEvents || share === null) return 'too short to tell';
-  const lucky = aim.againstLuck && (tail === null || tail >= LUCK);
+  const lucky = aim.againstLuck && (fairTail === null || fairTail >= LUCK);
   return share >= aim.shareToReach - ROUNDING && !lucky ? 'reached' : 'not yet';
 }
 

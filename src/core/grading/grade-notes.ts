@@ -36,6 +36,7 @@ function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: N
   const offsetBeat = timeline.beatMap.beatAt(heard.offsetSeconds);
   const change = timeline.nextChange(beat);
   const crosses = change !== null && offsetBeat > change.startBeat + BEAT_TOLERANCE;
+  const isEarly = crosses && change.startBeat - beat <= rules.anticipationBeats + BEAT_TOLERANCE;
   return {
     index,
     heard,
@@ -46,6 +47,10 @@ function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: N
     offsetBeat,
     chord,
     anticipates: attribution.change?.startBeat ?? null,
+    early:
+      isEarly && change.chord !== null && rules.anticipationBeats > 0
+        ? { beat: change.startBeat, chord: change.chord, from: timeline.chordAt(beat) }
+        : null,
     heldInto: crosses ? change.chord : null,
     degree: chord === null ? null : degreeOver(pitchClass, chord),
     role: chord === null ? null : roleOf(pitchClass, chord, rules.palette),

@@ -16,6 +16,8 @@ export interface GradedNote {
   readonly chord: Chord | null;
   /** The change it comes early for, as a beat; null when its chord is the one at its onset. */
   readonly anticipates: number | null;
+  /** The change it is early enough for, and sounds across, whether or not it fits the chord that arrives there. */
+  readonly early: { readonly beat: number; readonly chord: Chord; readonly from: Chord | null } | null;
   /** The chord it is still sounding over when the next change comes; null when it ends before. */
   readonly heldInto: Chord | null;
   readonly degree: string | null;

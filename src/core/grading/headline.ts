@@ -21,6 +21,6 @@ const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   'too short to tell': 'too short to tell',
 };
 
-function judgement({ verdict, tail }: Share): string {
-  return tail === null ? VERDICT_WORDS[verdict] : `${VERDICT_WORDS[verdict]} (${pValue(tail)})`;
+function judgement({ verdict, fairTail }: Share): string {
+  return fairTail === null ? VERDICT_WORDS[verdict] : `${VERDICT_WORDS[verdict]} (${pValue(fairTail)})`;
 }

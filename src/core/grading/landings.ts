@@ -114,8 +114,13 @@ const OPEN = {
   function: null,
 } as const;
 
-function isLanding(note: GradedNote, { span, untilBeat }: ChordChange): boolean {
-  if (note.anticipates !== null) return Math.abs(note.anticipates - span.startBeat) < BEAT_TOLERANCE;
+function isLanding(note: GradedNote, change: ChordChange): boolean {
+  if (note.anticipates === null) return isInLandingWindow(note, change);
+  return Math.abs(note.anticipates - change.span.startBeat) < BEAT_TOLERANCE;
+}
+
+/** Whether a note starts from a change to one beat after it, before the next one comes. */
+export function isInLandingWindow(note: GradedNote, { span, untilBeat }: ChordChange): boolean {
   const late = note.onsetBeat - span.startBeat;
   return (
     late >= -BEAT_TOLERANCE &&

@@ -64,6 +64,14 @@ export function upperTail(chances: readonly number[], hits: number): number {
   return Math.min(1, tail);
 }
 
+/** Chance of `hits` successes or fewer (the exact lower tail). */
+export function lowerTail(chances: readonly number[], hits: number): number {
+  const tail = poissonBinomial(chances)
+    .slice(0, Math.max(0, hits + 1))
+    .reduce((sum, weight) => sum + weight, 0);
+  return Math.min(1, tail);
+}
+
 /** Middle value, the mean of the two middle ones for an even count; null for none. */
 export function median(values: readonly number[]): number | null {
   if (values.length === 0) return null;

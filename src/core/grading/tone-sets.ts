@@ -5,6 +5,9 @@ import type { Chord } from '../music/chord.ts';
 export type ToneSet = 'thirds' | 'guideTones' | 'chordTones';
 export const toneSets: readonly ToneSet[] = ['thirds', 'guideTones', 'chordTones'];
 
+/** All twelve. */
+export const ALL_TONES = 0xfff;
+
 export const maskOf = (pitchClasses: Iterable<number>): number => {
   let mask = 0;
   for (const pitchClass of pitchClasses) mask |= 1 << pitchClass;

@@ -26,6 +26,11 @@ export const shareSchema = v.object({
   expected: v.nullable(v.pipe(v.number(), v.minValue(0))),
   /** The chance of as many hits or more (Poisson binomial, exact); null where the level comes from rotations. */
   tail: portion,
+  /**
+   * The same, allowing for the anticipation: an early note goes to the new chord only if it fits, which gives luck a
+   * second go. The verdict and the headline go by this one.
+   */
+  fairTail: portion,
   chanceBy: v.nullable(v.picklist(['own notes', 'rotations'])),
   verdict: verdictSchema,
 });

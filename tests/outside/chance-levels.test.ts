@@ -1,0 +1,135 @@
+/**
+ * Chance levels that are exact arithmetic (the check values of the grading's definition), and scales against a
+ * second library.
+ */
+import { Scale } from 'tonal';
+import { describe, expect, it } from 'vitest';
+import { MAJOR_PENTATONIC, MINOR_PENTATONIC } from '../../src/core/grading/scales.ts';
+import { toneMask, holds } from '../../src/core/grading/tone-sets.ts';
+import { parseChord } from '../../src/core/music/parse-chord.ts';
+import { gradeLine, TWELVE_BARS, type Played } from '../core/grading/line.ts';
+
+const TWELVE_NOTES = Array.from({ length: 12 }, (_, i) => i);
+const MAJOR_SCALE = [0, 2, 4, 5, 7, 9, 11];
+
+/** Every tone of a scale once in every bar, all equally long: a player as even as chance itself. */
+const evenly = (scale: readonly number[], bars: number): readonly Played[] =>
+  Array.from({ length: bars }, (_, bar) =>
+    scale.map((step, i): Played => [4 * bar + (4 * i) / scale.length, 4 / scale.length, 60 + step]),
+  ).flat();
+
+describe('scales', () => {
+  // tonal's chroma: a string of twelve 0s and 1s from the tonic up.
+  it.each([
+    ['C minor pentatonic', MINOR_PENTATONIC],
+    ['C major pentatonic', MAJOR_PENTATONIC],
+  ] as const)('%s', (name, steps) => {
+    const chroma = [...Scale.get(name).chroma];
+    expect(steps).toEqual(TWELVE_NOTES.filter((step) => chroma[step] === '1'));
+  });
+});
+
+describe('minor pentatonic over the chords of a blues', () => {
+  // Common practice; exact.
+  it.each([
+    ['C7', 3],
+    ['F7', 3],
+    ['G7', 2],
+  ])('%s holds %i of its tones, and not one is the third', (symbol, shared) => {
+    const chord = parseChord(symbol)!;
+    const inside = (set: 'chordTones' | 'thirds') =>
+      MINOR_PENTATONIC.filter((step) => holds(toneMask(chord, set), step)).length;
+    expect(inside('chordTones')).toBe(shared);
+    expect(inside('thirds')).toBe(0);
+  });
+});
+
+describe('even players over a form', () => {
+  // By hand: (7 bars of I x 3/5 + 3 of IV x 3/5 + 2 of V x 2/5) / 12 = 56.67 %, and so on.
+  it.each([
+    ['minor pentatonic', MINOR_PENTATONIC, 56.67, 0],
+    ['major pentatonic', MAJOR_PENTATONIC, 51.67, 16.67],
+    ['all twelve notes', TWELVE_NOTES, 33.33, 8.33],
+  ])('%s over the 12 bars: %#', (_, scale, chordTones, thirds) => {
+    const { allNotes, byLength } = gradeLine(TWELVE_BARS, evenly(scale, 12), { anticipationBeats: 0 }).shares;
+    for (const shares of [allNotes, byLength]) {
+      expect(100 * shares.chordTones.share!).toBeCloseTo(chordTones, 2);
+      expect(100 * shares.thirds.share!).toBeCloseTo(thirds, 2);
+      // Someone who plays every bar alike is chance itself: rotating the chart changes nothing.
+      expect(100 * shares.chordTones.chance!).toBeCloseTo(chordTones, 2);
+      expect(100 * shares.thirds.chance!).toBeCloseTo(thirds, 2);
+      expect(shares.chordTones.verdict).toBe('at chance');
+    }
+  });
+
+  it('major scale over ii V I I', () => {
+    const { allNotes } = gradeLine('| Dm7 | G7 | Cmaj7 | Cmaj7 |', evenly(MAJOR_SCALE, 4), {
+      anticipationBeats: 0,
+    }).shares;
+    expect(100 * allNotes.chordTones.share!).toBeCloseTo(57.14, 2);
+    expect(100 * allNotes.thirds.share!).toBeCloseTo(14.29, 2);
+    expect(100 * allNotes.chordTones.chance!).toBeCloseTo(57.14, 2);
+    expect(100 * allNotes.thirds.chance!).toBeCloseTo(14.29, 2);
+  });
+});
+
+describe('rotations of a toy chart, by hand', () => {
+  // | C | F | G | with C4 in bar 1, A4 in bar 2, B4 in bar 3: all three are chord tones.
+  // One bar on, | F | G | C |: C is the fifth of F, A is not in G, B is not in C: 1 of 3.
+  // Two bars on, | G | C | F |: C is not in G, A not in C, B not in F: 0 of 3. Mean of 1, 1/3 and 0: 4/9.
+  // Thirds: A over F and B over G are thirds (2 of 3); one bar on none; two bars on none. Mean 2/9.
+  it('takes the mean over every rotation by whole bars', () => {
+    const { allNotes } = gradeLine(
+      '| C | F | G |',
+      [
+        [0, 4, 60],
+        [4, 4, 69],
+        [8, 4, 71],
+      ],
+      {
+        anticipationBeats: 0,
+      },
+    ).shares;
+    expect(allNotes.chordTones).toMatchObject({
+      hits: 3,
+      of: 3,
+      share: 1,
+      chanceBy: 'rotations',
+      tail: null,
+    });
+    expect(allNotes.chordTones.chance).toBeCloseTo(4 / 9, 8);
+    expect(allNotes.thirds.share).toBeCloseTo(2 / 3, 8);
+    expect(allNotes.thirds.chance).toBeCloseTo(2 / 9, 8);
+    expect(allNotes.thirds.verdict).toBe('too short to tell');
+  });
+
+  // By length: the same line, but the A is held for two bars, half over F, half over G. Bars: C 1, A 2, no B.
+  // Played: C in C yes, A in F yes, A in G no: 2/3. One bar on (F G C): yes, no, no (A over C): 1/3.
+  // Two bars on (G C F): no, no, yes: 1/3. Mean 4/9.
+  it('cuts a note at the change it crosses', () => {
+    const { byLength } = gradeLine(
+      '| C | F | G |',
+      [
+        [0, 4, 60],
+        [4, 8, 69],
+      ],
+      { anticipationBeats: 0 },
+    ).shares;
+    expect(byLength.chordTones.hits).toBeCloseTo(4, 8); // seconds at 120 bpm: two bars
+    expect(byLength.chordTones.of).toBeCloseTo(6, 8);
+    expect(byLength.chordTones.chance).toBeCloseTo(4 / 9, 8);
+  });
+});
+
+describe('landings against the player’s own notes, by hand', () => {
+  // | C | G | with C4 a bar and B4 a bar: half the length is C, half is B. Over C (C E G) luck hits 1/2, over G (G B D)
+  // 1/2, so P(both) = 1/4. Thirds: over C nothing is E, over G B is 1/2; one third played: tail 1/2.
+  it('has the exact tail', () => {
+    const { landings } = gradeLine('| C | G |', [
+      [0, 4, 60],
+      [4, 4, 71],
+    ]).shares;
+    expect(landings.chordTones).toMatchObject({ hits: 2, of: 2, expected: 1, chance: 0.5, tail: 0.25 });
+    expect(landings.thirds).toMatchObject({ hits: 1, of: 2, expected: 0.5, chance: 0.25, tail: 0.5 });
+  });
+});
