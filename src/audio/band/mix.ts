@@ -1,7 +1,7 @@
 /**
  * The band's balance before anyone touches a level. Measured over a chorus of each feel with ffmpeg's ebur128
- * (loudness by ITU-R BS.1770), at these gains: bass -21 to -25 LUFS, drums from 2 above to 4 below it, chords
- * level with it to 4 below, the whole -17 to -22 LUFS with its highest peak at -1.8 dBFS. A laptop's speaker takes
+ * (loudness by ITU-R BS.1770), at these gains: bass -23 to -27 LUFS, drums from 2 above to 4 below it, chords
+ * level with it to 4 below, the whole -19 to -24 LUFS, its highest peak (a last bar) at -2 dBFS. A laptop's speaker takes
  * most of the bass away, so the bass may lead.
  */
 import type { BandPart } from '../../core/band/events.ts';
@@ -16,14 +16,14 @@ export interface PartMix {
 
 /** Chords stand a little aside, so that drums and bass keep the middle; a bass in a small room only booms. */
 const parts: Readonly<Record<BandPart, PartMix>> = {
-  drums: { gain: 1.34, pan: 0, room: 0.09 },
-  bass: { gain: 1.2, pan: 0, room: 0 },
-  chords: { gain: 0.8, pan: -0.25, room: 0.1 },
+  drums: { gain: 1.07, pan: 0, room: 0.09 },
+  bass: { gain: 0.96, pan: 0, room: 0 },
+  chords: { gain: 0.64, pan: -0.25, room: 0.1 },
   click: { gain: 1, pan: 0, room: 0 },
 };
 
 /** Chord instruments are recorded at their own levels; these bring them together. */
-const chordGain: Readonly<Record<number, number>> = { 4: 0.95, 17: 0.8, 24: 1.05, 27: 0.65 };
+const chordGain: Readonly<Record<number, number>> = { 4: 0.76, 17: 0.64, 24: 0.84, 27: 0.52 };
 
 export function mixOf(part: BandPart, program: number): PartMix {
   const mix = parts[part];
