@@ -18,15 +18,16 @@ const PAGE_BARS = 2;
 const REACH = 19;
 /** Marks and letters grow from this; smaller could not be read on a phone. */
 const SMALLEST_UNIT_PX = 26;
-/** How fast the page follows the register, per frame: slow enough to be calm. */
-const FOLLOW = 0.04;
-
+/** Where the page lies before anything was heard. */
+const MIDDLE_C = 60;
+/** How slowly the page follows the register, in beats: calm enough to be read. */
+const FOLLOW_BEATS = 0.5;
 /** Gaps shorter than this are the listener's, not the player's: a hair line goes on through them. */
 const LIFT_BEATS = 0.4;
 /** Widths of the pen in units: where the chord names the tone, elsewhere, and through a gap. */
 const PEN = { ashore: 0.17, atSea: 0.07, gap: 0.04 } as const;
-/** How quickly the pen swings over to a new height, per frame: it has weight, and draws slopes, not stairs. */
-const SWING = 0.3;
+/** How long the pen takes to swing over to a new height, in beats: it has weight, and draws slopes, not stairs. */
+const SWING_BEATS = 0.05;
 
 interface Page {
   readonly fromBeat: number;
@@ -54,7 +55,8 @@ export class CrossingPen {
   #page: Page = { fromBeat: 0, toBeat: 1, shore: false };
   #changedAt = 0;
   #lastChord: string | null = null;
-  #middle: number | null = null;
+  #lastBeat = -Infinity;
+  #middle = NaN;
   #penMidi = NaN;
 
   /** Takes the moment in; `beatsPerBar` is the chart's. */
@@ -69,13 +71,13 @@ export class CrossingPen {
     if (Math.abs(page.fromBeat - this.#page.fromBeat) > 0.25) this.#count = 0;
     this.#page = page;
     const midi = live.note?.midi ?? NaN;
+    const sinceBeats = Math.max(0, live.beat - this.#lastBeat);
+    this.#lastBeat = live.beat;
     if (!Number.isNaN(midi)) {
-      this.#middle = this.#middle === null ? midi : this.#middle + (midi - this.#middle) * FOLLOW;
+      this.#middle = lean(this.#middle, midi, sinceBeats / FOLLOW_BEATS);
+      this.#penMidi = lean(this.#penMidi, midi, sinceBeats / SWING_BEATS);
     }
     if (this.#count === MOST_POINTS) return;
-    if (!Number.isNaN(midi)) {
-      this.#penMidi = Number.isNaN(this.#penMidi) ? midi : this.#penMidi + (midi - this.#penMidi) * SWING;
-    }
     this.#beats[this.#count] = live.beat;
     this.#midis[this.#count] = Number.isNaN(midi) ? NaN : this.#penMidi;
     this.#ashore[this.#count] = isAshore(live.note?.role ?? null) ? 1 : 0;
@@ -93,7 +95,7 @@ export class CrossingPen {
   ): void {
     const unit = Math.max(SMALLEST_UNIT_PX, Math.min(width / 12, height / 7));
     const right = width - unit * 1.7;
-    const middle = this.#middle ?? 60;
+    const middle = Number.isNaN(this.#middle) ? MIDDLE_C : this.#middle;
     const { fromBeat, toBeat, shore } = this.#page;
     const left = unit * 0.7;
     const xOf = (beat: number) => left + ((beat - fromBeat) / (toBeat - fromBeat)) * (right - left);
@@ -120,24 +122,33 @@ export class CrossingPen {
     context.strokeStyle = inks.ink;
     context.lineCap = 'round';
     context.lineJoin = 'round';
+    // One path for each stretch of one width: a page has hundreds of points.
     let last = -1;
+    let width = 0;
     for (let i = 0; i < this.#count; i += 1) {
       const midi = this.#midis[i] ?? NaN;
       if (Number.isNaN(midi)) continue;
       const beat = this.#beats[i] ?? 0;
       const lastBeat = this.#beats[last] ?? -Infinity;
-      if (beat - lastBeat < LIFT_BEATS) {
-        const width = last < i - 1 ? PEN.gap : this.#ashore[i] === 1 ? PEN.ashore : PEN.atSea;
+      const joined = beat - lastBeat < LIFT_BEATS;
+      const wanted = !joined ? 0 : last < i - 1 ? PEN.gap : this.#ashore[i] === 1 ? PEN.ashore : PEN.atSea;
+      if (wanted !== width) {
+        if (width > 0) context.stroke();
+        width = wanted;
         context.lineWidth = unit * width;
         context.beginPath();
-        context.moveTo(xOf(lastBeat), yOf(this.#midis[last] ?? midi));
-        context.lineTo(xOf(beat), yOf(midi));
-        context.stroke();
+        if (joined) context.moveTo(xOf(lastBeat), yOf(this.#midis[last] ?? midi));
       }
+      if (joined) context.lineTo(xOf(beat), yOf(midi));
       last = i;
     }
+    if (width > 0) context.stroke();
   }
 }
+
+/** Moves a value towards another, the further the longer; a value that is not there yet jumps. */
+const lean = (from: number, to: number, shareOfTime: number): number =>
+  Number.isNaN(from) ? to : from + (to - from) * (1 - Math.exp(-shareOfTime));
 
 function drawBeats(
   context: CanvasRenderingContext2D,

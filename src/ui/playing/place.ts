@@ -3,6 +3,7 @@ import type { Live } from '../../state/session.svelte.ts';
 
 export class PlaceMark {
   #bar: HTMLElement | null = null;
+  #played: HTMLElement | null = null;
   #index = -1;
 
   /** Moves to where `live` is; `list` is the form's list of bars. */
@@ -12,15 +13,17 @@ export class PlaceMark {
       this.#leave();
       this.#index = index;
       this.#bar = index < 0 ? null : list.querySelector<HTMLElement>(`[data-bar="${index}"]`);
+      this.#played = this.#bar?.querySelector<HTMLElement>('.played') ?? null;
       this.#bar?.setAttribute('aria-current', 'true');
       this.#bringIntoView(list);
     }
-    this.#bar?.style.setProperty('--place', Math.min(1, live.beatInBar / beatsPerBar).toFixed(4));
+    if (this.#played !== null)
+      this.#played.style.transform = `scaleX(${Math.min(1, live.beatInBar / beatsPerBar)})`;
   }
 
   #leave(): void {
     this.#bar?.removeAttribute('aria-current');
-    this.#bar?.style.removeProperty('--place');
+    if (this.#played !== null) this.#played.style.transform = '';
   }
 
   /** A long form scrolls by rows so that the row being played is in sight, with the one before it where it fits. */
