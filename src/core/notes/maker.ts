@@ -119,7 +119,6 @@ export class NoteMaker {
     while (there > open.from + 1 && Math.abs(track.midi(there - 1) - pitch) < near) there--;
     let left = there - 1;
     while (left > open.from && !(Math.abs(track.midi(left) - open.pitch) < near)) left--;
-    const travel = track.seconds(there) - track.seconds(left);
     const since = open.plateauFrom === open.from ? open.onsetSeconds : track.seconds(open.plateauFrom);
     const stood = track.seconds(left) - since;
     const whole = Math.min(this.#extremes(left - 6, there + 5), Math.abs(step) + 1);
