@@ -7,6 +7,7 @@ import { bad, good, type Outcome } from '../core/outcome.ts';
 import { explainBar } from '../core/report/explain.ts';
 import type { Report } from '../core/report/schema.ts';
 import { reportText } from '../core/report/text.ts';
+import type { Answer } from './answer.ts';
 import type { GradeOrder } from './args.ts';
 import { openFile } from './file-source.ts';
 import type { Progress } from './progress.ts';
@@ -58,7 +59,7 @@ async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<Ta
 }
 
 /** Grades as ordered. The chords are read before the sound, so that a slip there costs no waiting. */
-export async function gradeFile(order: GradeOrder, progress: Progress): Promise<Outcome<Graded>> {
+export async function gradeFile(order: GradeOrder, progress: Progress): Promise<Answer<Graded>> {
   const timeline = readTimeline(order);
   if (!timeline.ok) return timeline;
   const aims: Aim[] = [];

@@ -16,6 +16,16 @@ const WRONG_USAGE = 2;
 const say = (text: string) => process.stdout.write(`${text}\n`);
 const tell = (text: string) => process.stderr.write(`${text}\n`);
 
+function refuse(sentence: string): number {
+  tell(sentence);
+  return CANNOT_GRADE;
+}
+
+function usage(sentence: string): number {
+  tell(`${sentence}\n\n${SHORT_USAGE}`);
+  return WRONG_USAGE;
+}
+
 async function follow(order: Order): Promise<number> {
   switch (order.command) {
     case 'help':
@@ -32,10 +42,7 @@ async function follow(order: Order): Promise<number> {
       return 0;
     case 'grade': {
       const graded = await gradeFile(order, showProgress(process.stderr));
-      if (!graded.ok) {
-        tell(graded.sentence);
-        return CANNOT_GRADE;
-      }
+      if (!graded.ok) return 'wrongUsage' in graded ? usage(graded.sentence) : refuse(graded.sentence);
       graded.value.warnings.forEach(tell);
       say(graded.value.page);
       return 0;
@@ -45,9 +52,7 @@ async function follow(order: Order): Promise<number> {
 
 async function main(): Promise<number> {
   const order = readArgs(process.argv.slice(2));
-  if (order.ok) return follow(order.value);
-  tell(`${order.sentence}\n\n${SHORT_USAGE}`);
-  return WRONG_USAGE;
+  return order.ok ? follow(order.value) : usage(order.sentence);
 }
 
 // A reader that has seen enough (`| head`) closes the pipe: no fault of anybody's.

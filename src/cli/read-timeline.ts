@@ -7,6 +7,7 @@ import { readBeatsCsv } from '../core/files/beats-csv.ts';
 import { decodeText } from '../core/files/text.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import type { GradeOrder } from './args.ts';
+import { wrongUsage, type Answer } from './answer.ts';
 import { diskSentence } from './file-source.ts';
 
 /** Text of a file; null where there is no file of that name. */
@@ -32,7 +33,7 @@ const lowerFirst = (sentence: string) => sentence.charAt(0).toLowerCase() + sent
 
 type Chosen<Kind> = Extract<GradeOrder['under'], { readonly kind: Kind }>;
 
-function fromChart(order: GradeOrder, under: Chosen<'chart'>): Outcome<Timeline> {
+function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<Timeline> {
   const file = looksLikeChart(under.chart) ? good(null) : textOfFile(under.chart);
   if (!file.ok) return file;
   const chart = readChartArgument(
@@ -42,10 +43,13 @@ function fromChart(order: GradeOrder, under: Chosen<'chart'>): Outcome<Timeline>
   if (!chart.ok) {
     if (file.value !== null) return bad(`${under.chart} can't be read as a chart: ${chart.sentence}`);
     if (looksLikeChart(under.chart)) return chart;
-    return bad(`"${under.chart}" is no file, and as a chart it can't be read: ${lowerFirst(chart.sentence)}`);
+    return bad(
+      `"${under.chart}" is neither a file nor a chart; write bars like "| G7 | C7 |", ` +
+        'or name a form like "form:minor blues in A" (landfall forms lists them).',
+    );
   }
   const bpm = under.bpm ?? chart.value.bpm;
-  if (bpm === null) return bad('The chart has no tempo of its own; give --tempo.');
+  if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
   return good(
     timelineFromTempo(order.key ? { ...chart.value, key: order.key } : chart.value, {
       bpm,
@@ -70,5 +74,5 @@ function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<Timeline>
 }
 
 /** Lays the chords on time as the order says. */
-export const readTimeline = (order: GradeOrder): Outcome<Timeline> =>
+export const readTimeline = (order: GradeOrder): Answer<Timeline> =>
   order.under.kind === 'chart' ? fromChart(order, order.under) : fromBeats(order, order.under);

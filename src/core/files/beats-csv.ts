@@ -1,14 +1,9 @@
 /** A beat map as a table: header `time,chord`, a row a beat; an empty chord means that the last one goes on. */
+import type { BeatRow } from '../chart/build-timeline.ts';
 import { bad, good, type Outcome } from '../outcome.ts';
 import { numberIn, readTable } from './table.ts';
 
 export const BEAT_COLUMNS = ['time', 'chord'] as const;
-
-export interface BeatRow {
-  readonly timeSeconds: number;
-  /** As written; empty where the chord before it goes on. */
-  readonly chord: string;
-}
 
 /**
  * Reads a list of beats. Times must rise; whether the chords can be read is the chart's affair.

@@ -25,7 +25,7 @@ const CANCELLED_SHARE = 10 ** (-12 / 10);
 
 function powerOf(samples: Float32Array): number {
   let power = 0;
-  for (let k = 0; k < samples.length; k++) power += samples[k]! * samples[k]!;
+  for (const sample of samples) power += sample * sample;
   return power;
 }
 

@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readArgs } from '../../src/cli/args.ts';
+
+const order = (...args: string[]) => {
+  const read = readArgs(args);
+  if (!read.ok) throw new Error(read.sentence);
+  return read.value;
+};
+const sentence = (...args: string[]) => {
+  const read = readArgs(args);
+  return read.ok ? 'was taken' : read.sentence;
+};
+
+describe('the words of the command line', () => {
+  it('become an order', () => {
+    expect(
+      order(
+        ...['grade', 'take.wav', '--chart', '| C7 |', '--tempo', '96.5', '--meter', '12/8', '--swing=0.66'],
+        ...[
+          '--first-beat',
+          '-0.25',
+          '--reference',
+          'auto',
+          '--anticipation',
+          '0',
+          '--json',
+          '--key',
+          'A minor',
+        ],
+        ...[
+          '--instrument',
+          'guitar',
+          '--aim',
+          'one.json',
+          '--aim',
+          'add-the-sixth',
+          '--palette',
+          'Blues scale',
+        ],
+      ),
+    ).toMatchObject({
+      command: 'grade',
+      file: 'take.wav',
+      under: { kind: 'chart', chart: '| C7 |', bpm: 96.5, firstBeatSeconds: -0.25 },
+      meter: { written: '12/8' },
+      swing: 0.66,
+      referenceHz: 'auto',
+      anticipationBeats: 0,
+      key: { tonic: 'A', mode: 'minor' },
+      instrument: { id: 'guitar' },
+      aims: ['one.json', 'add-the-sixth'],
+      palette: 'blues scale',
+      json: true,
+    });
+  });
+
+  it('leave out what was not given', () => {
+    expect(order('grade', 'line.csv', '--beats', 'beats.csv')).toMatchObject({
+      under: { kind: 'beats', file: 'beats.csv' },
+      swing: null,
+      referenceHz: 440,
+      anticipationBeats: null,
+      json: false,
+    });
+  });
+
+  it('take a file whose name begins with a dash behind --', () => {
+    expect(order('grade', '--beats', 'b.csv', '--', '-take.wav')).toMatchObject({ file: '-take.wav' });
+  });
+
+  it('ask for help before all else', () => {
+    expect(order('grade', '--help')).toMatchObject({ command: 'help' });
+    expect(order('-h')).toMatchObject({ command: 'help' });
+    expect(order('--version')).toMatchObject({ command: 'version' });
+  });
+
+  const chart = ['grade', 'x', '--chart', '| C |'];
+  it.each<[RegExp, string[]]>([
+    [/Say what to do/, []],
+    [/no command "play"/, ['play']],
+    [/no option --loud/, ['grade', 'x', '--loud']],
+    [/no option -x/, ['grade', '-x']],
+    [/which file/, ['grade']],
+    [/--chart with --tempo, or --beats/, ['grade', 'x']],
+    [/not both/, [...chart, '--beats', 'b.csv']],
+    [/--tempo has no meaning with --beats/, ['grade', 'x', '--beats', 'b.csv', '--tempo', '90']],
+    [/One file at a time.*"y"/, ['grade', 'x', 'y', '--beats', 'b.csv']],
+    [/--tempo needs a value/, [...chart, '--tempo']],
+    [/--tempo needs a value/, [...chart, '--tempo', '--json']],
+    [/--tempo is given twice/, [...chart, '--tempo', '90', '--tempo', '91']],
+    [/--json takes no value/, [...chart, '--json=yes']],
+    ...['0', '-90', 'NaN', 'abc', 'Infinity', '1e9', '', '19.9', '401', '0x60'].map<[RegExp, string[]]>(
+      (tempo) => [/--tempo must be a number from 20 to 400 beats a minute/, [...chart, '--tempo', tempo]],
+    ),
+    [/--swing must be a number from 0.5 to 0.75/, [...chart, '--swing', '0.8']],
+    [/--reference must be a number from 380 to 500 Hz, or auto/, [...chart, '--reference', '0']],
+    [/--anticipation must be a number from 0 to 1 beats/, [...chart, '--anticipation', '-0.5']],
+    [/--first-beat must be a number/, [...chart, '--first-beat', 'soon']],
+    [/--meter must be one of 4\/4/, [...chart, '--meter', '4']],
+    [/--key must be a key/, [...chart, '--key', 'H']],
+    [/--palette must be one of both pentatonics/, [...chart, '--palette', 'grey']],
+    [/--instrument must be one/, [...chart, '--instrument', 'kazoo']],
+    [/--explain must be a number from 1/, [...chart, '--explain', '0']],
+    [/--json or --explain/, [...chart, '--explain', '1', '--json']],
+    [/takes no file/, ['forms', 'x']],
+  ])('%s', (reason, args) => {
+    expect(sentence(...args)).toMatch(reason);
+    expect(sentence(...args)).toMatch(/\.$/);
+  });
+
+  it('of any kind never throw', () => {
+    const word = fc.oneof(
+      fc.constantFrom('grade', 'forms', '--chart', '--tempo', '--json', '--', '-', '--=', '--beats', '-1'),
+      fc.string(),
+    );
+    fc.assert(
+      fc.property(fc.array(word, { maxLength: 8 }), (args) => {
+        expect(() => readArgs(args)).not.toThrow();
+      }),
+      { numRuns: 2000, seed: 5 },
+    );
+  });
+});

@@ -1,0 +1,308 @@
+/** The built command line as a process of its own: what it prints where, and what it ends with. */
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { chmodSync, closeSync, mkdirSync, openSync, readFileSync, truncateSync, writeSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readReport } from '../../src/core/report/schema.ts';
+import { writeWav } from '../../src/core/files/write-wav.ts';
+import { build, fixture, landfall, LANDFALL, scratch } from './built.ts';
+
+beforeAll(build, 120_000);
+const files = scratch();
+afterAll(files.dispose);
+
+const CHART = ['--chart', '| A7 | D7 |', '--tempo', '120'];
+const NOTES = 'onset,duration,pitch\n0,0.5,69\n0.5,0.5,73\n2,0.5,74\n2.5,1,78\n';
+
+/** Exit 1: nothing on standard output, one sentence on standard error. */
+function expectRefusal(result: ReturnType<typeof landfall>, reason: RegExp) {
+  expect(result).toMatchObject({ status: 1, stdout: '' });
+  expect(result.stderr).toMatch(reason);
+  expect(result.stderr.trimEnd().split('\n')).toHaveLength(1);
+  expect(result.stderr).toMatch(/\.\n$/);
+}
+
+/** Exit 2: a sentence and the short usage on standard error. */
+function expectUsage(result: ReturnType<typeof landfall>, reason: RegExp) {
+  expect(result).toMatchObject({ status: 2, stdout: '' });
+  expect(result.stderr.split('\n')[0]).toMatch(reason);
+  expect(result.stderr).toContain('Usage: landfall grade FILE');
+}
+
+function expectReport(result: ReturnType<typeof landfall>) {
+  expect(result.status).toBe(0);
+  const report = readReport(JSON.parse(result.stdout));
+  if (!report.ok) throw new Error(report.sentence);
+  return report.value;
+}
+
+describe('landfall', () => {
+  it('tells how it is used', () => {
+    const help = landfall('--help');
+    expect(help).toMatchObject({ status: 0, stderr: '' });
+    expect(help.stdout).toContain('--chart TEXT|FILE');
+    for (const line of help.stdout.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  });
+
+  it('tells its version', () => {
+    const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
+      version: string;
+    };
+    expect(landfall('--version')).toEqual({ status: 0, stdout: `${version}\n`, stderr: '' });
+  });
+
+  it('lists the forms, each of which can be taken', () => {
+    const forms = JSON.parse(landfall('forms', '--json').stdout) as { name: string }[];
+    expect(forms.length).toBeGreaterThan(8);
+    const page = landfall('forms').stdout;
+    for (const { name } of forms) expect(page).toContain(name);
+    const line = files.file('line.csv', NOTES);
+    const report = expectReport(
+      landfall('grade', line, '--chart', `form:${forms[0]!.name} in Bb`, '--tempo', '90', '--json'),
+    );
+    expect(report.timeline.key.tonic).toBe('Bb');
+  });
+
+  it('prints the schema of the report as JSON', () => {
+    const schema = JSON.parse(landfall('schema').stdout) as { required: string[] };
+    expect(schema.required).toEqual(expect.arrayContaining(['format', 'notes', 'landings', 'summary']));
+  });
+
+  it('is executable and starts by its first line', () => {
+    expect(execFileSync(LANDFALL, ['--version'], { encoding: 'utf8' })).toMatch(/^\d+\.\d+\.\d+\n$/);
+  });
+
+  it.each([
+    [/Say what to do/, []],
+    [/no command/, ['play']],
+    [/--tempo must be a number from 20 to 400/, ['grade', 'x', '--chart', '| C |', '--tempo', '0']],
+    [/--chart with --tempo, or --beats/, ['grade', 'x']],
+    [/give --tempo/, ['grade', 'x', '--chart', '| C |']],
+  ])('called wrongly ends with 2: %s', (reason, args) => {
+    expectUsage(landfall(...args), reason);
+  });
+});
+
+describe('landfall grade', () => {
+  it('grades a list of notes: the page, and the report alone with --json', () => {
+    const line = files.file('line.csv', NOTES);
+    const page = landfall('grade', line, ...CHART);
+    expect(page).toMatchObject({ status: 0, stderr: '' });
+    expect(page.stdout).toContain('4 notes over 2 bars');
+    const report = expectReport(landfall('grade', line, ...CHART, '--json'));
+    expect(report.source).toEqual({ kind: 'notes', durationSeconds: 3.5, sampleRate: null });
+    expect(report.notes.map(({ chord, degree, role }) => [chord, degree, role])).toEqual([
+      ['A7', '1', 'root'],
+      ['A7', '3', 'third'],
+      ['D7', '1', 'root'],
+      ['D7', '3', 'third'],
+    ]);
+    expect(report.summary).toMatchObject({ notes: 4, chordToneShare: 1, thirdShare: 0.5 });
+  });
+
+  it('takes a chart from a file and grades the same', () => {
+    const line = files.file('line.csv', NOTES);
+    const chart = files.file('chart.txt', 'tempo: 120\n| A7 | D7 |\n');
+    const fromFile = expectReport(landfall('grade', line, '--chart', chart, '--json'));
+    const fromText = expectReport(landfall('grade', line, ...CHART, '--json'));
+    expect({ ...fromFile, timeline: null }).toEqual({ ...fromText, timeline: null });
+    expect(fromFile.timeline.spans).toEqual(fromText.timeline.spans);
+  });
+
+  it('takes a list of beats', () => {
+    const line = files.file('line.csv', NOTES);
+    const rows = Array.from({ length: 8 }, (_, k) => `${k * 0.5},${['A7', '', '', '', 'D7'][k] ?? ''}`);
+    const beats = files.file('beats.csv', `time,chord\n${rows.join('\n')}\n`);
+    const report = expectReport(landfall('grade', line, '--beats', beats, '--json'));
+    expect(report.timeline.bpm).toBeNull();
+    expect(report.notes.map(({ chord }) => chord)).toEqual(['A7', 'A7', 'D7', 'D7']);
+  });
+
+  it('leaves notes without a chord outside every share', () => {
+    const line = files.file('line.csv', NOTES);
+    const report = expectReport(
+      landfall('grade', line, '--chart', '| N.C. | D7 |', '--tempo', '120', '--first-beat', '0.25', '--json'),
+    );
+    expect(report.notes.slice(0, 2).map(({ chord, degree, role }) => [chord, degree, role])).toEqual([
+      [null, null, null],
+      [null, null, null],
+    ]);
+    expect(report.summary.notes).toBe(report.notes.filter(({ chord }) => chord !== null).length);
+  });
+
+  it.each(['pluck.mp3', 'pluck.ogg', 'pluck.flac'])('hears A3 and C#4 in %s', (name) => {
+    const report = expectReport(landfall('grade', fixture(name), ...CHART, '--json'));
+    expect(report.source).toMatchObject({ kind: 'audio', sampleRate: 22_050 });
+    expect(report.source.durationSeconds).toBeCloseTo(0.5, 3);
+    expect(report.notes.map((note) => note.name)).toEqual(['A3', 'C#4']);
+    expect(report.notes[0]!.onsetSeconds).toBeCloseTo(0.1, 1);
+  });
+
+  it('explains a bar', () => {
+    const line = files.file('line.csv', NOTES);
+    const explained = landfall('grade', line, ...CHART, '--explain', '2');
+    expect(explained.status).toBe(0);
+    expect(explained.stdout).toMatch(/3 of D7, the third/);
+    expectRefusal(landfall('grade', line, ...CHART, '--explain', '3'), /2 bars and no bar 3/);
+  });
+
+  it('measures an aim of a file, and refuses one that is none', () => {
+    const line = files.file('line.csv', NOTES);
+    const report = expectReport(landfall('grade', line, ...CHART, '--aim', 'third-on-arrival', '--json'));
+    expect(report.aims[0]).toMatchObject({ id: 'third-on-arrival' });
+    expectRefusal(
+      landfall('grade', line, ...CHART, '--aim', files.file('aim.json', '{}')),
+      /aim\.json: .*can't be read/,
+    );
+    expectRefusal(landfall('grade', line, ...CHART, '--aim', line), /line\.csv is not the JSON/);
+    expectRefusal(landfall('grade', line, ...CHART, '--aim', 'win'), /"win" is neither/);
+  });
+
+  it('says what it mended beside the report, not in it', () => {
+    const tone = Int16Array.from(
+      { length: 16_000 },
+      (_, k) => 12_000 * Math.sin((2 * Math.PI * 220 * k) / 16_000),
+    );
+    const cut = writeWav(tone, 16_000).subarray(0, 30_000);
+    const result = landfall('grade', files.file('cut.wav', cut), ...CHART, '--json');
+    expect(result.stderr).toMatch(/^.*cut\.wav is cut short: .*what is there was taken\.\n$/);
+    expect(expectReport(result).source.durationSeconds).toBeLessThan(1);
+    expect(landfall('grade', fixture('nan.wav'), ...CHART, '--json').stderr).toMatch(
+      /3 samples that are not a usable number/,
+    );
+  });
+});
+
+describe('what can not be graded ends with 1 and one sentence', () => {
+  it.each<[string, RegExp, () => string]>([
+    ['no file', /absent\.wav can't be read: there is no such file/, () => join(files.folder, 'absent.wav')],
+    ['a folder', /it is a folder/, () => files.folder],
+    ['an empty file', /empty\.wav is empty/, () => files.file('empty.wav', '')],
+    ['text', /diary\.wav is text/, () => files.file('diary.wav', 'Dear diary, practised today.\n')],
+    [
+      'a picture',
+      /photo\.wav is a picture \(PNG\)/,
+      () => files.file('photo.wav', Uint8Array.of(0x89, 80, 78, 71, 13, 10, 26, 10)),
+    ],
+    [
+      'a header and no more',
+      /head\.wav.*no samples/,
+      () => files.file('head.wav', readFileSync(fixture('s16.wav')).subarray(0, 44)),
+    ],
+    [
+      'a table with a slip',
+      /slip\.csv, line 3: the pitch "high"/,
+      () => files.file('slip.csv', 'onset,duration,pitch\n0,1,60\n1,1,high\n'),
+    ],
+    [
+      'a table of no notes',
+      /none\.csv has a header and no notes/,
+      () => files.file('none.csv', 'onset,duration,pitch\n'),
+    ],
+    ['a list of beats', /b\.csv is a list of beats/, () => files.file('b.csv', 'time,chord\n0,C\n1,\n')],
+    ['a damaged MIDI file', /d\.mid is a damaged MIDI file/, () => files.file('d.mid', 'MThd\0\0\0\x06\0\0')],
+  ])('%s', (_, reason, make) => {
+    expectRefusal(landfall('grade', make(), ...CHART), reason);
+  });
+
+  it('a file that may not be read', (context) => {
+    const path = files.file('secret.wav', readFileSync(fixture('s16.wav')));
+    chmodSync(path, 0);
+    // The administrator may read everything.
+    if (process.getuid?.() === 0) context.skip();
+    expectRefusal(landfall('grade', path, ...CHART), /not allowed/);
+  });
+
+  it.each([
+    ['one bad symbol', /Bar 2: “Hmm” can't be read as a chord/, '| C7 | Hmm |'],
+    ['a form that is none', /no form “waltz”; the forms are/, 'form:waltz in C'],
+    ['neither file nor chart', /"chart\.text" is neither a file nor a chart/, 'chart.text'],
+  ])('a chart: %s', (_, reason, chart) => {
+    expectRefusal(
+      landfall('grade', files.file('line.csv', NOTES), '--chart', chart, '--tempo', '120'),
+      reason,
+    );
+  });
+
+  it('a chart in a file, named', () => {
+    const chart = files.file('bad.txt', '| C7 | Hmm |\n');
+    expectRefusal(
+      landfall('grade', files.file('line.csv', NOTES), '--chart', chart, '--tempo', '120'),
+      /bad\.txt can't be read as a chart: Bar 2: “Hmm”/,
+    );
+    mkdirSync(join(files.folder, 'charts'));
+    expectRefusal(
+      landfall(
+        'grade',
+        files.file('line.csv', NOTES),
+        '--chart',
+        join(files.folder, 'charts'),
+        '--tempo',
+        '120',
+      ),
+      /charts can't be read: it is a folder/,
+    );
+  });
+
+  it.each([
+    [/absent\.csv can't be read/, null],
+    [/b\.csv, line 3.*does not come after/, 'time,chord\n1,C\n0,F\n'],
+    [/b\.csv: row 2 of the beats: “Hmm”/, 'time,chord\n1,C\n2,Hmm\n'],
+    [/b\.csv has no column "chord"/, 'time,chords\n1,C\n2,F\n'],
+  ])('beats: %s', (reason, text) => {
+    const path = text === null ? join(files.folder, 'absent.csv') : files.file('b.csv', text);
+    expectRefusal(landfall('grade', files.file('line.csv', NOTES), '--beats', path), reason);
+  });
+});
+
+describe('landfall among other programs', () => {
+  it('reads a take from a pipe', () => {
+    const command = `cat "${fixture('pluck.flac')}" | "${LANDFALL}" grade /dev/stdin --chart '| A7 |' --tempo 120 --json`;
+    const { status, stdout } = spawnSync('sh', ['-c', command], { encoding: 'utf8' });
+    expect(status).toBe(0);
+    expect((JSON.parse(stdout) as { notes: unknown[] }).notes).toHaveLength(2);
+  });
+
+  it('ends quietly when its reader has seen enough', async () => {
+    const rows = Array.from({ length: 5000 }, (_, k) => `${k / 4},0.2,${60 + (k % 12)}`);
+    const line = files.file('long.csv', `onset,duration,pitch\n${rows.join('\n')}\n`);
+    const child = spawn(process.execPath, [LANDFALL, 'grade', line, ...CHART, '--json']);
+    let errors = '';
+    child.stderr.on('data', (data: Buffer) => (errors += data.toString()));
+    child.stdout.once('data', () => child.stdout.destroy());
+    const code = await new Promise((resolve) => child.on('close', resolve));
+    expect(errors).toBe('');
+    expect(code).toBe(0);
+  });
+
+  it('shows no progress where nobody watches', () => {
+    expect(landfall('grade', fixture('pluck.flac'), ...CHART).stderr).toBe('');
+  });
+});
+
+describe('a recording of two hours', () => {
+  it('is graded in little memory', () => {
+    // A sparse file: 115 MB that take no disk. Silence, so that the time goes into reading and listening alone.
+    const path = files.file('two-hours.wav', writeWav(new Int16Array(0), 8000));
+    const bytes = 2 * 3600 * 8000 * 2;
+    const header = openSync(path, 'r+');
+    writeSync(
+      header,
+      Uint8Array.of(bytes & 255, (bytes >> 8) & 255, (bytes >> 16) & 255, bytes >> 24),
+      0,
+      4,
+      40,
+    );
+    closeSync(header);
+    truncateSync(path, 44 + bytes);
+    const { status, stdout, stderr } = spawnSync(
+      process.execPath,
+      ['--max-old-space-size=64', LANDFALL, 'grade', path, ...CHART, '--json'],
+      { encoding: 'utf8', maxBuffer: 1 << 28 },
+    );
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    const report = JSON.parse(stdout) as { source: unknown; notes: unknown[] };
+    expect(report.source).toMatchObject({ durationSeconds: 7200, sampleRate: 8000 });
+    expect(report.notes).toEqual([]);
+  }, 300_000);
+});
