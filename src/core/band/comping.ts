@@ -29,6 +29,8 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
       (step) => step.beat > span.startBeat - sameBeat && step.beat < span.endBeat - sameBeat,
     );
     for (const step of inside) {
+      // A chord that came early is not struck again on the beat it came for.
+      if (early.has(span) && step.beat - span.startBeat < sameBeat) continue;
       // An early chord at the very end would belong to a chorus that may not come.
       const isEarly =
         step.sign === '>' &&
@@ -49,7 +51,10 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
       strokes.push({ step: { beat: span.startBeat, durationBeats: length, sign: 'x' }, voicing });
     }
   }
-  return strokes.flatMap(({ step, voicing }) => strike(step, voicing, feel, chance));
+  return strokes.flatMap(({ step, voicing }, i) => {
+    const room = (strokes[i + 1]?.step.beat ?? Infinity) - step.beat;
+    return strike({ ...step, durationBeats: Math.min(step.durationBeats, room) }, voicing, feel, chance);
+  });
 }
 
 function strike(step: Step, voicing: Voicing, feel: Feel, chance: Chance): readonly BandEvent[] {

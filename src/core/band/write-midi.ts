@@ -1,0 +1,112 @@
+/** A performance as a standard MIDI file (format 1): a track a part, chord symbols as markers. */
+import { writeMidi, type MidiEvent } from 'midi-file';
+import type { Arrangement, BandPart } from './events.ts';
+import { feels } from './feels/table.ts';
+import { chorusBeats, type BandForm } from './form.ts';
+import type { BandSettings } from './settings.ts';
+
+/** Ticks in a beat: divisible by 3 and 4, and 1 ms at 60 bpm. */
+export const ticksPerBeat = 960;
+const microsecondsPerMinute = 60_000_000;
+/** General MIDI: percussion is channel 10, 9 counted from 0. */
+const channels: Readonly<Record<BandPart, number>> = { bass: 0, chords: 1, drums: 9, click: 9 };
+const trackNames: Readonly<Record<BandPart, string>> = {
+  bass: 'Bass',
+  chords: 'Chords',
+  drums: 'Drums',
+  click: 'Count-in',
+};
+
+/** An event and its place; `order` sorts what falls on one tick. */
+interface Timed {
+  readonly tick: number;
+  readonly order: number;
+  readonly event: MidiEvent;
+}
+
+/**
+ * Writes the arrangement; tick 0 is its first beat (the count-in). The form's chords stand as markers in every
+ * chorus, N.C. included. Swing is written out in the ticks.
+ */
+export function writeBandMidi(arrangement: Arrangement, form: BandForm, settings: BandSettings): Uint8Array {
+  const parts = ['drums', 'bass', 'chords', 'click'] as const;
+  const tracks = [
+    conductor(arrangement, form, settings),
+    ...parts.flatMap((part) => partTrack(arrangement, part, settings)),
+  ];
+  const header = { format: 1 as const, numTracks: tracks.length, ticksPerBeat };
+  return Uint8Array.from(writeMidi({ header, tracks: tracks.map(finished) }));
+}
+
+const tickOf = (arrangement: Arrangement, beat: number) =>
+  Math.round((beat - arrangement.startBeat) * ticksPerBeat);
+
+const meta = (event: MidiEvent, tick = 0): Timed => ({ tick, order: 0, event });
+
+function conductor(arrangement: Arrangement, form: BandForm, { bpm }: BandSettings): readonly Timed[] {
+  const choruses = Math.floor(arrangement.endBeat / chorusBeats(form));
+  const markers = Array.from({ length: choruses }, (_, chorus) =>
+    form.spans.map((span) => {
+      const beat = chorus * chorusBeats(form) + span.startBeat;
+      const text = span.chord?.symbol ?? 'N.C.';
+      return meta({ deltaTime: 0, type: 'marker', text }, tickOf(arrangement, beat));
+    }),
+  );
+  return [
+    meta({ deltaTime: 0, type: 'setTempo', microsecondsPerBeat: Math.round(microsecondsPerMinute / bpm) }),
+    meta({
+      deltaTime: 0,
+      type: 'timeSignature',
+      numerator: form.beatsPerBar,
+      denominator: 4,
+      metronome: 24,
+      thirtyseconds: 8,
+    }),
+    ...markers.flat(),
+  ];
+}
+
+function partTrack(
+  arrangement: Arrangement,
+  part: BandPart,
+  settings: BandSettings,
+): readonly (readonly Timed[])[] {
+  const { instruments } = feels[settings.feel];
+  const programs = {
+    drums: instruments.drumKit,
+    bass: instruments.bass,
+    chords: instruments.chords,
+    click: 0,
+  };
+  const channel = channels[part];
+  const notes = arrangement.events
+    .filter((event) => event.part === part)
+    .flatMap(({ beat, durationBeats, midi: noteNumber, velocity }): Timed[] => {
+      const on = tickOf(arrangement, beat);
+      const off = Math.max(on + 1, tickOf(arrangement, beat + durationBeats));
+      return [
+        { tick: on, order: 2, event: { deltaTime: 0, type: 'noteOn', channel, noteNumber, velocity } },
+        { tick: off, order: 1, event: { deltaTime: 0, type: 'noteOff', channel, noteNumber, velocity: 64 } },
+      ];
+    });
+  if (notes.length === 0) return [];
+  return [
+    [
+      meta({ deltaTime: 0, type: 'trackName', text: trackNames[part] }),
+      meta({ deltaTime: 0, type: 'programChange', channel, programNumber: programs[part] }),
+      ...notes,
+    ],
+  ];
+}
+
+/** In order, with times counted from event to event, and closed. */
+function finished(timed: readonly Timed[]): MidiEvent[] {
+  const sorted = timed.toSorted((a, b) => a.tick - b.tick || a.order - b.order);
+  let last = 0;
+  const events = sorted.map(({ tick, event }) => {
+    const deltaTime = tick - last;
+    last = tick;
+    return { ...event, deltaTime };
+  });
+  return [...events, { deltaTime: 0, type: 'endOfTrack' }];
+}
