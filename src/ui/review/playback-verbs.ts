@@ -3,7 +3,11 @@ export interface PlaybackVerbs {
   readonly playing: boolean;
   readonly seconds: number;
   readonly durationSeconds: number;
-  play(fromSeconds?: number): void;
+  readonly withBand: boolean;
+  /** Why the last `play` did not sound, or null. */
+  readonly problem: string | null;
+  play(fromSeconds?: number): Promise<void>;
   pause(): void;
-  seek(seconds: number): void;
+  seek(seconds: number): Promise<void>;
+  setWithBand(withBand: boolean): void;
 }
