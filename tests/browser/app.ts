@@ -1,7 +1,10 @@
 /** Opens the built site as a player would: with a line as the microphone, with none, or with one refused. */
-import { chromium, test as base, type BrowserContext, type Page } from '@playwright/test';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium, expect, test as base, type BrowserContext, type Page } from '@playwright/test';
 
-export { expect } from '@playwright/test';
+export { expect };
 
 export type Microphone =
   /** A 44.1 kHz 16-bit mono WAV, played once. Other kinds come out as silence, without an error. */
@@ -35,12 +38,12 @@ const FLAGS = [
 ];
 
 function microphoneFlags(microphone: Microphone): string[] {
-  if (microphone === 'none' || microphone === 'refused') return [];
-  return [
-    '--use-fake-ui-for-media-stream',
-    '--use-fake-device-for-media-stream',
-    ...(microphone === 'beeps' ? [] : [`--use-file-for-fake-audio-capture=${microphone.file}%noloop`]),
-  ];
+  if (microphone === 'none') return ['--use-fake-ui-for-media-stream', '--disable-audio-input'];
+  // A headless browser that nobody answers for says no.
+  if (microphone === 'refused') return ['--use-fake-device-for-media-stream'];
+  const said = ['--use-fake-ui-for-media-stream', '--use-fake-device-for-media-stream'];
+  if (microphone === 'beeps') return said;
+  return [...said, `--use-file-for-fake-audio-capture=${microphone.file}%noloop`];
 }
 
 type Open = (options?: { microphone?: Microphone; before?: (page: Page) => Promise<void> }) => Promise<Visit>;
@@ -48,16 +51,22 @@ type Open = (options?: { microphone?: Microphone; before?: (page: Page) => Promi
 export const test = base.extend<{ openApp: Open }>({
   // eslint-disable-next-line no-empty-pattern -- Playwright reads the names of fixtures from this pattern.
   openApp: async ({}, use) => {
-    const closing: (() => Promise<void>)[] = [];
+    const visits: { readonly visit: Visit; close(): Promise<void> }[] = [];
     await use(async ({ microphone = 'none', before } = {}) => {
       const url = process.env.LANDFALL_URL!;
-      const browser = await chromium.launch({
+      // A profile on the disk, as a player has: a private window keeps its files in memory and has no quota.
+      const profile = mkdtempSync(join(tmpdir(), 'landfall-profile-'));
+      const context = await chromium.launchPersistentContext(profile, {
         executablePath: process.env.LANDFALL_EXECUTABLE!,
         args: [...FLAGS, ...microphoneFlags(microphone)],
         env: { ...process.env, ...JSON.parse(process.env.LANDFALL_EXECUTABLE_ENV ?? '{}') },
+        acceptDownloads: true,
+        reducedMotion: 'reduce',
       });
-      closing.push(() => browser.close());
-      const context = await browser.newContext({ acceptDownloads: true });
+      const close = async () => {
+        await context.close();
+        rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+      };
       const strangers: string[] = [];
       const faults: string[] = [];
       context.on('request', (request) => {
@@ -68,11 +77,16 @@ export const test = base.extend<{ openApp: Open }>({
       context.on('console', (message) => {
         if (message.type() === 'error') faults.push(message.text());
       });
-      const page = await context.newPage();
+      const page = context.pages()[0] ?? (await context.newPage());
+      const visit = { context, page, url, strangers, faults };
+      visits.push({ visit, close });
       await before?.(page);
       await page.goto(url);
-      return { context, page, url, strangers, faults };
+      return visit;
     });
-    for (const close of closing) await close();
+    for (const { close } of visits) await close();
+    // Holds for every test: nothing is asked of another host, and the page runs without a fault.
+    expect(visits.flatMap(({ visit }) => visit.strangers)).toEqual([]);
+    expect(visits.flatMap(({ visit }) => visit.faults)).toEqual([]);
   },
 });

@@ -34,7 +34,7 @@ export class FakePlayer implements OpenPlayer {
   position = 0;
   bandLevelDb = NaN;
   refusal: string | null = null;
-  #ended = () => undefined as void;
+  #ended: () => void = () => undefined;
   constructor(durationSeconds: number) {
     this.durationSeconds = durationSeconds;
   }

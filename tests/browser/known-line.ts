@@ -1,0 +1,42 @@
+/** A line of which every note is known, played by a real sampled guitar, as the fake microphone's file. */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { renderLine } from '../../src/audio/band/render-line.ts';
+import { createSynth, loadKit } from '../../src/audio/band/synth.ts';
+import { toPcm16 } from '../../src/core/files/pcm16.ts';
+import { writeWav } from '../../src/core/files/write-wav.ts';
+
+/** What the fake microphone plays without a resampler in between. */
+const RATE = 44_100;
+/** General MIDI 28, counted from 1: clean electric guitar. */
+const CLEAN_GUITAR = 27;
+const BPM = 120;
+/** The fake microphone begins when it is opened; the take begins a moment later, and its count-in lies on it too. */
+const LEAD_IN_SECONDS = 3;
+
+export const KNOWN_MIDI: readonly number[] = [61, 64, 67, 69, 66, 72, 69, 62, 73, 71, 69, 64, 68, 71, 74, 64];
+
+export interface KnownLine {
+  readonly file: string;
+  /** From the opening of the microphone to a moment after the last note. */
+  readonly seconds: number;
+  dispose(): void;
+}
+
+/** @param midis one note a beat at 120 */
+export async function knownLine(midis: readonly number[] = KNOWN_MIDI): Promise<KnownLine> {
+  const bank = readFileSync(new URL('../../src/audio/kit/landfall-kit.sf3', import.meta.url));
+  const synth = createSynth(await loadKit(new Uint8Array(bank).buffer), RATE);
+  const strokes = midis.map((midi, beat) => ({ beat, durationBeats: 0.9, midi, velocity: 96 }));
+  const startBeat = (-LEAD_IN_SECONDS * BPM) / 60;
+  const samples = renderLine(synth, strokes, CLEAN_GUITAR, { bpm: BPM, startBeat });
+  const folder = mkdtempSync(join(tmpdir(), 'landfall-line-'));
+  const file = join(folder, 'line.wav');
+  writeFileSync(file, writeWav(toPcm16(samples), RATE));
+  return {
+    file,
+    seconds: LEAD_IN_SECONDS + (midis.length * 60) / BPM + 0.5,
+    dispose: () => rmSync(folder, { recursive: true, force: true }),
+  };
+}

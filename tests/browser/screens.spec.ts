@@ -1,0 +1,97 @@
+/** Each screen, without a microphone where none is needed: what it shows, and that everyone can use it. */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from './app.ts';
+import { knownLine, type KnownLine } from './known-line.ts';
+import {
+  demoButton,
+  download,
+  expectAccessible,
+  openRecording,
+  startButton,
+  stopButton,
+  untilReview,
+  untilTrouble,
+} from './screens.ts';
+
+const fixture = (name: string) => fileURLToPath(new URL(`../../fixtures/audio/${name}`, import.meta.url));
+let line: KnownLine;
+test.beforeAll(async () => {
+  line = await knownLine();
+});
+test.afterAll(() => line.dispose());
+
+test('the open page, and a demo take that gives a report without a microphone', async ({ openApp }) => {
+  const { page } = await openApp();
+  await expect(startButton(page)).toBeVisible();
+  await expectAccessible(page);
+  await demoButton(page).click();
+  await untilReview(page);
+  await expect(page.getByText(/landings on the third/).first()).toBeVisible();
+  await expectAccessible(page);
+  const { path } = await download(page, 'Save the report');
+  const report = JSON.parse(readFileSync(path, 'utf8')) as { notes: unknown[]; landings: unknown[] };
+  expect(report.notes.length).toBeGreaterThan(80);
+  expect(report.landings.length).toBeGreaterThan(10);
+  await page.getByRole('button', { name: 'Hear the take' }).click();
+  await expect(page.getByText(/0:0[1-9] \/ 1:0\d/)).toBeVisible();
+});
+
+test('the playing screen', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: 'beeps' });
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+  await expectAccessible(page);
+  // Both hands are on the instrument: the space bar, or a pedal that sends one, stops.
+  await page.keyboard.press('Space');
+  await untilReview(page);
+});
+
+test('a recording is opened and graded', async ({ openApp }) => {
+  const { page } = await openApp();
+  await openRecording(page, line.file);
+  await untilReview(page);
+  const { path } = await download(page, 'Save the report');
+  const report = JSON.parse(readFileSync(path, 'utf8')) as { source: { kind: string }; notes: unknown[] };
+  expect(report.source.kind).toBe('audio');
+  expect(report.notes.length).toBe(16);
+});
+
+for (const name of ['pluck.mp3', 'pluck.flac', 'pluck.ogg'])
+  test(`a recording as ${name.slice(-4)} is read by the decoders in the build`, async ({ openApp }) => {
+    const { page } = await openApp();
+    await openRecording(page, fixture(name));
+    await untilReview(page);
+  });
+
+test('a file that is no recording: a sentence with its name', async ({ openApp }) => {
+  const { page } = await openApp();
+  await openRecording(page, {
+    name: 'shopping.wav',
+    mimeType: 'audio/wav',
+    buffer: Buffer.from('strings, picks, a capo'),
+  });
+  expect(await untilTrouble(page)).toContain('shopping.wav');
+});
+
+test('a chart with a bad symbol: said while it is written, and nothing starts', async ({ openApp }) => {
+  const { page } = await openApp();
+  await page.getByRole('radio', { name: /Write a chart/ }).check();
+  await page.getByLabel('Your chart, bar by bar').fill('| A7 | Xz7 |');
+  await expect(page.locator('.problem')).toContainText('Xz7');
+  await expect(startButton(page)).toBeDisabled();
+  await expectAccessible(page);
+});
+
+test('the setup is remembered', async ({ openApp }) => {
+  const { page } = await openApp();
+  const tempo = page.getByLabel('Tempo');
+  await tempo.fill('132');
+  await tempo.press('Enter');
+  await tempo.blur();
+  await expect(tempo).toHaveValue('132');
+  await page.waitForTimeout(300);
+  await page.reload();
+  await expect(page.getByLabel('Tempo')).toHaveValue('132');
+});

@@ -1,0 +1,45 @@
+/** The app's screens by what a player reads on them. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect } from './app.ts';
+
+export const startButton = (page: Page) => page.getByRole('button', { name: 'Start playing' });
+export const stopButton = (page: Page) => page.getByRole('button', { name: 'Stop' });
+export const demoButton = (page: Page) => page.getByRole('button', { name: 'Hear the demo take' });
+
+/** The review stands as soon as the take can be heard again. */
+export const untilReview = (page: Page) =>
+  expect(page.getByRole('button', { name: 'Hear the take' })).toBeVisible({ timeout: 30_000 });
+
+export const untilTrouble = async (page: Page): Promise<string> => {
+  const sentence = page.getByRole('heading', { level: 1 });
+  await expect(page.getByRole('button', { name: 'Back' })).toBeVisible({ timeout: 15_000 });
+  return sentence.innerText();
+};
+
+export async function openRecording(
+  page: Page,
+  files: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0],
+) {
+  await page.locator('input[type=file]').setInputFiles(files);
+}
+
+/** Saves a file by a button of the review; answers with its path. */
+export async function download(page: Page, button: string): Promise<{ path: string; name: string }> {
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
+  return { path: await saved.path(), name: saved.suggestedFilename() };
+}
+
+/** WCAG 2.2 A and AA, as far as axe can tell. */
+export async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  const told = violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
+  );
+  expect(told).toEqual([]);
+}

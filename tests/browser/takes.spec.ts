@@ -1,0 +1,54 @@
+/** Takes are sacred: cut off, out of disk, reopened. */
+import type { CDPSession } from '@playwright/test';
+import { expect, test } from './app.ts';
+import { knownLine, type KnownLine } from './known-line.ts';
+import { startButton, stopButton, untilReview } from './screens.ts';
+
+let line: KnownLine;
+test.beforeAll(async () => {
+  line = await knownLine();
+});
+test.afterAll(() => line.dispose());
+
+test('a tab closed in mid-take: the take is found again and graded', async ({ openApp }) => {
+  const { page, context, url } = await openApp({ microphone: { file: line.file } });
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await page.waitForTimeout(6000);
+  await page.close({ runBeforeUnload: false });
+
+  const next = await context.newPage();
+  await next.goto(url);
+  await expect(next.getByText('A take was cut off')).toBeVisible();
+  const kept = Number(/0:(\d\d)/.exec(await next.getByText('of it is kept').innerText())?.[1]);
+  // Half a second may be lost at the end, and the take began a moment after the click.
+  expect(kept).toBeGreaterThanOrEqual(4);
+  await next.getByRole('button', { name: 'Grade it' }).click();
+  await untilReview(next);
+  await expect(next.getByText(/\b[1-9]\d* notes\b/).first()).toBeVisible();
+  await next.getByRole('button', { name: 'Back' }).click();
+  await expect(next.getByText('A take was cut off')).toHaveCount(0);
+
+  // The take and its report are there after a reload too.
+  await next.reload();
+  await next.getByRole('region', { name: 'Earlier takes' }).getByRole('button').first().click();
+  await untilReview(next);
+});
+
+test('a disk that fills up in mid-take: told, graded from memory all the same', async ({ openApp }) => {
+  const { page, context, url } = await openApp({ microphone: { file: line.file } });
+  const devtools: CDPSession = await context.newCDPSession(page);
+  // About two seconds of sound, beside what the page has stored already.
+  const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin: new URL(url).origin });
+  await devtools.send('Storage.overrideQuotaForOrigin', {
+    origin: new URL(url).origin,
+    quotaSize: usage + 200_000,
+  });
+  await startButton(page).click();
+  await expect(page.getByRole('status').getByText(/disk is full/)).toBeVisible({ timeout: 20_000 });
+  await page.waitForTimeout(3000);
+  await stopButton(page).click();
+  await untilReview(page);
+  await expect(page.getByText(/\b[1-9]\d* notes\b/).first()).toBeVisible();
+  await expect(page.getByRole('status').getByText(/disk is full/)).toBeVisible();
+});
