@@ -3,13 +3,26 @@
  *
  *   npx tsx tests/bench/evaluate.ts [--set tuning|reporting] [--instruments plucked|all|nylon,tenor]
  *     [--variants clean,room] [--lines 4] [--bank musescore|fluid|tim] [--listener ours|pitchy|yin] [--errors]
+ *     [--real] [--nothing] [--hand]
  *
+ * --real adds lines of real guitar and sax notes (where ../shared is there); --nothing counts notes heard in minutes
+ * without any; --hand takes the moment the hand acts as truth, not the moment the bank's sample speaks.
  * --errors lists every error with its time, so that it can be looked at.
  */
 import { parseArgs } from 'node:util';
 import { recording } from '../../fixtures/lines/cache.ts';
 import { instrumentNamed } from '../../fixtures/lines/instruments.ts';
-import { casesOf, groups, variants, type SetName, type VariantName } from '../../fixtures/lines/sets.ts';
+import { noNotes } from '../../fixtures/lines/no-notes.ts';
+import { haveRealNotes, realLine } from '../../fixtures/lines/real-notes.ts';
+import type { Rendered } from '../../fixtures/lines/render.ts';
+import {
+  casesOf,
+  firstSeeds,
+  groups,
+  variants,
+  type SetName,
+  type VariantName,
+} from '../../fixtures/lines/sets.ts';
 import type { BankName } from '../../fixtures/lines/synth.ts';
 import { plainPitchy, plainYin } from './listeners.ts';
 import { addTallies, emptyTally, measure, type Listen, type Tally } from './measure.ts';
@@ -24,6 +37,9 @@ const { values } = parseArgs({
     bank: { type: 'string', default: 'musescore' },
     listener: { type: 'string', default: 'ours' },
     errors: { type: 'boolean', default: false },
+    real: { type: 'boolean', default: false },
+    nothing: { type: 'boolean', default: false },
+    hand: { type: 'boolean', default: false },
   },
 });
 
@@ -35,46 +51,79 @@ async function chosenListener(name: string): Promise<Listen> {
   return listen;
 }
 
+/** Measures one recording, and lists its errors where asked. */
+async function take(name: string, recorded: Rendered, listen: Listen): Promise<Tally> {
+  const truth = values.hand
+    ? recorded.truth.map((note) => ({ ...note, onsetSeconds: note.handSeconds }))
+    : recorded.truth;
+  const { tally, heard, breakdown } = await measure({ ...recorded, truth }, listen);
+  if (!values.errors) return tally;
+  for (const error of breakdown.errors) {
+    const note = error.reference === null ? null : truth[error.reference];
+    const estimate = error.estimate === null ? null : heard[error.estimate];
+    const left = note
+      ? `truth ${note.onsetSeconds.toFixed(3)} ${note.midi.toFixed(2)} ${note.articulation} v${note.velocity} ` +
+        `${Math.round(1000 * (note.offsetSeconds - note.onsetSeconds))} ms`
+      : '';
+    const right = estimate ? `heard ${estimate.onsetSeconds.toFixed(3)} ${estimate.midi.toFixed(2)}` : '';
+    console.log(`  ${name}: ${error.kind.padEnd(8)} ${left.padEnd(52)} ${right}`);
+  }
+  return tally;
+}
+
+async function realRows(listen: Listen, set: SetName, lines: number): Promise<void> {
+  if (!haveRealNotes()) {
+    console.log('\nreal notes: skipped, ../shared/real-audio is not there');
+    return;
+  }
+  console.log(`\n${set}, real notes laid in line\n${headerLine}`);
+  for (const instrument of ['guitar', 'sax'] as const)
+    for (const overlapSeconds of [0, 0.15]) {
+      let row = emptyTally;
+      for (let seed = firstSeeds[set]; seed < firstSeeds[set] + lines; seed++)
+        row = addTallies(
+          row,
+          await take(`${instrument} ${seed}`, await realLine(instrument, seed, { overlapSeconds }), listen),
+        );
+      console.log(tallyLine(`${instrument}${overlapSeconds > 0 ? ' over' : ''}`, [row]));
+    }
+}
+
+async function nothingRows(listen: Listen, set: SetName): Promise<void> {
+  console.log('\nnotes heard in a minute without any');
+  for (const kind of ['room', 'hum', 'clicks', 'speech'] as const) {
+    const counts = [];
+    for (const seed of [firstSeeds[set], firstSeeds[set] + 1])
+      counts.push((await listen(noNotes(kind, seed), 48_000)).length);
+    console.log(`${kind.padEnd(12)} ${counts.join(' ')}`);
+  }
+}
+
 async function main(): Promise<void> {
   const listen = await chosenListener(values.listener);
+  const set = values.set as SetName;
+  const lines = Number(values.lines);
   const chosen = groups[values.instruments] ?? values.instruments.split(',').map(instrumentNamed);
-  const wanted = values.variants === 'every' ? Object.keys(variants) : values.variants.split(',');
+  const wanted =
+    values.variants === 'every' ? Object.keys(variants) : values.variants.split(',').filter((v) => v !== '');
   for (const variant of wanted) {
     if (!(variant in variants))
       throw new RangeError(`no variant "${variant}"; there are ${Object.keys(variants).join(', ')}`);
-    console.log(`\n${values.set}, ${variant}, bank ${values.bank}\n${headerLine}`);
+    console.log(`\n${set}, ${variant}, bank ${values.bank}\n${headerLine}`);
     const rows: Tally[] = [];
     for (const instrument of chosen) {
       let row = emptyTally;
-      for (const wantedCase of casesOf(
-        values.set as SetName,
-        [instrument],
-        [variant as VariantName],
-        Number(values.lines),
-      )) {
+      for (const wantedCase of casesOf(set, [instrument], [variant as VariantName], lines)) {
         const recorded = await recording(wantedCase, values.bank as BankName);
-        const { tally, heard, breakdown } = await measure(recorded, listen);
-        row = addTallies(row, tally);
-        if (!values.errors) continue;
-        for (const error of breakdown.errors) {
-          const truth = error.reference === null ? null : recorded.truth[error.reference];
-          const estimate = error.estimate === null ? null : heard[error.estimate];
-          const left = truth
-            ? `truth ${truth.onsetSeconds.toFixed(3)} ${truth.midi.toFixed(2)} ${truth.articulation} v${truth.velocity} ${Math.round(1000 * (truth.offsetSeconds - truth.onsetSeconds))} ms`
-            : '';
-          const right = estimate
-            ? `heard ${estimate.onsetSeconds.toFixed(3)} ${estimate.midi.toFixed(2)}`
-            : '';
-          console.log(
-            `  ${instrument.name} ${wantedCase.seed}: ${error.kind.padEnd(8)} ${left.padEnd(52)} ${right}`,
-          );
-        }
+        row = addTallies(row, await take(`${instrument.name} ${wantedCase.seed}`, recorded, listen));
       }
       rows.push(row);
       console.log(tallyLine(instrument.name, [row]));
     }
     console.log(tallyLine('mean', rows));
   }
+  if (values.real) await realRows(listen, set, lines);
+  if (values.nothing) await nothingRows(listen, set);
 }
 
 await main();
