@@ -77,6 +77,12 @@ async function frameAt(
   }
 }
 
+function scaled(samples: Float64Array, by: number): Float32Array {
+  const line = new Float32Array(samples.length);
+  for (let k = 0; k < line.length; k++) line[k] = samples[k]! * by;
+  return line;
+}
+
 async function* readBlocks(
   source: ByteSource,
   firstByte: number,
@@ -102,7 +108,7 @@ async function* readBlocks(
       frames += hole;
     }
     const scale = 2 ** (frame.header.bitsPerSample - 1);
-    yield frame.samples.map((samples) => Float32Array.from(samples, (sample) => sample / scale));
+    yield frame.samples.map((samples) => scaled(samples, 1 / scale));
     frames += frame.header.blockFrames;
     at += frame.bytes;
   }

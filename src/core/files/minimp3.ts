@@ -60,11 +60,11 @@ export async function startMinimp3(): Promise<FrameDecoder> {
     decoder.decoder_decode(WHOLE_FRAME_SECONDS);
     const channels = decoder.decode_results_num_channels();
     const frames = channels === 0 ? 0 : decoder.decode_results_num_samples() / channels;
-    return Array.from({ length: channels }, (_, channel) =>
-      Float32Array.from(
-        { length: frames },
-        (_, k) => samples.getInt16(2 * (k * channels + channel), true) / FULL_SCALE,
-      ),
-    );
+    return Array.from({ length: channels }, (_, channel) => {
+      const line = new Float32Array(frames);
+      for (let k = 0; k < frames; k++)
+        line[k] = samples.getInt16(2 * (k * channels + channel), true) / FULL_SCALE;
+      return line;
+    });
   };
 }
