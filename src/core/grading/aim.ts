@@ -79,7 +79,7 @@ export function readAim(value: unknown): Outcome<Aim> {
   if (issue.type === 'check') {
     const { events, test } = value as Aim;
     const tests = TESTS_BY_EVENTS[events].map((name) => `"${name}"`).join(' or ');
-    return bad(`The aim can't be read: its test "${test}" does not go with "${events}"; write ${tests}.`);
+    return bad(`The aim can’t be read: its test "${test}" does not go with "${events}"; write ${tests}.`);
   }
   const where = path === null ? 'The aim' : `The field "${path}" of the aim`;
   const wanted = issue.type === 'regex' || issue.type === 'min_length' ? issue.message : issue.expected;

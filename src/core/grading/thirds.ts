@@ -66,7 +66,11 @@ function findLeans(asked: readonly GradedNote[], notes: readonly GradedNote[]): 
       ];
     }
     const bend = note.heard.bendSemitones;
-    const bentIn = note.role === 'third' && bend >= BENT_FROM_SEMITONES && bend <= BENT_TO_SEMITONES;
+    const bentIn =
+      note.role === 'third' &&
+      note.heard.attack === 'struck' &&
+      bend >= BENT_FROM_SEMITONES &&
+      bend <= BENT_TO_SEMITONES;
     return bentIn ? [{ from: note.index, to: note.index, how: 'bent', beats: 0 }] : [];
   });
 }

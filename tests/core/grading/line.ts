@@ -13,7 +13,12 @@ export const BPM = 120;
 /** A 12-bar form with the I in seven bars, the IV in three, the V in two. */
 export const TWELVE_BARS = '| C7 | F7 | C7 | C7 | F7 | F7 | C7 | C7 | G7 | G7 | C7 | C7 |';
 
-export type Played = readonly [beat: number, beats: number, midi: number, extra?: Partial<HeardNote>];
+export type Played = readonly [
+  beat: number,
+  beats: number,
+  midi: number,
+  extra?: Partial<HeardNote> | undefined,
+];
 
 /** A line as heard notes at a tempo. */
 export const line = (played: readonly Played[], bpm = BPM): readonly HeardNote[] =>
