@@ -1,41 +1,23 @@
 /** One take from the first click to its review: what is going on now, as one tagged union. */
+import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { LiveReading } from '../core/notes/note.ts';
 import { readReport, type Landing, type Report } from '../core/report/schema.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
 import type { Heard } from '../analysis/messages.ts';
-import { timelineOf } from '../analysis/order.ts';
 import { reportFile, soundFile } from './export-files.ts';
+import { takeFromDemo, takeFromFile, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
 import { liveAt, type Live } from './live.ts';
+import { accompanimentOf, reviewOf, type Phase } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
-import type { AnalysisPort, AudioPort, FilesPort, FramesPort, TakeAudio, TakesPort } from './ports.ts';
+import type { AnalysisPort, AudioPort, FilesPort, FramesPort, TakesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
-import { TakeInHand, type FinishedTake } from './take-in-hand.ts';
-import { bandOf, orderOf, type TakeDetails, type TakeId } from './take.ts';
+import { TakeInHand } from './take-in-hand.ts';
+import { orderOf, type TakeId } from './take.ts';
 
 export type { Live, LiveNote } from './live.ts';
-
-/** A take that can be looked at. `id` is null when it is not kept on this machine. */
-export interface Review {
-  readonly id: TakeId | null;
-  readonly details: TakeDetails;
-  readonly report: Report;
-  readonly audio: TakeAudio;
-  readonly timeline: Timeline;
-}
-
-export type Phase =
-  | { readonly kind: 'ready' }
-  /** What is being opened, to be read in a sentence: "the microphone", "the band". */
-  | { readonly kind: 'opening'; readonly what: string }
-  | { readonly kind: 'counting-in' }
-  | { readonly kind: 'playing' }
-  /** progress from 0 to 1. */
-  | { readonly kind: 'grading'; readonly progress: number }
-  | { readonly kind: 'review'; readonly review: Review }
-  /** Something of the outside world is in the way; `wayOn` is what the one button offers. */
-  | { readonly kind: 'trouble'; readonly sentence: string; readonly wayOn: 'try again' | 'back' };
+export type { Phase, Review } from './phase.ts';
 
 export interface SessionPorts {
   readonly setup: Setup;
@@ -152,14 +134,8 @@ export class Session {
     if (turn !== this.#turn) return;
     if (!sound.ok) return this.#trouble(sound.sentence, 'back');
     for (const warning of sound.value.warnings) this.#notice(warning);
-    const details: TakeDetails = {
-      ...setup.planTake(setup.timeline.value, today()).details,
-      title: file.name,
-      source: 'recording',
-      sampleRate: sound.value.sampleRate,
-      firstBeatSeconds,
-    };
-    await this.#grade({ id: null, details, audio: sound.value }, turn);
+    const { details } = setup.planTake(setup.timeline.value, today());
+    await this.#grade(takeFromFile(file.name, sound.value, details, firstBeatSeconds), turn);
   }
 
   /** Renders the demo line and grades it like a recording. */
@@ -170,15 +146,7 @@ export class Session {
     const demo = await audio.renderDemo();
     if (turn !== this.#turn) return;
     if (!demo.ok) return this.#trouble(demo.sentence, 'back');
-    const { audio: sound, ...written } = demo.value;
-    const details: TakeDetails = {
-      ...written,
-      startedAt: today().toISOString(),
-      source: 'demo',
-      sampleRate: sound.sampleRate,
-      reference: STANDARD_A4_HZ,
-    };
-    await this.#grade({ id: null, details, audio: sound }, turn);
+    await this.#grade(takeFromDemo(demo.value, today()), turn);
   }
 
   /** Reviews a stored take; grades it first if it was cut off, or if its report can't be read any more. */
@@ -207,6 +175,13 @@ export class Session {
     if (this.#phase.kind !== 'review') return;
     const { blob, fileName } = reportFile(this.#phase.review.details, this.#phase.review.report);
     this.#ports.files.save(blob, fileName);
+  }
+
+  /** As in the setup, and heard at once by whoever is playing. */
+  setLevel(part: BandPart | 'all', levelDb: number): void {
+    const { setup } = this.#ports;
+    setup.setLevel(part, levelDb);
+    this.#take?.setLevels(setup.settings.levels);
   }
 
   dismissNotice(sentence: string): void {
@@ -308,19 +283,14 @@ export class Session {
 
   #review(take: FinishedTake, report: Report): void {
     const { audio, frames, setup } = this.#ports;
-    const timeline = timelineOf(orderOf(take.details));
-    if (!timeline.ok) return this.#trouble(timeline.sentence, 'back');
+    const review = reviewOf(take, report);
+    if (!review.ok) return this.#trouble(review.sentence, 'back');
     const { levels } = setup.settings;
+    const player = audio.openPlayer(take.audio, accompanimentOf(review.value, levels));
     // An opened recording may have a band of its own in it; ours would play against it.
     const withBand = take.details.source !== 'recording';
-    const player = audio.openPlayer(take.audio, {
-      timeline: timeline.value,
-      settings: bandOf(take.details),
-      levels,
-      firstBeatSeconds: take.details.firstBeatSeconds ?? 0,
-    });
     this.#playback = new Playback({ player, frames, levels, withBand });
-    this.#timeline = timeline.value;
-    this.#phase = { kind: 'review', review: { ...take, report, timeline: timeline.value } };
+    this.#timeline = review.value.timeline;
+    this.#phase = { kind: 'review', review: review.value };
   }
 }

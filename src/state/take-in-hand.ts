@@ -15,12 +15,12 @@ import type {
   BandLevels,
   LiveListener,
   OpenBand,
-  TakeAudio,
   TakesPort,
   TakeWriter,
 } from './ports.ts';
+import type { FinishedTake } from './finished-take.ts';
 import { Recording } from './recording.ts';
-import { orderOf, type TakeDetails, type TakeId } from './take.ts';
+import { orderOf, type TakeDetails } from './take.ts';
 
 export interface TakePlan {
   readonly timeline: Timeline;
@@ -46,13 +46,6 @@ interface TakePorts {
   readonly audio: AudioPort;
   readonly analysis: AnalysisPort;
   readonly takes: TakesPort;
-}
-
-export interface FinishedTake {
-  /** null when it could not be kept. */
-  readonly id: TakeId | null;
-  readonly details: TakeDetails;
-  readonly audio: TakeAudio;
 }
 
 /** Less than this is not worth a word: one late block of the browser's. */

@@ -1,0 +1,43 @@
+/** What is going on, as one tagged union, and the take that can be looked at. */
+import { timelineOf } from '../analysis/order.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import { good, type Outcome } from '../core/outcome.ts';
+import type { Report } from '../core/report/schema.ts';
+import type { Accompaniment, BandLevels, TakeAudio } from './ports.ts';
+import type { FinishedTake } from './finished-take.ts';
+import { bandOf, orderOf, type TakeDetails, type TakeId } from './take.ts';
+
+/** A take that can be looked at. `id` is null when it is not kept on this machine. */
+export interface Review {
+  readonly id: TakeId | null;
+  readonly details: TakeDetails;
+  readonly report: Report;
+  readonly audio: TakeAudio;
+  readonly timeline: Timeline;
+}
+
+export type Phase =
+  | { readonly kind: 'ready' }
+  /** What is being opened, to be read in a sentence: "the microphone", "the band". */
+  | { readonly kind: 'opening'; readonly what: string }
+  | { readonly kind: 'counting-in' }
+  | { readonly kind: 'playing' }
+  /** progress from 0 to 1. */
+  | { readonly kind: 'grading'; readonly progress: number }
+  | { readonly kind: 'review'; readonly review: Review }
+  /** Something of the outside world is in the way; `wayOn` is what the one button offers. */
+  | { readonly kind: 'trouble'; readonly sentence: string; readonly wayOn: 'try again' | 'back' };
+
+/** A finished take with its report. Fails where its chart can't be read any more. */
+export function reviewOf(take: FinishedTake, report: Report): Outcome<Review> {
+  const timeline = timelineOf(orderOf(take.details));
+  return timeline.ok ? good({ ...take, report, timeline: timeline.value }) : timeline;
+}
+
+/** The band that plays along when the take is heard again. */
+export const accompanimentOf = ({ details, timeline }: Review, levels: BandLevels): Accompaniment => ({
+  timeline,
+  settings: bandOf(details),
+  levels,
+  firstBeatSeconds: details.firstBeatSeconds ?? 0,
+});
