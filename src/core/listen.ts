@@ -1,6 +1,7 @@
 import { AttackPicker, type Attack } from './notes/attacks.ts';
 import { NoteMaker } from './notes/maker.ts';
 import type { HeardNote, LiveReading } from './notes/note.ts';
+import { readingOf } from './notes/reading.ts';
 import { Path } from './notes/path.ts';
 import { STRONG_FLUX } from './notes/settings.ts';
 import { Track } from './notes/track.ts';
@@ -29,7 +30,6 @@ export class Listener {
   readonly #sampleRate: number;
   readonly #onFrame: (frame: Frame) => void;
   #lastAttack = -1;
-  #taken = 0;
   #finished = false;
 
   /** Throws RangeError for a sample rate outside 8000 to 192000 Hz. */
@@ -52,26 +52,18 @@ export class Listener {
     this.#analyser.push(samples, this.#onFrame);
   }
 
-  /** Notes committed since the last call, in order of onset. */
+  /**
+   * Notes committed since the last call, in order of onset. A note that still sounds comes once its pitch has come
+   * to rest; its end is then the moment heard so far.
+   */
   takeNotes(): HeardNote[] {
-    const fresh = this.#maker.notes.slice(this.#taken);
-    this.#taken = this.#maker.notes.length;
-    return fresh;
+    return this.#maker.takeFresh();
   }
 
   /** What is heard now: the newest answer, not yet settled. */
   get reading(): LiveReading {
     const { latest } = this.#analyser;
-    let midi: number | null = null;
-    let best = 0.8;
-    for (let i = 0; i < latest.count; i++) {
-      const score = latest.clarity[i]! - (0.1 * (60 - latest.midi[i]!)) / 12;
-      if (latest.clarity[i]! > 0.8 && (midi === null || score > best)) {
-        midi = latest.midi[i]!;
-        best = score;
-      }
-    }
-    return { timeSeconds: latest.seconds, midi, levelDb: latest.levelDb };
+    return { timeSeconds: latest.seconds, midi: readingOf(latest), levelDb: latest.levelDb };
   }
 
   /** All notes of the take, ends corrected. The listener takes no more sound afterwards. */

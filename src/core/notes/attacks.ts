@@ -13,6 +13,14 @@ export interface Attack {
   readonly energyRatio: number;
 }
 
+/** A new note whatever its pitch. */
+export function isStrong(attack: Attack): boolean {
+  return (
+    (attack.flux >= S.STRONG_FLUX && attack.ratio >= S.STRONG_RATIO) ||
+    (attack.flux >= S.CLEAR_FLUX && attack.ratio >= S.CLEAR_RATIO && attack.energyRatio >= S.CLEAR_ENERGY)
+  );
+}
+
 /** Ticks on each side in which a peak must be the highest: 16 ms. */
 const PEAK_REACH = 4;
 /** Ticks of the local median, before and after: 120 ms and 32 ms. */

@@ -1,6 +1,7 @@
-import type { Attack } from './attacks.ts';
+import { isStrong, type Attack } from './attacks.ts';
 import { measure } from './measure.ts';
 import type { HeardNote } from './note.ts';
+import { frameAt, isHarmonic, moveInto, plateau, standing } from './contour.ts';
 import * as S from './settings.ts';
 import type { Track } from './track.ts';
 
@@ -15,20 +16,17 @@ interface Open {
   pitch: number;
   plateauFrom: number;
   peakDb: number;
-  /** How far it has been bent so far. */
-  bend: number;
   /** Flux of its attack, 0 without. */
   flux: number;
+  /** Already handed out live, before its end. */
+  told: boolean;
   /** Frames in a row an octave or twelfth away. */
   other: number;
 }
 
-interface Move {
-  readonly split: boolean;
-  /** Last frame on the old plateau, first on the new one, and the moment between. */
-  readonly left: number;
-  readonly there: number;
-  readonly seconds: number;
+/** No louder and no softer than before: the string was not struck anew. */
+function evenEnergy(attack: Attack): boolean {
+  return attack.energyRatio > 1 / S.LEGATO_ENERGY && attack.energyRatio < S.LEGATO_ENERGY;
 }
 
 /** Settled frames and attacks → notes, one frame at a time, each decided with LOOK_AHEAD frames in sight. */
@@ -40,6 +38,8 @@ export class NoteMaker {
   #recentDb = -120;
   #floorDb = 0;
   #frame = 0;
+  /** Notes handed out so far. */
+  #taken = 0;
   #pendingAttack: Attack | null = null;
 
   constructor(track: Track) {
@@ -48,6 +48,27 @@ export class NoteMaker {
 
   get notes(): readonly HeardNote[] {
     return this.#notes;
+  }
+
+  /** Notes not handed out before: those that have ended, and the one that stands, its end still to come. */
+  takeFresh(): HeardNote[] {
+    const fresh = this.#notes.slice(this.#taken);
+    this.#taken = this.#notes.length;
+    const open = this.#open;
+    if (open && !open.told && this.#stands(open)) {
+      open.told = true;
+      fresh.push(measure(this.#track, open, this.#track.seconds(open.last)));
+    }
+    return fresh;
+  }
+
+  /** Has the open note sounded long enough, and does its pitch rest as far as can be seen? */
+  #stands(open: Open): boolean {
+    const track = this.#track;
+    if (track.seconds(this.#frame) - open.onsetSeconds < S.LIVE_COMMIT_SECONDS) return false;
+    for (let f = open.last - 4; f < track.count; f++)
+      if (Math.abs(track.midi(f) - open.pitch) > S.LIVE_REST) return false;
+    return true;
   }
 
   attack(attack: Attack): void {
@@ -79,20 +100,24 @@ export class NoteMaker {
   /** Is this attack a new note? Decided from what sounds after it, up to the next attack. */
   #take(attack: Attack, frame: number): void {
     const open = this.#open;
-    const from = this.#frameAt(attack.seconds + S.SETTLE_SECONDS, frame);
+    const from = frameAt(this.#track, attack.seconds + S.SETTLE_SECONDS, frame);
     const next = this.#attacks.find((a) => a.flux > 0.5 * attack.flux);
     const until = Math.min(attack.seconds + S.JUDGE_SECONDS, next ? next.seconds - 0.004 : Infinity);
-    const after = this.#standing(from, this.#frameAt(until, from + 2));
+    const after = standing(this.#track, from, frameAt(this.#track, until, from + 2));
     const strong = isStrong(attack);
     if (open) {
       const since = attack.seconds - open.onsetSeconds;
       if (since < S.REFRACTORY_SECONDS) return;
       if (since < 2 * S.REFRACTORY_SECONDS && attack.flux < 0.5 * open.flux) return;
+      // The same pitch again so soon is one stroke's own noise unless it is louder.
+      const same = Math.abs(after - open.pitch) < S.PLATEAU_STEP;
+      if (same && since < S.RESTRIKE_SECONDS && attack.energyRatio < S.RESTRIKE_ENERGY) return;
     }
     if (Number.isNaN(after)) {
       if (strong || !open) this.#pendingAttack = attack;
       return;
     }
+    let kind: Open['attack'] = 'struck';
     if (open) {
       const apart = Math.abs(after - open.pitch);
       const louder =
@@ -104,60 +129,10 @@ export class NoteMaker {
       // Letting go of a string clicks too, but then the sound dies at once.
       const dies = this.#track.level(from + 6) < this.#track.level(from) - S.RELEASE_DROP_DB;
       if (attack.energyRatio < 1 && apart < S.PLATEAU_STEP && dies && !next) return;
+      if (apart >= S.PLATEAU_STEP && apart <= S.WIDEST_LEGATO && evenEnergy(attack)) kind = 'legato';
       this.#close(attack.seconds);
     } else if (this.#tooQuiet(from) || (!strong && attack.energyRatio < 1.5)) return;
-    this.#start(attack.seconds, 'struck', from, after, attack.flux);
-  }
-
-  /** How the pitch came from the open note's plateau to the one at `frame`: two notes, or a bend or vibrato. */
-  #moveInto(open: Open, frame: number, pitch: number): Move {
-    const track = this.#track;
-    const step = pitch - open.pitch;
-    const near = Math.max(0.15, S.TRAVEL_EDGE * Math.abs(step));
-    let there = frame;
-    while (there < frame + S.PLATEAU_FRAMES && !(Math.abs(track.midi(there) - pitch) < near)) there++;
-    while (there > open.from + 1 && Math.abs(track.midi(there - 1) - pitch) < near) there--;
-    let left = there - 1;
-    while (left > open.from && !(Math.abs(track.midi(left) - open.pitch) < near)) left--;
-    const since = open.plateauFrom === open.from ? open.onsetSeconds : track.seconds(open.plateauFrom);
-    const stood = track.seconds(left) - since;
-    const whole = Math.min(this.#extremes(left - 6, there + 5), Math.abs(step) + 1);
-    const ratio = this.#fastest(left - 3, there) / whole;
-    const flat = this.#extremes(Math.max(open.from, left - 9), left - 1) <= S.FLAT;
-    const slid = ratio >= S.SLIDE_SHARE && flat && stood >= S.SLIDE_STOOD && whole >= 0.85;
-    let half = there;
-    while (half > left + 1 && Math.abs(track.midi(half - 1) - pitch) < 0.35) half--;
-    let gap = half - 1;
-    while (gap > left && Number.isNaN(track.midi(gap))) gap--;
-    const seconds = (track.seconds(half) + track.seconds(gap)) / 2;
-    const split =
-      Math.abs(step) >= S.PLATEAU_STEP && (ratio >= S.HAMMER_SHARE || slid) && stood >= S.SHORTEST_NOTE;
-    return { split, left, there, seconds };
-  }
-
-  /** Largest change of pitch within three frames, or over a gap without pitch, that starts in [from, to]. */
-  #fastest(from: number, to: number): number {
-    const track = this.#track;
-    let fastest = 0;
-    for (let f = from; f <= to; f++) {
-      let g = f + 3;
-      while (g < f + 8 && Number.isNaN(track.midi(g))) g++;
-      const change = Math.abs(track.midi(g) - track.midi(f));
-      if (change > fastest) fastest = change;
-    }
-    return fastest;
-  }
-
-  /** Highest minus lowest pitch of the voiced frames [from, to). */
-  #extremes(from: number, to: number): number {
-    let low = Infinity;
-    let high = -Infinity;
-    for (let f = from; f < to; f++) {
-      const midi = this.#track.midi(f);
-      if (midi < low) low = midi;
-      if (midi > high) high = midi;
-    }
-    return Math.max(0, high - low);
+    this.#start(attack.seconds, kind, from, after, attack.flux);
   }
 
   #tooQuiet(frame: number): boolean {
@@ -165,42 +140,11 @@ export class NoteMaker {
     return level < this.#recentDb - S.START_DROP_DB || level < this.#floorDb + S.ABOVE_FLOOR_DB;
   }
 
-  /** First frame at or after `seconds`, sought from `frame`. */
-  #frameAt(seconds: number, frame: number): number {
-    let f = Math.max(0, frame - 6);
-    while (f < this.#track.count - 1 && this.#track.seconds(f) < seconds) f++;
-    return f;
-  }
-
-  /** The pitch that most frames of [from, to) agree on within half a semitone, NaN when fewer than two do. */
-  #standing(from: number, to: number): number {
-    const track = this.#track;
-    let best = 1;
-    let pitch = NaN;
-    for (let f = from; f < to; f++) {
-      const midi = track.midi(f);
-      let agree = 0;
-      let sum = 0;
-      for (let g = from; g < to; g++) {
-        const other = track.midi(g);
-        if (Math.abs(other - midi) < 0.5) {
-          agree++;
-          sum += other;
-        }
-      }
-      if (agree > best) {
-        best = agree;
-        pitch = sum / agree;
-      }
-    }
-    return pitch;
-  }
-
   #begin(frame: number, midi: number): void {
     if (Number.isNaN(midi)) return;
     const track = this.#track;
     if (this.#tooQuiet(frame)) return;
-    const pitch = this.#plateau(frame, S.PLATEAU_FRAMES, 1);
+    const pitch = plateau(this.#track, frame, S.PLATEAU_FRAMES, 1);
     if (Number.isNaN(pitch)) return;
     const attack = this.#pendingAttack;
     this.#pendingAttack = null;
@@ -233,7 +177,7 @@ export class NoteMaker {
       open.last = frame;
       return;
     }
-    const arrival = this.#plateau(frame, S.PLATEAU_FRAMES, S.PLATEAU_WIDTH);
+    const arrival = plateau(this.#track, frame, S.PLATEAU_FRAMES, S.PLATEAU_WIDTH);
     if (Number.isNaN(arrival)) return;
     this.#arrive(open, frame, arrival);
   }
@@ -251,8 +195,8 @@ export class NoteMaker {
     if (before < level + S.DIP_DB || after < level + S.DIP_RISE_DB) return false;
     const seconds = track.seconds(frame);
     if (this.#attacks.some((a) => isStrong(a) && a.seconds < seconds + 0.045)) return false;
-    const pitch = this.#standing(frame + 2, frame + S.LOOK_AHEAD);
-    if (Number.isNaN(pitch)) return false;
+    const pitch = standing(this.#track, frame + 2, frame + S.LOOK_AHEAD);
+    if (!(Math.abs(pitch - open.pitch) < S.PLATEAU_STEP)) return false;
     this.#close(seconds);
     this.#start(seconds, 'struck', frame + 1, pitch, 0);
     return true;
@@ -275,34 +219,16 @@ export class NoteMaker {
       return;
     }
     if (track.level(frame + 2) < open.peakDb - S.LEGATO_DROP_DB) return;
-    const move = this.#moveInto(open, frame, pitch);
+    const move = moveInto(this.#track, open, frame, pitch);
     if (move.split) {
       open.last = move.left;
       this.#close(move.seconds);
       this.#start(move.seconds, 'legato', move.there, pitch, 0);
       return;
     }
-    open.bend += step;
     open.pitch = pitch;
     open.plateauFrom = frame;
     open.last = frame;
-  }
-
-  /** The pitch that stands from `frame` for `count` frames within `width` semitones, else NaN. */
-  #plateau(frame: number, count: number, width: number): number {
-    let sum = 0;
-    let voiced = 0;
-    let low = Infinity;
-    let high = -Infinity;
-    for (let f = frame; f < frame + count; f++) {
-      const midi = this.#track.midi(f);
-      if (Number.isNaN(midi)) continue;
-      sum += midi;
-      voiced++;
-      low = Math.min(low, midi);
-      high = Math.max(high, midi);
-    }
-    return voiced >= Math.min(count, S.PLATEAU_FRAMES) - 1 && high - low < width ? sum / voiced : NaN;
   }
 
   #start(onsetSeconds: number, attack: Open['attack'], from: number, pitch: number, flux: number): void {
@@ -315,8 +241,8 @@ export class NoteMaker {
       pitch,
       plateauFrom: from,
       peakDb,
-      bend: 0,
       flux,
+      told: false,
       other: 0,
     };
   }
@@ -327,17 +253,6 @@ export class NoteMaker {
     if (!open) return;
     if (offsetSeconds - open.onsetSeconds < S.SHORTEST_NOTE) return;
     this.#notes.push(measure(this.#track, open, offsetSeconds));
+    if (open.told) this.#taken++;
   }
-}
-
-function isStrong(attack: Attack): boolean {
-  return (
-    (attack.flux >= S.STRONG_FLUX && attack.ratio >= S.STRONG_RATIO) ||
-    (attack.flux >= S.CLEAR_FLUX && attack.ratio >= S.CLEAR_RATIO && attack.energyRatio >= S.CLEAR_ENERGY)
-  );
-}
-
-/** Two, three, four, five or six times the frequency, or that part of it. */
-function isHarmonic(semitones: number): boolean {
-  return [12, 19.02, 24, 27.86, 31.02].some((harmonic) => Math.abs(semitones - harmonic) < 0.6);
 }

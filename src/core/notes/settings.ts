@@ -3,7 +3,7 @@
 /** Path: a whole unit of correlation costs this (stack.md: measured together with the octave cost). */
 export const OBSERVATION_COST = 3;
 /** Each octave downwards costs this: nearly all pitch errors are downwards. */
-export const OCTAVE_DOWN_COST = 0.3;
+export const OCTAVE_DOWN_COST = 0.25;
 /** Within this range of pitches; outside it is no likelier error. */
 export const OCTAVE_COST_FROM = 36;
 export const OCTAVE_COST_TO = 76;
@@ -51,6 +51,14 @@ export const SETTLE_SECONDS = 0.012;
 export const JUDGE_SECONDS = 0.064;
 /** A second attack sooner than this is the same stroke; a weaker one even twice as late. */
 export const REFRACTORY_SECONDS = 0.035;
+/** The same pitch is struck again no sooner than this, unless louder. */
+export const RESTRIKE_SECONDS = 0.09;
+/** Live, a note that still sounds is handed out at this age if its pitch rests within so many semitones. */
+export const LIVE_COMMIT_SECONDS = 0.1;
+export const LIVE_REST = 0.25;
+/** A change of pitch by up to so many semitones whose energy stays within this ratio is called legato. */
+export const WIDEST_LEGATO = 5.5;
+export const LEGATO_ENERGY = 1.3;
 /** A legato note is no weaker than this under the peak of the note it leaves. */
 export const LEGATO_DROP_DB = 20;
 /** Two plateaus this many semitones apart are two notes. */

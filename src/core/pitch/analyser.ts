@@ -28,6 +28,8 @@ const KEEP = 2048;
 const EMPTY_POWER = 1e-9;
 /** A clear pitch above this clarity and 150 Hz makes the low window needless. */
 const CLEAR = 0.92;
+/** From this clarity the short window answers alone. */
+const ANSWERS = 0.75;
 /** Hops by which the low window's centre trails the middle one's. */
 const LOW_TRAIL = 3;
 
@@ -150,6 +152,7 @@ export class Analyser {
       );
       this.#candidates(frame);
       this.#quickCandidates();
+      if (!hasClear(this.latest)) this.#answerFrom(frame);
     } else this.#shortCurve.fill(0);
     this.#hop++;
     if (this.#hop > LOW_TRAIL) {
@@ -176,6 +179,14 @@ export class Analyser {
   #quickCandidates(): void {
     findPeaks(this.#shortCurve, S.SHORTEST_LAG, S.SHORT_LONGEST_LAG, this.#peaks);
     this.#give(this.latest, this.#shortCurve, S.SHORT_LONGEST_LAG);
+  }
+
+  /** Too low for the short window, or not clear in it: the middle window's answer, 8 ms older. */
+  #answerFrom(frame: Frame): void {
+    if (!hasClear(frame)) return;
+    this.latest.count = frame.count;
+    this.latest.midi.set(frame.midi);
+    this.latest.clarity.set(frame.clarity);
   }
 
   #give(frame: Frame, curve: Float32Array, longest: number): void {
@@ -243,6 +254,11 @@ export class Analyser {
         0.5 * x[i - 3]! + 0.28125 * (x[i - 4]! + x[i - 2]!) - 0.03125 * (x[i - 6]! + x[i]!);
     }
   }
+}
+
+function hasClear(frame: Frame): boolean {
+  for (let i = 0; i < frame.count; i++) if (frame.clarity[i]! > ANSWERS) return true;
+  return false;
 }
 
 export function lagToMidi(lag: number, rate: number): number {

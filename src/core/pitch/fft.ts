@@ -6,13 +6,13 @@
 export class Fft {
   readonly size: number;
   readonly #twiddles: Float64Array;
-  readonly #swaps: Uint16Array;
+  readonly #swaps: Uint32Array;
 
-  /** `size` is a power of two from 16 to 65536, else RangeError. */
+  /** `size` is a power of two from 16 to 2²⁰, else RangeError. */
   constructor(size: number) {
     const bits = Math.log2(size);
-    if (!Number.isInteger(bits) || bits < 4 || bits > 16) {
-      throw new RangeError(`FFT size must be a power of two from 16 to 65536, not ${size}`);
+    if (!Number.isInteger(bits) || bits < 4 || bits > 20) {
+      throw new RangeError(`FFT size must be a power of two from 16 to 2^20, not ${size}`);
     }
     this.size = size;
     const twiddles: number[] = [];
@@ -31,7 +31,7 @@ export class Fft {
       for (let b = 0; b < bits; b++) reversed |= ((i >> b) & 1) << (bits - 1 - b);
       if (reversed > i) swaps.push(i, reversed);
     }
-    this.#swaps = Uint16Array.from(swaps);
+    this.#swaps = Uint32Array.from(swaps);
   }
 
   /** Forward transform of `re + i·im`, both of length `size`, in place and unscaled. */
