@@ -77,7 +77,7 @@ test('a file that is no recording: a sentence with its name', async ({ openApp }
 
 test('a chart with a bad symbol: said while it is written, and nothing starts', async ({ openApp }) => {
   const { page } = await openApp();
-  await page.getByRole('radio', { name: /Write a chart/ }).check();
+  await page.getByRole('radio', { name: /Write a chart/ }).press('Space');
   await page.getByLabel('Your chart, bar by bar').fill('| A7 | Xz7 |');
   await expect(page.locator('.problem')).toContainText('Xz7');
   await expect(startButton(page)).toBeDisabled();
