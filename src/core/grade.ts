@@ -12,7 +12,7 @@ import { findFunctions } from './grading/functions.ts';
 import { gradeNotes } from './grading/grade-notes.ts';
 import type { GradedNote } from './grading/graded-note.ts';
 import { headline } from './grading/headline.ts';
-import { findChanges, judgeChanges, type ChordChange } from './grading/landings.ts';
+import { findChanges, judgeChanges, MOST_ANTICIPATION_BEATS, type ChordChange } from './grading/landings.ts';
 import { splitAtChanges } from './grading/length-parts.ts';
 import { tellNotes } from './grading/note-facts.ts';
 import { mixPalette } from './grading/palette.ts';
@@ -40,6 +40,9 @@ import { STANDARD_A4_HZ } from './tuning/temperament.ts';
  */
 export function grade(heard: readonly HeardNote[], timeline: Timeline, settings: GradeSettings): Report {
   const anticipationBeats = settings.anticipationBeats ?? defaultAnticipationBeats(timeline.swing);
+  if (!(anticipationBeats >= 0 && anticipationBeats <= MOST_ANTICIPATION_BEATS)) {
+    throw new RangeError(`anticipationBeats is 0 to ${MOST_ANTICIPATION_BEATS}, found ${anticipationBeats}`);
+  }
   const phraseGapBeats = settings.phraseGapBeats ?? PHRASE_GAP_BEATS;
   const paletteName = settings.palette ?? 'both pentatonics';
   const palette = palettePitchClasses(paletteName, timeline.key);

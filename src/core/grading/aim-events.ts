@@ -51,8 +51,9 @@ export function isOver(aim: Aim, chord: Chord, key: Key): boolean {
 export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[] {
   const { notes, timeline, palette } = ground;
   const own = pitchClassShares(notes);
-  const maskFor = (names: readonly string[], chord: Chord) =>
-    names.reduce((mask, name) => mask | namedTones(name, chord, timeline.key, palette), 0);
+  const maskFor = rememberMasks((names, chord) =>
+    names.reduce((mask, name) => mask | namedTones(name, chord, timeline.key, palette), 0),
+  );
   const counted = (chord: Chord | null): chord is Chord => chord !== null && isOver(aim, chord, timeline.key);
 
   const wanted: Wanted = (chord) => {
@@ -133,6 +134,21 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[]
     });
     return plainEvent(hit, shareInside(near, maskFor(aim.tones, chord)));
   }
+}
+
+type MaskFor = (names: readonly string[], chord: Chord) => number;
+
+/** The same few sets of names are asked for over every note: each is worked out once a chord. */
+function rememberMasks(maskFor: MaskFor): MaskFor {
+  const known = new Map<Chord, Map<string, number>>();
+  return (names, chord) => {
+    const ofChord = known.get(chord) ?? new Map<string, number>();
+    known.set(chord, ofChord);
+    const asked = names.join(' ');
+    const mask = ofChord.get(asked) ?? maskFor(names, chord);
+    ofChord.set(asked, mask);
+    return mask;
+  };
 }
 
 /** An event for which the anticipation makes no difference worth reckoning. */

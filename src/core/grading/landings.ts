@@ -7,6 +7,7 @@ import { sameChord } from '../music/same-chord.ts';
 import type { GradedNote } from './graded-note.ts';
 import { isChordTone, isGuideTone, roleOf } from './roles.ts';
 import { LANDING_BEATS } from './settings.ts';
+import { firstFrom, notesBetween, soundingUntil } from './window.ts';
 import { BEAT_TOLERANCE } from '../chart/build-timeline.ts';
 
 /** A change of the chart that lies within the take. */
@@ -23,6 +24,9 @@ export interface ChordChange {
  * plucked string rings under a hand that damps it at the bar line.
  */
 const RING_BEATS = 0.5;
+
+/** No setting lets a note run further ahead of its change than this. */
+export const MOST_ANTICIPATION_BEATS = 4;
 
 /** The widest move of a guide tone that counts as a step. */
 const STEP_SEMITONES = 2;
@@ -67,10 +71,11 @@ export function judgeChanges(
   timeline: Timeline,
   palette: ReadonlySet<number>,
 ): readonly Landing[] {
+  const until = soundingUntil(notes);
   return changes.map((change) => {
     const { span, chord, fromChord } = change;
-    const landing = notes.find((note) => isLanding(note, change));
-    const held = landing ?? notes.findLast((note) => isHeldAcross(note, span.startBeat));
+    const landing = notesAround(change, notes).find((note) => isLanding(note, change));
+    const held = landing ?? heldAcross(notes, until, span.startBeat);
     const seconds = timeline.beatMap.secondsAt(span.startBeat);
     const bare = {
       beat: span.startBeat,
@@ -129,8 +134,22 @@ export function isInLandingWindow(note: GradedNote, { span, untilBeat }: ChordCh
   );
 }
 
-const isHeldAcross = (note: GradedNote, changeBeat: number): boolean =>
-  note.onsetBeat < changeBeat - BEAT_TOLERANCE && note.offsetBeat > changeBeat + BEAT_TOLERANCE;
+/** The notes that can have to do with a change: a note anticipates by a few beats at the most, and lands in one. */
+export const notesAround = ({ span }: ChordChange, notes: readonly GradedNote[]): readonly GradedNote[] =>
+  notesBetween(notes, span.startBeat - MOST_ANTICIPATION_BEATS, span.startBeat + LANDING_BEATS);
+
+/** The last note that starts before a change and sounds on after it. */
+function heldAcross(
+  notes: readonly GradedNote[],
+  until: Float64Array,
+  changeBeat: number,
+): GradedNote | undefined {
+  const sounds = (latest: number) => latest > changeBeat + BEAT_TOLERANCE;
+  for (let i = firstFrom(notes, changeBeat) - 1; i >= 0 && sounds(until[i]!); i--) {
+    if (sounds(notes[i]!.offsetBeat)) return notes[i]!;
+  }
+  return undefined;
+}
 
 /** A guide tone of the old chord that steps into one of the new (resolved), or lies in both (kept); else null. */
 function guideToneMotion(

@@ -7,7 +7,7 @@
  */
 import type { Chord } from '../music/chord.ts';
 import type { GradedNote } from './graded-note.ts';
-import { isInLandingWindow, type ChordChange } from './landings.ts';
+import { isInLandingWindow, notesAround, type ChordChange } from './landings.ts';
 import { shareInside, toneMask } from './tone-sets.ts';
 
 /** The tones that count over a chord, as a mask. */
@@ -36,11 +36,12 @@ export function landingLuck(
   const mask = wanted(change.chord);
   const fits = toneMask(change.chord, 'chordTones');
   const fit = shareInside(own, fits);
-  const early = notes.filter((note) => note.early?.beat === change.span.startBeat).length;
+  const near = notesAround(change, notes);
+  const early = near.filter((note) => note.early?.beat === change.span.startBeat).length;
   if (early === 0) return shareInside(own, mask);
   let chance = 0;
   for (let i = 0; i < early; i++) chance += (1 - fit) ** i * shareInside(own, mask & fits);
-  const followed = notes.some((note) => isInLandingWindow(note, change));
+  const followed = near.some((note) => isInLandingWindow(note, change));
   const otherwise = followed
     ? (1 - fit) ** early * shareInside(own, mask)
     : (1 - fit) ** (early - 1) * shareInside(own, mask & ~fits);

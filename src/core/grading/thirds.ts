@@ -95,6 +95,8 @@ function howReached(next: GradedNote): Lean['how'] {
 }
 
 function stepsOn(note: GradedNote, notes: readonly GradedNote[]): boolean {
-  const next = notes.slice(note.index + 1).find((later) => later.pitch !== note.pitch);
+  let at = note.index + 1;
+  while (notes[at]?.pitch === note.pitch) at++;
+  const next = notes[at];
   return next !== undefined && Math.abs(next.pitch - note.pitch) <= STEP_SEMITONES;
 }

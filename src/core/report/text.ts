@@ -75,10 +75,14 @@ function sharesTable(shares: Report['shares']): readonly string[] {
   ];
 }
 
+/** Longer counts would not fit their column, and say no more than per cent do. */
+const MOST_COUNTED = 1000;
+
 /** "7 of 12, luck 8 % ▲": counts, chance level, and whether it is more or less than that. */
 function cell(share: Share, byLength: boolean): string {
   if (share.share === null) return 'none';
-  const counted = byLength ? percent(share.share) : `${share.hits} of ${share.of}`;
+  const counted =
+    byLength || share.of >= MOST_COUNTED ? percent(share.share) : `${share.hits} of ${share.of}`;
   const luck = share.chance === null ? '' : `, luck ${percent(share.chance)}`;
   return `${counted}${luck}${VERDICT_SIGNS[share.verdict]}`;
 }

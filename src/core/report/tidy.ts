@@ -17,7 +17,7 @@ export function tidyNumbers<T>(value: T): T {
 function tidy(value: unknown): unknown {
   if (typeof value === 'number') {
     if (!Number.isFinite(value)) throw new RangeError(`a report holds finite numbers, found ${value}`);
-    return Number(value.toPrecision(DIGITS)) + 0;
+    return Number.isInteger(value) ? value + 0 : Number(value.toPrecision(DIGITS)) + 0;
   }
   if (Array.isArray(value)) return value.map(tidy);
   if (typeof value === 'object' && value !== null) {
