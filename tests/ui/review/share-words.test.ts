@@ -12,6 +12,7 @@ const share: Share = {
   chance: 1 / 3,
   expected: 4,
   tail: 0.07,
+  fairTail: 0.07,
   chanceBy: 'own notes',
   verdict: 'at chance',
 };
