@@ -44,6 +44,7 @@ function gather(
     const open = group.filter((landing) => landing.kind === 'open').length;
     const thirds = group.filter((landing) => landing.role === 'third').length;
     const chordTones = group.filter((landing) => isChordTone(landing.role)).length;
+    const leans = group.filter((landing) => landing.leansInto !== null).length;
     return {
       ...placeOf(first),
       chord: first.chord,
@@ -51,14 +52,15 @@ function gather(
       open,
       thirds,
       chordTones,
-      habit: habitOf(group.length - open, thirds, chordTones),
+      habit: habitOf(group.length - open, thirds, chordTones, leans),
     };
   });
 }
 
-function habitOf(arrivals: number, thirds: number, chordTones: number): Change['habit'] {
+/** A landing on the b3 that leans into the 3 is no chord tone, and no miss either: it speaks against "never". */
+function habitOf(arrivals: number, thirds: number, chordTones: number, leans: number): Change['habit'] {
   if (arrivals < LEAST_ARRIVALS) return 'seldom';
   if (thirds === arrivals) return 'always the third';
   if (chordTones === arrivals) return 'always a chord tone';
-  return chordTones === 0 ? 'never a chord tone' : 'mixed';
+  return chordTones + leans === 0 ? 'never a chord tone' : 'mixed';
 }

@@ -12,7 +12,7 @@ const MOST_BARS = 32;
 const MOST_CHORDS = 8;
 
 /** What the signs in the form mean. */
-export const FORM_LEGEND = 'degree landed on, chorus by chorus; ~ held over, ( ) not in the chord, · open';
+export const FORM_LEGEND = 'chorus by chorus: > leans into, ~ held over, ( ) not in the chord, · open';
 
 /** Bars with their landings, or, where the form is too long to draw, the chords with theirs. */
 export function drawForm(report: Report): readonly string[] {
@@ -64,8 +64,9 @@ function marksOf({ groups }: Cell): string {
   return '   ' + (all.length + 3 <= CELL_COLUMNS ? all : groups.map(tally).join(' / '));
 }
 
-function mark({ kind, degree, role }: Landing): string {
+function mark({ kind, degree, role, leansInto }: Landing): string {
   if (kind === 'open' || degree === null) return '·';
+  if (leansInto !== null) return `${degree}>3`;
   const held = kind === 'held' ? `~${degree}` : degree;
   return isChordTone(role) ? held : `(${held})`;
 }

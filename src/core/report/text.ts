@@ -34,11 +34,11 @@ function title({ timeline, tuning, settings, summary }: Report): string {
   const { bpm, bars, key } = timeline;
   const tempo = bpm === null ? 'listed beats' : `${Math.round(bpm * 10) / 10} bpm`;
   const reference = Math.round(tuning.referenceHz * 10) / 10;
-  const estimated = tuning.estimated ? ' (found from the notes)' : '';
+  const estimated = tuning.estimated ? ' (found)' : '';
   const early = Math.round(settings.anticipationBeats * 100) / 100;
   return (
     `${summary.notes} notes over ${bars} ${bars === 1 ? 'bar' : 'bars'} in ${key.tonic} ${key.mode}, ${tempo}, ` +
-    `A4 = ${reference} Hz${estimated}, anticipation ${early} beat`
+    `A4 ${reference} Hz${estimated}, early by ${early} beat`
   );
 }
 
@@ -78,11 +78,10 @@ function sharesTable(shares: Report['shares']): readonly string[] {
 /** Longer counts would not fit their column, and say no more than per cent do. */
 const MOST_COUNTED = 1000;
 
-/** "7 of 12, luck 8 % ▲": counts, chance level, and whether it is more or less than that. */
+/** "7/12, luck 8 % ▲": counts, chance level, and whether it is more or less than that. */
 function cell(share: Share, byLength: boolean): string {
   if (share.share === null) return 'none';
-  const counted =
-    byLength || share.of >= MOST_COUNTED ? percent(share.share) : `${share.hits} of ${share.of}`;
+  const counted = byLength || share.of >= MOST_COUNTED ? percent(share.share) : `${share.hits}/${share.of}`;
   const luck = share.chance === null ? '' : `, luck ${percent(share.chance)}`;
   return `${counted}${luck}${VERDICT_SIGNS[share.verdict]}`;
 }

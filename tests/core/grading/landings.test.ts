@@ -92,3 +92,28 @@ describe('landings', () => {
     expect(landings([[6, 1, 57], LAST])[0]).toMatchObject({ kind: 'open', fromChord: null });
   });
 });
+
+describe('changes over the choruses', () => {
+  /** Two bars, four times: C7 with the b3 leaning into the 3, F7 on B. */
+  const played = [0, 8, 16, 24].flatMap((at): readonly Played[] => [
+    [at, 0.25, 63],
+    [at + 0.25, 1, 64],
+    [at + 4, 1, 71],
+  ]);
+
+  it('names what always and what never works, by bar and by chord', () => {
+    const { byBar, byChord } = gradeLine('| C7 | F7 |', played).changes;
+    expect(byBar.map(({ bar, chord, count, habit }) => [bar, chord, count, habit])).toEqual([
+      [0, 'C7', 4, 'mixed'],
+      [1, 'F7', 4, 'never a chord tone'],
+    ]);
+    expect(byChord.map(({ chord, chordTones, thirds }) => [chord, chordTones, thirds])).toEqual([
+      ['C7', 0, 0],
+      ['F7', 0, 0],
+    ]);
+  });
+
+  it('needs to have seen a change twice', () => {
+    expect(gradeLine('| C7 | F7 |', played.slice(0, 3)).changes.byBar[1]!.habit).toBe('seldom');
+  });
+});
