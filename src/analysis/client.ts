@@ -59,6 +59,8 @@ export interface Listening {
   follow(order: GradeOrder): Promise<Outcome<void>>;
   /** Every note of the listening, ends corrected; no hop after it. */
   finish(): Promise<Outcome<readonly HeardNote[]>>;
+  /** Finishes and grades: the same report as of the whole recording, without hearing it again. */
+  report(order: GradeOrder): Promise<Outcome<Report>>;
   dispose(): void;
 }
 
@@ -86,6 +88,7 @@ export class AnalysisClient {
       hop: (samples) => line.hop(samples),
       follow: (order) => line.ask({ kind: 'follow', order }),
       finish: () => line.ask({ kind: 'finish' }),
+      report: (order) => line.ask({ kind: 'report', order }),
       dispose: () => this.#hangUp(line),
     };
     return { ok: true, value: listening };

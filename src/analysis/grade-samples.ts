@@ -1,7 +1,8 @@
-/** Samples → report, in one piece: listen block by block, lay the notes on the chart, grade. */
+/** Samples → report: listen block by block, lay the notes on the chart, grade. */
 import { fromPcm16 } from '../core/files/pcm16.ts';
 import { grade } from '../core/grade.ts';
 import { Listener } from '../core/listen.ts';
+import type { HeardNote } from '../core/notes/note.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import { timelineOf, type GradeOrder } from './order.ts';
@@ -16,6 +17,7 @@ export function gradeSamples(
   order: GradeOrder,
   progress: (share: number) => void,
 ): Outcome<Report> {
+  // What can't be graded is said before anybody waits for the listening.
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
   const listener = new Listener({ sampleRate });
@@ -25,9 +27,21 @@ export function gradeSamples(
     listener.push(piece instanceof Int16Array ? fromPcm16(piece) : piece);
     progress(Math.min(1, (from + block) / samples.length));
   }
+  return gradeHeard(listener.finish(), samples.length, sampleRate, order);
+}
+
+/** Grades what a listener heard in so many samples. */
+export function gradeHeard(
+  notes: readonly HeardNote[],
+  samples: number,
+  sampleRate: number,
+  order: GradeOrder,
+): Outcome<Report> {
+  const timeline = timelineOf(order);
+  if (!timeline.ok) return timeline;
   return good(
-    grade(listener.finish(), timeline.value, {
-      source: { kind: order.source, durationSeconds: samples.length / sampleRate, sampleRate },
+    grade(notes, timeline.value, {
+      source: { kind: order.source, durationSeconds: samples / sampleRate, sampleRate },
       referenceHz: order.reference,
     }),
   );

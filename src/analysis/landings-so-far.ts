@@ -20,12 +20,13 @@ import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
 const SETTLED_BEATS = 8;
 /** Notes before the oldest landing that is graded anew: the step and the guide tone look back by one note. */
 const NOTES_BEFORE = 8;
+/** The reference is estimated from so many notes at most: a guitar drifts, and the work stays small. */
+const NOTES_OF_REFERENCE = 200;
 
 export class LandingsSoFar {
   readonly #timeline: Timeline;
   readonly #reference: number | 'auto';
   readonly #palette: ReadonlySet<number>;
-  readonly #notes: HeardNote[] = [];
   #landings: readonly Landing[] = [];
   #referenceHz: number;
 
@@ -45,24 +46,27 @@ export class LandingsSoFar {
     return this.#referenceHz;
   }
 
-  /** Takes committed notes in, in order of onset. */
-  add(notes: readonly HeardNote[]): void {
-    this.#notes.push(...notes);
-    const last = this.#notes.at(-1);
+  /**
+   * Looks at the take as it stands.
+   * @param ended all notes that have ended, in order of onset; only longer from one call to the next
+   * @param standing the note that still sounds, its end being the moment heard so far
+   */
+  update(ended: readonly HeardNote[], standing: HeardNote | null): void {
+    const last = standing ?? ended.at(-1);
     if (last === undefined) return;
     if (this.#reference === 'auto') {
-      const estimate = estimateReference(this.#notes);
+      const estimate = estimateReference(ended.slice(-NOTES_OF_REFERENCE));
       this.#referenceHz = estimate.evidence === 'enough' ? estimate.referenceHz : STANDARD_A4_HZ;
     }
     const { beatMap } = this.#timeline;
     const settledBeat = beatMap.beatAt(last.onsetSeconds) - SETTLED_BEATS;
-    const firstFresh = this.#notes.findIndex((note) => beatMap.beatAt(note.onsetSeconds) >= settledBeat);
-    const from = Math.max(0, firstFresh - NOTES_BEFORE);
-    const fresh = this.#judge(this.#notes.slice(from), settledBeat);
+    const lastSettled = ended.findLastIndex((note) => beatMap.beatAt(note.onsetSeconds) < settledBeat);
+    const from = Math.max(0, lastSettled + 1 - NOTES_BEFORE);
+    const recent = [...ended.slice(from), ...(standing === null ? [] : [standing])];
     const shifted = (index: number | null) => (index === null ? null : index + from);
     this.#landings = [
       ...this.#landings.filter((landing) => landing.beat < settledBeat),
-      ...fresh.map((landing) => ({
+      ...this.#judge(recent, settledBeat).map((landing) => ({
         ...landing,
         note: shifted(landing.note),
         leansInto: shifted(landing.leansInto),

@@ -12,7 +12,9 @@ export type AnalysisRequest =
   | { readonly kind: 'hop'; readonly samples: Float32Array<ArrayBuffer> }
   /** Answer: every note of the listening, ends corrected. */
   | { readonly kind: 'finish'; readonly id: number }
-  /** Answer: a report. */
+  /** Answer: the report of the listening. The same as grading the whole recording, but it is heard already. */
+  | { readonly kind: 'report'; readonly id: number; readonly order: GradeOrder }
+  /** Answer: the report of a whole recording. */
   | {
       readonly kind: 'grade';
       readonly id: number;

@@ -7,9 +7,10 @@ import type { ByteSource } from '../core/files/bytes.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
+import type { Landing, Report } from '../core/report/schema.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
 import { timelineOf, type GradeOrder } from './order.ts';
-import { gradeSamples } from './grade-samples.ts';
+import { gradeHeard, gradeSamples } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileSound } from './messages.ts';
 
 /** What is heard is told at most so often: the display shows no more, and each message wakes the page. */
@@ -21,9 +22,14 @@ export class AnalysisSession {
   readonly #post: Post;
   #listener: Listener | null = null;
   #landings: LandingsSoFar | null = null;
+  /** Notes that had ended when the landings were last looked at, and the one that still sounded. */
+  #ended = 0;
+  #standing: HeardNote | null = null;
   #sampleRate = 1;
   /** Samples taken since the page was last told what is heard. */
   #untold = 0;
+  /** Samples taken in all. */
+  #taken = 0;
 
   constructor(post: Post) {
     this.#post = post;
@@ -56,6 +62,8 @@ export class AnalysisSession {
         return this.#follow(request.order);
       case 'finish':
         return this.#finish();
+      case 'report':
+        return this.#report(request.order);
       case 'grade':
         return gradeSamples(request.samples, request.sampleRate, request.order, (share) => {
           this.#post({ kind: 'progress', id: request.id, share });
@@ -73,7 +81,10 @@ export class AnalysisSession {
     this.#listener = new Listener({ sampleRate });
     this.#sampleRate = sampleRate;
     this.#landings = null;
+    this.#ended = 0;
+    this.#standing = null;
     this.#untold = 0;
+    this.#taken = 0;
     return good(undefined);
   }
 
@@ -88,16 +99,26 @@ export class AnalysisSession {
     // A hop that comes before `open` or after `finish` belongs to no take.
     if (this.#listener === null) return;
     this.#listener.push(samples);
+    this.#taken += samples.length;
     this.#untold += samples.length;
     if (this.#untold < this.#sampleRate / READINGS_PER_SECOND) return;
     this.#untold = 0;
     const { reading } = this.#listener;
     const notes = this.#listener.takeNotes();
-    const fresh = notes.length > 0;
-    if (fresh) this.#landings?.add(notes);
-    const landings = (fresh && this.#landings?.landings) || null;
+    const landings = this.#landingsAfter(this.#listener, notes);
     const referenceHz = this.#landings?.referenceHz ?? null;
     this.#post({ kind: 'heard', heard: { reading, notes, landings, referenceHz } });
+  }
+
+  /** Every landing so far, or null where nothing has changed since they were last told. */
+  #landingsAfter({ ended }: Listener, fresh: readonly HeardNote[]): readonly Landing[] | null {
+    if (this.#landings === null || (fresh.length === 0 && ended.length === this.#ended)) return null;
+    this.#ended = ended.length;
+    this.#standing = fresh.at(-1) ?? this.#standing;
+    const lastEnded = ended.at(-1)?.onsetSeconds ?? -Infinity;
+    if (this.#standing && this.#standing.onsetSeconds <= lastEnded) this.#standing = null;
+    this.#landings.update(ended, this.#standing);
+    return this.#landings.landings;
   }
 
   #finish(): Outcome<readonly HeardNote[]> {
@@ -105,6 +126,11 @@ export class AnalysisSession {
     const notes = this.#listener.finish();
     this.#listener = null;
     return good(notes);
+  }
+
+  #report(order: GradeOrder): Outcome<Report> {
+    const notes = this.#finish();
+    return notes.ok ? gradeHeard(notes.value, this.#taken, this.#sampleRate, order) : notes;
   }
 }
 

@@ -60,6 +60,11 @@ export class Listener {
     return this.#maker.takeFresh();
   }
 
+  /** Notes that have ended so far, in order of onset: the first part of what `finish` will give. */
+  get ended(): readonly HeardNote[] {
+    return this.#maker.notes;
+  }
+
   /** What is heard now: the newest answer, not yet settled. */
   get reading(): LiveReading {
     const { latest } = this.#analyser;

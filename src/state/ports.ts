@@ -92,6 +92,8 @@ export interface LiveListener {
   hop(samples: Float32Array<ArrayBuffer>): void;
   /** From here on committed notes are set against the chart. */
   follow(order: GradeOrder): Promise<Outcome<void>>;
+  /** The report of all that was heard: the same as of the whole recording. No hop after it. */
+  report(order: GradeOrder): Promise<Outcome<Report>>;
   dispose(): void;
 }
 

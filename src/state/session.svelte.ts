@@ -261,24 +261,30 @@ export class Session {
     if (notice !== null) this.#notice(notice);
     const turn = this.#turn;
     const finished = await take.finish();
-    if (finished.id !== null) void this.#ports.library.load();
-    if (turn === this.#turn) await this.#grade(finished, turn);
+    if (finished.report === null) await this.#grade(finished.take, turn);
+    else await this.#settle(finished.take, finished.report, turn);
   }
 
+  /** Hears the whole recording and grades it. */
   async #grade(take: FinishedTake, turn: number): Promise<void> {
-    this.#phase = { kind: 'grading', progress: 0 };
-    const { analysis, takes, library } = this.#ports;
-    const report = await analysis.grade(take.audio, orderOf(take.details), (progress) =>
+    this.#while(turn, () => (this.#phase = { kind: 'grading', progress: 0 }));
+    const report = await this.#ports.analysis.grade(take.audio, orderOf(take.details), (progress) =>
       this.#while(turn, () => (this.#phase = { kind: 'grading', progress })),
     );
-    if (report.ok && take.id !== null) {
-      const saved = await takes.saveReport(take.id, report.value, report.value.summary);
+    if (report.ok) return this.#settle(take, report.value, turn);
+    if (take.id !== null) void this.#ports.library.load();
+    this.#while(turn, () => this.#trouble(report.sentence, 'back'));
+  }
+
+  /** Keeps the report with its take and shows it. */
+  async #settle(take: FinishedTake, report: Report, turn: number): Promise<void> {
+    const { takes, library } = this.#ports;
+    if (take.id !== null) {
+      const saved = await takes.saveReport(take.id, report, report.summary);
       if (!saved.ok) this.#while(turn, () => this.#notice(saved.sentence));
       void library.load();
     }
-    if (turn !== this.#turn) return;
-    if (report.ok) this.#review(take, report.value);
-    else this.#trouble(report.sentence, 'back');
+    this.#while(turn, () => this.#review(take, report));
   }
 
   #review(take: FinishedTake, report: Report): void {

@@ -18,6 +18,7 @@ import type {
   TakesPort,
   TakeWriter,
 } from './ports.ts';
+import type { Report } from '../core/report/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { Recording } from './recording.ts';
 import { orderOf, type TakeDetails } from './take.ts';
@@ -119,18 +120,26 @@ export class TakeInHand {
     this.#band?.setLevels(levels);
   }
 
-  /** Silence first, then what was played, whole, and where it is kept. */
-  async finish(): Promise<FinishedTake> {
+  /**
+   * Silence first; then what was played, whole, where it is kept, and its report. The report is null where the
+   * listener fell over: the recording can still be graded.
+   */
+  async finish(): Promise<{ readonly take: FinishedTake; readonly report: Report | null }> {
     const recording = this.#recording ?? new Recording(1);
-    const writer = this.#writer;
-    this.#writer = null;
+    const [writer, listener] = [this.#writer, this.#listener];
+    this.#writer = this.#listener = null;
     this.dispose();
-    const stopped = await writer?.finish();
     const { sampleRate } = recording;
+    const details = this.#details(sampleRate);
+    const [stopped, report] = await Promise.all([writer?.finish(), listener?.report(orderOf(details))]);
+    listener?.dispose();
     return {
-      id: writer && stopped === null ? writer.id : null,
-      details: this.#details(sampleRate),
-      audio: { samples: recording.whole(), sampleRate },
+      take: {
+        id: writer && stopped === null ? writer.id : null,
+        details,
+        audio: { samples: recording.whole(), sampleRate },
+      },
+      report: report?.ok ? report.value : null,
     };
   }
 

@@ -77,12 +77,28 @@ describe('listening live', () => {
     });
     const last = told.findLast((heard) => heard.landings !== null)!;
     expect(report.landings.map((landing) => landing.role)).toContain('third');
-    expect(last.landings).toEqual(report.landings);
+    // A note is told while it still sounds, its pitch measured on what has been heard of it.
+    const settled = (landings: typeof report.landings) => landings.map(({ cents: _, ...landing }) => landing);
+    expect(settled(last.landings!)).toEqual(settled(report.landings));
     expect(last.referenceHz).toBe(440);
   });
 });
 
 describe('landings so far', () => {
+  it('know a note that is held over a change while it still sounds, and when it has ended', () => {
+    const timeline = value(timelineOf(order));
+    const [held] = listen(pluckLine([{ atSeconds: 1.5, midi: 69, seconds: 2 }], RATE, 4), RATE);
+    const so = new LandingsSoFar(timeline, 440);
+    // A7 gives way to D7 at 2.5 s.
+    so.update([], { ...held!, offsetSeconds: 1.8 });
+    expect(so.landings.map(({ chord, kind }) => [chord, kind])).toEqual([['A7', 'open']]);
+    so.update([], { ...held!, offsetSeconds: 3.2 });
+    const over = so.landings.at(-1);
+    expect(over).toMatchObject({ chord: 'D7', kind: 'held', degree: '5', note: 0 });
+    so.update([{ ...held!, offsetSeconds: 3.4 }], null);
+    expect(so.landings.at(-1)).toMatchObject({ chord: 'D7', kind: 'held' });
+  });
+
   it('are those of grading everything anew, and cost no more as the take grows', () => {
     const timeline = value(timelineOf(order));
     const base = listen(sound, RATE);
@@ -96,9 +112,10 @@ describe('landings so far', () => {
     ).flat();
     const so = new LandingsSoFar(timeline, 440);
     const millis: number[] = [];
-    for (const note of notes) {
+    for (let count = 1; count <= notes.length; count++) {
+      const ended = notes.slice(0, count);
       const before = performance.now();
-      so.add([note]);
+      so.update(ended, null);
       millis.push(performance.now() - before);
     }
     const report = grade(notes, timeline, {
