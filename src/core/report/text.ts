@@ -32,13 +32,13 @@ export function reportText(report: Report): string {
 
 function title({ timeline, tuning, settings, summary }: Report): string {
   const { bpm, bars, key } = timeline;
-  const tempo = bpm === null ? 'listed beats' : `${Math.round(bpm * 10) / 10} bpm`;
+  const tempo = bpm === null ? '' : `${Math.round(bpm * 10) / 10} bpm, `;
   const reference = Math.round(tuning.referenceHz * 10) / 10;
   const estimated = tuning.estimated ? ' (found)' : '';
   const early = Math.round(settings.anticipationBeats * 100) / 100;
   return (
-    `${summary.notes} notes over ${bars} ${bars === 1 ? 'bar' : 'bars'} in ${key.tonic} ${key.mode}, ${tempo}, ` +
-    `A4 ${reference} Hz${estimated}, early by ${early} beat`
+    `${summary.notes} notes over ${bars} ${bars === 1 ? 'bar' : 'bars'} in ${key.tonic} ${key.mode}, ${tempo}` +
+    `A4 ${reference} Hz${estimated}, anticipation ${early} beat`
   );
 }
 
