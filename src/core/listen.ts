@@ -13,6 +13,8 @@ export interface ListenOptions {
   readonly sampleRate: number;
 }
 
+/** Below this a reading waits for the low window (75 Hz). */
+const LOW_MIDI = 38.4;
 /** Silence pushed at the end, so that every window reaches past the last sample. */
 const TAIL_SECONDS = 0.4;
 
@@ -30,6 +32,8 @@ export class Listener {
   readonly #sampleRate: number;
   readonly #onFrame: (frame: Frame) => void;
   #lastAttack = -1;
+  /** The settled pitch where it is too low for the newest frame alone. */
+  #low: number | null = null;
   #finished = false;
 
   /** Throws RangeError for a sample rate outside 8000 to 192000 Hz. */
@@ -68,7 +72,7 @@ export class Listener {
   /** What is heard now: the newest answer, not yet settled. */
   get reading(): LiveReading {
     const { latest } = this.#analyser;
-    return { timeSeconds: latest.seconds, midi: readingOf(latest), levelDb: latest.levelDb };
+    return { timeSeconds: latest.seconds, midi: readingOf(latest) ?? this.#low, levelDb: latest.levelDb };
   }
 
   /** All notes of the take, ends corrected. The listener takes no more sound afterwards. */
@@ -91,6 +95,7 @@ export class Listener {
     const settled = this.#path.step(frame, Math.abs(frame.seconds - this.#lastAttack) < 0.02);
     if (!settled) return;
     this.#track.add(settled);
+    this.#low = settled.midi < LOW_MIDI ? settled.midi : null;
     this.#maker.advance(false);
   }
 }

@@ -22,16 +22,17 @@ export interface Traces {
   readonly bright: Float32Array;
 }
 
+const LOW_LONGEST = S.LONGEST_LAG / S.LOW_FACTOR;
 const BUFFER = 16384;
 const KEEP = 2048;
-/** Below this the window is called empty and costs nothing (−90 dBFS RMS). */
-const EMPTY_POWER = 1e-9;
+/** Below this the window is called empty and costs nothing (RMS). */
+const EMPTY_DB = -90;
+/** The level is taken in the middle of the window, where its pitch is: 21 ms. */
+const LEVEL_MARGIN = 48;
 /** A clear pitch above this clarity and 150 Hz makes the low window needless. */
 const CLEAR = 0.92;
-/** From this clarity the short window answers alone. */
-const ANSWERS = 0.75;
-/** Hops by which the low window's centre trails the middle one's. */
-const LOW_TRAIL = 3;
+/** Hops by which the low window's centre trails the other's, to 3 ms. */
+const LOW_TRAIL = 4;
 
 /**
  * Samples at any rate → frames every 8 ms and the traces, streaming. All buffers are made here; `onFrame` sees one
@@ -39,8 +40,8 @@ const LOW_TRAIL = 3;
  */
 export class Analyser {
   readonly traces: Traces;
-  /** The newest short-window answer, for the live screen: not yet settled by the path. */
-  readonly latest: Frame = emptyFrame();
+  /** The newest frame, for the live screen: neither settled by the path nor helped by the low window. */
+  latest: Frame = emptyFrame();
   readonly #resampler: Resampler;
   readonly #samples = new Float32Array(BUFFER);
   readonly #halved = new Float32Array(BUFFER / S.LOW_FACTOR);
@@ -49,16 +50,17 @@ export class Analyser {
   #filled = 0;
   #done = 0;
   readonly #flux = new Flux();
-  readonly #pair = new PairCorrelator(1024);
+  readonly #pair = new PairCorrelator(S.PAIR_SIZE);
   readonly #low = Autocorrelator.forFloat32Array(S.LOW_WINDOW);
   readonly #lowInput = new Float32Array(S.LOW_WINDOW);
   readonly #lowOutput = new Float32Array(S.LOW_WINDOW);
-  readonly #middleCurve = new Float32Array(S.LONGEST_LAG + 4);
-  readonly #shortCurve = new Float32Array(S.SHORT_LONGEST_LAG + 2);
-  readonly #shortBefore = new Float32Array(S.SHORT_LONGEST_LAG + 2);
-  readonly #joint = new Float32Array(S.LONGEST_LAG + 4);
+  readonly #curveBefore = new Float32Array(S.WINDOW_LONGEST_LAG + 2);
+  readonly #curve = new Float32Array(S.WINDOW_LONGEST_LAG + 2);
   readonly #lowCurve = new Float32Array(S.LONGEST_LAG / S.LOW_FACTOR + 4);
   readonly #peaks = emptyPeaks();
+  readonly #lowPeaks = emptyPeaks();
+  /** The frame whose low peaks these are, −2 when they are used up. */
+  #lowIndex = -2;
   readonly #waiting: Frame[] = [];
   #hop = 0;
   #lastIn = 0;
@@ -67,7 +69,7 @@ export class Analyser {
 
   constructor(sampleRate: number) {
     this.#resampler = new Resampler(sampleRate, S.INNER_RATE, S.PASS_HZ, S.STOP_HZ);
-    for (let i = 0; i <= LOW_TRAIL; i++) this.#waiting.push(emptyFrame());
+    for (let i = 0; i <= LOW_TRAIL + 1; i++) this.#waiting.push(emptyFrame());
     this.traces = {
       ticks: 0,
       flux: new Float32Array(TICKS_KEPT),
@@ -122,77 +124,52 @@ export class Analyser {
     this.#dropped += drop;
   }
 
-  /** One hop whose windows end at `end` of the buffer. */
+  /** One hop whose windows end at `end` of the buffer; every second hop answers for two frames at once. */
   #analyse(end: number, onFrame: (frame: Frame) => void): void {
-    const samples = this.#samples;
     this.#trace(end);
     this.#halve(end);
-    const middle = end - S.MIDDLE_WINDOW;
-    const short = end - S.SHORT_WINDOW;
+    const start = end - S.WINDOW;
     const frame = this.#waiting[this.#hop % this.#waiting.length]!;
     frame.index = this.#hop;
     frame.count = 0;
-    frame.seconds = (this.#dropped + end - S.MIDDLE_WINDOW / 2) / S.INNER_RATE;
-    frame.levelDb = levelDb(power(samples, short - S.FRAME_HOP, S.SHORT_WINDOW));
-    const latestPower = power(samples, short, S.SHORT_WINDOW);
-    this.latest.index = this.#hop;
-    this.latest.count = 0;
-    this.latest.seconds = (this.#dropped + end - S.SHORT_WINDOW / 2) / S.INNER_RATE;
-    this.latest.levelDb = levelDb(latestPower);
-    this.#shortBefore.set(this.#shortCurve);
-    if (power(samples, middle, S.MIDDLE_WINDOW) > EMPTY_POWER) {
-      this.#pair.correlate(
-        samples,
-        middle,
-        S.MIDDLE_WINDOW,
-        this.#middleCurve,
-        short,
-        S.SHORT_WINDOW,
-        this.#shortCurve,
-      );
-      this.#candidates(frame);
-      this.#quickCandidates();
-      if (!hasClear(this.latest)) this.#answerFrom(frame);
-    } else this.#shortCurve.fill(0);
+    frame.seconds = (this.#dropped + end - S.WINDOW / 2) / S.INNER_RATE;
+    const power = meanSquare(this.#samples, start + LEVEL_MARGIN, S.WINDOW - 2 * LEVEL_MARGIN);
+    frame.levelDb = levelDb(power);
     this.#hop++;
-    if (this.#hop > LOW_TRAIL) {
-      const settled = this.#waiting[this.#hop % this.#waiting.length]!;
-      this.#addLow(settled, end);
+    if (this.#hop % 2 === 1) return;
+    const before = this.#waiting[(this.#hop - 2) % this.#waiting.length]!;
+    if (frame.levelDb > EMPTY_DB || before.levelDb > EMPTY_DB) {
+      const { WINDOW } = S;
+      this.#pair.correlate(
+        this.#samples,
+        start - S.FRAME_HOP,
+        WINDOW,
+        this.#curveBefore,
+        start,
+        WINDOW,
+        this.#curve,
+      );
+      this.#candidates(before, this.#curveBefore);
+      this.#candidates(frame, this.#curve);
+    }
+    this.latest = frame;
+    for (const [hops, at] of [
+      [1, end - S.FRAME_HOP],
+      [0, end],
+    ] as const) {
+      const index = this.#hop - 1 - hops - LOW_TRAIL;
+      if (index < 0) continue;
+      const settled = this.#waiting[index % this.#waiting.length]!;
+      this.#addLow(settled, at);
       onFrame(settled);
     }
   }
 
-  #candidates(frame: Frame): void {
-    const joint = this.#joint;
-    const middle = this.#middleCurve;
-    const before = this.#shortBefore;
-    // Mean of both windows where both can tell; fading to the middle one alone towards the short one's limit.
-    for (let lag = 0; lag < joint.length; lag++) {
-      const share =
-        lag < 80 ? 0.5 : Math.max(0, (0.5 * (S.SHORT_LONGEST_LAG - lag)) / (S.SHORT_LONGEST_LAG - 80));
-      joint[lag] = share > 0 ? middle[lag]! + share * (before[lag]! - middle[lag]!) : middle[lag]!;
-    }
-    findPeaks(joint, S.SHORTEST_LAG, S.MIDDLE_LONGEST_LAG, this.#peaks);
-    this.#give(frame, middle, S.MIDDLE_LONGEST_LAG);
-  }
-
-  #quickCandidates(): void {
-    findPeaks(this.#shortCurve, S.SHORTEST_LAG, S.SHORT_LONGEST_LAG, this.#peaks);
-    this.#give(this.latest, this.#shortCurve, S.SHORT_LONGEST_LAG);
-  }
-
-  /** Too low for the short window, or not clear in it: the middle window's answer, 8 ms older. */
-  #answerFrom(frame: Frame): void {
-    if (!hasClear(frame)) return;
-    this.latest.count = frame.count;
-    this.latest.midi.set(frame.midi);
-    this.latest.clarity.set(frame.clarity);
-  }
-
-  #give(frame: Frame, curve: Float32Array, longest: number): void {
+  #candidates(frame: Frame, curve: Float32Array): void {
+    findPeaks(curve, S.SHORTEST_LAG, S.WINDOW_LONGEST_LAG, this.#peaks);
     const peaks = this.#peaks;
     for (let i = 0; i < peaks.count; i++) {
-      frame.midi[i] = lagToMidi(refineLag(curve, peaks.lag[i]!, longest), S.INNER_RATE);
+      frame.midi[i] = lagToMidi(refineLag(curve, peaks.lag[i]!, S.WINDOW_LONGEST_LAG), S.INNER_RATE);
       frame.clarity[i] = peaks.height[i]!;
     }
     frame.count = peaks.count;
@@ -200,27 +177,33 @@ export class Analyser {
 
   /** Candidates under 150 Hz come from the long window about the same centre. */
   #addLow(frame: Frame, end: number): void {
-    if (frame.levelDb < -90) return;
+    if (frame.levelDb < EMPTY_DB) return;
     const limit = lagToMidi(S.LOW_SHORTEST_LAG, S.INNER_RATE);
     for (let i = 0; i < frame.count; i++) if (frame.midi[i]! > limit && frame.clarity[i]! > CLEAR) return;
-    const start = end / 2 - S.LOW_WINDOW;
-    for (let i = 0; i < S.LOW_WINDOW; i++) this.#lowInput[i] = this.#halved[start + i]!;
-    this.#low.autocorrelate(this.#lowInput, this.#lowOutput);
-    normalise(this.#lowInput, 0, S.LOW_WINDOW, this.#lowOutput, 1, this.#lowCurve);
-    const longest = S.LONGEST_LAG / S.LOW_FACTOR;
-    findPeaks(this.#lowCurve, S.LOW_SHORTEST_LAG / S.LOW_FACTOR, longest, this.#peaks);
+    if (frame.index === this.#lowIndex + 1) this.#lowIndex = -2;
+    else this.#lowPeaksAt(end, frame.index);
     let kept = 0;
     for (let i = 0; i < frame.count; i++) {
       if (frame.midi[i]! <= limit) continue;
       frame.midi[kept] = frame.midi[i]!;
       frame.clarity[kept++] = frame.clarity[i]!;
     }
-    for (let i = 0; i < this.#peaks.count && kept < S.CANDIDATES; i++) {
-      const lag = refineLag(this.#lowCurve, this.#peaks.lag[i]!, longest);
+    for (let i = 0; i < this.#lowPeaks.count && kept < S.CANDIDATES; i++) {
+      const lag = refineLag(this.#lowCurve, this.#lowPeaks.lag[i]!, LOW_LONGEST);
       frame.midi[kept] = lagToMidi(lag, S.INNER_RATE / S.LOW_FACTOR);
-      frame.clarity[kept++] = this.#peaks.height[i]!;
+      frame.clarity[kept++] = this.#lowPeaks.height[i]!;
     }
     frame.count = kept;
+  }
+
+  /** The low window about the frame's centre; it is so long that the next frame may use it too. */
+  #lowPeaksAt(end: number, index: number): void {
+    this.#lowIndex = index;
+    const start = end / 2 - S.LOW_WINDOW;
+    for (let i = 0; i < S.LOW_WINDOW; i++) this.#lowInput[i] = this.#halved[start + i]!;
+    this.#low.autocorrelate(this.#lowInput, this.#lowOutput);
+    normalise(this.#lowInput, 0, S.LOW_WINDOW, this.#lowOutput, 1, this.#lowCurve);
+    findPeaks(this.#lowCurve, S.LOW_SHORTEST_LAG / S.LOW_FACTOR, LOW_LONGEST, this.#lowPeaks);
   }
 
   #trace(end: number): void {
@@ -256,21 +239,16 @@ export class Analyser {
   }
 }
 
-function hasClear(frame: Frame): boolean {
-  for (let i = 0; i < frame.count; i++) if (frame.clarity[i]! > ANSWERS) return true;
-  return false;
-}
-
 export function lagToMidi(lag: number, rate: number): number {
   return 69 + 12 * Math.log2(rate / lag / 440);
 }
 
-function power(samples: Float32Array, start: number, length: number): number {
+function meanSquare(samples: Float32Array, start: number, length: number): number {
   let sum = 0;
   for (let i = start; i < start + length; i++) sum += samples[i]! * samples[i]!;
   return sum / length;
 }
 
-function levelDb(meanSquare: number): number {
-  return Math.max(-120, 10 * Math.log10(meanSquare + 1e-12));
+function levelDb(power: number): number {
+  return Math.max(-120, 10 * Math.log10(power + 1e-12));
 }

@@ -13,10 +13,9 @@ export const TICK_HOP = 48;
 /** Blocks of fine energy, 1 ms: they date an attack. */
 export const BLOCK = 12;
 
-/** 37 ms: three periods of E2. Its centre lies one hop before the short window's when both end together. */
-export const MIDDLE_WINDOW = 448;
-/** 21 ms: quick answers and fast lines; used alone for none, and for lags up to a bit under half of it. */
-export const SHORT_WINDOW = 256;
+/** 29 ms: four periods of E3, two of E2; the windows of two frames share one transform of PAIR_SIZE. */
+export const WINDOW = 352;
+export const PAIR_SIZE = 512;
 /** 85 ms at half the inner rate, for the bass. */
 export const LOW_WINDOW = 512;
 export const LOW_FACTOR = 2;
@@ -24,10 +23,8 @@ export const LOW_FACTOR = 2;
 /** Shortest and longest period: 2.4 kHz (D7) and 38 Hz (below E1). */
 export const SHORTEST_LAG = 5;
 export const LONGEST_LAG = 316;
-/** Above this lag the short window says nothing. */
-export const SHORT_LONGEST_LAG = 112;
-/** The middle window holds two periods up to here. */
-export const MIDDLE_LONGEST_LAG = 224;
+/** The window holds two periods up to here, and PAIR_SIZE − WINDOW must not be less. */
+export const WINDOW_LONGEST_LAG = 160;
 /** The low window is asked for periods from here (150 Hz down). */
 export const LOW_SHORTEST_LAG = 80;
 
