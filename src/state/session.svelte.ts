@@ -1,15 +1,13 @@
 /** One take from the first click to its review: what is going on now, as one tagged union. */
 import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import type { LiveReading } from '../core/notes/note.ts';
 import { readReport, type Landing, type Report } from '../core/report/schema.ts';
-import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
-import type { Heard } from '../analysis/messages.ts';
-import { reportFile, soundFile } from './export-files.ts';
+import { reportFile, soundFile, type ExportFile } from './export-files.ts';
 import { takeFromDemo, takeFromFile, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
-import { liveAt, type Live } from './live.ts';
-import { accompanimentOf, reviewOf, type Phase } from './phase.ts';
+import type { Live } from './live.ts';
+import { LiveState } from './live-state.svelte.ts';
+import { accompanimentOf, reviewOf, type Phase, type Review } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
 import type { AnalysisPort, AudioPort, FilesPort, FramesPort, TakesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
@@ -37,14 +35,11 @@ export class Session {
   readonly #ports: SessionPorts;
   #phase = $state.raw<Phase>({ kind: 'ready' });
   #notices = $state.raw<readonly string[]>([]);
-  #live = $state.raw<Live | null>(null);
+  readonly #live = new LiveState();
   #timeline = $state.raw<Timeline | null>(null);
-  #landings = $state.raw<readonly Landing[]>([]);
   #playback = $state.raw<Playback | null>(null);
   #take: TakeInHand | null = null;
   #stopFrames: (() => void) | null = null;
-  #reading: LiveReading | null = null;
-  #referenceHz = STANDARD_A4_HZ;
   /** Counts what was begun: an answer that comes after something else began is dropped. */
   #turn = 0;
 
@@ -63,7 +58,7 @@ export class Session {
 
   /** null unless counting in or playing. */
   get live(): Live | null {
-    return this.#live;
+    return this.#live.now;
   }
 
   /** The timeline of the take in hand or in review; null when ready. */
@@ -73,7 +68,7 @@ export class Session {
 
   /** Landings as they happen; the same shape as the report's. */
   get landingsSoFar(): readonly Landing[] {
-    return this.#landings;
+    return this.#live.landings;
   }
 
   /** null outside the review. */
@@ -93,7 +88,7 @@ export class Session {
       opening: (what) => this.#while(turn, () => (this.#phase = { kind: 'opening', what })),
       notice: (sentence) => this.#while(turn, () => this.#notice(sentence)),
       lost: (sentence) => this.#while(turn, () => void this.#lost(sentence)),
-      heard: (heard) => this.#while(turn, () => this.#heard(heard)),
+      heard: (heard) => this.#while(turn, () => this.#live.heard(heard)),
     });
     this.#take = take;
     const opened = await take.open();
@@ -165,16 +160,12 @@ export class Session {
 
   /** Downloads the sound of the take in review as WAV. Does nothing elsewhere, or for a file that was opened. */
   exportSound(): void {
-    if (this.#phase.kind !== 'review' || this.#phase.review.details.source === 'recording') return;
-    const { blob, fileName } = soundFile(this.#phase.review.details, this.#phase.review.audio);
-    this.#ports.files.save(blob, fileName);
+    this.#save(({ details, audio }) => (details.source === 'recording' ? null : soundFile(details, audio)));
   }
 
   /** Downloads the report of the take in review as JSON. */
   exportReport(): void {
-    if (this.#phase.kind !== 'review') return;
-    const { blob, fileName } = reportFile(this.#phase.review.details, this.#phase.review.report);
-    this.#ports.files.save(blob, fileName);
+    this.#save(({ details, report }) => reportFile(details, report));
   }
 
   /** As in the setup, and heard at once by whoever is playing. */
@@ -206,10 +197,12 @@ export class Session {
     this.#take = null;
     this.#playback?.dispose();
     this.#playback = null;
-    this.#live = null;
-    this.#landings = [];
-    this.#reading = null;
-    this.#referenceHz = STANDARD_A4_HZ;
+    this.#live.clear();
+  }
+
+  #save(make: (review: Review) => ExportFile | null): void {
+    const file = this.#phase.kind === 'review' ? make(this.#phase.review) : null;
+    if (file !== null) this.#ports.files.save(file.blob, file.fileName);
   }
 
   #while(turn: number, act: () => void): void {
@@ -228,16 +221,10 @@ export class Session {
     const beat = take.beat;
     if (beat === null) return;
     if (this.#phase.kind === 'counting-in' && beat >= 0) this.#phase = { kind: 'playing' };
-    this.#live = liveAt(timeline, beat, this.#reading, this.#referenceHz);
+    this.#live.draw(timeline, beat);
     const { choruses } = this.#ports.setup.settings;
     const end = choruses === null ? Infinity : choruses * timeline.bars * timeline.beatsPerBar;
     if (beat >= end + BEATS_AFTER_LAST_CHORUS) void this.stop();
-  }
-
-  #heard({ reading, landings, referenceHz }: Heard): void {
-    this.#reading = reading;
-    if (landings !== null) this.#landings = landings;
-    if (referenceHz !== null) this.#referenceHz = referenceHz;
   }
 
   /** The microphone is gone: what was played is kept and graded. */
@@ -257,7 +244,7 @@ export class Session {
     this.#take = null;
     this.#stopFrames?.();
     this.#stopFrames = null;
-    this.#live = null;
+    this.#live.halt();
     if (notice !== null) this.#notice(notice);
     const turn = this.#turn;
     const finished = await take.finish();

@@ -1,0 +1,45 @@
+/** What the playing screen sees while a take goes on: the moment, and the landings so far. */
+import type { Heard } from '../analysis/messages.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import type { LiveReading } from '../core/notes/note.ts';
+import type { Landing } from '../core/report/schema.ts';
+import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import { liveAt, type Live } from './live.ts';
+
+export class LiveState {
+  #now = $state.raw<Live | null>(null);
+  #landings = $state.raw<readonly Landing[]>([]);
+  #reading: LiveReading | null = null;
+  #referenceHz = STANDARD_A4_HZ;
+
+  get now(): Live | null {
+    return this.#now;
+  }
+
+  get landings(): readonly Landing[] {
+    return this.#landings;
+  }
+
+  heard({ reading, landings, referenceHz }: Heard): void {
+    this.#reading = reading;
+    if (landings !== null) this.#landings = landings;
+    if (referenceHz !== null) this.#referenceHz = referenceHz;
+  }
+
+  /** Once per frame of the display. */
+  draw(timeline: Timeline, beat: number): void {
+    this.#now = liveAt(timeline, beat, this.#reading, this.#referenceHz);
+  }
+
+  /** Nothing moves any more; the landings stay. */
+  halt(): void {
+    this.#now = null;
+  }
+
+  clear(): void {
+    this.#now = null;
+    this.#landings = [];
+    this.#reading = null;
+    this.#referenceHz = STANDARD_A4_HZ;
+  }
+}
