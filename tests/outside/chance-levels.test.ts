@@ -4,10 +4,12 @@
  */
 import { Scale } from 'tonal';
 import { describe, expect, it } from 'vitest';
+import { timelineFromBeats } from '../../src/core/chart/build-timeline.ts';
+import { grade } from '../../src/core/grade.ts';
 import { MAJOR_PENTATONIC, MINOR_PENTATONIC } from '../../src/core/grading/scales.ts';
 import { toneMask, holds } from '../../src/core/grading/tone-sets.ts';
 import { parseChord } from '../../src/core/music/parse-chord.ts';
-import { gradeLine, TWELVE_BARS, type Played } from '../core/grading/line.ts';
+import { gradeLine, line, SETTINGS, TWELVE_BARS, type Played } from '../core/grading/line.ts';
 
 const TWELVE_NOTES = Array.from({ length: 12 }, (_, i) => i);
 const MAJOR_SCALE = [0, 2, 4, 5, 7, 9, 11];
@@ -118,6 +120,20 @@ describe('rotations of a toy chart, by hand', () => {
     expect(byLength.chordTones.hits).toBeCloseTo(4, 8); // seconds at 120 bpm: two bars
     expect(byLength.chordTones.of).toBeCloseTo(6, 8);
     expect(byLength.chordTones.chance).toBeCloseTo(4 / 9, 8);
+  });
+});
+
+describe('rotations of a list of beats whose last bar is short, by hand', () => {
+  // Six beats, C C C C F F, a note on each: C C C C F F, all chord tones. Four beats on the list reads F F C C C C:
+  // C C are fifths of F, C C roots, F F are not in C: 4 of 6. Mean of 1 and 2/3: 5/6.
+  it('closes on the last beat, not on the bar line', () => {
+    const rows = ['C', '', '', '', 'F', ''].map((chord, i) => ({ timeSeconds: i / 2, chord }));
+    const timeline = timelineFromBeats(rows);
+    if (!timeline.ok) throw new Error(timeline.sentence);
+    const notes = line([60, 60, 60, 60, 65, 65].map((midi, beat) => [beat, 0.9, midi]));
+    const { allNotes } = grade(notes, timeline.value, { ...SETTINGS, anticipationBeats: 0 }).shares;
+    expect(allNotes.chordTones.share).toBe(1);
+    expect(allNotes.chordTones.chance).toBeCloseTo(5 / 6, 8);
   });
 });
 

@@ -72,6 +72,7 @@ export function timelineFromTempo(chart: Chart, options: TempoOptions): Timeline
     },
     beatsPerBar: chart.meter.beatsPerBar,
     bars: bars.length,
+    roundBeats: bars.length * chart.meter.beatsPerBar,
     chart: writeChart(chart),
     key: chart.key,
     swing: checkedSwing(swing),
@@ -127,6 +128,7 @@ export function timelineFromBeats(
       beatMap: listedBeatMap(times),
       beatsPerBar,
       bars: Math.ceil(rows.length / beatsPerBar),
+      roundBeats: rows.length,
       chart: chartTextOf(spans, rows.length, beatsPerBar),
       key:
         options.key ??

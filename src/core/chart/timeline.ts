@@ -31,6 +31,8 @@ export interface Timeline {
   readonly beatsPerBar: number;
   /** Bars of one chorus (of the whole list, where the beats were listed). */
   readonly bars: number;
+  /** Beats of one chorus (of the whole list, whose last bar may be short). */
+  readonly roundBeats: number;
   /** The chart in our own text form. */
   readonly chart: string;
   readonly key: Key;

@@ -7,23 +7,23 @@ import type { ChordSpan, Timeline } from '../chart/timeline.ts';
  * before the first downbeat has no chord. A list of beats is turned as one long chart and still played once.
  */
 export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
-  const { beatMap, beatsPerBar, chart, key, swing } = timeline;
-  const cycleBeats = timeline.bars * beatsPerBar;
+  const { beatMap, beatsPerBar, bars: barsInAll, roundBeats, chart, key, swing } = timeline;
   const goesRound = beatMap.bpm !== null;
-  const turned = turn(timeline.spansBetween(0, cycleBeats), bars * beatsPerBar, cycleBeats);
+  const turned = turn(timeline.spansBetween(0, roundBeats), bars * beatsPerBar, roundBeats);
   const chorus = goesRound
     ? turned
     : turned.map((span, i) => (i === turned.length - 1 ? endless(span) : span));
   return timelineOf({
     beatMap,
     beatsPerBar,
-    bars: timeline.bars,
+    bars: barsInAll,
+    roundBeats,
     chart,
     key,
     swing,
     before: [],
     chorus,
-    chorusBeats: goesRound ? cycleBeats : null,
+    chorusBeats: goesRound ? roundBeats : null,
   });
 }
 
