@@ -3,7 +3,7 @@
  * dev dependency @sparticuz/chromium. LANDFALL_BROWSER=bundled takes the last without looking for others.
  */
 import { spawnSync } from 'node:child_process';
-import { accessSync, constants, mkdtempSync, rmSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 
@@ -63,11 +63,22 @@ function unpackBundled(): FoundBrowser {
   }
   const starts = (env: Readonly<Record<string, string>>) =>
     spawnSync(executable, ['--version'], { env: { ...process.env, ...env } }).status === 0;
-  const withLibraries = { LD_LIBRARY_PATH: join(folder, 'al2023', 'lib') };
-  const env = starts({}) ? {} : withLibraries;
+  const fonts = fontsWhereNoneAre(folder);
+  const withLibraries = { ...fonts, LD_LIBRARY_PATH: join(folder, 'al2023', 'lib') };
+  const env = starts(fonts) ? fonts : withLibraries;
   if (!starts(env)) {
     dispose();
     throw new Error('no browser: the bundled one does not start, not even with its own libraries.');
   }
   return { executable, env, dispose };
+}
+
+/** A machine without fontconfig gets the one typeface of the package, so that there is something to draw with. */
+function fontsWhereNoneAre(folder: string): Readonly<Record<string, string>> {
+  if (existsSync('/etc/fonts/fonts.conf')) return {};
+  const file = join(folder, 'fonts.conf');
+  const dir = join(folder, 'fonts');
+  const cache = join(folder, 'fonts-cache');
+  writeFileSync(file, `<fontconfig><dir>${dir}</dir><cachedir>${cache}</cachedir></fontconfig>`);
+  return { FONTCONFIG_FILE: file };
 }
