@@ -9,18 +9,10 @@
 import { parseArgs } from 'node:util';
 import { recording } from '../../fixtures/lines/cache.ts';
 import { instruments } from '../../fixtures/lines/instruments.ts';
-import { casesOf, groups, type VariantName } from '../../fixtures/lines/sets.ts';
+import { casesOf, firstSeeds, groups, type VariantName } from '../../fixtures/lines/sets.ts';
 import { listen } from '../../src/core/listen.ts';
 import { pitchyDatedAt, plainPitchy, plainYin } from './listeners.ts';
-import {
-  addTallies,
-  emptyTally,
-  measure,
-  medianOf,
-  scoreOfTally,
-  type Listen,
-  type Tally,
-} from './measure.ts';
+import { addTallies, emptyTally, measure, scoreOfTally, type Listen, type Tally } from './measure.ts';
 import { percentile } from './note-metrics.ts';
 import { aubionotes, basicPitch } from './outside-listeners.ts';
 
@@ -40,32 +32,94 @@ interface Entrant {
 }
 
 const everyVariant: readonly VariantName[] = ['clean', 'mixed', 'backing20', 'backing10'];
+const plucked = (groups['plucked'] ?? []).map((instrument) => instrument.name);
+const all = instruments.map((instrument) => instrument.name);
 
-/** F1 an instrument, and everything summed. */
-async function enter(
-  entrant: Entrant & { listen: Listen },
-  variant: VariantName,
-): Promise<ReadonlyMap<string, Tally>> {
-  // Rooms and backing are asked of the plucked ones alone: the figures to compare with are theirs.
-  const all = variant === 'clean' && entrant.pluckedOnly !== true;
-  const chosen = all ? instruments : (groups['plucked'] ?? []);
-  const rows = new Map<string, Tally>();
-  for (const instrument of chosen) {
-    let row = emptyTally;
-    for (const wanted of casesOf('reporting', [instrument], [variant], entrant.lines))
-      row = addTallies(row, (await measure(await recording(wanted), entrant.listen)).tally);
-    rows.set(instrument.name, row);
-  }
-  return rows;
+/** What an entrant made of the whole bench. */
+interface Result {
+  /** By variant, then by instrument. */
+  readonly tallies: Map<VariantName, Map<string, Tally>>;
+  /** Times real time, by recording. */
+  readonly speeds: Map<string, number>;
 }
 
-const meanF1 = (rows: ReadonlyMap<string, Tally>, names: readonly string[]): number =>
-  names.reduce((sum, name) => sum + scoreOfTally(rows.get(name) ?? emptyTally).f1, 0) / names.length;
+/**
+ * Every recording is heard by all entrants in turn before the next one comes, so that whatever else the machine is
+ * doing weighs on all of them alike.
+ */
+async function hearAll(
+  entrants: readonly (Entrant & { listen: Listen })[],
+): Promise<ReadonlyMap<string, Result>> {
+  const results = new Map<string, Result>(
+    entrants.map(({ name }) => [name, { tallies: new Map(), speeds: new Map() }]),
+  );
+  for (const variant of everyVariant)
+    // Rooms and backing are asked of the plucked ones alone: the figures to compare with are theirs.
+    for (const wanted of casesOf(
+      'reporting',
+      variant === 'clean' ? instruments : (groups['plucked'] ?? []),
+      [variant],
+      lines,
+    )) {
+      const recorded = await recording(wanted);
+      for (const entrant of entrants) {
+        const instrument = wanted.instrument.name;
+        if (!entrant.variants.includes(variant) || wanted.seed - firstSeeds.reporting >= entrant.lines)
+          continue;
+        if (entrant.pluckedOnly === true && !plucked.includes(instrument)) continue;
+        const { tally } = await measure(recorded, entrant.listen);
+        const { tallies, speeds } = results.get(entrant.name) as Result;
+        const rows = tallies.get(variant) ?? new Map<string, Tally>();
+        rows.set(instrument, addTallies(rows.get(instrument) ?? emptyTally, tally));
+        tallies.set(variant, rows);
+        speeds.set(`${instrument} ${wanted.seed} ${variant}`, tally.audioSeconds / tally.workSeconds);
+      }
+    }
+  return results;
+}
 
-const cellOf = (tally: Tally | undefined): string => (tally ? scoreOfTally(tally).f1.toFixed(3) : '–');
+/** Mean F1 over instruments, each weighing the same; a dash where one was not heard. */
+function meanF1(rows: ReadonlyMap<string, Tally> | undefined, names: readonly string[]): string {
+  let sum = 0;
+  for (const name of names) {
+    const tally = rows?.get(name);
+    if (!tally) return '–';
+    sum += scoreOfTally(tally).f1;
+  }
+  return (sum / names.length).toFixed(3);
+}
+
+/** Columns of the table: a heading, and what stands under it. */
+const columns: readonly (readonly [string, (result: Result, ours: Result) => string])[] = [
+  ['twelve', ({ tallies }) => meanF1(tallies.get('clean'), all)],
+  ['plucked', ({ tallies }) => meanF1(tallies.get('clean'), plucked)],
+  ['mixed', ({ tallies }) => meanF1(tallies.get('mixed'), plucked)],
+  ['band −20', ({ tallies }) => meanF1(tallies.get('backing20'), plucked)],
+  ['band −10', ({ tallies }) => meanF1(tallies.get('backing10'), plucked)],
+  ['on ms', (result) => percentile(onsetErrors(result), 0.5).toFixed(1)],
+  ['p95 ms', (result) => percentile(onsetErrors(result), 0.95).toFixed(1)],
+  ['oct %', (result) => octavePercent(result).toFixed(2)],
+  ['× real', ({ speeds }) => percentile([...speeds.values()], 0.5).toFixed(1)],
+  [
+    '÷ ours',
+    ({ speeds }, ours) =>
+      percentile(
+        [...speeds].map(([key, speed]) => speed / (ours.speeds.get(key) ?? NaN)),
+        0.5,
+      ).toFixed(2),
+  ],
+];
+
+const cleanSum = ({ tallies }: Result): Tally =>
+  [...(tallies.get('clean')?.values() ?? [])].reduce(addTallies, emptyTally);
+const onsetErrors = (result: Result): readonly number[] => cleanSum(result).onsetErrorsMs.map(Math.abs);
+const octavePercent = (result: Result): number => {
+  const { octaveErrors, onsetsMatched } = cleanSum(result);
+  return (100 * octaveErrors) / Math.max(1, onsetsMatched);
+};
 
 async function main(): Promise<void> {
-  const entrants: Entrant[] = [
+  const invited: readonly Entrant[] = [
     { name: 'ours', listen, lines, variants: everyVariant },
     { name: 'pitchy, plain', listen: plainPitchy, lines, variants: everyVariant },
     { name: 'pitchy, dated at window start', listen: pitchyDatedAt(0), lines, variants: everyVariant },
@@ -73,65 +127,36 @@ async function main(): Promise<void> {
     { name: 'aubionotes', listen: aubionotes(), lines, variants: everyVariant },
     { name: 'Basic Pitch', listen: await basicPitch(), lines: 1, variants: ['clean'], pluckedOnly: true },
   ];
-  const plucked = (groups['plucked'] ?? []).map((instrument) => instrument.name);
-  const all = instruments.map((instrument) => instrument.name);
-  const heads = [
-    'twelve',
-    'plucked',
-    'mixed',
-    'band −20',
-    'band −10',
-    'on ms',
-    'p95 ms',
-    'oct %',
-    '× real',
-    '÷ ours',
-  ];
+  const entrants = invited.filter(({ name }) => !without.includes(name));
+  const there = entrants.filter(
+    (entrant): entrant is Entrant & { listen: Listen } => entrant.listen !== null,
+  );
+  const results = await hearAll(there);
+  const ours = results.get('ours') ?? { tallies: new Map(), speeds: new Map() };
+
   console.log(
     `Reporting set, bank MuseScore_General_Lite, ${lines} lines an instrument. F1: onset ±50 ms, pitch ±50 cents.\n` +
-      'mixed, band: plucked only; mixed = rooms, noise, clicks, levels, detuning. on ms, p95: |onset error| of matched notes.\n',
+      'mixed and band: plucked only; mixed is rooms, noise, clicks, levels, detuning. Onset errors and octaves: clean lines.\n' +
+      '× real and ÷ ours: median over recordings.\n',
   );
-  console.log(''.padEnd(32) + heads.map((head) => head.padStart(10)).join(''));
-  let ourSpeed = NaN;
-  const details: [string, ReadonlyMap<string, Tally>][] = [];
-  for (const entrant of entrants) {
-    if (without.includes(entrant.name)) continue;
-    if (!entrant.listen) {
-      console.log(`${entrant.name.padEnd(32)}    skipped: not installed on this machine`);
-      continue;
-    }
-    const results = new Map<VariantName, ReadonlyMap<string, Tally>>();
-    for (const variant of entrant.variants)
-      results.set(variant, await enter({ ...entrant, listen: entrant.listen }, variant));
-    const clean = results.get('clean') ?? new Map<string, Tally>();
-    details.push([entrant.name, clean]);
-    const sum = [...clean.values()].reduce(addTallies, emptyTally);
-    const speed = sum.audioSeconds / sum.workSeconds;
-    if (entrant.name === 'ours') ourSpeed = speed;
-    const onsets = sum.onsetErrorsMs.map(Math.abs);
-    const f1 = (variant: VariantName, names: readonly string[]): string => {
-      const rows = results.get(variant);
-      return rows && names.every((name) => rows.has(name)) ? meanF1(rows, names).toFixed(3) : '–';
-    };
-    const cells = [
-      f1('clean', all),
-      f1('clean', plucked),
-      f1('mixed', plucked),
-      f1('backing20', plucked),
-      f1('backing10', plucked),
-      medianOf(onsets).toFixed(1),
-      percentile(onsets, 0.95).toFixed(1),
-      ((100 * sum.octaveErrors) / Math.max(1, sum.onsetsMatched)).toFixed(2),
-      speed.toFixed(speed < 10 ? 2 : 0),
-      (speed / ourSpeed).toFixed(2),
-    ];
-    console.log(entrant.name.padEnd(32) + cells.map((cell) => cell.padStart(10)).join(''));
+  console.log(''.padEnd(32) + columns.map(([head]) => head.padStart(10)).join(''));
+  for (const { name } of entrants) {
+    const result = results.get(name);
+    const cells = result
+      ? columns.map(([, cell]) => cell(result, ours).padStart(10)).join('')
+      : '    skipped: not installed here';
+    console.log(name.padEnd(32) + cells);
   }
   console.log(
-    `\nF1 by instrument, clean${' '.repeat(9)}${details.map(([name]) => name.slice(0, 14).padStart(16)).join('')}`,
+    `\n${'F1 by instrument, clean'.padEnd(32)}${there.map(({ name }) => name.slice(0, 14).padStart(16)).join('')}`,
   );
   for (const name of all)
-    console.log(name.padEnd(32) + details.map(([, rows]) => cellOf(rows.get(name)).padStart(16)).join(''));
+    console.log(
+      name.padEnd(32) +
+        there
+          .map((entrant) => meanF1(results.get(entrant.name)?.tallies.get('clean'), [name]).padStart(16))
+          .join(''),
+    );
 }
 
 await main();
