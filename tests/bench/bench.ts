@@ -2,7 +2,7 @@
  * `npm run bench`: one table, every listener on the same recordings of the reporting set, in one run. Ratios are
  * what counts; absolute speed depends on the machine, so nothing here fails on it.
  *
- *   npm run bench -- [--lines 2] [--without basic-pitch,yin]
+ *   npm run bench -- [--lines 2] [--without 'Basic Pitch,plain YIN (pitchfinder)']
  *
  * Basic Pitch runs slower than real time, so it hears one line of each plucked instrument and no room.
  */
@@ -121,9 +121,9 @@ const octavePercent = (result: Result): number => {
 async function main(): Promise<void> {
   const invited: readonly Entrant[] = [
     { name: 'ours', listen, lines, variants: everyVariant },
-    { name: 'pitchy, plain', listen: plainPitchy, lines, variants: everyVariant },
-    { name: 'pitchy, dated at window start', listen: pitchyDatedAt(0), lines, variants: everyVariant },
-    { name: 'pitchfinder YIN, plain', listen: plainYin, lines: 1, variants: ['clean'] },
+    { name: 'plain pitchy', listen: plainPitchy, lines, variants: everyVariant },
+    { name: 'pitchy dated at window start', listen: pitchyDatedAt(0), lines, variants: everyVariant },
+    { name: 'plain YIN (pitchfinder)', listen: plainYin, lines: 1, variants: ['clean'] },
     { name: 'aubionotes', listen: aubionotes(), lines, variants: everyVariant },
     { name: 'Basic Pitch', listen: await basicPitch(), lines: 1, variants: ['clean'], pluckedOnly: true },
   ];
