@@ -33,7 +33,11 @@ export function moveInto(track: Track, open: Plateau, frame: number, pitch: numb
   const whole = Math.min(extremes(track, left - 6, there + 5), Math.abs(step) + 1);
   const ratio = fastest(track, left - 3, there) / whole;
   const flat = extremes(track, Math.max(open.from, left - 9), left - 1) <= S.FLAT;
-  const slid = ratio >= S.SLIDE_SHARE && flat && stood >= S.SLIDE_STOOD && whole >= 0.85;
+  const slid =
+    ratio >= (step < 0 ? S.SLIDE_DOWN_SHARE : S.SLIDE_SHARE) &&
+    flat &&
+    stood >= S.SLIDE_STOOD &&
+    whole >= 0.85;
   let half = there;
   while (half > left + 1 && Math.abs(track.midi(half - 1) - pitch) < 0.35) half--;
   let gap = half - 1;

@@ -114,7 +114,7 @@ export class NoteMaker {
       if (same && since < S.RESTRIKE_SECONDS && attack.energyRatio < S.RESTRIKE_ENERGY) return;
     }
     if (Number.isNaN(after)) {
-      if (strong || !open) this.#pendingAttack = attack;
+      if (strong || (!open && attack.energyRatio >= 1.5)) this.#pendingAttack = attack;
       return;
     }
     let kind: Open['attack'] = 'struck';

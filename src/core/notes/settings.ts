@@ -72,7 +72,9 @@ export const HAMMER_SHARE = 0.62;
 /** Travel is timed between these shares of the step from either plateau. */
 export const TRAVEL_EDGE = 0.1;
 /** A slide does this share, from a note that stood this long and flat; a bend leaves sooner or goes slower. */
-export const SLIDE_SHARE = 0.45;
+export const SLIDE_SHARE = 0.5;
+/** Downwards it may be this much slower: a string can't be bent down. */
+export const SLIDE_DOWN_SHARE = 0.4;
 export const SLIDE_STOOD = 0.08;
 /** Flat: so few semitones in the 64 ms before the move. */
 export const FLAT = 0.2;
