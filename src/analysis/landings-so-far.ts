@@ -79,7 +79,7 @@ export class LandingsSoFar {
     const timeline = this.#timeline;
     const notes = gradeNotes(heard, timeline, {
       referenceHz: this.#referenceHz,
-      anticipationBeats: defaultAnticipationBeats(timeline.swing),
+      anticipationBeats: defaultAnticipationBeats(timeline.swing, timeline.divisions),
       palette: this.#palette,
     });
     const { leans } = findThirds(notes, findPhrases(notes, PHRASE_GAP_BEATS));

@@ -71,6 +71,7 @@ export function timelineFromTempo(chart: Chart, options: TempoOptions): Timeline
       secondsAt: (beat) => firstBeatSeconds + (beat * 60) / bpm,
     },
     beatsPerBar: chart.meter.beatsPerBar,
+    divisions: chart.meter.divisions,
     bars: bars.length,
     roundBeats: bars.length * chart.meter.beatsPerBar,
     chart: writeChart(chart),
@@ -127,6 +128,7 @@ export function timelineFromBeats(
     timelineOf({
       beatMap: listedBeatMap(times),
       beatsPerBar,
+      divisions: 2,
       bars: Math.ceil(rows.length / beatsPerBar),
       roundBeats: rows.length,
       chart: chartTextOf(spans, rows.length, beatsPerBar),

@@ -29,6 +29,8 @@ export interface ChordSpan {
 export interface Timeline {
   readonly beatMap: BeatMap;
   readonly beatsPerBar: number;
+  /** Eighths a beat: 2, or 3 where the beat is a dotted quarter. */
+  readonly divisions: 2 | 3;
   /** Bars of one chorus (of the whole list, where the beats were listed). */
   readonly bars: number;
   /** Beats of one chorus (of the whole list, whose last bar may be short). */

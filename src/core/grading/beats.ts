@@ -33,10 +33,14 @@ export function onStrongBeats(onsets: readonly number[], beatsPerBar: number): r
   return onsets.map((_, index) => chosen.has(index));
 }
 
-/** The nearest eighth of the feel, as a beat: whole beats, and the second eighth where the swing puts it. */
-export function nearestEighth(onsetBeat: number, swing: number): number {
+/**
+ * The nearest eighth of the feel, as a beat: whole beats, and between them the second eighth where the swing puts it,
+ * or the two of a dotted beat.
+ */
+export function nearestEighth(onsetBeat: number, swing: number, divisions: 2 | 3): number {
   const whole = Math.floor(onsetBeat);
-  const places = [whole, whole + swing, whole + 1];
+  const between = divisions === 3 ? [1 / 3, 2 / 3] : [swing];
+  const places = [0, ...between, 1].map((place) => whole + place);
   return places.reduce((best, place) =>
     Math.abs(place - onsetBeat) < Math.abs(best - onsetBeat) ? place : best,
   );

@@ -47,7 +47,11 @@ export function tellNotes(
       rule: note.rule,
       function: functions[i]?.function ?? null,
       functionNotes: functions[i]?.notes ?? [],
-      offGridMs: offsetMs(note, nearestEighth(onsetBeat, timeline.swing), timeline.beatMap),
+      offGridMs: offsetMs(
+        note,
+        nearestEighth(onsetBeat, timeline.swing, timeline.divisions),
+        timeline.beatMap,
+      ),
       weight: accentOf(notes, i),
       strongBeat: strong[i]!,
       phrase,

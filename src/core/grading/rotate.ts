@@ -7,7 +7,7 @@ import type { ChordSpan, Timeline } from '../chart/timeline.ts';
  * before the first downbeat has no chord. A list of beats is turned as one long chart and still played once.
  */
 export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
-  const { beatMap, beatsPerBar, bars: barsInAll, roundBeats, chart, key, swing } = timeline;
+  const { beatMap, beatsPerBar, divisions, bars: barsInAll, roundBeats, chart, key, swing } = timeline;
   const goesRound = beatMap.bpm !== null;
   const turned = turn(timeline.spansBetween(0, roundBeats), bars * beatsPerBar, roundBeats);
   const chorus = goesRound
@@ -16,6 +16,7 @@ export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
   return timelineOf({
     beatMap,
     beatsPerBar,
+    divisions,
     bars: barsInAll,
     roundBeats,
     chart,
