@@ -39,7 +39,8 @@ import { STANDARD_A4_HZ } from './tuning/temperament.ts';
  * @example grade(notes, timeline, { source: { kind: 'notes', durationSeconds: 20, sampleRate: null }, referenceHz: 440 })
  */
 export function grade(heard: readonly HeardNote[], timeline: Timeline, settings: GradeSettings): Report {
-  const anticipationBeats = settings.anticipationBeats ?? defaultAnticipationBeats(timeline.swing, timeline.divisions);
+  const anticipationBeats =
+    settings.anticipationBeats ?? defaultAnticipationBeats(timeline.swing, timeline.divisions);
   if (!(anticipationBeats >= 0 && anticipationBeats <= MOST_ANTICIPATION_BEATS)) {
     throw new RangeError(`anticipationBeats is 0 to ${MOST_ANTICIPATION_BEATS}, found ${anticipationBeats}`);
   }

@@ -8,6 +8,8 @@ interface Processor {
   port: { onmessage: (() => void) | null };
   process(inputs: Float32Array[][]): boolean;
 }
+/** By name only: its types are those of the audio thread, which has a tsconfig of its own. */
+const WORKLET: string = new URL('../../src/audio/capture.worklet.ts', import.meta.url).href;
 let hops: Hop[] = [];
 let made: new () => Processor;
 const thread = globalThis as unknown as Record<string, unknown>;
@@ -22,7 +24,7 @@ beforeEach(async () => {
   thread.AudioWorkletProcessor = FakeProcessor;
   thread.registerProcessor = (_: string, processor: new () => Processor) => (made = processor);
   vi.resetModules();
-  await import('../../src/audio/capture.worklet.ts');
+  await import(WORKLET);
 });
 
 const quantum = (from: number) => Float32Array.from({ length: 128 }, (_, i) => from + i);

@@ -15,9 +15,9 @@ describe('Requests', () => {
 
   it('leave nobody waiting when the answerer is gone', async () => {
     const requests = new Requests();
-    const open = requests.ask(() => {});
+    const open = requests.ask(() => undefined);
     requests.fail('It is gone.');
     expect(await open).toEqual(bad('It is gone.'));
-    expect(await requests.ask(() => {})).toEqual(bad('It is gone.'));
+    expect(await requests.ask(() => undefined)).toEqual(bad('It is gone.'));
   });
 });

@@ -3,10 +3,8 @@ import type { BandEvent, BandPart } from '../../core/band/events.ts';
 import type { Instruments } from '../../core/band/feels/feel.ts';
 import { mixOf } from './mix.ts';
 import { addRoom } from './room.ts';
+import type { Stereo } from './stereo.ts';
 import { drumChannel, type Synth } from './synth.ts';
-
-/** Left and right, of equal length. */
-export type Stereo = readonly [Float32Array<ArrayBuffer>, Float32Array<ArrayBuffer>];
 
 /** What one stretch of the band sounds like. Frame 0 is `startBeat`; the stems ring on behind `endBeat`. */
 export interface BandSound {

@@ -1,7 +1,7 @@
 /** A player's line → mono samples: the same kit, with the pitch wheel as the left hand. */
 import type { Move, Stroke } from '../../core/band/line.ts';
 import { bendRange, type Synth } from './synth.ts';
-import type { Stereo } from './render-events.ts';
+import type { Stereo } from './stereo.ts';
 
 /** How long the finger takes, in seconds. Common practice: a bend is slow, a hammer-on is a jump. */
 const moveSeconds = { bend: 0.13, release: 0.11, slide: 0.09, hammer: 0.008, pull: 0.008 } as const;

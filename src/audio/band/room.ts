@@ -3,7 +3,7 @@
  * a machine. A feedback delay network (Jot & Chaigne, AES 90, 1991): four delay lines, a Hadamard mixer that
  * loses no energy, a damping low-pass and a gain in each line that sets the decay.
  */
-import type { Stereo } from './render-events.ts';
+import type { Stereo } from './stereo.ts';
 
 /** Seconds until the room is 60 dB down: a rehearsal room with carpets. */
 const decaySeconds = 0.5;

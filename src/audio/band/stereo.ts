@@ -1,0 +1,2 @@
+/** Left and right, of equal length. */
+export type Stereo = readonly [Float32Array<ArrayBuffer>, Float32Array<ArrayBuffer>];
