@@ -25,11 +25,11 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** The two decoders are WebAssembly without a host: they take bytes and give samples. */
 const CORE_LIBRARIES = [
   'pitchy',
-  'fft.js',
   'tonal',
   'valibot',
   '@valibot/to-json-schema',
   'midi-file',
+  'spessasynth_core',
   'stb-vorbis',
   'minimp3-wasm/dist/decoder.opt.wasm?url&inline',
 ];

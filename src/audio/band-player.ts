@@ -3,8 +3,8 @@ import { chorusBeats, type BandForm } from '../core/band/form.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import type { BandRenderer } from './band/render-client.ts';
-import type { BandSound } from './band/render-events.ts';
-import type { Stereo } from './band/stereo.ts';
+import type { BandSound } from '../core/sound/render-events.ts';
+import type { Stereo } from '../core/sound/stereo.ts';
 import { bandClock, type BandClock } from './clock.ts';
 import { gainOf, rampTo, silentDb } from './level.ts';
 

@@ -3,8 +3,8 @@ import { readFileSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { drumKeys } from '../../src/core/band/feels/feel.ts';
-import { loadKit } from '../../src/audio/band/synth.ts';
-import { kitPath } from './kit-file.ts';
+import { loadKit } from '../../src/core/sound/synth.ts';
+import { kitPath } from '../core/sound/kit-file.ts';
 
 const beside = (name: string) => fileURLToPath(new URL(`../../src/audio/kit/${name}`, import.meta.url));
 

@@ -2,8 +2,8 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { renderLine } from '../../src/audio/band/render-line.ts';
-import { createSynth, loadKit } from '../../src/audio/band/synth.ts';
+import { renderLine } from '../../src/core/sound/render-line.ts';
+import { createSynth, loadKit } from '../../src/core/sound/synth.ts';
 import { toPcm16 } from '../../src/core/files/pcm16.ts';
 import { writeWav } from '../../src/core/files/write-wav.ts';
 

@@ -9,7 +9,7 @@ import { arrange } from '../../src/core/band/arrange.ts';
 import { feelNames } from '../../src/core/band/settings.ts';
 import { ticksPerBeat, writeBandMidi } from '../../src/core/band/write-midi.ts';
 import { formOf, settingsOf } from '../core/band/forms.ts';
-import { kitPath } from '../audio/kit-file.ts';
+import { kitPath } from '../core/sound/kit-file.ts';
 
 const form = formOf('| Dm7 | G7 | Cmaj7 | N.C. |');
 

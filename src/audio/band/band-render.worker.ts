@@ -1,7 +1,7 @@
 /** Renders off the main thread. Only passes messages: the work is in render-job.ts. */
-import { buffersOf, runJob } from './render-job.ts';
+import { buffersOf, runJob } from '../../core/sound/render-job.ts';
 import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
-import { createSynth, loadKit, type Synth } from './synth.ts';
+import { createSynth, loadKit, type Synth } from '../../core/sound/synth.ts';
 
 let synth: Promise<Synth> | null = null;
 

@@ -1,9 +1,9 @@
 /** The worker that renders, as promises. Answers are matched to requests by number. */
 import type { Stroke } from '../../core/band/line.ts';
 import { bad, good, type Outcome } from '../../core/outcome.ts';
-import type { BandSound } from './render-events.ts';
+import type { BandSound } from '../../core/sound/render-events.ts';
 import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
-import type { BandJob, RenderJob } from './render-job.ts';
+import type { BandJob, RenderJob } from '../../core/sound/render-job.ts';
 
 export interface BandRenderer {
   /** Resolves when the kit is loaded. */

@@ -1,6 +1,6 @@
 /** What the page and the render worker say to each other; an answer carries the number of its question. */
-import type { BandSound } from './render-events.ts';
-import type { RenderJob } from './render-job.ts';
+import type { BandSound } from '../../core/sound/render-events.ts';
+import type { RenderJob } from '../../core/sound/render-job.ts';
 
 export type ToRenderWorker =
   | { readonly id: number; readonly kind: 'open'; readonly kitUrl: string; readonly sampleRate: number }

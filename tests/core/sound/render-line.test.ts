@@ -1,10 +1,10 @@
 /** The pitch of rendered lines, measured with pitchfinder's YIN (de Cheveigné & Kawahara 2002), which this project does not ship. */
 import { YIN } from 'pitchfinder';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { demoProgram, demoSettings, demoStrokes } from '../../src/core/band/demo-line.ts';
-import { lineNotes, type Stroke } from '../../src/core/band/line.ts';
-import { renderLine } from '../../src/audio/band/render-line.ts';
-import type { Synth } from '../../src/audio/band/synth.ts';
+import { demoProgram, demoSettings, demoStrokes } from '../../../src/core/band/demo-line.ts';
+import { lineNotes, type Stroke } from '../../../src/core/band/line.ts';
+import { renderLine } from '../../../src/core/sound/render-line.ts';
+import type { Synth } from '../../../src/core/sound/synth.ts';
 import { kitSynth } from './kit-file.ts';
 
 const sampleRate = 48_000;

@@ -4,7 +4,7 @@
  * level with it to 4 below, the whole -19 to -24 LUFS, its highest peak (a last bar) at -2 dBFS. A laptop's speaker takes
  * most of the bass away, so the bass may lead.
  */
-import type { BandPart } from '../../core/band/events.ts';
+import type { BandPart } from '../band/events.ts';
 
 export interface PartMix {
   readonly gain: number;

@@ -1,6 +1,6 @@
 /** Events of the band → samples, a stereo stem for each part. Pure but for the synthesiser it is handed. */
-import type { BandEvent, BandPart } from '../../core/band/events.ts';
-import type { Instruments } from '../../core/band/feels/feel.ts';
+import type { BandEvent, BandPart } from '../band/events.ts';
+import type { Instruments } from '../band/feels/feel.ts';
 import { mixOf } from './mix.ts';
 import { addRoom } from './room.ts';
 import type { Stereo } from './stereo.ts';

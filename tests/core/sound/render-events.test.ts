@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { BandEvent } from '../../src/core/band/events.ts';
-import { feelNames } from '../../src/core/band/settings.ts';
-import { feels } from '../../src/core/band/feels/table.ts';
-import { mixDown, renderEvents, type BandSound } from '../../src/audio/band/render-events.ts';
-import type { Stereo } from '../../src/audio/band/stereo.ts';
-import { renderBand } from '../../src/audio/band/render-job.ts';
-import type { Synth } from '../../src/audio/band/synth.ts';
-import { formOf, settingsOf } from '../core/band/forms.ts';
+import type { BandEvent } from '../../../src/core/band/events.ts';
+import { feelNames } from '../../../src/core/band/settings.ts';
+import { feels } from '../../../src/core/band/feels/table.ts';
+import { mixDown, renderEvents, type BandSound } from '../../../src/core/sound/render-events.ts';
+import type { Stereo } from '../../../src/core/sound/stereo.ts';
+import { renderBand } from '../../../src/core/sound/render-job.ts';
+import type { Synth } from '../../../src/core/sound/synth.ts';
+import { formOf, settingsOf } from '../band/forms.ts';
 import { kitSynth } from './kit-file.ts';
 
 const sampleRate = 48_000;

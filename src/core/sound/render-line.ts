@@ -1,5 +1,5 @@
 /** A player's line → mono samples: the same kit, with the pitch wheel as the left hand. */
-import type { Move, Stroke } from '../../core/band/line.ts';
+import type { Move, Stroke } from '../band/line.ts';
 import { bendRange, type Synth } from './synth.ts';
 import type { Stereo } from './stereo.ts';
 

@@ -1,9 +1,9 @@
 /** What a worker is asked to render, and the rendering: the worker only passes messages. */
-import { eventsBetween } from '../../core/band/arrange.ts';
-import { feels } from '../../core/band/feels/table.ts';
-import type { BandForm } from '../../core/band/form.ts';
-import type { Stroke } from '../../core/band/line.ts';
-import type { BandSettings } from '../../core/band/settings.ts';
+import { eventsBetween } from '../band/arrange.ts';
+import { feels } from '../band/feels/table.ts';
+import type { BandForm } from '../band/form.ts';
+import type { Stroke } from '../band/line.ts';
+import type { BandSettings } from '../band/settings.ts';
 import { renderEvents, type BandSound } from './render-events.ts';
 import { renderLine } from './render-line.ts';
 import type { Synth } from './synth.ts';
