@@ -1,3 +1,4 @@
+import type { Added } from '../pitch/increase.ts';
 import { BLOCKS_KEPT, TICKS_KEPT, type Traces } from '../pitch/analyser.ts';
 import { BLOCK, INNER_RATE, TICK_HOP } from '../pitch/settings.ts';
 import * as S from './settings.ts';
@@ -9,8 +10,10 @@ export interface Attack {
   readonly flux: number;
   /** Flux against the local median. */
   readonly ratio: number;
-  /** Energy of the 20 ms after over that of the 20 ms before. */
+  /** Energy of the 25 ms after over that of the 25 ms before. */
   readonly energyRatio: number;
+  /** What it added to the sound; filled in when enough of the sound after it is known. */
+  added: Added | null;
 }
 
 /** A new note whatever its pitch. */
@@ -23,6 +26,8 @@ export function isStrong(attack: Attack): boolean {
 
 /** Ticks on each side in which a peak must be the highest: 16 ms. */
 const PEAK_REACH = 4;
+/** Energy before and after is taken over one period of E1: 25 ms. */
+const ENERGY_BLOCKS = 25;
 /** Ticks of the local median, before and after: 120 ms and 32 ms. */
 const MEDIAN_BEFORE = 30;
 const MEDIAN_AFTER = 8;
@@ -66,7 +71,9 @@ export class AttackPicker {
       seconds: (block * BLOCK) / INNER_RATE,
       flux: here,
       ratio,
-      energyRatio: this.#energy(block, 20) / (this.#energy(block - 20, 20) + 1e-12),
+      energyRatio:
+        this.#energy(block, ENERGY_BLOCKS) / (this.#energy(block - ENERGY_BLOCKS, ENERGY_BLOCKS) + 1e-12),
+      added: null,
     };
   }
 

@@ -18,6 +18,8 @@ interface Open {
   peakDb: number;
   /** Flux of its attack, 0 without. */
   flux: number;
+  /** Its pitch comes from what its attack added, not from the path. */
+  sure: boolean;
   /** Already handed out live, before its end. */
   told: boolean;
   /** Frames in a row an octave or twelfth away. */
@@ -103,8 +105,10 @@ export class NoteMaker {
     const from = frameAt(this.#track, attack.seconds + S.SETTLE_SECONDS, frame);
     const next = this.#attacks.find((a) => a.flux > 0.5 * attack.flux);
     const until = Math.min(attack.seconds + S.JUDGE_SECONDS, next ? next.seconds - 0.004 : Infinity);
-    const after = standing(this.#track, from, frameAt(this.#track, until, from + 2));
+    const heard = standing(this.#track, from, frameAt(this.#track, until, from + 2));
     const strong = isStrong(attack);
+    const added = this.#addedPitch(attack, heard);
+    const after = added ?? heard;
     if (open) {
       const since = attack.seconds - open.onsetSeconds;
       if (since < S.REFRACTORY_SECONDS) return;
@@ -133,6 +137,25 @@ export class NoteMaker {
       this.#close(attack.seconds);
     } else if (this.#tooQuiet(from) || (!strong && attack.energyRatio < 1.5)) return;
     this.#start(attack.seconds, kind, from, after, attack.flux);
+    if (added !== null && this.#open) this.#open.sure = true;
+  }
+
+  /**
+   * Over ringing strings the path hears the old note, a common subharmonic of both, or nothing. Then what the attack
+   * added decides; null where the path needs no help.
+   */
+  #addedPitch(attack: Attack, heard: number): number | null {
+    const { added } = attack;
+    if (!added || attack.energyRatio > S.RINGING_ENERGY) return null;
+    const apart = added.midi - heard;
+    // An octave or twelfth under what the path hears is a subharmonic, not news.
+    if (Math.abs(apart) < S.PLATEAU_STEP || (apart < 0 && isHarmonic(-apart))) return null;
+    // A pitch that stands through a weak flux is a low string's own pulse.
+    const stands = this.#open !== null && Math.abs(heard - this.#open.pitch) < S.PLATEAU_STEP;
+    if (stands && attack.flux < S.STRONG_FLUX) return null;
+    const lost = Number.isNaN(heard) || (apart > 23 && isHarmonic(apart));
+    const sure = added.clarity >= S.ADDED_SURE && added.midi >= S.ADDED_SURE_FROM;
+    return sure || (lost && added.clarity >= S.ADDED_CLARITY) ? added.midi : null;
   }
 
   #tooQuiet(frame: number): boolean {
@@ -164,6 +187,10 @@ export class NoteMaker {
     open.peakDb = Math.max(open.peakDb, level);
     if (level < open.peakDb - S.END_DROP_DB) {
       this.#close(track.seconds(open.last));
+      return;
+    }
+    if (open.sure && frame - open.from < S.SURE_FRAMES && !(Math.abs(midi - open.pitch) < S.PLATEAU_REACH)) {
+      open.last = frame;
       return;
     }
     if (Number.isNaN(midi)) {
@@ -208,9 +235,9 @@ export class NoteMaker {
     const step = pitch - open.pitch;
     // An attack on its way decides for itself.
     if (this.#attacks.some((a) => a.flux > 0.12 && a.seconds < track.seconds(frame) + 0.045)) return;
-    if (isHarmonic(Math.abs(step))) {
-      // No hand jumps an octave without an attack: it is the same note, misread before or now.
-      if (++open.other > Math.max(5, open.last - open.from - open.other)) {
+    if (isHarmonic(Math.abs(step)) || Math.abs(step) > S.WIDEST_MOVE) {
+      // No hand jumps so far without an attack: it is the same note, misread before or now.
+      if (!open.sure && ++open.other > Math.max(5, open.last - open.from - open.other)) {
         open.pitch = pitch;
         open.plateauFrom = frame;
         open.other = 0;
@@ -242,6 +269,7 @@ export class NoteMaker {
       plateauFrom: from,
       peakDb,
       flux,
+      sure: false,
       told: false,
       other: 0,
     };

@@ -59,6 +59,8 @@ export const LIVE_REST = 0.25;
 /** A change of pitch by up to so many semitones whose energy stays within this ratio is called legato. */
 export const WIDEST_LEGATO = 5.5;
 export const LEGATO_ENERGY = 1.3;
+/** No legato goes further than this, in semitones: a hand's reach on one string. */
+export const WIDEST_MOVE = 8;
 /** A legato note is no weaker than this under the peak of the note it leaves. */
 export const LEGATO_DROP_DB = 20;
 /** Two plateaus this many semitones apart are two notes. */
@@ -91,3 +93,13 @@ export const END_DROP_DB = 36;
 export const START_DROP_DB = 32;
 /** Shortest note, seconds. */
 export const SHORTEST_NOTE = 0.04;
+
+/** Strings ring on under an attack that raises the energy by no more than this. */
+export const RINGING_ENERGY = 6;
+/** What an attack added is believed from this clarity where the path is lost, */
+export const ADDED_CLARITY = 0.55;
+/** and from this against the path, above this pitch (MIDI): lower ones have too few periods in the window. */
+export const ADDED_SURE = 0.9;
+export const ADDED_SURE_FROM = 47;
+/** For so many frames the path may not overrule it: 120 ms. */
+export const SURE_FRAMES = 15;

@@ -2,6 +2,7 @@ import { Autocorrelator } from 'pitchy';
 import { normalise, PairCorrelator } from './correlate.ts';
 import { Flux } from './flux.ts';
 import { emptyFrame, type Frame } from './frame.ts';
+import { Increase, SPAN, type Added } from './increase.ts';
 import { emptyPeaks, findPeaks, refineLag } from './peaks.ts';
 import { Resampler } from './resample.ts';
 import * as S from './settings.ts';
@@ -50,6 +51,7 @@ export class Analyser {
   #filled = 0;
   #done = 0;
   readonly #flux = new Flux();
+  readonly #increase = new Increase();
   readonly #pair = new PairCorrelator(S.PAIR_SIZE);
   readonly #low = Autocorrelator.forFloat32Array(S.LOW_WINDOW);
   readonly #lowInput = new Float32Array(S.LOW_WINDOW);
@@ -95,6 +97,17 @@ export class Analyser {
       }
       this.#makeRoom();
     }
+  }
+
+  /** Has the sound after an attack at `seconds` come in far enough for `addedAt`? */
+  knowsAfter(seconds: number): boolean {
+    return seconds * S.INNER_RATE + SPAN <= this.#dropped + this.#done;
+  }
+
+  /** What the attack at `seconds` added; null when nothing periodic, or when it lies too far back. */
+  addedAt(seconds: number): Added | null {
+    const index = Math.round(seconds * S.INNER_RATE) - this.#dropped;
+    return index - SPAN < 0 || index + SPAN > this.#filled ? null : this.#increase.at(this.#samples, index);
   }
 
   /** DC removed (one pole at 20 Hz), block energies, and the halved copy for the bass. */
