@@ -1,0 +1,201 @@
+/**
+ * Where a backing lies in a take that was recorded over it, and how far the two clocks drift apart.
+ *
+ * Source: C. Knapp and G. Carter, "The generalized correlation method for estimation of time delay", IEEE
+ * Trans. ASSP 24 (1976): the cross spectrum is whitened (PHAT), so that a repeated bass note does not pass for
+ * the whole band. Slopes are joined by the median of pairwise slopes (Theil 1950, Sen 1968): segments where
+ * the player covers the band do no harm.
+ */
+import { powerOfTwoFrom, RealFft } from './real-fft.ts';
+
+export interface Alignment {
+  /** Take time at which the backing's first sample is heard, seconds; negative where its start was cut off. */
+  readonly offsetSeconds: number;
+  /** How much faster the backing runs in the take than in its file, parts per million. */
+  readonly driftPpm: number;
+  /** Height of the correlation peak over the rest, in standard deviations; under 8 nothing was found. */
+  readonly prominence: number;
+}
+
+/** Seconds of take a segment: long enough for two bars, short enough that 200 ppm move it by 2 ms. */
+const SEGMENT_SECONDS = 10;
+const COARSE_SEGMENTS = 16;
+/** Rate of the rough search: above it, drift within a segment blurs the peak away. */
+const COARSE_HZ = 4000;
+/** Peaks this far apart count as one in the rough search: 200 ppm over a minute. */
+const POOL_SECONDS = 0.006;
+const FINE_SEGMENTS = 40;
+/** How far the fine search may stray from the coarse answer; 300 ppm over five minutes is 90 ms. */
+const FINE_SECONDS = 0.12;
+/** A band that is there lies on one line; accidents lie anywhere within FINE_SECONDS. */
+const MOST_ASTRAY_SECONDS = 0.002;
+/** Below this many standard deviations a peak is an accident: noise alone reaches 6 in a search this wide. */
+const LEAST_PROMINENCE = 8;
+
+/**
+ * @param take what was recorded, mono @param backing what was played, mono @param sampleRate of both, Hz
+ * @param searchSeconds how far the backing may lie to either side
+ * @returns null where the backing is not to be found in the take
+ */
+export function align(
+  take: Float32Array,
+  backing: Float32Array,
+  sampleRate: number,
+  searchSeconds = 10,
+): Alignment | null {
+  const coarse = coarseLag(take, backing, sampleRate, searchSeconds);
+  if (!coarse || coarse.prominence < LEAST_PROMINENCE) return null;
+  const points = fineLags(take, backing, sampleRate, coarse.lagSamples);
+  if (points.length === 0) return null;
+  const slopes = pairwiseSlopes(points, SEGMENT_SECONDS * sampleRate);
+  const slope = slopes.length === 0 ? 0 : median(slopes);
+  const start = median(points.map(({ at, lag }) => lag - slope * at));
+  const astray = median(points.map(({ at, lag }) => Math.abs(lag - slope * at - start)));
+  if (astray > MOST_ASTRAY_SECONDS * sampleRate) return null;
+  return {
+    offsetSeconds: start / sampleRate,
+    driftPpm: -slope * 1e6,
+    prominence: coarse.prominence,
+  };
+}
+
+interface Peak {
+  /** Take position minus backing position, samples, fractional. */
+  readonly lagSamples: number;
+  readonly prominence: number;
+}
+
+/**
+ * The rough lag: whitened correlations of several segments at a low rate, each pooled over a few milliseconds
+ * before they are added, so that drift between the segments does not pull their peaks apart.
+ */
+function coarseLag(
+  take: Float32Array,
+  backing: Float32Array,
+  sampleRate: number,
+  searchSeconds: number,
+): Peak | null {
+  const step = Math.max(1, Math.round(sampleRate / COARSE_HZ));
+  const [slowTake, slowBacking] = [thinned(take, step), thinned(backing, step)];
+  const rate = sampleRate / step;
+  const segment = Math.min(slowTake.length, Math.round(SEGMENT_SECONDS * rate));
+  const reach = Math.round(searchSeconds * rate);
+  const pool = Math.round(POOL_SECONDS * rate);
+  const sum = new Float64Array(2 * reach + 1);
+  const one = new Float64Array(sum.length);
+  for (const start of segmentStarts(slowTake.length, segment, segment, COARSE_SEGMENTS)) {
+    one.fill(0);
+    addWhitened(one, slowTake.subarray(start, start + segment), slowBacking, start, -reach);
+    for (let i = 0; i < sum.length; i++) {
+      let most = 0;
+      for (let j = Math.max(0, i - pool); j <= Math.min(one.length - 1, i + pool); j++) {
+        most = Math.max(most, one[j]!);
+      }
+      sum[i] = sum[i]! + most ** 2;
+    }
+  }
+  const mean = sum.reduce((total, value) => total + value, 0) / sum.length;
+  const peak = peakOf(
+    sum.map((value) => value - mean),
+    -reach,
+  );
+  return peak && { ...peak, lagSamples: peak.lagSamples * step };
+}
+
+/** Every step-th sample after a running mean over `step`: enough for a lag to within milliseconds. */
+function thinned(signal: Float32Array, step: number): Float32Array {
+  return Float32Array.from({ length: Math.floor(signal.length / step) }, (_, n) => {
+    let sum = 0;
+    for (let i = 0; i < step; i++) sum += signal[n * step + i]!;
+    return sum / step;
+  });
+}
+
+function fineLags(take: Float32Array, backing: Float32Array, sampleRate: number, around: number) {
+  const segment = Math.min(take.length, Math.round(SEGMENT_SECONDS * sampleRate));
+  const reach = Math.round(FINE_SECONDS * sampleRate);
+  const points: { at: number; lag: number }[] = [];
+  for (const start of segmentStarts(take.length, segment, segment / 4, FINE_SEGMENTS)) {
+    const first = Math.round(around) - reach;
+    const correlation = new Float64Array(2 * reach + 1);
+    addWhitened(correlation, take.subarray(start, start + segment), backing, start, first);
+    const peak = peakOf(correlation, first);
+    if (peak && peak.prominence >= LEAST_PROMINENCE) {
+      points.push({ at: start + segment / 2, lag: peak.lagSamples });
+    }
+  }
+  return points;
+}
+
+/**
+ * Adds the whitened correlation of one segment of the take with the stretch of backing that can match it.
+ * sum[i] belongs to lag firstLag + i.
+ */
+function addWhitened(
+  sum: Float64Array,
+  segment: Float32Array,
+  backing: Float32Array,
+  segmentStart: number,
+  firstLag: number,
+): void {
+  const lastLag = firstLag + sum.length - 1;
+  const from = segmentStart - lastLag;
+  const length = segment.length + sum.length - 1;
+  const fft = new RealFft(powerOfTwoFrom(length));
+  const signal = new Float64Array(fft.size);
+  signal.set(segment);
+  const a = fft.spectrum();
+  fft.forward(signal, a);
+  signal.fill(0);
+  for (let i = 0; i < length; i++) signal[i] = backing[from + i] ?? 0;
+  const b = fft.spectrum();
+  fft.forward(signal, b);
+  for (let k = 0; k < fft.bins; k++) {
+    const re = b[2 * k]! * a[2 * k]! + b[2 * k + 1]! * a[2 * k + 1]!;
+    const im = b[2 * k + 1]! * a[2 * k]! - b[2 * k]! * a[2 * k + 1]!;
+    const size = Math.hypot(re, im) || 1;
+    a[2 * k] = re / size;
+    a[2 * k + 1] = im / size;
+  }
+  fft.inverse(a, signal);
+  // signal[j]: the segment matches the backing from `from + j` on, a lag of segmentStart − from − j.
+  for (let i = 0; i < sum.length; i++) sum[i] = sum[i]! + signal[sum.length - 1 - i]!;
+}
+
+function peakOf(correlation: Float64Array, firstLag: number): Peak | null {
+  let best = 0;
+  let squares = 0;
+  for (let i = 0; i < correlation.length; i++) {
+    squares += correlation[i]! ** 2;
+    if (correlation[i]! > correlation[best]!) best = i;
+  }
+  const deviation = Math.sqrt(squares / correlation.length);
+  if (deviation === 0) return null;
+  const [left, middle, right] = [correlation[best - 1] ?? 0, correlation[best]!, correlation[best + 1] ?? 0];
+  const bend = left - 2 * middle + right;
+  const shift = bend < 0 ? (0.5 * (left - right)) / bend : 0;
+  return { lagSamples: firstLag + best + shift, prominence: middle / deviation };
+}
+
+/** Starts about `step` apart, first and last flush with the ends, `most` of them at most. */
+function segmentStarts(length: number, segment: number, step: number, most: number): number[] {
+  const room = length - segment;
+  const count = Math.max(1, Math.min(most, 1 + Math.ceil(room / Math.max(1, step))));
+  return Array.from({ length: count }, (_, i) => (count === 1 ? 0 : Math.round((i * room) / (count - 1))));
+}
+
+/** Of pairs at least `apart` from each other: between neighbours a slope is all noise. */
+function pairwiseSlopes(points: readonly { at: number; lag: number }[], apart: number): number[] {
+  return points.flatMap((p, i) =>
+    points
+      .slice(i + 1)
+      .filter((q) => q.at - p.at >= apart)
+      .map((q) => (q.lag - p.lag) / (q.at - p.at)),
+  );
+}
+
+function median(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
+}

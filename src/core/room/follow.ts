@@ -1,0 +1,128 @@
+/**
+ * The canceller with its two slow hands: one follows a turned volume knob, the other the two clocks drifting
+ * apart. What is left for the canceller itself is the shape of the path.
+ */
+import { Canceller, type CancellerSettings } from './canceller.ts';
+import { interpolated } from './interpolate.ts';
+import { Leftover } from './leftover.ts';
+
+/** Share of the gain error that is mended a block: 63 % after 10 blocks, a tenth of a second. */
+const GAIN_STEP = 0.1;
+/** A gain error below this is the player's accident. */
+const LEAST_GAIN_ERROR = 0.03;
+/** A second-order loop: share of the delay error that is mended at once, and that changes the rate. */
+const DELAY_STEP = 0.05;
+const RATE_STEP = 0.001;
+/** Beyond this error of loudness the path is another one: what it says of delay means nothing. */
+const STRANGE_GAIN = 0.2;
+/** A second. */
+const HELD_BLOCKS = 94;
+/** The clocks of two consumer devices differ by less than 300 ppm. */
+const MOST_RATE = 3e-4;
+/** How far the band may be shifted, samples: five minutes at 300 ppm are 1,080 samples at 12 kHz. */
+const MOST_SHIFT = 1100;
+/** Samples that the interpolation needs to either side. */
+export const LEAST_HELD_BACK = 10;
+
+export interface FollowerSettings extends CancellerSettings {
+  /**
+   * Samples by which the band is held back before it goes into the path: the pure delay of a path that was measured, or
+   * LOOK_AHEAD where the band is handed over so much early. The band can come so much earlier than foretold, less
+   * LEAST_HELD_BACK. Nothing is added to the microphone's own delay.
+   */
+  readonly heldBackSamples: number;
+}
+
+/** Blocks of microphone and band in, blocks without the band out. Buffers are allocated once. */
+export class BandFollower {
+  readonly blockSize: number;
+  readonly #canceller: Canceller;
+  readonly #heldBack: number;
+  readonly #line: Float32Array;
+  readonly #band: Float32Array;
+  readonly #leftover: Leftover;
+  #shift = 0;
+  #rate = 0;
+  /** Blocks for which knob and clock are left alone: the path is being learned anew. */
+  #held = 0;
+
+  /** @throws RangeError where the band is held back by less than LEAST_HELD_BACK samples */
+  constructor(settings: FollowerSettings) {
+    const { heldBackSamples } = settings;
+    if (!(heldBackSamples >= LEAST_HELD_BACK)) {
+      throw new RangeError(`heldBackSamples is from ${LEAST_HELD_BACK} up, not ${heldBackSamples}`);
+    }
+    this.#heldBack = heldBackSamples;
+    this.blockSize = settings.blockSize;
+    this.#canceller = new Canceller(settings);
+    this.#line = new Float32Array(heldBackSamples + MOST_SHIFT + LEAST_HELD_BACK + settings.blockSize);
+    this.#band = new Float32Array(settings.blockSize);
+    this.#leftover = new Leftover(settings.partitions * settings.blockSize);
+  }
+
+  /** Samples by which the band now comes later than at the start. */
+  get shiftSamples(): number {
+    return this.#shift;
+  }
+
+  /** How far the two clocks differ, parts per million; positive where the band falls behind. */
+  get driftPpm(): number {
+    return this.#rate * 1e6;
+  }
+
+  /** The path as it is known now. */
+  path(): Float32Array {
+    return this.#canceller.path();
+  }
+
+  /**
+   * @param microphone a block of what was heard @param band of what was played, the delay of the path before it
+   * @param out the block without the band; may be `microphone`
+   */
+  process(microphone: Float32Array, band: Float32Array, out: Float32Array): void {
+    const line = this.#line;
+    line.copyWithin(0, this.blockSize);
+    line.set(band, line.length - this.blockSize);
+    const first = line.length - this.blockSize - this.#heldBack;
+    for (let i = 0; i < this.blockSize; i++) {
+      this.#band[i] = interpolated(line, first + i - this.#shift - this.#rate * i);
+    }
+    this.#canceller.process(microphone, this.#band, out);
+    if (this.#leftover.push(out, this.#band)) {
+      this.#canceller.doubt(this.#leftover.ratio);
+      this.#held = HELD_BLOCKS;
+    }
+    if (this.#held > 0) {
+      this.#held--;
+      this.#moveBy(this.#rate * this.blockSize);
+    } else {
+      this.#followVolume();
+      this.#followClock();
+    }
+  }
+
+  #followVolume(): void {
+    const { gain } = this.#canceller.mismatch;
+    if (Math.abs(gain) < LEAST_GAIN_ERROR) return;
+    this.#canceller.scale(1 + GAIN_STEP * Math.max(-0.5, Math.min(1, gain)));
+  }
+
+  #followClock(): void {
+    if (Math.abs(this.#canceller.mismatch.gain) > STRANGE_GAIN) return;
+    const error = Math.max(-1, Math.min(1, this.#canceller.mismatch.delaySamples));
+    this.#rate = clamp(this.#rate + (RATE_STEP * error) / this.blockSize, MOST_RATE);
+    const mended = DELAY_STEP * error;
+    this.#moveBy(this.#rate * this.blockSize + mended);
+    this.#canceller.shifted(mended);
+  }
+
+  #moveBy(samples: number): void {
+    const earliest = LEAST_HELD_BACK - this.#heldBack;
+    this.#shift = Math.max(Math.max(-MOST_SHIFT, earliest), Math.min(MOST_SHIFT, this.#shift + samples));
+  }
+}
+
+/** Held back by so much, the band can be shifted as far to one side as to the other. */
+export const LOOK_AHEAD = MOST_SHIFT + LEAST_HELD_BACK;
+
+const clamp = (value: number, most: number): number => Math.max(-most, Math.min(most, value));

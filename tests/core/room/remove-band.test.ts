@@ -1,0 +1,84 @@
+import { describe, expect, test } from 'vitest';
+import { bandInARoom, levelDb } from '../../../fixtures/room/band-in-a-room.ts';
+import { align } from '../../../src/core/room/align.ts';
+import { interpolated } from '../../../src/core/room/interpolate.ts';
+import { removeBand, ROOM_HZ, toRoomRate } from '../../../src/core/room/remove-band.ts';
+
+const scene = {
+  instrument: 'nylon',
+  sampleRate: ROOM_HZ,
+  seconds: 30,
+  seed: 741,
+  delaySeconds: 0.04,
+  bandDb: 0,
+};
+const heard = await bandInARoom(scene);
+
+/** Later by so many seconds; earlier where negative. */
+const late = (signal: Float32Array, seconds: number) => {
+  const by = Math.round(seconds * ROOM_HZ);
+  return signal.map((_, i) => signal[i - by] ?? 0);
+};
+
+describe('where the backing lies in the take', () => {
+  test.each([
+    [0, 0],
+    [3.217, 100],
+    [-4.5, -80],
+    [9.4, 50],
+  ])('%s s away, drifting by %s ppm', (seconds, ppm) => {
+    const microphone = heard.player.map(
+      (x, i) => x + interpolated(heard.echo, (i - seconds * ROOM_HZ) * (1 + ppm / 1e6)),
+    );
+    const found = align(microphone, heard.band, ROOM_HZ)!;
+    expect(Math.abs(found.offsetSeconds - seconds - scene.delaySeconds)).toBeLessThan(0.002);
+    expect(Math.abs(found.driftPpm - ppm)).toBeLessThan(20);
+  });
+
+  test('a band that is not in the take is not found', () => {
+    expect(align(heard.player, heard.band, ROOM_HZ)).toBeNull();
+    expect(
+      removeBand(
+        { samples: heard.player, sampleRate: ROOM_HZ },
+        { samples: heard.band, sampleRate: ROOM_HZ },
+      ),
+    ).toBeNull();
+  });
+});
+
+describe('without a sweep', () => {
+  test('the band goes, the player stays', () => {
+    const take = sumOf(heard.player, late(heard.echo, 1.3));
+    const out = removeBand(
+      { samples: take, sampleRate: ROOM_HZ },
+      { samples: heard.band, sampleRate: ROOM_HZ },
+    )!;
+    const error = out.samples.map((x, i) => x - heard.player[i]!);
+    expect(levelDb(error, heard.player, ROOM_HZ, [2, 29])).toBeLessThan(-14);
+    expect(out.removedDb).toBeGreaterThan(6);
+    expect(out.samples.length).toBe(take.length);
+  });
+
+  test('take and backing may come at rates of their own', async () => {
+    const at44 = await bandInARoom({ ...scene, seconds: 12, sampleRate: 44_100 });
+    const out = removeBand(
+      { samples: at44.microphone, sampleRate: 44_100 },
+      { samples: toRoomRate(at44.band, 44_100), sampleRate: ROOM_HZ },
+    )!;
+    const player = toRoomRate(at44.player, 44_100);
+    const error = out.samples.map((x, i) => x - player[i]!);
+    expect(levelDb(error, player, ROOM_HZ, [3, 11])).toBeLessThan(-10);
+    expect(Math.abs(out.alignment.offsetSeconds - scene.delaySeconds)).toBeLessThan(0.002);
+  });
+
+  test('nothing is too short to be answered', () => {
+    for (const length of [0, 1, 500]) {
+      const samples = new Float32Array(length);
+      expect(removeBand({ samples, sampleRate: 48_000 }, { samples, sampleRate: 48_000 })).toBeNull();
+    }
+  });
+});
+
+function sumOf(a: Float32Array, b: Float32Array): Float32Array {
+  return a.map((x, i) => x + b[i]!);
+}
