@@ -163,7 +163,7 @@ describe('grade', () => {
   });
 
   it('tells a player 60 ms behind the beat once, and grades the notes the same', () => {
-    const played = Array.from({ length: 16 }, (_, beat): Played => [beat, 0.9, 64 - (beat % 3)]);
+    const played = Array.from({ length: 16 }, (_, beat): Played => [beat, 0.8, 64 - (beat % 3)]);
     const late = played.map(([beat, beats, midi]): Played => [beat + 0.12, beats, midi]);
     const onTime = gradeOver('| C7 | F7 |', played);
     const behind = gradeOver('| C7 | F7 |', late);

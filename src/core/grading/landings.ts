@@ -20,10 +20,10 @@ export interface ChordChange {
 }
 
 /**
- * A last note that rings less than this past a change was let go, not held into it: half a beat is longer than a
- * plucked string rings under a hand that damps it at the bar line.
+ * A last note that ends so little past a change ends at it: times in a table are often rounded to a millisecond, and a
+ * hundredth of a beat is 5 ms at 120. More than that is held across, as the definition has it.
  */
-const RING_BEATS = 0.5;
+const ENDS_AT_CHANGE_BEATS = 0.01;
 
 /** No setting lets a note run further ahead of its change than this. */
 export const MOST_ANTICIPATION_BEATS = 4;
@@ -32,8 +32,8 @@ export const MOST_ANTICIPATION_BEATS = 4;
 const STEP_SEMITONES = 2;
 
 /**
- * The changes a take is asked about: from the chart's first downbeat until the player stops. What comes after the
- * last note isn't asked, nor a change into which the last note merely rings out. Arrivals of N.C. ask for nothing.
+ * The changes a take is asked about: from the chart's first downbeat until the last note ends. What comes after isn't
+ * asked. Arrivals of N.C. ask for nothing.
  */
 export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): readonly ChordChange[] {
   const end = takeEnd(notes);
@@ -54,7 +54,7 @@ export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): r
 /** The last beat at which a change is still asked about. */
 function takeEnd(notes: readonly GradedNote[]): number {
   const ends = notes.map((note) =>
-    Math.max(note.onsetBeat, note.anticipates ?? -1, note.offsetBeat - RING_BEATS),
+    Math.max(note.onsetBeat, note.anticipates ?? -1, note.offsetBeat - ENDS_AT_CHANGE_BEATS),
   );
   return Math.max(-1, ...ends) + BEAT_TOLERANCE;
 }

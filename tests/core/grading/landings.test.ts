@@ -84,8 +84,12 @@ describe('landings', () => {
 
   it('does not ask about the same chord written again, nor about what comes after the last note', () => {
     expect(landings([[0, 1, 60]], '| C7 | C7 | F7 | G7 |')).toHaveLength(1);
-    expect(landings([[0, 4.3, 60]])).toHaveLength(1);
-    expect(landings([[0, 4.6, 60]])).toHaveLength(2);
+    expect(landings([[0, 4.005, 60]])).toHaveLength(1);
+  });
+
+  it('asks about a change into which the last note is held, however briefly', () => {
+    const [, second] = landings([[0, 4.1, 60]]);
+    expect(second).toMatchObject({ kind: 'held', note: 0, degree: '5' });
   });
 
   it('begins with the first chord of the chart, also when the player comes in later', () => {
