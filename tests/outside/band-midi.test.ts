@@ -7,7 +7,7 @@ import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import { arrange } from '../../src/core/band/arrange.ts';
 import { feelNames } from '../../src/core/band/settings.ts';
-import { ticksPerBeat, writeBandMidi } from '../../src/core/band/write-midi.ts';
+import { ticksPerQuarter, writeBandMidi } from '../../src/core/band/write-midi.ts';
 import { formOf, settingsOf } from '../core/band/forms.ts';
 import { kitPath } from '../core/sound/kit-file.ts';
 
@@ -23,7 +23,7 @@ function notesIn(bytes: Uint8Array) {
       return event.type === 'noteOn'
         ? [
             {
-              beat: tick / ticksPerBeat,
+              beat: tick / ticksPerQuarter,
               midi: event.noteNumber,
               velocity: event.velocity,
               channel: event.channel,
@@ -45,7 +45,7 @@ describe('band MIDI', () => {
       const written = sort(
         arrangement.events.map((event) => ({
           ...event,
-          beat: Math.round((event.beat - arrangement.startBeat) * ticksPerBeat) / ticksPerBeat,
+          beat: Math.round((event.beat - arrangement.startBeat) * ticksPerQuarter) / ticksPerQuarter,
         })),
       );
       expect(read.map(({ beat, midi, velocity }) => [beat, midi, velocity])).toEqual(

@@ -1,30 +1,38 @@
 /** From a form and a feel to what the band plays. Pure: the same form, settings and seed give the same events. */
-import { bassRootAt, playBass } from './bass.ts';
+import { bassRootAt, bassRootOf, playBass } from './bass.ts';
 import { playChords, spanVoicings } from './comping.ts';
 import { playDrums } from './drums.ts';
 import { bandParts, type Arrangement, type BandEvent } from './events.ts';
 import { clickKeys, drumKeys } from './feels/feel.ts';
 import { feels } from './feels/table.ts';
-import { chorusBeats, type BandForm } from './form.ts';
+import { chorusBeats, feelOfBar, pickupBeats, type BandForm } from './form.ts';
 import { sameBeat } from './pattern.ts';
 import { chance, loosen } from './random.ts';
-import { fastestBpm, slowestBpm, type BandSettings } from './settings.ts';
+import { fastestBpm, slowestBpm, type BandSettings, type FeelName } from './settings.ts';
 import { leastSwing, mostSwing, swingShare } from './swing.ts';
 
 /** Each player has a stream of chance of its own, so that muting one changes nothing for the others. */
-const player = { drums: 1, bass: 2, chords: 3, ending: 4 } as const;
+const player = { drums: 1, bass: 2, chords: 3, ending: 4, pickup: 5 } as const;
+/** General MIDI 2, drum sets. */
+const brushKit = 40;
 const clickBeats = 0.1;
 const clickVelocity = { accent: 112, plain: 92 } as const;
 /** Seconds would depend on tempo; the last chord rings for a bar. */
 const endingVelocity = 96;
+const pickupVelocity = 88;
 
-/** The count-in: clicks from `-countInBars` bars to beat 0. With two bars or more the first ones are half notes. */
+/**
+ * The count-in: clicks from `-countInBars` bars to beat 0, or to the pickup, which chords and bass play. With two bars
+ * or more the first ones are half notes.
+ */
 export function countIn(form: BandForm, settings: BandSettings): readonly BandEvent[] {
   const { beatsPerBar } = form;
-  return Array.from({ length: settings.countInBars * beatsPerBar }, (_, i) => i).flatMap((i) => {
+  const beats = settings.countInBars * beatsPerBar;
+  const clicks = Array.from({ length: beats }, (_, i) => i).flatMap((i) => {
     const inBar = i % beatsPerBar;
     const lastBar = i >= (settings.countInBars - 1) * beatsPerBar;
     if (!lastBar && inBar % 2 === 1) return [];
+    if (i - beats > -pickupBeats(form) - sameBeat) return [];
     return [
       {
         beat: i - settings.countInBars * beatsPerBar,
@@ -35,6 +43,28 @@ export function countIn(form: BandForm, settings: BandSettings): readonly BandEv
       },
     ];
   });
+  return [...clicks, ...playPickup(form, settings)];
+}
+
+/** The chords of the pickup as they arrive, once, over their bass. */
+function playPickup(form: BandForm, settings: BandSettings): readonly BandEvent[] {
+  const upbeat = { ...form, spans: form.pickup };
+  const voicings = spanVoicings(feels[settings.feel], upbeat);
+  const luck = chance(settings.seed, player.pickup);
+  return form.pickup.flatMap((span) => {
+    if (span.chord === null) return [];
+    const hit = (part: BandEvent['part'], midi: number): BandEvent => ({
+      beat: span.startBeat,
+      durationBeats: (span.endBeat - span.startBeat) * 0.9,
+      part,
+      midi,
+      velocity: loosen(part === 'bass' ? pickupVelocity : pickupVelocity - 16, luck),
+    });
+    return [
+      hit('bass', bassRootOf(span.chord)),
+      ...(voicings.get(span) ?? []).map((midi) => hit('chords', midi)),
+    ];
+  });
 }
 
 /**
@@ -43,14 +73,44 @@ export function countIn(form: BandForm, settings: BandSettings): readonly BandEv
  */
 export function arrangeChorus(form: BandForm, settings: BandSettings, chorus: number): readonly BandEvent[] {
   requireSettings(settings);
-  const feel = feels[settings.feel];
-  const swing = settings.swing ?? swingShare(settings.feel, settings.bpm);
+  const asked = new Set(form.feelChanges.map(({ feel }) => feel).filter((feel) => feel !== null));
+  const own = asked.has(settings.feel) ? [...asked] : [settings.feel, ...asked];
+  const inFeel = (name: FeelName) => (event: BandEvent) =>
+    (feelOfBar(form, Math.floor((event.beat + sameBeat) / form.beatsPerBar)) ?? settings.feel) === name;
+  return own
+    .flatMap((name) => {
+      const events = chorusIn(name, form, settings, chorus);
+      return asked.size === 0 ? events : events.filter(inFeel(name));
+    })
+    .filter(onTheKitOf(settings.feel))
+    .toSorted(byTime);
+}
+
+/** Nobody changes instruments in the middle of a form: where there are no brushes, nothing is swirled. */
+const onTheKitOf = (feel: FeelName) => (event: BandEvent) =>
+  event.part !== 'drums' || event.midi !== drumKeys.swirl || feels[feel].instruments.drumKit === brushKit;
+
+/** The whole chorus in one feel. */
+function chorusIn(
+  name: FeelName,
+  form: BandForm,
+  settings: BandSettings,
+  chorus: number,
+): readonly BandEvent[] {
+  const feel = feels[name];
+  const swing = swingIn(name, form, settings);
   const stream = (part: number) => chance(settings.seed, chorus, part);
   return [
     ...playDrums(feel, form, swing, chorus, stream(player.drums)),
     ...playBass(feel, form, swing, stream(player.bass)),
     ...playChords(feel, form, swing, stream(player.chords)),
-  ].toSorted(byTime);
+  ];
+}
+
+/** In compound time the long eighth is two of the beat's three, whatever the feel; a section's own feel swings by itself. */
+function swingIn(name: FeelName, form: BandForm, { feel, bpm, swing }: BandSettings): number {
+  if (form.divisions === 3) return 2 / 3;
+  return name === feel && swing !== null ? swing : swingShare(name, bpm);
 }
 
 /** The last bar: tonic chord, low root, kick and crash, ringing. Beats from 0. */
@@ -95,7 +155,7 @@ export function arrange(
   return {
     events: [...countIn(form, settings), ...played.flat(), ...last],
     chorusBeats: length,
-    startBeat: -settings.countInBars * form.beatsPerBar,
+    startBeat: -Math.max(settings.countInBars * form.beatsPerBar, pickupBeats(form)),
     endBeat: choruses * length + (withEnding ? form.beatsPerBar : 0),
   };
 }

@@ -74,11 +74,11 @@ function patterned(
     const inside = steps.filter(
       (step) => step.beat > span.startBeat - sameBeat && step.beat < span.endBeat - sameBeat,
     );
-    const root = rootKey(span.chord);
+    const root = bassRootOf(span.chord);
     for (const step of shaped(inside, span, changes)) {
       const midi =
         step.sign === 'a' && next?.chord
-          ? approach(rootKey(next.chord), events.at(-1)?.midi ?? root, form, chance)
+          ? approach(bassRootOf(next.chord), events.at(-1)?.midi ?? root, form, chance)
           : keyOf(step.sign, span.chord, root);
       const strong = step.beat - span.startBeat < sameBeat ? velocity.strong : velocity.weak;
       const length = Math.min(step.durationBeats, span.endBeat - step.beat);
@@ -115,7 +115,8 @@ function shaped(steps: readonly Step[], span: ChordSpan, changes: boolean): read
   return [...trimmed, { beat: lastBeat, durationBeats: 1, sign: 'a' }];
 }
 
-const rootKey = (chord: Chord): number =>
+/** The key a pattern's bass takes for a chord's root, or for the note behind its slash. */
+export const bassRootOf = (chord: Chord): number =>
   lowestRoot + ((((bassPitchClass(chord) - lowestRoot) % 12) + 12) % 12);
 
 /** Semitones above the root, where the chord does not say otherwise. */
@@ -144,5 +145,5 @@ function approach(target: number, from: number, form: BandForm, chance: Chance):
 /** The root under a beat, for an ending. */
 export function bassRootAt(form: BandForm, beat: number): number | null {
   const chord = spanAt(form, beat)?.chord;
-  return chord ? rootKey(chord) : null;
+  return chord ? bassRootOf(chord) : null;
 }

@@ -21,6 +21,8 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
     return readBar(signs, pattern.stepsPerBeat, bar * form.beatsPerBar, swing);
   });
   const chorus = form.bars * form.beatsPerBar;
+  const feelChangesAt = (beat: number) =>
+    form.feelChanges.some(({ bar }) => Math.abs(bar * form.beatsPerBar - beat) < sameBeat);
   const strokes: { step: Step; voicing: Voicing }[] = [];
   const early = new Set<ChordSpan>();
   for (const span of form.spans) {
@@ -31,12 +33,14 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
     for (const step of inside) {
       // A chord that came early is not struck again on the beat it came for.
       if (early.has(span) && step.beat - span.startBeat < sameBeat) continue;
-      // An early chord at the very end would belong to a chorus that may not come.
+      // An early chord at the very end would belong to a chorus that may not come, one before a change of feel to
+      // players who have not begun.
       const isEarly =
         step.sign === '>' &&
         span.chord !== null &&
         step.beat > span.endBeat - 1 &&
-        span.endBeat < chorus - sameBeat;
+        span.endBeat < chorus - sameBeat &&
+        !feelChangesAt(span.endBeat);
       const voicing = voicings.get(isEarly && next ? next : span);
       if (!voicing) continue;
       if (isEarly && next) early.add(next);

@@ -1,12 +1,13 @@
 /** A performance as a standard MIDI file (format 1): a track a part, chord symbols as markers. */
 import { writeMidi, type MidiEvent } from 'midi-file';
+import type { ChordSpan } from '../chart/timeline.ts';
 import type { Arrangement, BandPart } from './events.ts';
 import { feels } from './feels/table.ts';
 import { chorusBeats, type BandForm } from './form.ts';
 import type { BandSettings } from './settings.ts';
 
-/** Ticks in a beat: divisible by 3 and 4, and 1 ms at 60 bpm. */
-export const ticksPerBeat = 960;
+/** Ticks in a quarter note: divisible by 3 and 4, and 1 ms at 60 bpm. */
+export const ticksPerQuarter = 960;
 const microsecondsPerMinute = 60_000_000;
 /** General MIDI: percussion is channel 10, 9 counted from 0. */
 const channels: Readonly<Record<BandPart, number>> = { bass: 0, chords: 1, drums: 9, click: 9 };
@@ -30,38 +31,53 @@ interface Timed {
  */
 export function writeBandMidi(arrangement: Arrangement, form: BandForm, settings: BandSettings): Uint8Array {
   const parts = ['drums', 'bass', 'chords', 'click'] as const;
+  const place: Place = (beat) =>
+    Math.round((beat - arrangement.startBeat) * quartersPerBeat(form) * ticksPerQuarter);
   const tracks = [
-    conductor(arrangement, form, settings),
-    ...parts.flatMap((part) => partTrack(arrangement, part, settings)),
+    conductor(arrangement, form, settings, place),
+    ...parts.flatMap((part) => partTrack(arrangement, part, settings, place)),
   ];
-  const header = { format: 1 as const, numTracks: tracks.length, ticksPerBeat };
+  const header = { format: 1 as const, numTracks: tracks.length, ticksPerBeat: ticksPerQuarter };
   return Uint8Array.from(writeMidi({ header, tracks: tracks.map(finished) }));
 }
 
-const tickOf = (arrangement: Arrangement, beat: number) =>
-  Math.round((beat - arrangement.startBeat) * ticksPerBeat);
+/** Beat → tick. */
+type Place = (beat: number) => number;
+
+/** The file counts quarters; in compound time the beat is a dotted one. */
+const quartersPerBeat = ({ divisions }: BandForm): number => divisions / 2;
+/** MIDI clocks in a quarter note (MIDI 1.0): the metronome clicks once a beat. */
+const clocksPerQuarter = 24;
 
 const meta = (event: MidiEvent, tick = 0): Timed => ({ tick, order: 0, event });
 
-function conductor(arrangement: Arrangement, form: BandForm, { bpm }: BandSettings): readonly Timed[] {
+function conductor(
+  arrangement: Arrangement,
+  form: BandForm,
+  { bpm }: BandSettings,
+  place: Place,
+): readonly Timed[] {
   const choruses = Math.floor(arrangement.endBeat / chorusBeats(form));
+  const marker = (span: ChordSpan, chorus = 0) => {
+    const tick = place(chorus * chorusBeats(form) + span.startBeat);
+    return meta({ deltaTime: 0, type: 'marker', text: span.chord?.symbol ?? 'N.C.' }, tick);
+  };
   const markers = Array.from({ length: choruses }, (_, chorus) =>
-    form.spans.map((span) => {
-      const beat = chorus * chorusBeats(form) + span.startBeat;
-      const text = span.chord?.symbol ?? 'N.C.';
-      return meta({ deltaTime: 0, type: 'marker', text }, tickOf(arrangement, beat));
-    }),
+    form.spans.map((span) => marker(span, chorus)),
   );
+  const microsecondsPerBeat = Math.round(microsecondsPerMinute / bpm / quartersPerBeat(form));
+  const compound = form.divisions === 3;
   return [
-    meta({ deltaTime: 0, type: 'setTempo', microsecondsPerBeat: Math.round(microsecondsPerMinute / bpm) }),
+    meta({ deltaTime: 0, type: 'setTempo', microsecondsPerBeat }),
     meta({
       deltaTime: 0,
       type: 'timeSignature',
-      numerator: form.beatsPerBar,
-      denominator: 4,
-      metronome: 24,
+      numerator: compound ? form.beatsPerBar * 3 : form.beatsPerBar,
+      denominator: compound ? 8 : 4,
+      metronome: clocksPerQuarter * quartersPerBeat(form),
       thirtyseconds: 8,
     }),
+    ...form.pickup.map((span) => marker(span)),
     ...markers.flat(),
   ];
 }
@@ -70,6 +86,7 @@ function partTrack(
   arrangement: Arrangement,
   part: BandPart,
   settings: BandSettings,
+  place: Place,
 ): readonly (readonly Timed[])[] {
   const { instruments } = feels[settings.feel];
   const programs = {
@@ -82,8 +99,8 @@ function partTrack(
   const notes = arrangement.events
     .filter((event) => event.part === part)
     .flatMap(({ beat, durationBeats, midi: noteNumber, velocity }): Timed[] => {
-      const on = tickOf(arrangement, beat);
-      const off = Math.max(on + 1, tickOf(arrangement, beat + durationBeats));
+      const on = place(beat);
+      const off = Math.max(on + 1, place(beat + durationBeats));
       return [
         { tick: on, order: 2, event: { deltaTime: 0, type: 'noteOn', channel, noteNumber, velocity } },
         { tick: off, order: 1, event: { deltaTime: 0, type: 'noteOff', channel, noteNumber, velocity: 64 } },
