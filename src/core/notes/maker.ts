@@ -3,6 +3,7 @@ import { measure } from './measure.ts';
 import type { HeardNote } from './note.ts';
 import { frameAt, isHarmonic, moveInto, plateau, standing } from './contour.ts';
 import * as S from './settings.ts';
+import { SpeechGuard } from './steady.ts';
 import type { Track } from './track.ts';
 
 interface Open {
@@ -37,6 +38,7 @@ export class NoteMaker {
   readonly #notes: HeardNote[] = [];
   readonly #attacks: Attack[] = [];
   #open: Open | null = null;
+  readonly #guard = new SpeechGuard();
   #recentDb = -120;
   #floorDb = 0;
   #frame = 0;
@@ -57,7 +59,7 @@ export class NoteMaker {
     const fresh = this.#notes.slice(this.#taken);
     this.#taken = this.#notes.length;
     const open = this.#open;
-    if (open && !open.told && this.#stands(open)) {
+    if (open && !open.told && !this.#guard.hearsSpeech && this.#stands(open)) {
       open.told = true;
       fresh.push(measure(this.#track, open, this.#track.seconds(open.last)));
     }
@@ -280,7 +282,9 @@ export class NoteMaker {
     this.#open = null;
     if (!open) return;
     if (offsetSeconds - open.onsetSeconds < S.SHORTEST_NOTE) return;
-    this.#notes.push(measure(this.#track, open, offsetSeconds));
+    const note = measure(this.#track, open, offsetSeconds);
+    if (!this.#guard.admits(this.#track, open, note.vibrato !== null)) return;
+    this.#notes.push(note);
     if (open.told) this.#taken++;
   }
 }
