@@ -12,6 +12,8 @@ import { OPTIONS, PALETTES, RANGES, type OptionName } from './options.ts';
 export interface GradeOrder {
   readonly command: 'grade';
   readonly file: string;
+  /** A recording of what was played along with, to be taken out of the take. */
+  readonly backing: string | null;
   readonly under:
     | {
         readonly kind: 'chart';
@@ -135,6 +137,7 @@ function gradeOrder(given: Given): GradeOrder {
   return {
     command: 'grade',
     file,
+    backing: given.value('backing'),
     under: under(given),
     meter: oneOf(given, 'meter', meterOf, `one of ${METERS.map(({ written }) => written).join(', ')}`),
     swing: numberOf(given, 'swing'),

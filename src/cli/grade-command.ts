@@ -50,11 +50,13 @@ function pageOf(report: Report, order: GradeOrder): Outcome<string> {
 async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<Take>> {
   const source = openFile(order.file);
   if (!source.ok) return source;
+  const backing = order.backing === null ? good(null) : openFile(order.backing);
   try {
-    return await readTake(source.value, order.part, progress);
+    return backing.ok ? await readTake(source.value, order.part, progress, backing.value) : backing;
   } finally {
     progress.dispose();
     source.value.dispose();
+    if (backing.ok) backing.value?.dispose();
   }
 }
 

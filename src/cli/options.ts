@@ -17,6 +17,7 @@ export const OPTIONS = {
   instrument: { type: 'string' },
   part: { type: 'string' },
   explain: { type: 'string' },
+  backing: { type: 'string' },
   json: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean', short: 'v' },

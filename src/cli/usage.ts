@@ -80,6 +80,11 @@ export const HELP = [
       `Measure this aim first; more than one may be given. A file of your own, or ${ids(AIM_LADDER)}.`,
     ],
     ['--instrument NAME', `Say where the advised notes lie: ${ids(INSTRUMENTS)}.`],
+    [
+      '--backing FILE',
+      'A recording of the backing that the microphone heard too: it is found in the take, up to 10 seconds to either ' +
+        'side, and taken out before listening.',
+    ],
     ['--part NUMBER', 'Of a MIDI file with several parts, the one to take.'],
   ]),
   section('What comes out', [

@@ -10,6 +10,8 @@ export interface GradeSettings {
     readonly durationSeconds: number;
     /** In Hz; null for a list of notes. */
     readonly sampleRate: number | null;
+    /** The backing that was taken out before listening; null where it was looked for and not heard. */
+    readonly backing?: BackingFacts | null;
   };
   /** A4 in Hz, or 'auto' to estimate it from the notes. */
   readonly referenceHz: number | 'auto';
@@ -23,6 +25,16 @@ export interface GradeSettings {
   readonly instrument?: Instrument;
   /** The aims that this take tries for; the ladder of the house is measured all the same. */
   readonly aims?: readonly Aim[];
+}
+
+/** Where a backing lay in the take, and how much of it was taken out. */
+export interface BackingFacts {
+  /** Take time at which the backing's first sample is heard; negative where its start was cut off. */
+  readonly offsetSeconds: number;
+  /** How much faster the backing ran in the take than in its file, parts per million. */
+  readonly driftPpm: number;
+  /** How far the level fell where the player rests, dB (ITU-T G.168's echo return loss enhancement). */
+  readonly removedDb: number;
 }
 
 /** Scales a player may draw colour from, on the key's tonic. */

@@ -24,6 +24,10 @@ const sourceSchema = v.object({
   durationSeconds: v.pipe(v.number(), v.finite(), v.minValue(0)),
   /** null for a list of notes. */
   sampleRate: v.nullable(finite),
+  /** The backing that was taken out before listening; null where it was not heard, left out where none was given. */
+  backing: v.exactOptional(
+    v.nullable(v.object({ offsetSeconds: finite, driftPpm: finite, removedDb: finite })),
+  ),
 });
 
 const tuningSchema = v.object({

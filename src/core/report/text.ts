@@ -20,6 +20,7 @@ export function reportText(report: Report): string {
     ...block('Changes', changeSentences(report), MARGIN),
     ...block('Thirds', thirdSentences(report.thirds), MARGIN),
     ...block('Palette', paletteSentences(report.palette), MARGIN),
+    ...block('Backing', backingSentences(report.source.backing), MARGIN),
     ...block('Time', report.timing.sentence === null ? [] : [report.timing.sentence], MARGIN),
     ...block('Aims', aimSentences(report), MARGIN),
     ...block(
@@ -142,6 +143,17 @@ function thirdSentences(thirds: Thirds): readonly string[] {
       : [
           `Blue thirds between the two: ${blue.length}, ${span(blue)} cents above the b3. They are no wrong notes.`,
         ]),
+  ];
+}
+
+function backingSentences(backing: Report['source']['backing']): readonly string[] {
+  if (backing === undefined) return [];
+  if (backing === null) return ['Not heard in the take, so nothing was taken out.'];
+  const { offsetSeconds, driftPpm, removedDb } = backing;
+  const drift = Math.round(driftPpm);
+  return [
+    `Heard from ${offsetSeconds.toFixed(3)} s on${drift === 0 ? '' : `, ${Math.abs(drift)} ppm ${drift > 0 ? 'fast' : 'slow'}`}; ` +
+      `taken out by ${Math.round(removedDb)} dB before listening.`,
   ];
 }
 
