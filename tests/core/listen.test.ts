@@ -23,6 +23,18 @@ describe('a plucked line', () => {
     });
   });
 
+  it.each([0, 0.003, 0.02])('is heard from a recording that begins %d s before its first note', (lead) => {
+    const notes = listen(line(rate).subarray((0.5 - lead) * rate), rate);
+    expect(notes.map((note) => Math.round(note.midi))).toEqual(keys);
+    expect(Math.abs(notes[0]!.onsetSeconds - lead)).toBeLessThan(0.012);
+    expect(notes[0]!.onsetSeconds).toBeGreaterThanOrEqual(0);
+  });
+
+  it('is heard from the middle of a note on', () => {
+    const notes = listen(line(rate).subarray(0.6 * rate), rate);
+    expect(notes.map((note) => Math.round(note.midi))).toEqual(keys);
+  });
+
   it.each([-40, 0, 12])('is heard at %i dB against −6 dBFS, clipped where it must be', (db) => {
     const gained = line(rate).map((x) => Math.max(-1, Math.min(1, 2 * x * 10 ** (db / 20))));
     expect(listen(gained, rate).map((note) => Math.round(note.midi))).toEqual(keys);

@@ -40,7 +40,7 @@ export class NoteMaker {
   #open: Open | null = null;
   readonly #guard = new SpeechGuard();
   #recentDb = -120;
-  #floorDb = 0;
+  #floorDb = S.FIRST_FLOOR_DB;
   #frame = 0;
   /** Notes handed out so far. */
   #taken = 0;
@@ -260,7 +260,9 @@ export class NoteMaker {
     open.last = frame;
   }
 
-  #start(onsetSeconds: number, attack: Open['attack'], from: number, pitch: number, flux: number): void {
+  #start(onset: number, attack: Open['attack'], from: number, pitch: number, flux: number): void {
+    // The first frame's middle lies before the first sample.
+    const onsetSeconds = Math.max(0, onset);
     const peakDb = this.#track.level(from);
     this.#open = {
       onsetSeconds,

@@ -84,6 +84,11 @@ export const FLAT = 0.2;
 export const RELEASE_DROP_DB = 8;
 /** A note begins this far above the quietest of late. */
 export const ABOVE_FLOOR_DB = 9;
+/**
+ * The quietest before anything was heard: a recording may begin in the middle of a note. At −60 the hum and the room of
+ * the tuning set began with notes of their own, at −50 the hum still did.
+ */
+export const FIRST_FLOOR_DB = -45;
 /** Frames a pitch must stand to be a plateau: 32 ms. */
 export const PLATEAU_FRAMES = 4;
 /** A note may go unvoiced for so many frames before it ends: 56 ms. */
