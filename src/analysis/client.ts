@@ -2,6 +2,7 @@
 import type { HeardNote } from '../core/notes/note.ts';
 import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
+import type { RoomPath } from '../core/room/band-remover.ts';
 import { Requests } from '../core/requests.ts';
 import type { AnalysisMessage, AnalysisRequest, FileSound, Heard } from './messages.ts';
 import type { GradeOrder } from './order.ts';
@@ -40,9 +41,9 @@ class Line {
     return this.#requests.ask((id) => this.#worker.postMessage({ ...order, id }, transfer));
   }
 
-  hop(samples: Float32Array<ArrayBuffer>): void {
-    const request: AnalysisRequest = { kind: 'hop', samples };
-    this.#worker.postMessage(request, [samples.buffer]);
+  hop(samples: Float32Array<ArrayBuffer>, band: Float32Array<ArrayBuffer> | null): void {
+    const request: AnalysisRequest = { kind: 'hop', samples, band };
+    this.#worker.postMessage(request, band ? [samples.buffer, band.buffer] : [samples.buffer]);
   }
 
   dispose(): void {
@@ -53,8 +54,11 @@ class Line {
 
 /** A listening that goes on while somebody plays. */
 export interface Listening {
-  /** The samples are handed over: they can't be read afterwards. */
-  hop(samples: Float32Array<ArrayBuffer>): void;
+  /**
+   * The samples are handed over: they can't be read afterwards.
+   * @param band what the band played on the same frames, to be taken out; null where it was silent
+   */
+  hop(samples: Float32Array<ArrayBuffer>, band: Float32Array<ArrayBuffer> | null): void;
   /** From here on committed notes are set against the chart. */
   follow(order: GradeOrder): Promise<Outcome<void>>;
   /** Every note of the listening, ends corrected; no hop after it. */
@@ -72,20 +76,25 @@ export class AnalysisClient {
     this.#makeWorker = makeWorker;
   }
 
-  async listen(sampleRate: number, events: ListeningEvents): Promise<Outcome<Listening>> {
+  /** @param path how the band comes back through the microphone, to be taken out; null where it does not */
+  async listen(
+    sampleRate: number,
+    path: RoomPath | null,
+    events: ListeningEvents,
+  ): Promise<Outcome<Listening>> {
     const line = this.#line(
       (message) => {
         if (message.kind === 'heard') events.heard(message.heard);
       },
       () => events.failed(WORKER_GONE),
     );
-    const opened = await line.ask<undefined>({ kind: 'open', sampleRate });
+    const opened = await line.ask<undefined>({ kind: 'open', sampleRate, path });
     if (!opened.ok) {
       this.#hangUp(line);
       return opened;
     }
     const listening: Listening = {
-      hop: (samples) => line.hop(samples),
+      hop: (samples, band) => line.hop(samples, band),
       follow: (order) => line.ask({ kind: 'follow', order }),
       finish: () => line.ask({ kind: 'finish' }),
       report: (order) => line.ask({ kind: 'report', order }),

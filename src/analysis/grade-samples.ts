@@ -1,6 +1,7 @@
 /** Samples → report: listen block by block, lay the notes on the chart, grade. */
 import { fromPcm16 } from '../core/files/pcm16.ts';
 import { grade } from '../core/grade.ts';
+import type { BackingFacts } from '../core/grading/settings.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { good, type Outcome } from '../core/outcome.ts';
@@ -36,12 +37,13 @@ export function gradeHeard(
   samples: number,
   sampleRate: number,
   order: GradeOrder,
+  taken: { readonly backing?: BackingFacts } = {},
 ): Outcome<Report> {
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
   return good(
     grade(notes, timeline.value, {
-      source: { kind: order.source, durationSeconds: samples / sampleRate, sampleRate },
+      source: { kind: order.source, durationSeconds: samples / sampleRate, sampleRate, ...taken },
       referenceHz: order.reference,
     }),
   );

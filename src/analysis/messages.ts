@@ -2,14 +2,26 @@
 import type { HeardNote, LiveReading } from '../core/notes/note.ts';
 import type { Outcome } from '../core/outcome.ts';
 import type { Landing } from '../core/report/schema.ts';
+import type { RoomPath } from '../core/room/band-remover.ts';
 import type { GradeOrder } from './order.ts';
 
 export type AnalysisRequest =
-  | { readonly kind: 'open'; readonly id: number; readonly sampleRate: number }
+  /** `path` is how the band comes back through the microphone, where it does: it is taken out before listening. */
+  | {
+      readonly kind: 'open';
+      readonly id: number;
+      readonly sampleRate: number;
+      readonly path: RoomPath | null;
+    }
   /** From here on committed notes are set against the chart. The first downbeat is known by then. */
   | { readonly kind: 'follow'; readonly id: number; readonly order: GradeOrder }
   /** Samples are transferred; no answer, what is heard comes as `heard`. */
-  | { readonly kind: 'hop'; readonly samples: Float32Array<ArrayBuffer> }
+  | {
+      readonly kind: 'hop';
+      readonly samples: Float32Array<ArrayBuffer>;
+      /** What the band played on the same frames; null where it was silent, or no path is known. */
+      readonly band: Float32Array<ArrayBuffer> | null;
+    }
   /** Answer: every note of the listening, ends corrected. */
   | { readonly kind: 'finish'; readonly id: number }
   /** Answer: the report of the listening. The same as grading the whole recording, but it is heard already. */

@@ -4,10 +4,13 @@
  */
 import { openAudio, readWhole } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes.ts';
+import type { BackingFacts } from '../core/grading/settings.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import type { Landing, Report } from '../core/report/schema.ts';
+import { BandRemover, type RoomPath } from '../core/room/band-remover.ts';
+import { ROOM_HZ } from '../core/room/room-rate.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
 import { timelineOf, type GradeOrder } from './order.ts';
 import { gradeHeard, gradeSamples } from './grade-samples.ts';
@@ -21,6 +24,7 @@ export type Post = (message: AnalysisMessage, transfer?: Transferable[]) => void
 export class AnalysisSession {
   readonly #post: Post;
   #listener: Listener | null = null;
+  #remover: BandRemover | null = null;
   #landings: LandingsSoFar | null = null;
   /** Notes that had ended when the landings were last looked at, and the one that still sounded. */
   #ended = 0;
@@ -38,7 +42,7 @@ export class AnalysisSession {
   /** Never rejects: what goes wrong is the answer. */
   async handle(request: AnalysisRequest): Promise<void> {
     if (request.kind === 'hop') {
-      this.#hop(request.samples);
+      this.#hop(request.samples, request.band);
       return;
     }
     const { id } = request;
@@ -57,7 +61,7 @@ export class AnalysisSession {
   #answer(request: Exclude<AnalysisRequest, { kind: 'hop' }>): Outcome<unknown> | Promise<Outcome<unknown>> {
     switch (request.kind) {
       case 'open':
-        return this.#open(request.sampleRate);
+        return this.#open(request.sampleRate, request.path);
       case 'follow':
         return this.#follow(request.order);
       case 'finish':
@@ -73,12 +77,13 @@ export class AnalysisSession {
     }
   }
 
-  #open(sampleRate: number): Outcome<void> {
+  #open(sampleRate: number, path: RoomPath | null): Outcome<void> {
     if (!(sampleRate >= 8000 && sampleRate <= 192_000))
       return bad(
         `The microphone runs at ${sampleRate} Hz; Landfall hears 8000 to 192000 Hz. Choose another input.`,
       );
-    this.#listener = new Listener({ sampleRate });
+    this.#remover = path && new BandRemover(sampleRate, path);
+    this.#listener = new Listener({ sampleRate: path ? ROOM_HZ : sampleRate });
     this.#sampleRate = sampleRate;
     this.#landings = null;
     this.#ended = 0;
@@ -95,10 +100,10 @@ export class AnalysisSession {
     return good(undefined);
   }
 
-  #hop(samples: Float32Array): void {
+  #hop(samples: Float32Array, band: Float32Array | null): void {
     // A hop that comes before `open` or after `finish` belongs to no take.
     if (this.#listener === null) return;
-    this.#listener.push(samples);
+    this.#listener.push(this.#remover ? this.#remover.push(samples, band) : samples);
     this.#taken += samples.length;
     this.#untold += samples.length;
     if (this.#untold < this.#sampleRate / READINGS_PER_SECOND) return;
@@ -123,6 +128,7 @@ export class AnalysisSession {
 
   #finish(): Outcome<readonly HeardNote[]> {
     if (this.#listener === null) return bad('Nothing is being listened to. Start a take first.');
+    if (this.#remover) this.#listener.push(this.#remover.finish());
     const notes = this.#listener.finish();
     this.#listener = null;
     return good(notes);
@@ -130,7 +136,15 @@ export class AnalysisSession {
 
   #report(order: GradeOrder): Outcome<Report> {
     const notes = this.#finish();
-    return notes.ok ? gradeHeard(notes.value, this.#taken, this.#sampleRate, order) : notes;
+    if (!notes.ok) return notes;
+    return gradeHeard(notes.value, this.#taken, this.#sampleRate, order, this.#backing());
+  }
+
+  /** What was taken out, for the report; the band lay where the sweep had found it. */
+  #backing(): { readonly backing?: BackingFacts } {
+    if (this.#remover === null) return {};
+    const { laterSeconds, driftPpm, removedDb } = this.#remover;
+    return { backing: { offsetSeconds: laterSeconds, driftPpm, removedDb } };
   }
 }
 

@@ -9,7 +9,8 @@ import type { GradeSettings } from '../core/grading/settings.ts';
 import { listen, Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
-import { removeBand, ROOM_HZ } from '../core/room/remove-band.ts';
+import { removeBand } from '../core/room/remove-band.ts';
+import { ROOM_HZ } from '../core/room/room-rate.ts';
 import type { Progress } from './progress.ts';
 
 export interface Take {

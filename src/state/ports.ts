@@ -11,6 +11,7 @@ import type { BandPart } from '../core/band/events.ts';
 import type { BandSettings, FeelName } from '../core/band/settings.ts';
 import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
+import type { RoomPath } from '../core/room/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
@@ -89,7 +90,7 @@ export interface DemoTake {
 /** One listening in the worker. */
 export interface LiveListener {
   /** The samples are handed over: they can't be read afterwards. */
-  hop(samples: Float32Array<ArrayBuffer>): void;
+  hop(samples: Float32Array<ArrayBuffer>, band: Float32Array<ArrayBuffer> | null): void;
   /** From here on committed notes are set against the chart. */
   follow(order: GradeOrder): Promise<Outcome<void>>;
   /** The report of all that was heard: the same as of the whole recording. No hop after it. */
@@ -103,7 +104,12 @@ export interface LiveListenerEvents {
 }
 
 export interface AnalysisPort {
-  listen(sampleRate: number, events: LiveListenerEvents): Promise<Outcome<LiveListener>>;
+  /** @param path how the band comes back through the microphone, to be taken out; null where it does not */
+  listen(
+    sampleRate: number,
+    path: RoomPath | null,
+    events: LiveListenerEvents,
+  ): Promise<Outcome<LiveListener>>;
   /** Any audio file as one line of samples; warnings are sentences about what was odd and mended. */
   read(file: Blob, name: string): Promise<Outcome<TakeAudio & { readonly warnings: readonly string[] }>>;
   /** @param progress called with the share done, 0 to 1 */

@@ -19,6 +19,7 @@ import type {
   TakeWriter,
 } from './ports.ts';
 import type { Report } from '../core/report/schema.ts';
+import type { RoomPath } from '../core/room/band-remover.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { Recording } from './recording.ts';
 import { orderOf, type TakeDetails } from './take.ts';
@@ -29,6 +30,8 @@ export interface TakePlan {
   readonly levels: BandLevels;
   /** Seconds from what is scheduled to what comes back, or null: what the browser admits to. */
   readonly roundTripSeconds: number | null;
+  /** How the band comes back through the microphone; null where it does not, or nobody has measured it. */
+  readonly path: RoomPath | null;
   /** All but the rate, which the microphone decides, and the first downbeat, which the clock tells. */
   readonly details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>;
 }
@@ -96,7 +99,7 @@ export class TakeInHand {
     for (const warning of microphone.value.warnings) this.#events.notice(warning);
     const { sampleRate } = microphone.value;
 
-    const listener = await analysis.listen(sampleRate, {
+    const listener = await analysis.listen(sampleRate, this.#plan.path, {
       heard: this.#events.heard,
       failed: this.#events.notice,
     });
@@ -168,7 +171,7 @@ export class TakeInHand {
     if (recording === null) return;
     const piece = recording.add(hop);
     this.#writer?.append(piece);
-    this.#listener?.hop(fromPcm16(piece));
+    this.#listener?.hop(fromPcm16(piece), this.#plan.path && bandOf(hop, piece.length));
     this.#placeFirstBeat(recording);
     if (!this.#lossTold && recording.lostFrames > LOST_SECONDS_WORTH_TELLING * recording.sampleRate) {
       this.#lossTold = true;
@@ -192,4 +195,13 @@ export class TakeInHand {
   #details(sampleRate: number): TakeDetails {
     return { ...this.#plan.details, sampleRate, firstBeatSeconds: this.#firstBeatSeconds };
   }
+}
+
+/** What the band played on the last frames of a hop; silence where the hop was preceded by a gap. */
+function bandOf({ samples, band }: Hop, frames: number): Float32Array<ArrayBuffer> | null {
+  if (band === null) return null;
+  const fresh = Math.min(frames, samples.length);
+  const piece = new Float32Array(frames);
+  piece.set(band.subarray(samples.length - fresh), frames - fresh);
+  return piece;
 }

@@ -44,10 +44,10 @@ async function listenLive(hop: number, follow: boolean) {
   const { client, workers } = clientWith();
   const told: Heard[] = [];
   const listening = value(
-    await client.listen(RATE, { heard: (heard) => told.push(heard), failed: () => undefined }),
+    await client.listen(RATE, null, { heard: (heard) => told.push(heard), failed: () => undefined }),
   );
   if (follow) value(await listening.follow(order));
-  for (let from = 0; from < sound.length; from += hop) listening.hop(sound.slice(from, from + hop));
+  for (let from = 0; from < sound.length; from += hop) listening.hop(sound.slice(from, from + hop), null);
   const notes = value(await listening.finish());
   return { told, notes, worker: workers[0]! };
 }
@@ -183,7 +183,7 @@ describe('a client', () => {
     const { client, workers } = clientWith();
     const said: string[] = [];
     const listening = value(
-      await client.listen(RATE, { heard: () => undefined, failed: (sentence) => said.push(sentence) }),
+      await client.listen(RATE, null, { heard: () => undefined, failed: (sentence) => said.push(sentence) }),
     );
     workers[0]!.crash();
     expect(said).toHaveLength(1);
@@ -193,13 +193,13 @@ describe('a client', () => {
 
   it('refuses a rate that the listener does not take', async () => {
     const { client } = clientWith();
-    const listening = await client.listen(4000, { heard: () => undefined, failed: () => undefined });
+    const listening = await client.listen(4000, null, { heard: () => undefined, failed: () => undefined });
     expect(!listening.ok && listening.sentence).toMatch(/4000 Hz/);
   });
 
   it('ends every job when it is disposed', async () => {
     const { client, workers } = clientWith();
-    value(await client.listen(RATE, { heard: () => undefined, failed: () => undefined }));
+    value(await client.listen(RATE, null, { heard: () => undefined, failed: () => undefined }));
     const grading = client.grade({ samples: toPcm16(sound), sampleRate: RATE }, order);
     client.dispose();
     expect(workers.every((worker) => worker.terminated)).toBe(true);

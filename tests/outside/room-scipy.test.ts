@@ -10,7 +10,7 @@ import { bandInARoom, levelDb } from '../../fixtures/room/band-in-a-room.ts';
 import { convolve } from '../../fixtures/lines/room.ts';
 import { BandFollower, LOOK_AHEAD } from '../../src/core/room/follow.ts';
 import { powerOfTwoFrom, RealFft } from '../../src/core/room/real-fft.ts';
-import { BLOCK_SIZE, pathPartitions, ROOM_HZ } from '../../src/core/room/remove-band.ts';
+import { BLOCK_SIZE, PARTITIONS, ROOM_HZ } from '../../src/core/room/room-rate.ts';
 import { deconvolve, sweep } from '../../src/core/room/sweep.ts';
 import { cancelled } from '../core/room/cancelled.ts';
 
@@ -81,7 +81,7 @@ test('ERLE (ITU-T G.168: level of the echo before the canceller over that behind
   const erle = (echoed: Float32Array): number => {
     const swept = new BandFollower({
       blockSize: BLOCK_SIZE,
-      partitions: pathPartitions(),
+      partitions: PARTITIONS,
       path,
       heldBackSamples: LOOK_AHEAD,
     });

@@ -2,16 +2,12 @@
  * Takes a known backing out of a finished take, without a sweep: finds where it lies and how the clocks drift,
  * learns the path from the take itself, and goes over the take again with what it has learned.
  */
-import { Resampler } from '../pitch/resample.ts';
 import { align, type Alignment } from './align.ts';
+import { Enhancement } from './enhancement.ts';
 import { BandFollower, LOOK_AHEAD } from './follow.ts';
 import { interpolated } from './interpolate.ts';
+import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate } from './room-rate.ts';
 
-/** The room works at the listener's own rate: above 5 kHz no pitch is looked for. */
-export const ROOM_HZ = 12_000;
-export const BLOCK_SIZE = 128;
-/** Length of path that is modelled: an RT60 of 0.4 s has fallen by 60 dB there, one of 0.8 s by 30. */
-const PATH_SECONDS = 0.42;
 /** The direct sound is put this far into the path, so that an error of the alignment stays causal. */
 const LEAD_SECONDS = 0.01;
 /** The take's beginning is gone over so often before the pass that counts: once keeps 1.6 dB more of the band. */
@@ -24,34 +20,8 @@ export interface BandRemoved {
   readonly alignment: Alignment;
   /** The path that was learned, ROOM_HZ, index 0 at LEAD_SECONDS before the direct sound. */
   readonly path: Float32Array;
-  /**
-   * Echo return loss enhancement as ITU-T G.168 has it, level before over level after, in dB. It says something only
-   * where the player rests: told is what nineteen in twenty stretches of a quarter second stay below.
-   */
+  /** How far the level fell where the player rests; see enhancement.ts. */
   readonly removedDb: number;
-}
-
-export const pathPartitions = (): number => Math.ceil((PATH_SECONDS * ROOM_HZ) / BLOCK_SIZE);
-
-/** Mono samples at any rate, brought to ROOM_HZ. */
-export function toRoomRate(samples: Float32Array, sampleRate: number): Float32Array {
-  if (Math.round(sampleRate) === ROOM_HZ) return samples;
-  const resampler = new Resampler(sampleRate, ROOM_HZ, 4800, 6600);
-  const piece = resampler.largestInput;
-  const out = new Float32Array(Math.ceil((samples.length * ROOM_HZ) / sampleRate) + 8);
-  let written = 0;
-  const tail = new Float32Array(Math.ceil(resampler.delaySamples) + 1);
-  for (const source of [samples, tail]) {
-    for (let from = 0; from < source.length; from += piece) {
-      const to = Math.min(source.length, from + piece);
-      const room = new Float32Array(Math.ceil(((to - from) * ROOM_HZ) / sampleRate) + 4);
-      const count = resampler.process(source, from, to, room, 0);
-      const fits = Math.min(count, out.length - written);
-      out.set(room.subarray(0, fits), written);
-      written += fits;
-    }
-  }
-  return out.subarray(0, Math.min(written, Math.round((samples.length * ROOM_HZ) / sampleRate)));
 }
 
 /**
@@ -75,18 +45,20 @@ export function removeBand(
     path = learner.path();
   }
   const samples = run(follower(path), microphone, band);
+  const enhancement = new Enhancement(ROOM_HZ);
+  enhancement.add(microphone, samples);
   return {
     samples,
     alignment,
     path: path!,
-    removedDb: returnLossEnhancement(microphone, samples),
+    removedDb: enhancement.db,
   };
 }
 
 const follower = (path: Float32Array | null): BandFollower =>
   new BandFollower({
     blockSize: BLOCK_SIZE,
-    partitions: pathPartitions(),
+    partitions: PARTITIONS,
     path,
     heldBackSamples: LOOK_AHEAD,
   });
@@ -115,27 +87,4 @@ function run(follower: BandFollower, microphone: Float32Array, band: Float32Arra
     }
   }
   return out;
-}
-
-function returnLossEnhancement(before: Float32Array, after: Float32Array): number {
-  const stretch = ROOM_HZ / 4;
-  const falls: number[] = [];
-  for (let from = 0; from + stretch <= before.length; from += stretch) {
-    const [loud, quiet] = [before, after].map((x) => energy(x.subarray(from, from + stretch))) as [
-      number,
-      number,
-    ];
-    if (loud > SILENT_POWER * stretch) falls.push(10 * Math.log10(loud / quiet));
-  }
-  falls.sort((a, b) => a - b);
-  return falls[Math.floor(0.95 * falls.length)] ?? 0;
-}
-
-/** −80 dB of full scale. */
-const SILENT_POWER = 1e-8;
-
-function energy(samples: Float32Array): number {
-  let sum = 1e-20;
-  for (const x of samples) sum += x * x;
-  return sum;
 }

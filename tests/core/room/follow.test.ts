@@ -3,7 +3,7 @@ import { bandInARoom, levelDb, speakerPath, throughSpeaker } from '../../../fixt
 import { random } from '../../../fixtures/lines/random.ts';
 import { BandFollower, LOOK_AHEAD } from '../../../src/core/room/follow.ts';
 import { interpolated } from '../../../src/core/room/interpolate.ts';
-import { BLOCK_SIZE, pathPartitions, ROOM_HZ } from '../../../src/core/room/remove-band.ts';
+import { BLOCK_SIZE, PARTITIONS, ROOM_HZ } from '../../../src/core/room/room-rate.ts';
 import { cancelled } from './cancelled.ts';
 
 const heard = await bandInARoom({
@@ -19,7 +19,7 @@ const heard = await bandInARoom({
 function sweptPath(path: Float32Array): Float32Array {
   const dice = random(3);
   return Float32Array.from(
-    { length: BLOCK_SIZE * pathPartitions() },
+    { length: BLOCK_SIZE * PARTITIONS },
     (_, i) => (path[i] ?? 0) * (1 + 0.03 * dice.normal()),
   );
 }
@@ -27,7 +27,7 @@ function sweptPath(path: Float32Array): Float32Array {
 const follower = (path: Float32Array | null) =>
   new BandFollower({
     blockSize: BLOCK_SIZE,
-    partitions: pathPartitions(),
+    partitions: PARTITIONS,
     path,
     heldBackSamples: LOOK_AHEAD,
   });
@@ -52,7 +52,7 @@ describe('the band out of the microphone', () => {
 
   test('the player alone keeps his signal, whatever the band is told to have played', () => {
     const silence = new Float32Array(heard.player.length);
-    const nothing = new Float32Array(BLOCK_SIZE * pathPartitions());
+    const nothing = new Float32Array(BLOCK_SIZE * PARTITIONS);
     for (const path of [null, nothing, sweptPath(heard.path)]) {
       // No band at all: not a sample is touched.
       const alone = cancelled(follower(path), heard.player, silence, LOOK_AHEAD);

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { bandInARoom, levelDb } from '../../../fixtures/room/band-in-a-room.ts';
 import { align } from '../../../src/core/room/align.ts';
 import { interpolated } from '../../../src/core/room/interpolate.ts';
-import { removeBand, ROOM_HZ, toRoomRate } from '../../../src/core/room/remove-band.ts';
+import { removeBand } from '../../../src/core/room/remove-band.ts';
+import { ROOM_HZ, toRoomRate } from '../../../src/core/room/room-rate.ts';
 
 const scene = {
   instrument: 'nylon',
