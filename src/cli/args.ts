@@ -1,5 +1,6 @@
 /** Words of the command line to an order, or a sentence about the first one that can't be followed. */
 import { parseArgs } from 'node:util';
+import { feelNames, type FeelName } from '../core/band/settings.ts';
 import { METERS, meterOf, type Meter } from '../core/chart/chart.ts';
 import type { PaletteName } from '../core/grading/settings.ts';
 import type { Key } from '../core/music/chord.ts';
@@ -38,8 +39,26 @@ export interface GradeOrder {
   readonly json: boolean;
 }
 
+/** What is null is the chart's own, or the house's. */
+export interface BandOrder {
+  readonly command: 'band';
+  /** Chart text or the name of a file with it. */
+  readonly chart: string;
+  readonly bpm: number | null;
+  readonly meter: Meter | null;
+  readonly key: Key | null;
+  readonly feel: FeelName | null;
+  readonly swing: number | null;
+  readonly choruses: number | null;
+  readonly seed: number | null;
+  /** The file to write, told by its ending. */
+  readonly out: { readonly file: string; readonly kind: 'wav' | 'midi' };
+}
+
 export type Order =
-  GradeOrder | { readonly command: 'forms' | 'schema' | 'help' | 'version'; readonly json: boolean };
+  | GradeOrder
+  | BandOrder
+  | { readonly command: 'forms' | 'schema' | 'help' | 'version'; readonly json: boolean };
 
 /** Leaves the reading with a sentence; never seen outside. */
 class WrongUsage extends Error {}
@@ -104,6 +123,15 @@ function wholeOf(given: Given, name: 'part' | 'explain'): number | null {
     : refuse(`--${name} must be a number from 1 up, not "${text}".`);
 }
 
+/** A number of things, within its range. */
+function countOf(given: Given, name: 'choruses' | 'seed'): number | null {
+  const value = numberOf(given, name);
+  const { lowest, highest } = RANGES[name];
+  return value === null || Number.isInteger(value)
+    ? value
+    : refuse(`--${name} must be a whole number from ${lowest} to ${highest}, not "${given.value(name)}".`);
+}
+
 /** One of a closed set by what `find` makes of its name. */
 function oneOf<T>(given: Given, name: OptionName, find: (text: string) => T | null, what: string): T | null {
   const text = given.value(name);
@@ -158,6 +186,43 @@ function gradeOrder(given: Given): GradeOrder {
   };
 }
 
+/** Options that have a meaning for the band; the others speak of a take. */
+const BAND_ONLY = ['feel', 'choruses', 'seed', 'out'] as const;
+const BAND_OPTIONS: readonly OptionName[] = ['chart', 'tempo', 'meter', 'key', 'swing', ...BAND_ONLY];
+
+function bandOrder(given: Given): BandOrder {
+  const idle = (Object.keys(OPTIONS) as OptionName[]).find(
+    (name) => given.has(name) && !BAND_OPTIONS.includes(name),
+  );
+  if (idle) refuse(`--${idle} has no meaning for landfall band.`);
+  if (given.words.length > 1)
+    refuse(`landfall band takes no file: what is "${given.words[1]}"? Put a chart in quotes.`);
+  const chart = given.value('chart') ?? refuse('Say what the band plays: --chart.');
+  const file = given.value('out') ?? refuse('Say where to write: --out band.wav or --out band.mid.');
+  const kind = /\.wav$/i.test(file)
+    ? 'wav'
+    : /\.midi?$/i.test(file)
+      ? 'midi'
+      : refuse(`--out must end in .wav or .mid, not "${file}".`);
+  return {
+    command: 'band',
+    chart,
+    bpm: numberOf(given, 'tempo'),
+    meter: oneOf(given, 'meter', meterOf, `one of ${METERS.map(({ written }) => written).join(', ')}`),
+    key: oneOf(given, 'key', parseKey, 'a key like Bb or "F# minor"'),
+    feel: oneOf(
+      given,
+      'feel',
+      (text) => feelNames.find((name) => name === text.toLowerCase()) ?? null,
+      `one of ${feelNames.join(', ')}`,
+    ),
+    swing: numberOf(given, 'swing'),
+    choruses: countOf(given, 'choruses'),
+    seed: countOf(given, 'seed'),
+    out: { file, kind },
+  };
+}
+
 /**
  * Reads the words behind `landfall`.
  * @example readArgs(['grade', 'take.wav', '--chart', 'form:minor blues in A', '--tempo', '96'])
@@ -169,7 +234,10 @@ export function readArgs(args: readonly string[]): Outcome<Order> {
     if (given.has('help')) return good({ command: 'help', json });
     if (given.has('version')) return good({ command: 'version', json });
     const [command, ...more] = given.words;
+    const idle = BAND_ONLY.find(given.has);
+    if (idle && command !== 'band') refuse(`--${idle} is for landfall band.`);
     if (command === 'grade') return good(gradeOrder(given));
+    if (command === 'band') return good(bandOrder(given));
     if (command === 'forms' || command === 'schema' || command === 'help') {
       return more.length === 0 ? good({ command, json }) : bad(`landfall ${command} takes no file.`);
     }

@@ -1,5 +1,7 @@
 #!/usr/bin/env node
 /** The command line. Ends with 0 when it graded, 1 when the input can't be graded, 2 when it was called wrongly. */
+import { dirname } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { version } from '../../package.json';
 import { listForms } from '../core/chart/forms.ts';
 import { reportJsonSchema } from '../core/report/json-schema.ts';
@@ -40,6 +42,15 @@ async function follow(order: Order): Promise<number> {
     case 'schema':
       say(JSON.stringify(reportJsonSchema(), null, 2));
       return 0;
+    case 'band': {
+      // The synthesiser is loaded for those who want it; grading starts without.
+      const { writeBand } = await import('./band-command.ts');
+      const written = await writeBand(order, dirname(fileURLToPath(import.meta.url)));
+      if (!written.ok) return 'wrongUsage' in written ? usage(written.sentence) : refuse(written.sentence);
+      written.value.warnings.forEach(tell);
+      say(written.value.line);
+      return 0;
+    }
     case 'grade': {
       const graded = await gradeFile(order, showProgress(process.stderr));
       if (!graded.ok) return 'wrongUsage' in graded ? usage(graded.sentence) : refuse(graded.sentence);

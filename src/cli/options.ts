@@ -1,5 +1,6 @@
 /** The options of the command line as data. */
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
+import { fastestBpm, slowestBpm } from '../core/band/settings.ts';
 import type { PaletteName } from '../core/grading/settings.ts';
 
 export const OPTIONS = {
@@ -17,6 +18,10 @@ export const OPTIONS = {
   instrument: { type: 'string' },
   part: { type: 'string' },
   explain: { type: 'string' },
+  feel: { type: 'string' },
+  choruses: { type: 'string' },
+  seed: { type: 'string' },
+  out: { type: 'string' },
   backing: { type: 'string' },
   json: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
@@ -40,7 +45,12 @@ export const RANGES = {
   // From the lowest pitch that old-music players use (392) and the highest organs (about 480), with room.
   reference: { lowest: 380, highest: 500, unit: 'Hz' },
   anticipation: { lowest: 0, highest: 1, unit: 'beats' },
+  choruses: { lowest: 1, highest: 99, unit: 'choruses' },
+  seed: { lowest: 1, highest: 999_999, unit: '' },
 } as const satisfies Partial<Record<OptionName, Range>>;
+
+/** What the band can play; a line is graded at any tempo. */
+export const BAND_TEMPO = { lowest: slowestBpm, highest: fastestBpm } as const;
 
 export const PALETTES: readonly PaletteName[] = [
   'both pentatonics',

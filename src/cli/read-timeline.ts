@@ -1,6 +1,7 @@
 /** The chords under the line: a chart at a tempo, or a list of beats. */
 import { readFileSync } from 'node:fs';
 import { timelineFromBeats, timelineFromTempo } from '../core/chart/build-timeline.ts';
+import type { Chart, Meter } from '../core/chart/chart.ts';
 import { readChartArgument } from '../core/chart/forms.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { readBeatsCsv } from '../core/files/beats-csv.ts';
@@ -33,21 +34,23 @@ const lowerFirst = (sentence: string) => sentence.charAt(0).toLowerCase() + sent
 
 type Chosen<Kind> = Extract<GradeOrder['under'], { readonly kind: Kind }>;
 
-function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<Timeline> {
-  const file = looksLikeChart(under.chart) ? good(null) : textOfFile(under.chart);
+/** A chart as the player gave it: its text, a form, or the name of a file. */
+export function readChartGiven(given: string, meter: Meter | null): Outcome<Chart> {
+  const file = looksLikeChart(given) ? good(null) : textOfFile(given);
   if (!file.ok) return file;
-  const chart = readChartArgument(
-    file.value ?? under.chart,
-    order.meter ? { meter: order.meter.written } : {},
+  const chart = readChartArgument(file.value ?? given, meter ? { meter: meter.written } : {});
+  if (chart.ok || (file.value === null && looksLikeChart(given))) return chart;
+  return bad(
+    file.value !== null
+      ? `${given} can't be read as a chart: ${chart.sentence}`
+      : `"${given}" is neither a file nor a chart; write bars like "| G7 | C7 |", ` +
+          'or name a form like "form:minor blues in A" (landfall forms lists them).',
   );
-  if (!chart.ok) {
-    if (file.value !== null) return bad(`${under.chart} can't be read as a chart: ${chart.sentence}`);
-    if (looksLikeChart(under.chart)) return chart;
-    return bad(
-      `"${under.chart}" is neither a file nor a chart; write bars like "| G7 | C7 |", ` +
-        'or name a form like "form:minor blues in A" (landfall forms lists them).',
-    );
-  }
+}
+
+function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<Timeline> {
+  const chart = readChartGiven(under.chart, order.meter);
+  if (!chart.ok) return chart;
   const bpm = under.bpm ?? chart.value.bpm;
   if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
   return good(

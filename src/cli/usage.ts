@@ -1,4 +1,5 @@
 /** What the command line says about itself. */
+import { feelNames } from '../core/band/settings.ts';
 import { METERS } from '../core/chart/chart.ts';
 import { AIM_LADDER } from '../core/grading/aims.ts';
 import { INSTRUMENTS } from '../core/music/instruments.ts';
@@ -7,6 +8,7 @@ import { PALETTES, RANGES } from './options.ts';
 /** Shown under the sentence when it was called wrongly. */
 export const SHORT_USAGE = `Usage: landfall grade FILE --chart TEXT|FILE --tempo BPM [options]
        landfall grade FILE --beats BEATS.csv [options]
+       landfall band --chart TEXT|FILE --tempo BPM --out band.wav|band.mid
        landfall forms | schema | --help | --version`;
 
 const COLUMNS = 80;
@@ -90,6 +92,16 @@ export const HELP = [
   section('What comes out', [
     ['--json', 'The report as JSON and nothing else; landfall schema prints its shape.'],
     ['--explain BAR', 'The reasons behind each landing and note of that bar.'],
+  ]),
+  section('The band as a file', [
+    ['--out FILE', 'landfall band: where to write, a recording (.wav) or a MIDI file (.mid).'],
+    ['--feel NAME', `${feelNames.join(', ')}; the chart's own unless given, else shuffle.`],
+    ['--swing SHARE', "As above; the feel's own at this tempo unless given."],
+    [
+      '--choruses N',
+      `How often the chart goes round, ${range(RANGES.choruses)}. 3 unless given; an ending follows.`,
+    ],
+    ['--seed N', 'The same number plays the same notes. 1 unless given.'],
   ]),
   section('Other commands', [
     ['landfall forms', 'The built-in forms.'],

@@ -1,4 +1,4 @@
-import { chmodSync } from 'node:fs';
+import { chmodSync, copyFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
@@ -18,8 +18,10 @@ export default defineConfig({
   ssr: { noExternal: true },
   plugins: [
     {
-      name: 'executable',
+      name: 'executable-and-kit',
       closeBundle() {
+        for (const file of ['landfall-kit.sf3', 'LICENSE-kit.txt'])
+          copyFileSync(here(`../audio/kit/${file}`), `${out}/${file}`);
         chmodSync(`${out}/landfall.js`, 0o755);
       },
     },

@@ -1,0 +1,141 @@
+/** `landfall band`: a chart played by the band, written as a recording or a MIDI file. */
+import { closeSync, openSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
+import { join } from 'node:path';
+import { arrange } from '../core/band/arrange.ts';
+import { feelOf } from '../core/band/feel-words.ts';
+import { bandForm, chorusBeats, pickupBeats, type BandForm } from '../core/band/form.ts';
+import type { BandSettings, FeelName } from '../core/band/settings.ts';
+import { writeBandMidi } from '../core/band/write-midi.ts';
+import { timelineFromTempo } from '../core/chart/build-timeline.ts';
+import type { Chart } from '../core/chart/chart.ts';
+import { transposeChart } from '../core/chart/transpose-chart.ts';
+import { toPcm16 } from '../core/files/pcm16.ts';
+import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/write-wav.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { renderPerformance } from '../core/sound/render-performance.ts';
+import type { Stereo } from '../core/sound/stereo.ts';
+import { createSynth, loadKit } from '../core/sound/synth.ts';
+import { wrongUsage, type Answer } from './answer.ts';
+import type { BandOrder } from './args.ts';
+import { diskSentence } from './file-source.ts';
+import { BAND_TEMPO } from './options.ts';
+import { readChartGiven } from './read-timeline.ts';
+
+const SAMPLE_RATE = 48_000;
+const BYTES_PER_FRAME = 4;
+const KIT_FILE = 'landfall-kit.sf3';
+const CHORUSES = 3;
+const USUAL_FEEL: FeelName = 'shuffle';
+
+export interface WrittenBand {
+  /** What was written, for standard output. */
+  readonly line: string;
+  readonly warnings: readonly string[];
+}
+
+/** @param kitFolder where the sound bank lies */
+export async function writeBand(order: BandOrder, kitFolder: string): Promise<Answer<WrittenBand>> {
+  const read = readChartGiven(order.chart, order.meter);
+  if (!read.ok) return read;
+  const chart = order.key ? transposeChart(read.value, order.key) : read.value;
+  const bpm = order.bpm ?? chart.bpm;
+  if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
+  if (!(bpm >= BAND_TEMPO.lowest && bpm <= BAND_TEMPO.highest))
+    return bad(`The band plays ${BAND_TEMPO.lowest} to ${BAND_TEMPO.highest} beats a minute, not ${bpm}.`);
+  const settings: BandSettings = {
+    feel: order.feel ?? feelOf(chart.feel ?? '') ?? USUAL_FEEL,
+    bpm,
+    swing: order.swing ?? chart.swing,
+    seed: order.seed ?? 1,
+    countInBars: 1,
+  };
+  const form = bandForm(timelineFromTempo(chart, { bpm }));
+  const choruses = order.choruses ?? CHORUSES;
+  const { file, kind } = order.out;
+  const written = await toDisk(file, () =>
+    kind === 'midi'
+      ? writeMidiFile(file, form, settings, choruses)
+      : writeSound(file, form, settings, choruses, kitFolder),
+  );
+  if (!written.ok) return written;
+  const times = choruses === 1 ? 'one chorus' : `${choruses} choruses`;
+  return good({
+    line: `${file}: ${times} of ${form.bars} bars, ${settings.feel}, ${bpm} bpm, seed ${settings.seed}.`,
+    warnings: feelWarnings(chart, order.feel),
+  });
+}
+
+/** Words for a feel that say nothing to this band. */
+function feelWarnings(chart: Chart, given: FeelName | null): readonly string[] {
+  const asked = [given === null ? chart.feel : null, ...chart.sections.map((section) => section.feel)];
+  const unknown = new Set(asked.filter((words) => words !== null && feelOf(words) === null));
+  return [...unknown].map(
+    (words) => `The band knows no feel “${words}”; it plays these bars as the rest, or as --feel says.`,
+  );
+}
+
+/** Writes by `write`; what the disk refuses comes back as a sentence. */
+async function toDisk(
+  file: string,
+  write: () => Outcome<void> | Promise<Outcome<void>>,
+): Promise<Outcome<void>> {
+  try {
+    return await write();
+  } catch (error) {
+    const sentence = diskSentence(file, error)
+      ?.replace("can't be read: there is no such file", "can't be written: there is no such folder")
+      .replace("can't be read", "can't be written");
+    if (sentence === undefined) throw error;
+    return bad(sentence);
+  }
+}
+
+function writeMidiFile(
+  file: string,
+  form: BandForm,
+  settings: BandSettings,
+  choruses: number,
+): Outcome<void> {
+  writeFileSync(file, writeBandMidi(arrange(form, settings, choruses, true), form, settings));
+  return good(undefined);
+}
+
+async function writeSound(
+  file: string,
+  form: BandForm,
+  settings: BandSettings,
+  choruses: number,
+  kitFolder: string,
+): Promise<Outcome<void>> {
+  const beats =
+    chorusBeats(form) * choruses + pickupBeats(form) + (settings.countInBars + 1) * form.beatsPerBar;
+  if ((beats * 60 * SAMPLE_RATE * BYTES_PER_FRAME) / settings.bpm > MOST_WAV_DATA_BYTES)
+    return bad(`${file} would be longer than a WAV file can be; ask for fewer choruses.`);
+  const kit = new Uint8Array(readFileSync(join(kitFolder, KIT_FILE)));
+  const synth = createSynth(await loadKit(kit.buffer), SAMPLE_RATE);
+  const descriptor = openSync(file, 'w');
+  try {
+    let frames = 0;
+    const header = () => wavHeader({ sampleRate: SAMPLE_RATE, channels: 2, frames });
+    writeSync(descriptor, header());
+    for (const piece of renderPerformance(synth, form, settings, choruses).pieces) {
+      writeSync(descriptor, bytesOf(piece));
+      frames += piece[0].length;
+    }
+    writeSync(descriptor, header(), 0, undefined, 0);
+  } finally {
+    closeSync(descriptor);
+  }
+  return good(undefined);
+}
+
+/** Interleaved 16-bit samples, low byte first. */
+function bytesOf([left, right]: Stereo): Uint8Array {
+  const both = new Float32Array(2 * left.length);
+  left.forEach((sample, frame) => (both[2 * frame] = sample));
+  right.forEach((sample, frame) => (both[2 * frame + 1] = sample));
+  const samples = toPcm16(both);
+  const view = new DataView(new ArrayBuffer(2 * samples.length));
+  samples.forEach((sample, i) => view.setInt16(2 * i, sample, true));
+  return new Uint8Array(view.buffer);
+}
