@@ -30,9 +30,10 @@ export interface TimedPitch {
 /**
  * The chord of a note. A note that starts `anticipationBeats` or less before the next change, still sounds after
  * it, and is a chord tone of the new chord belongs to the new chord; every other note to the chord at its onset.
- * A change is where the chord differs from the one before, N.C. being a chord of its own; a note over no chord can
- * anticipate too, but not before the first downbeat. With 0 the chord at the onset always stands. Distances are
- * compared to a hundred-thousandth of a beat, "or less" including equal. Throws on a negative anticipation.
+ * A change is where the chord differs from the one before, N.C. being a chord of its own, and the first chord; a note
+ * over no chord, or just before the first downbeat, can anticipate too. With 0 the chord at the onset always stands.
+ * Distances are compared to a hundred-thousandth of a beat, "or less" including equal. Throws on a negative
+ * anticipation.
  */
 export function chordOfNote(
   note: TimedPitch,
@@ -45,8 +46,7 @@ export function chordOfNote(
   }
   const beat = timeline.beatMap.beatAt(note.onsetSeconds);
   const onset: Attribution = { chord: timeline.chordAt(beat), beat, rule: 'onset' };
-  if (anticipationBeats === 0 || timeline.spansBetween(beat, beat + 2 * BEAT_TOLERANCE).length === 0)
-    return onset;
+  if (anticipationBeats === 0) return onset;
   const change = timeline.nextChange(beat);
   if (!change?.chord) return onset;
   const ahead = change.startBeat - beat;

@@ -38,22 +38,31 @@ export function explainNote(report: Report, index: number): readonly string[] {
 }
 
 /**
- * Every note and every arrival of one bar of the form, chorus by chorus.
+ * Every note and every arrival of one bar of the form, in the order of time; the notes that land early in it, or are
+ * held into it, are among them.
  * @param bar counted from 1, as players do
  * @returns null when the form has no such bar
  */
 export function explainBar(report: Report, bar: number): readonly string[] | null {
   const { bars } = report.timeline;
   if (!(Number.isInteger(bar) && bar >= 1 && bar <= bars)) return null;
-  const inBar = ({ bar: at }: { readonly bar: number | null }) => at === bar - 1;
-  const lines = report.notes.flatMap((note, index) =>
-    inBar(note) ? [...explainNote(report, index).map((line, i) => (i === 0 ? line : `  ${line}`))] : [],
+  const arrivals = report.landings.filter((landing) => landing.bar === bar - 1);
+  const landed = new Set(arrivals.map(({ note }) => note));
+  const notes = report.notes.flatMap((note, index) =>
+    note.bar === bar - 1 || landed.has(index)
+      ? [
+          {
+            beat: note.beat,
+            lines: explainNote(report, index).map((line, i) => (i === 0 ? line : `  ${line}`)),
+          },
+        ]
+      : [],
   );
-  const open = report.landings
-    .filter((landing) => inBar(landing) && landing.kind === 'open')
-    .map((landing) => landingSentence(landing));
-  const all = [...lines, ...open];
-  return all.length === 0 ? [`Nothing was played in bar ${bar}.`] : all;
+  const open = arrivals
+    .filter(({ kind }) => kind === 'open')
+    .map((landing) => ({ beat: landing.beat, lines: [landingSentence(landing)] }));
+  const lines = [...notes, ...open].sort((a, b) => a.beat - b.beat).flatMap((told) => told.lines);
+  return lines.length === 0 ? [`Nothing was played in bar ${bar}.`] : lines;
 }
 
 function placeOf(note: ReportNote, { timeline }: Report): string {

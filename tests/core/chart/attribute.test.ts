@@ -29,7 +29,8 @@ describe('the chord of a note', () => {
     expect(attributed(0, 1, E4)).toBe('C7 by onset');
     expect(attributed(4, 5, E4)).toBe('F7 by onset');
     expect(attributed(9, 9.5, E4)).toBe('none by onset');
-    expect(attributed(-0.2, 1, E4)).toBe('none by onset');
+    expect(attributed(-0.2, 0, E4)).toBe('none by onset');
+    expect(attributed(-0.2, 1, E4, 0)).toBe('none by onset');
   });
 
   it('is the new chord when a tone of it comes early and sounds on', () => {
@@ -57,6 +58,8 @@ describe('the chord of a note', () => {
     expect(attributed(11.6, 12.5, 67)).toBe('Gm7 by anticipation');
     expect(attributed(15.6, 16.5, E4)).toBe('C7 by anticipation');
     expect(attributed(7.6, 8.5, A4)).toBe('F7 by onset');
+    expect(attributed(-0.2, 1, E4)).toBe('C7 by anticipation');
+    expect(attributed(-0.2, 1, A4)).toBe('none by onset');
     expect(
       chordOfNote({ onsetSeconds: 11.6, offsetSeconds: 12.5, midi: 67 }, timeline, 0.5).change?.startBeat,
     ).toBe(12);

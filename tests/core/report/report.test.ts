@@ -138,6 +138,19 @@ describe('explaining', () => {
     expect(explainBar(small, 3)).toBeNull();
     expect(explainBar(small, 1)!.filter((line) => line.startsWith('E4'))).toHaveLength(1);
   });
+
+  it('tells with a bar the notes that land early in it or are held into it, in order of time', () => {
+    const small = gradeLine('| C7 | F7 |', [
+      [-0.5, 1, 64],
+      [3.5, 1, 57],
+      [7, 1.9, 60],
+      [13, 1, 60],
+    ]);
+    const told = (bar: number) => explainBar(small, bar)!.filter((line) => !line.startsWith(' '));
+    expect(told(1).map((line) => line.slice(0, 2))).toEqual(['E4', 'A3', 'C4']);
+    expect(told(2).map((line) => line.slice(0, 2))).toEqual(['A3', 'C4', 'C4']);
+    expect(explainBar(small, 1)!.join()).toContain('Held over the change to C7 in chorus 2, bar 1');
+  });
 });
 
 describe('small parts', () => {
