@@ -35,7 +35,8 @@ async function listenTo(source: ByteSource, kind: AudioKind, progress: Progress)
     samples += block.length;
     progress.at(samples / sampleRate, expectedFrames === null ? null : Math.min(1, samples / expectedFrames));
   }
-  if (samples === 0) return bad(`${source.name} holds no sound that can be read; it may be damaged.`);
+  if (samples === 0)
+    return bad(`${source.name} holds no sound that can be read; it may be damaged: save or export it again.`);
   return good({
     notes: listener.finish(),
     source: { kind: 'audio', durationSeconds: samples / sampleRate, sampleRate },
@@ -55,7 +56,8 @@ async function listenWithout(source: ByteSource, backing: ByteSource): Promise<O
   const band = await wholeOf(backing);
   if (!band.ok) return band;
   const { samples, sampleRate } = take.value;
-  if (samples.length === 0) return bad(`${source.name} holds no sound that can be read; it may be damaged.`);
+  if (samples.length === 0)
+    return bad(`${source.name} holds no sound that can be read; it may be damaged: save or export it again.`);
   const removed = removeBand(take.value, band.value);
   const heard = removed ? { samples: removed.samples, sampleRate: ROOM_HZ } : take.value;
   return good({

@@ -19,7 +19,7 @@ const EVIDENCE_SECONDS = 10;
 const SEARCH_SECONDS = 120;
 /**
  * The mean loses 3 dB against the louder of two unrelated channels of one level, and 6 dB where one of two is
- * silent. At −12 dB nothing but cancelling explains it.
+ * silent. At −12 dB they cancel, or five of six are silent.
  */
 const CANCELLED_SHARE = 10 ** (-12 / 10);
 
@@ -86,7 +86,9 @@ export async function* mixed(
 ): AsyncGenerator<Float32Array> {
   let replaced = 0;
   if (mixdown.take === 'channel')
-    warn(`The channels of ${name} cancel each other; channel ${mixdown.channel + 1} alone was taken.`);
+    warn(
+      `The channels of ${name} all but vanish when they are mixed; channel ${mixdown.channel + 1} alone was taken.`,
+    );
   for await (const block of stream.blocks(warn)) {
     replaced += clean(block);
     yield mixdown.take === 'channel'
