@@ -1,6 +1,6 @@
 /** Constants of the stage frames → notes. Costs are in the path's own unit: OBSERVATION_COST a unit of correlation. */
 
-/** Path: a whole unit of correlation costs this (stack.md: measured together with the octave cost). */
+/** Path: a whole unit of correlation costs this (measured together with the octave cost). */
 export const OBSERVATION_COST = 3;
 /** Each octave downwards costs this: nearly all pitch errors are downwards. */
 export const OCTAVE_DOWN_COST = 0.25;
@@ -31,7 +31,7 @@ export const ATTACK_FLUX = 0.06;
 export const ATTACK_RATIO = 2;
 /** The foot of a slow attack: this share of the power it reaches in 40 ms (a tenth of the amplitude). */
 export const FOOT_SHARE = 0.01;
-/** Struck again on the same pitch: flux three times the median and energy up by a quarter (stack.md). */
+/** Struck again on the same pitch: flux three times the median and energy up by a quarter. */
 export const RESTRIKE_RATIO = 3;
 export const RESTRIKE_ENERGY = 1.25;
 /** So strong an attack is a new note whatever its pitch: struck strings and tongued winds have 0.2 to 3, 12 to 600. */

@@ -10,8 +10,8 @@ const STILL_FRAMES = 6;
 const STILL_SEMITONES = 0.12;
 const STEP_FRAMES = 3;
 const STEP_SEMITONES = 0.11;
-/** Fewer frames than this say nothing. */
-const LEAST_FRAMES = 4;
+/** Fewer frames than this say nothing (72 ms): in a fast line the windows blur neighbours into a glide. */
+const LEAST_FRAMES = 9;
 
 /** How much each note counts in the running share of gliding ones, and the share from which it is speech. */
 const MEMORY = 0.2;

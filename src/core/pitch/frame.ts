@@ -14,7 +14,7 @@ export interface Frame {
   readonly midi: Float32Array;
   /** Height of its peak in the normalised square difference, 0 to 1. */
   readonly clarity: Float32Array;
-  /** Level of the short window about the centre, dBFS (RMS), and never under −120. */
+  /** Level of the 21 ms about the centre, dBFS (RMS), and never under −120. */
   levelDb: number;
 }
 

@@ -30,5 +30,5 @@ export const LOW_SHORTEST_LAG = 80;
 
 /** Candidates kept a frame. */
 export const CANDIDATES = 6;
-/** A candidate counts from this share of the frame's best peak (stack.md: measured, with OCTAVE_DOWN_COST). */
+/** A candidate counts from this share of the frame's best peak (measured together with OCTAVE_DOWN_COST). */
 export const CANDIDATE_SHARE = 0.75;
