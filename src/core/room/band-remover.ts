@@ -1,4 +1,5 @@
 /** The band out of the microphone while somebody plays, by a path that a sweep has measured. */
+import { DelayWatch } from './delay-watch.ts';
 import { Enhancement } from './enhancement.ts';
 import { BandFollower, LEAST_HELD_BACK } from './follow.ts';
 import type { MeasuredPath } from './measure-path.ts';
@@ -11,6 +12,8 @@ export interface RoomPath {
   readonly taps: Float32Array;
 }
 
+/** 4 ms: less than a jump of a browser's buffer, more than two strong reflections lie apart. */
+const JUMP_SAMPLES = 48;
 /** So much of the path before its first arrival is kept: a filter's ringing, and room for the clock to move. */
 const LEAD_SECONDS = 0.003;
 
@@ -32,6 +35,10 @@ export class BandRemover {
   readonly #microphone: ToRoomRate;
   readonly #band: ToRoomRate;
   readonly #follower: BandFollower;
+  readonly #watch = new DelayWatch();
+  /** Where the path is strongest, as the watch sees it. */
+  readonly #expected: number;
+  #delayChange: number | null = null;
   readonly #enhancement = new Enhancement(ROOM_HZ);
   #waiting = new Float32Array(0);
   #waitingBand = new Float32Array(0);
@@ -39,6 +46,11 @@ export class BandRemover {
   constructor(sampleRate: number, path: RoomPath) {
     this.#microphone = new ToRoomRate(sampleRate);
     this.#band = new ToRoomRate(sampleRate);
+    const strongest = path.taps.reduce(
+      (best, x, i) => (Math.abs(x) > Math.abs(path.taps[best]!) ? i : best),
+      0,
+    );
+    this.#expected = path.heldBackSamples + strongest;
     this.#follower = new BandFollower({
       blockSize: BLOCK_SIZE,
       partitions: PARTITIONS,
@@ -59,6 +71,11 @@ export class BandRemover {
   /** Seconds by which the band now comes later than when the path was measured. */
   get laterSeconds(): number {
     return this.#follower.shiftSamples / ROOM_HZ;
+  }
+
+  /** The delay as last measured against the path's, seconds; null until the band was heard clearly. */
+  get delayChangeSeconds(): number | null {
+    return this.#delayChange === null ? null : this.#delayChange / ROOM_HZ;
   }
 
   /**
@@ -91,10 +108,22 @@ export class BandRemover {
       const to = from + BLOCK_SIZE;
       this.#follower.process(heard.subarray(from, to), played.subarray(from, to), out.subarray(from, to));
     }
+    this.#checkDelay(heard.subarray(0, whole), played.subarray(0, whole));
     this.#enhancement.add(heard.subarray(0, whole), out);
     this.#waiting = heard.slice(whole);
     this.#waitingBand = played.slice(whole);
     return out;
+  }
+
+  #checkDelay(microphone: Float32Array, band: Float32Array): void {
+    const delay = this.#watch.push(microphone, band);
+    if (delay === null) return;
+    const before = this.#delayChange ?? 0;
+    this.#delayChange = delay - this.#expected;
+    const off = this.#delayChange - this.#follower.shiftSamples;
+    // Twice the same, and no reflection of a few samples: the browser has slipped between input and output.
+    const lasts = Math.abs(this.#delayChange - before) < JUMP_SAMPLES / 2;
+    if (lasts && Math.abs(off) > JUMP_SAMPLES) this.#follower.jumped(off);
   }
 }
 

@@ -60,6 +60,11 @@ export class BandFollower {
     this.#leftover = new Leftover(settings.partitions * settings.blockSize);
   }
 
+  /** The band was found to come in so many samples later from now on: the browser has slipped. */
+  jumped(samples: number): void {
+    this.#moveBy(samples);
+  }
+
   /** Samples by which the band now comes later than at the start. */
   get shiftSamples(): number {
     return this.#shift;
