@@ -1,14 +1,19 @@
 /** The list of built-in forms, for a terminal. */
-import { listForms } from '../core/chart/forms.ts';
+import { FORM_GROUPS } from '../core/chart/form-data.ts';
+import { listForms, type FormEntry } from '../core/chart/forms.ts';
 
-/** A line a form: its name, how long it is, what it trains. */
+/** By what they train, a line a form: its name, how long it is, what it trains. */
 export function formsPage(): string {
   const forms = listForms();
   const width = Math.max(...forms.map(({ name }) => name.length)) + 2;
-  const lines = forms.map(({ name, bars, mode, trains }) => {
+  const line = ({ name, bars, mode, trains }: FormEntry) => {
     const length = `${bars} ${bars === 1 ? 'bar' : 'bars'}, ${mode}`;
-    return `${name.padEnd(width)}${length.padEnd(16)}${trains}`;
-  });
+    return `  ${name.padEnd(width)}${length.padEnd(16)}${trains}`;
+  };
+  const lines = FORM_GROUPS.flatMap((group) => [
+    group.charAt(0).toUpperCase() + group.slice(1),
+    ...forms.filter((form) => form.group === group).map(line),
+  ]);
   return [
     ...lines,
     '',

@@ -2,7 +2,7 @@
 import { bad, good, type Outcome } from '../outcome.ts';
 import { keyOn, parseKey } from '../music/keys.ts';
 import type { Chart } from './chart.ts';
-import { FORMS, type Form } from './form-data.ts';
+import { FORMS, type Form, type FormGroup } from './form-data.ts';
 import { parseChart, type ChartDefaults } from './parse-chart.ts';
 import { playedBars } from './play-order.ts';
 import { transposeChart } from './transpose-chart.ts';
@@ -10,15 +10,17 @@ import { transposeChart } from './transpose-chart.ts';
 /** A form as a list shows it. */
 export interface FormEntry {
   readonly name: string;
+  readonly group: FormGroup;
   readonly trains: string;
   readonly mode: 'major' | 'minor';
   readonly bars: number;
 }
 
-/** All built-in forms, in teaching order. */
+/** All built-in forms, group by group (`FORM_GROUPS`), in teaching order. */
 export const listForms = (): readonly FormEntry[] =>
   FORMS.map((form) => ({
     name: form.name,
+    group: form.group,
     trains: form.trains,
     mode: form.mode,
     bars: playedBars(inC(form)).length,

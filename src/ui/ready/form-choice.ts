@@ -4,13 +4,14 @@ import type { FormEntry } from '../../core/chart/forms.ts';
 export interface FormChoice {
   readonly name: string;
   readonly title: string;
+  readonly group: string;
   /** What playing over it trains, in a sentence. */
   readonly trains: string;
 }
 
 /** Names become titles: a capital in front, dashes between the roman numerals. */
 export const formChoices = (entries: readonly FormEntry[]): readonly FormChoice[] =>
-  entries.map(({ name, trains }) => ({ name, title: titleOf(name), trains }));
+  entries.map(({ name, group, trains }) => ({ name, title: titleOf(name), group: titleOf(group), trains }));
 
 /** @example titleOf('minor ii-V-I') // "Minor ii–V–I" */
 export function titleOf(name: string): string {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { FORMS, FORM_GROUPS } from '../../../src/core/chart/form-data.ts';
 import { formChart, listForms, readChartArgument } from '../../../src/core/chart/forms.ts';
 import { playedBars } from '../../../src/core/chart/play-order.ts';
 import { transposeChart } from '../../../src/core/chart/transpose-chart.ts';
@@ -18,8 +19,32 @@ const roots = (name: string, key: string) => playedText(form(name, key)).replace
 describe('built-in forms', () => {
   it('have the bars that their names say', () => {
     for (const { name, bars } of listForms()) {
-      const said = /^(\d+)-bar/.exec(name)?.[1] ?? (name.includes('blues') ? '12' : '4');
-      expect([name, bars]).toEqual([name, Number(said)]);
+      const said = /^(\d+)-bar/.exec(name)?.[1] ?? (name.includes('blues') ? '12' : null);
+      // Hypermeter of common practice: everything else comes in fours.
+      if (said === null) expect(bars % 4, name).toBe(0);
+      else expect([name, bars]).toEqual([name, Number(said)]);
+    }
+  });
+
+  it('stand together by what they train, each group with some', () => {
+    const groups = listForms().map(({ group }) => group);
+    expect([...new Set(groups)]).toEqual(FORM_GROUPS);
+    expect(groups).toEqual(FORM_GROUPS.flatMap((group) => groups.filter((other) => other === group)));
+  });
+
+  it('answer to every name once', () => {
+    const names = FORMS.flatMap(({ name, aliases }) => [name, ...aliases]);
+    for (const name of names) expect(formChart(name, 'C').ok, name).toBe(true);
+    const words = names.map((name) => (name.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).sort().join(' '));
+    const twice = words.filter((word, i) => words.indexOf(word) !== i);
+    // A form may be asked for with or without its hyphens; no two forms may answer to one name.
+    for (const word of twice) {
+      const owners = FORMS.filter(({ name, aliases }) =>
+        [name, ...aliases].some(
+          (called) => (called.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).sort().join(' ') === word,
+        ),
+      );
+      expect(owners, word).toHaveLength(1);
     }
   });
 
@@ -66,7 +91,7 @@ describe('what a player gives for a chart', () => {
     expect(chart.ok && chart.value.key.tonic).toBe(tonic);
   });
   it.each([
-    ['form:waltz in C', 'There is no form “waltz”; the forms are 12-bar blues, '],
+    ['form:waltz in C', 'There is no form “waltz”; the forms are one-chord vamp, '],
     ['form:12-bar blues in H', '“H” is no key for the 12-bar blues'],
     ['form:12-bar blues in A minor', 'The 12-bar blues is in major, not A minor'],
     ['| H7 |', 'Bar 1:'],
