@@ -1,6 +1,8 @@
 /** What the playing screen sees while a take goes on: the moment, and the landings so far. */
 import type { Heard } from '../analysis/messages.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
+import { aimChoiceOf, targetReader, type TargetTone } from '../core/grading/targets.ts';
+import type { Chord } from '../core/music/chord.ts';
 import type { LiveReading } from '../core/notes/note.ts';
 import type { Landing } from '../core/report/schema.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
@@ -11,6 +13,7 @@ export class LiveState {
   #landings = $state.raw<readonly Landing[]>([]);
   #reading: LiveReading | null = null;
   #referenceHz = STANDARD_A4_HZ;
+  #targetsOver: (chord: Chord) => readonly TargetTone[] = () => [];
 
   get now(): Live | null {
     return this.#now;
@@ -26,9 +29,14 @@ export class LiveState {
     if (referenceHz !== null) this.#referenceHz = referenceHz;
   }
 
+  /** Before the first frame: what the player aims for. */
+  aimFor(aim: string, timeline: Timeline): void {
+    this.#targetsOver = targetReader(aimChoiceOf(aim), timeline.key);
+  }
+
   /** Once per frame of the display. */
   draw(timeline: Timeline, beat: number): void {
-    this.#now = liveAt(timeline, beat, this.#reading, this.#referenceHz);
+    this.#now = liveAt(timeline, beat, this.#reading, this.#referenceHz, this.#targetsOver);
   }
 
   /** Nothing moves any more; the landings stay. */

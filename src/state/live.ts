@@ -2,7 +2,8 @@
 import type { ChordSpan, Timeline } from '../core/chart/timeline.ts';
 import { roleOf } from '../core/grading/roles.ts';
 import { palettePitchClasses } from '../core/grading/scales.ts';
-import type { Chord, ChordTone } from '../core/music/chord.ts';
+import type { TargetTone } from '../core/grading/targets.ts';
+import type { Chord } from '../core/music/chord.ts';
 import { degreeOver } from '../core/music/pitch-names.ts';
 import type { LiveReading } from '../core/notes/note.ts';
 import type { Role } from '../core/report/schema.ts';
@@ -30,18 +31,23 @@ export interface Live {
   /** The next change, and how far off it is. */
   readonly next: ChordSpan | null;
   readonly beatsToNext: number | null;
-  /** Third and seventh of the next chord: where to land. */
-  readonly targets: readonly ChordTone[];
+  /** Tones of the next chord to land on, by the player's aim. */
+  readonly targets: readonly TargetTone[];
   readonly note: LiveNote | null;
   readonly levelDb: number;
 }
 
-/** @param beat as heard now @param reading the listener's newest answer, null before there is one */
+/**
+ * @param beat as heard now
+ * @param reading the listener's newest answer, null before there is one
+ * @param targetsOver the tones to land on over a chord
+ */
 export function liveAt(
   timeline: Timeline,
   beat: number,
   reading: LiveReading | null,
   referenceHz: number,
+  targetsOver: (chord: Chord) => readonly TargetTone[],
 ): Live {
   const { beatsPerBar, bars } = timeline;
   const bar = Math.floor(beat / beatsPerBar);
@@ -57,7 +63,7 @@ export function liveAt(
     chordNow,
     next,
     beatsToNext: next === null ? null : next.startBeat - beat,
-    targets: next?.chord?.tones.filter((tone) => tone.role === 'third' || tone.role === 'seventh') ?? [],
+    targets: next?.chord ? targetsOver(next.chord) : [],
     note: midi === null ? null : liveNote(midi, chordNow, timeline, referenceHz),
     levelDb: reading?.levelDb ?? -Infinity,
   };

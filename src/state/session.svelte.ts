@@ -98,6 +98,7 @@ export class Session {
       return this.#trouble(opened.sentence, 'try again');
     }
     this.#phase = { kind: 'counting-in' };
+    this.#live.aimFor(setup.settings.aim, timeline.value);
     this.#stopFrames = this.#ports.frames.each(() => this.#draw(take, timeline.value));
   }
 

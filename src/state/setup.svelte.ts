@@ -11,6 +11,7 @@ import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
 import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
 import type { Outcome } from '../core/outcome.ts';
+import type { PlayingSettings } from './playing-settings.ts';
 import type { SettingsPort } from './ports.ts';
 import {
   BPM_RANGE,
@@ -151,6 +152,11 @@ export class Setup {
       choruses:
         choruses === null ? null : clampTo({ lowest: 1, highest: MOST_CHORUSES }, Math.round(choruses)),
     });
+  }
+
+  /** Instrument, view, aim, and how the screen is run: each as it stands on the page. */
+  setPlaying(change: Partial<PlayingSettings>): void {
+    this.#change(change);
   }
 
   setRoundTrip(seconds: number | null): void {

@@ -8,6 +8,7 @@ import { Playback } from '../../src/state/playback.svelte.ts';
 import { Recording } from '../../src/state/recording.ts';
 import { details } from '../storage/fakes.ts';
 import { freshDatabase, memorySounds, ramp, takesOn } from '../storage/fakes.ts';
+import { aimChoiceOf, targetReader } from '../../src/core/grading/targets.ts';
 import { FakePlayer } from './world.ts';
 
 const hop = (startFrame: number, ...values: number[]) => ({
@@ -43,21 +44,26 @@ describe('liveAt', () => {
   if (!laid.ok) throw new Error(laid.sentence);
   const timeline = laid.value;
   const heard = (midi: number) => ({ timeSeconds: 0, midi, levelDb: -20 });
+  const guideTones = targetReader(aimChoiceOf('guide-tones'), timeline.key);
 
   it('counts bars and choruses from 0, and the count-in below', () => {
-    expect(liveAt(timeline, -3.5, null, 440)).toMatchObject({
+    expect(liveAt(timeline, -3.5, null, 440, guideTones)).toMatchObject({
       beatInBar: 0.5,
       bar: -1,
       chorus: -1,
       chordNow: null,
     });
-    expect(liveAt(timeline, -3.5, null, 440).next?.chord?.symbol).toBe('A7');
-    expect(liveAt(timeline, 5, null, 440)).toMatchObject({ beatInBar: 1, bar: 1, chorus: 0 });
-    expect(liveAt(timeline, 8.25, null, 440)).toMatchObject({ beatInBar: 0.25, bar: 0, chorus: 1 });
+    expect(liveAt(timeline, -3.5, null, 440, guideTones).next?.chord?.symbol).toBe('A7');
+    expect(liveAt(timeline, 5, null, 440, guideTones)).toMatchObject({ beatInBar: 1, bar: 1, chorus: 0 });
+    expect(liveAt(timeline, 8.25, null, 440, guideTones)).toMatchObject({
+      beatInBar: 0.25,
+      bar: 0,
+      chorus: 1,
+    });
   });
 
   it('shows the next change before it arrives, with where to land', () => {
-    const live = liveAt(timeline, 3, null, 440);
+    const live = liveAt(timeline, 3, null, 440, guideTones);
     expect(live.chordNow?.symbol).toBe('A7');
     expect(live.next?.chord?.symbol).toBe('D7');
     expect(live.beatsToNext).toBe(1);
@@ -68,18 +74,21 @@ describe('liveAt', () => {
   });
 
   it('names what is heard at the reference, against the chord of the moment', () => {
-    expect(liveAt(timeline, 1, heard(73), 440).note).toMatchObject({
+    expect(liveAt(timeline, 1, heard(73), 440, guideTones).note).toMatchObject({
       name: 'C#5',
       degree: '3',
       role: 'third',
     });
-    expect(liveAt(timeline, 1, heard(72), 440).note).toMatchObject({ degree: 'b3', role: 'blue' });
+    expect(liveAt(timeline, 1, heard(72), 440, guideTones).note).toMatchObject({
+      degree: 'b3',
+      role: 'blue',
+    });
     // 32 cents flat throughout, A4 = 432: still a C sharp, in tune.
-    const flat = liveAt(timeline, 1, heard(73 - 0.3177), 432).note!;
+    const flat = liveAt(timeline, 1, heard(73 - 0.3177), 432, guideTones).note!;
     expect(flat.name).toBe('C#5');
     expect(Math.abs(flat.cents)).toBeLessThan(0.1);
-    expect(liveAt(timeline, -1, heard(73), 440).note).toMatchObject({ degree: null, role: null });
-    expect(liveAt(timeline, 1, { ...heard(0), midi: null }, 440).note).toBeNull();
+    expect(liveAt(timeline, -1, heard(73), 440, guideTones).note).toMatchObject({ degree: null, role: null });
+    expect(liveAt(timeline, 1, { ...heard(0), midi: null }, 440, guideTones).note).toBeNull();
   });
 });
 

@@ -36,7 +36,7 @@ const STEP_SEMITONES = 2;
 const NUMERALS: Readonly<Record<string, number>> = { I: 0, II: 2, III: 4, IV: 5, V: 7, VI: 9, VII: 11 };
 
 /** Whether a chord counts for an aim: by the degree of its root in the key, or always. */
-export function isOver(aim: Aim, chord: Chord, key: Key): boolean {
+export function isOver(aim: Pick<Aim, 'over'>, chord: Chord, key: Key): boolean {
   return (
     aim.over === undefined ||
     aim.over.some((degree) => {

@@ -4,7 +4,10 @@
  */
 import type { HeardNote } from './note.ts';
 
-/** The house's own figures; chosen so that a bass line or a riff, which goes on, does not give the signal. */
+/**
+ * The house's own figures. Inside a line that goes on the signal can't be given; a riff that opens, after a rest,
+ * with three even notes on a low string does give it, which is why the player has to ask for it first.
+ */
 export const SIGNAL = {
   notes: 3,
   /** From the first onset to the last. */

@@ -32,6 +32,7 @@ export function sizedContext(
 
 export interface Inks {
   readonly paper: string;
+  readonly deep: string;
   readonly ink: string;
   readonly soft: string;
   readonly rule: string;
@@ -45,6 +46,7 @@ export function inksOf(element: Element): Inks {
   const read = (name: string) => style.getPropertyValue(name).trim();
   return {
     paper: read('--paper'),
+    deep: read('--paper-deep'),
     ink: read('--ink'),
     soft: read('--ink-soft'),
     rule: read('--rule'),

@@ -2,7 +2,7 @@
  * The crossing: the player's line drawn by a pen between the last change and the next, on a page that stands still.
  * The right edge is the shore: the tones to land on, each at its height. At the change the page turns.
  */
-import type { ChordTone } from '../../core/music/chord.ts';
+import type { TargetTone } from '../../core/grading/targets.ts';
 import type { Landing, Role } from '../../core/report/schema.ts';
 import type { Live } from '../../state/session.svelte.ts';
 import { drawMark } from '../parts/draw-mark.ts';
@@ -173,7 +173,7 @@ function drawBeats(
 /** The targets at every octave of the page; a shore line runs out from each into the page. */
 function drawShore(
   context: CanvasRenderingContext2D,
-  targets: readonly ChordTone[],
+  targets: readonly TargetTone[],
   middle: number,
   yOf: (midi: number) => number,
   { right, width, height }: { readonly right: number; readonly width: number; readonly height: number },

@@ -1,5 +1,6 @@
 /** The slow part of a moment: what is read as words, and changes a few times a second at most. */
-import type { Chord, ChordTone } from '../../core/music/chord.ts';
+import type { TargetTone } from '../../core/grading/targets.ts';
+import type { Chord } from '../../core/music/chord.ts';
 import type { Live } from '../../state/session.svelte.ts';
 
 export interface Moment {
@@ -11,7 +12,7 @@ export interface Moment {
   readonly next: Chord | null;
   /** Whole beats, at least 1. */
   readonly beatsToNext: number | null;
-  readonly targets: readonly ChordTone[];
+  readonly targets: readonly TargetTone[];
 }
 
 export function momentOf(live: Live): Moment {

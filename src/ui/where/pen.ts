@@ -1,0 +1,150 @@
+/** What every instrument view draws alike: a tone now, a target on its piece of shore, the slur that leads there. */
+import type { TargetTone } from '../../core/grading/targets.ts';
+import { drawMark } from '../parts/draw-mark.ts';
+import { withSigns } from '../parts/engrave.ts';
+import type { Inks } from '../parts/frames.ts';
+
+/** A canvas with what is drawn on it everywhere the same. */
+export interface Page {
+  readonly context: CanvasRenderingContext2D;
+  readonly width: number;
+  readonly height: number;
+  readonly inks: Inks;
+  /** Height of a target's mark, in CSS pixels. */
+  readonly unit: number;
+}
+
+/** Sizes against a target's mark. */
+const NOW_SIZE = 0.74;
+const NOW_LETTER = 0.68;
+const TARGET_LETTER = 0.8;
+const PALETTE_SIZE = 0.34;
+const SLUR_WEIGHT = 0.16;
+
+export type LabelOf = (tone: TargetTone) => string;
+
+/** A tone of the chord that sounds: its mark, its label small beside it, further off where the pen's ring is. */
+export function drawNow(
+  page: Page,
+  tone: TargetTone,
+  label: string | null,
+  x: number,
+  y: number,
+  ringed = false,
+): void {
+  const { context, inks, unit } = page;
+  drawMark(context, tone.role, x, y, unit * NOW_SIZE, inks);
+  if (label === null) return;
+  letter(page, label, x + unit * (ringed ? 0.82 : 0.5), y - unit * 0.02, unit * NOW_LETTER, 500, inks.soft);
+}
+
+/** A tone to land on: large, its label heavy; the caller has drawn its piece of shore. */
+export function drawTarget(
+  page: Page,
+  tone: TargetTone,
+  label: string | null,
+  x: number,
+  y: number,
+  ringed = false,
+): void {
+  const { context, inks, unit } = page;
+  drawMark(context, tone.role, x, y, unit, inks);
+  if (label !== null)
+    letter(
+      page,
+      label,
+      x + unit * (ringed ? 0.82 : 0.6),
+      y - unit * 0.02,
+      unit * TARGET_LETTER,
+      800,
+      inks.ink,
+    );
+}
+
+/** A tone of the palette: a small open lozenge, no more than a hint. */
+export function drawPalette({ context, inks, unit }: Page, x: number, y: number): void {
+  drawMark(context, 'colour', x, y, unit * PALETTE_SIZE, inks);
+}
+
+/** A piece of shore: where the line can come to rest. */
+export function drawShore({ context, inks, unit }: Page, fromX: number, toX: number, y: number): void {
+  context.strokeStyle = inks.shore;
+  context.lineWidth = Math.max(3, unit * 0.16);
+  context.lineCap = 'butt';
+  context.beginPath();
+  context.moveTo(fromX, y);
+  context.lineTo(toX, y);
+  context.stroke();
+}
+
+/** The note just played: a pen's ring round its place. */
+export function drawHeard({ context, inks, unit }: Page, x: number, y: number): void {
+  for (const [colour, width] of [
+    [inks.paper, unit * 0.3],
+    [inks.ink, unit * 0.13],
+  ] as const) {
+    context.strokeStyle = colour;
+    context.lineWidth = width;
+    context.beginPath();
+    context.arc(x, y, unit * 0.62, 0, 2 * Math.PI);
+    context.stroke();
+  }
+}
+
+/** The way from the note just played to the nearest target: a slur, thin at its ends as an engraver cuts it. */
+export function drawSlur(
+  { context, inks, unit, height }: Page,
+  fromX: number,
+  fromY: number,
+  toX: number,
+  toY: number,
+): void {
+  const length = Math.hypot(toX - fromX, toY - fromY);
+  if (length < unit * 0.9) return;
+  // Over the notes where there is room, else under them.
+  const gap = unit * 0.66;
+  const roomAbove = Math.min(fromY, toY) - gap;
+  const up = roomAbove > unit * 0.3 || Math.max(fromY, toY) > height / 2 ? -1 : 1;
+  // The curve rises half as far as its handle.
+  const bend = Math.min(length * 0.35, unit * 1.6, up < 0 ? Math.max(2 * roomAbove, unit * 0.4) : Infinity);
+  const [x1, x2] = [fromX, toX];
+  const [y1, y2] = [fromY + up * gap, toY + up * gap];
+  const [middleX, middleY] = [(x1 + x2) / 2, (y1 + y2) / 2 + up * bend];
+  const weight = unit * SLUR_WEIGHT;
+  const shape = new Path2D();
+  shape.moveTo(x1, y1);
+  shape.quadraticCurveTo(middleX, middleY + weight, x2, y2);
+  shape.quadraticCurveTo(middleX, middleY - weight, x1, y1);
+  context.lineJoin = 'round';
+  context.strokeStyle = inks.paper;
+  context.lineWidth = unit * 0.22;
+  context.stroke(shape);
+  context.fillStyle = inks.ink;
+  context.fill(shape);
+  context.strokeStyle = inks.ink;
+  context.lineWidth = 1.5;
+  context.stroke(shape);
+}
+
+/** Letters with a rim of paper, so that lines do not run through them; `y` is their middle. */
+export function letter(
+  { context, inks }: Page,
+  text: string,
+  x: number,
+  y: number,
+  size: number,
+  weight: 500 | 800,
+  colour: string,
+  align: CanvasTextAlign = 'left',
+): void {
+  context.font = `${weight} ${size}px 'Landfall Chord Signs', Besley, serif`;
+  context.textBaseline = 'middle';
+  context.textAlign = align;
+  context.lineJoin = 'round';
+  context.lineWidth = size * 0.28;
+  context.strokeStyle = inks.paper;
+  context.strokeText(withSigns(text), x, y);
+  context.fillStyle = colour;
+  context.fillText(withSigns(text), x, y);
+  context.textAlign = 'left';
+}
