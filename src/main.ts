@@ -8,8 +8,9 @@ import type { FilesPort, FramesPort } from './state/ports.ts';
 import { Session } from './state/session.svelte.ts';
 import { settingsFields, usualSettings, type Settings } from './state/settings.ts';
 import { Setup } from './state/setup.svelte.ts';
+import { Songbook } from './state/songbook.svelte.ts';
 import { openStorage } from './storage/open-storage.ts';
-import { nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
+import { noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import App from './ui/App.svelte';
 import './ui/base.css';
 import './ui/fonts/fonts.css';
@@ -48,7 +49,11 @@ async function assemble(): Promise<AppState> {
     : nothingRemembered(usualSettings);
   const setup = new Setup({ settings });
   const library = new Library({ takes, files });
-  await Promise.all([setup.load(), library.load()]);
+  const songbook = new Songbook({
+    charts: opened.ok ? opened.value.charts : noCharts(opened.sentence),
+    newId: () => crypto.randomUUID(),
+  });
+  await Promise.all([setup.load(), library.load(), songbook.load()]);
   const session = new Session({
     setup,
     library,
@@ -59,7 +64,7 @@ async function assemble(): Promise<AppState> {
     files,
     today: () => new Date(),
   });
-  return { setup, session, library };
+  return { setup, session, library, songbook };
 }
 
 const target = document.getElementById('app');

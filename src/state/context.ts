@@ -2,12 +2,14 @@
 import { createContext } from 'svelte';
 import type { Library } from './library.svelte.ts';
 import type { Session } from './session.svelte.ts';
+import type { Songbook } from './songbook.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
 
 export interface AppState {
   readonly setup: Setup;
   readonly session: Session;
   readonly library: Library;
+  readonly songbook: Songbook;
 }
 
 export const [useApp, provideApp] = createContext<AppState>();

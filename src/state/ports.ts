@@ -13,6 +13,7 @@ import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { RoomPath } from '../core/room/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
+import type { ChartRecord } from '../storage/records.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
 /** Mono sound: 16-bit for takes of our own, floating point at full scale ±1 for files that were opened. */
@@ -134,6 +135,16 @@ export interface TakesPort {
   open(id: TakeId): Promise<Outcome<StoredTake>>;
   rename(id: TakeId, title: string): Promise<Outcome<void>>;
   remove(id: TakeId): Promise<Outcome<void>>;
+}
+
+/** A chart that the player keeps. */
+export type KeptChart = ChartRecord;
+
+export interface ChartsPort {
+  /** By title. */
+  list(): Promise<{ readonly charts: readonly KeptChart[]; readonly sentences: readonly string[] }>;
+  save(chart: KeptChart): Promise<Outcome<void>>;
+  remove(id: string): Promise<Outcome<void>>;
 }
 
 /** Settings as one record; what was stored may be older or broken, the store mends or says so. */

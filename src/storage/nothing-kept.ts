@@ -1,6 +1,6 @@
 /** Where a browser keeps nothing: every verb of the stores answers, and says so. */
 import { bad, type Outcome } from '../core/outcome.ts';
-import type { TakeCard, UnfinishedTake } from './records.ts';
+import type { ChartRecord, TakeCard, UnfinishedTake } from './records.ts';
 
 /** Stands in for `Takes`. */
 export function nothingKept(sentence: string) {
@@ -15,6 +15,13 @@ export function nothingKept(sentence: string) {
     unfinished: () => Promise.resolve([] as readonly UnfinishedTake[]),
   };
 }
+
+/** Stands in for `Charts`. */
+export const noCharts = (sentence: string) => ({
+  list: () => Promise.resolve({ charts: [] as readonly ChartRecord[], sentences: [] as readonly string[] }),
+  save: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
+  remove: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
+});
 
 /** Stands in for a `SettingsStore`: the usual settings each time. */
 export const nothingRemembered = <T>(usual: T) => ({

@@ -84,6 +84,26 @@ test('a chart with a bad symbol: said while it is written, and nothing starts', 
   await expectAccessible(page);
 });
 
+test('a chart of the player’s own is kept, listed, taken again, renamed and removed', async ({ openApp }) => {
+  const { page } = await openApp();
+  await page.getByRole('radio', { name: /Write a chart/ }).press('Space');
+  await page.getByLabel('Your chart, bar by bar').fill('| Dm7 | G7 | Cmaj7 | % |');
+  await page.getByLabel('Title').fill('Harbour');
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  await expect(page.getByRole('heading', { name: 'Harbour' })).toBeVisible();
+  await page.reload();
+  await page.getByText('Blues', { exact: true }).click();
+  await page.getByRole('radio', { name: /Minor blues/ }).press('Space');
+  await page.getByRole('radio', { name: /Harbour/ }).press('Space');
+  await expect(page.getByLabel('Your chart, bar by bar')).toHaveValue('| Dm7 | G7 | Cmaj7 | % |');
+  await page.getByLabel('Title').fill('Breakwater');
+  await page.getByRole('button', { name: 'Rename' }).click();
+  await expect(page.getByRole('radio', { name: /Breakwater/ })).toBeChecked();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: /^Remove Breakwater/ }).click();
+  await expect(page.getByRole('radio', { name: /Breakwater/ })).toHaveCount(0);
+});
+
 test('the setup is remembered', async ({ openApp }) => {
   const { page } = await openApp();
   const tempo = page.getByLabel('Tempo');

@@ -1,0 +1,63 @@
+/** The player's own charts that are kept, by title. */
+import { parseChart } from '../core/chart/parse-chart.ts';
+import { writeKey } from '../core/music/keys.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { ChartsPort, KeptChart } from './ports.ts';
+
+export class Songbook {
+  readonly #store: ChartsPort;
+  readonly #newId: () => string;
+  #charts = $state.raw<readonly KeptChart[]>([]);
+  #notices = $state.raw<readonly string[]>([]);
+
+  constructor(ports: { readonly charts: ChartsPort; readonly newId: () => string }) {
+    this.#store = ports.charts;
+    this.#newId = ports.newId;
+  }
+
+  get charts(): readonly KeptChart[] {
+    return this.#charts;
+  }
+
+  /** Sentences about what could not be read, and about the last verb if it failed. */
+  get notices(): readonly string[] {
+    return this.#notices;
+  }
+
+  /** The kept chart with this text, or null. */
+  withText(chartText: string): KeptChart | null {
+    return this.#charts.find((chart) => chart.chartText === chartText) ?? null;
+  }
+
+  async load(): Promise<void> {
+    const { charts, sentences } = await this.#store.list();
+    this.#charts = charts;
+    this.#notices = sentences;
+  }
+
+  /** Keeps a chart under a title; one of the same title is written over. A chart that can't be read is not kept. */
+  async keep(title: string, chartText: string): Promise<void> {
+    const chart = parseChart(chartText);
+    const tidy = title.trim();
+    if (tidy === '' || !chart.ok) return;
+    const id = this.#charts.find((kept) => kept.title === tidy)?.id ?? this.#newId();
+    await this.#afterwards(
+      await this.#store.save({ id, title: tidy, chartText, key: writeKey(chart.value.key) }),
+    );
+  }
+
+  async rename(id: string, title: string): Promise<void> {
+    const chart = this.#charts.find((kept) => kept.id === id);
+    const tidy = title.trim();
+    if (chart && tidy !== '') await this.#afterwards(await this.#store.save({ ...chart, title: tidy }));
+  }
+
+  async remove(id: string): Promise<void> {
+    await this.#afterwards(await this.#store.remove(id));
+  }
+
+  async #afterwards(outcome: Outcome<void>): Promise<void> {
+    await this.load();
+    if (!outcome.ok) this.#notices = [...this.#notices, outcome.sentence];
+  }
+}

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { bad } from '../../src/core/outcome.ts';
+import { Charts } from '../../src/storage/charts.ts';
+import { Songbook } from '../../src/state/songbook.svelte.ts';
+import { freshDatabase } from '../storage/fakes.ts';
+
+async function songbookOn(charts: Charts) {
+  let count = 0;
+  const songbook = new Songbook({ charts, newId: () => `chart-${charts.constructor.name}-${count++}` });
+  await songbook.load();
+  return songbook;
+}
+const titles = (songbook: Songbook) => songbook.charts.map(({ title }) => title);
+
+describe('Songbook', () => {
+  it('keeps charts from one visit to the next, by title', async () => {
+    const charts = new Charts(await freshDatabase());
+    const songbook = await songbookOn(charts);
+    await songbook.keep(' Shore ', '| Dm7 | G7 | Cmaj7 | % |');
+    await songbook.keep('Harbour', 'key: Bb\n| Cm7 | F7 |');
+    expect(titles(await songbookOn(charts))).toEqual(['Harbour', 'Shore']);
+    expect(songbook.withText('key: Bb\n| Cm7 | F7 |')).toMatchObject({ title: 'Harbour', key: 'Bb' });
+    expect(songbook.withText('| C |')).toBeNull();
+  });
+
+  it('writes over the chart of the same title, renames and removes', async () => {
+    const songbook = await songbookOn(new Charts(await freshDatabase()));
+    await songbook.keep('Shore', '| C7 |');
+    await songbook.keep('Shore', '| C7 | F7 |');
+    expect(songbook.charts).toHaveLength(1);
+    const [{ id }] = songbook.charts as [{ id: string }];
+    await songbook.rename(id, 'Coast');
+    expect(songbook.charts).toMatchObject([{ id, title: 'Coast', chartText: '| C7 | F7 |' }]);
+    await songbook.rename(id, '  ');
+    expect(titles(songbook)).toEqual(['Coast']);
+    await songbook.remove(id);
+    expect(songbook.charts).toEqual([]);
+  });
+
+  it('keeps nothing that can’t be read', async () => {
+    const songbook = await songbookOn(new Charts(await freshDatabase()));
+    await songbook.keep('Shore', '| H7 |');
+    await songbook.keep('', '| C7 |');
+    expect(songbook.charts).toEqual([]);
+  });
+
+  it('tells a failure once the list is as it is', async () => {
+    const charts = new Charts(await freshDatabase());
+    charts.save = () => Promise.resolve(bad('The disk is full.'));
+    const songbook = await songbookOn(charts);
+    await songbook.keep('Shore', '| C7 |');
+    expect(songbook.notices).toEqual(['The disk is full.']);
+  });
+});
