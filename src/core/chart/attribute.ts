@@ -31,7 +31,8 @@ export interface TimedPitch {
  * The chord of a note. A note that starts `anticipationBeats` or less before the next change, still sounds after
  * it, and is a chord tone of the new chord belongs to the new chord; every other note to the chord at its onset.
  * A change is where the chord differs from the one before, N.C. being a chord of its own, and the first chord; a note
- * over no chord, or just before the first downbeat, can anticipate too. With 0 the chord at the onset always stands.
+ * over no chord, or just before a chart's first downbeat, can anticipate too; a note before the first of listed beats
+ * has no chord. With 0 the chord at the onset always stands.
  * Distances are compared to a hundred-thousandth of a beat, "or less" including equal. Throws on a negative
  * anticipation.
  */
@@ -46,7 +47,9 @@ export function chordOfNote(
   }
   const beat = timeline.beatMap.beatAt(note.onsetSeconds);
   const onset: Attribution = { chord: timeline.chordAt(beat), beat, rule: 'onset' };
-  if (anticipationBeats === 0) return onset;
+  // A list of beats says nothing about what comes before it; a chart at a tempo is counted in.
+  const unlisted = timeline.beatMap.bpm === null && beat < -BEAT_TOLERANCE;
+  if (anticipationBeats === 0 || unlisted) return onset;
   const change = timeline.nextChange(beat);
   if (!change?.chord) return onset;
   const ahead = change.startBeat - beat;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chordOfNote, defaultAnticipationBeats } from '../../../src/core/chart/attribute.ts';
-import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
+import { timelineFromBeats, timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { chartOf } from './charts.ts';
 
 // One beat a second, so that beats and seconds are the same.
@@ -81,5 +81,14 @@ describe('an eighth before the beat', () => {
     expect(defaultAnticipationBeats(0.5)).toBe(0.5);
     expect(defaultAnticipationBeats(2 / 3)).toBeCloseTo(1 / 3);
     expect(defaultAnticipationBeats(0.5, 3)).toBeCloseTo(1 / 3);
+  });
+
+  it('is none before the first of listed beats, however near', () => {
+    const listed = timelineFromBeats(
+      [1, 2, 3, 4].map((timeSeconds) => ({ timeSeconds, chord: timeSeconds === 1 ? 'C7' : '' })),
+    );
+    if (!listed.ok) throw new Error(listed.sentence);
+    const early = chordOfNote({ onsetSeconds: 0.9, offsetSeconds: 2, midi: E4 }, listed.value, 0.5);
+    expect(early.chord).toBe(null);
   });
 });
