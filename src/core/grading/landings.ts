@@ -25,6 +25,12 @@ export interface ChordChange {
  */
 const ENDS_AT_CHANGE_BEATS = 0.01;
 
+/**
+ * Where the chart goes round, a last note that rings so little into another chorus was let go at the end of the form:
+ * half a beat is longer than a plucked string rings under a hand that damps it at the bar line.
+ */
+const RING_INTO_NEXT_CHORUS_BEATS = 0.5;
+
 /** No setting lets a note run further ahead of its change than this. */
 export const MOST_ANTICIPATION_BEATS = 4;
 
@@ -33,10 +39,10 @@ const STEP_SEMITONES = 2;
 
 /**
  * The changes a take is asked about: from the chart's first downbeat until the last note ends. What comes after isn't
- * asked. Arrivals of N.C. ask for nothing.
+ * asked, nor another chorus into which the last note merely rings. Arrivals of N.C. ask for nothing.
  */
 export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): readonly ChordChange[] {
-  const end = takeEnd(notes);
+  const end = takeEnd(notes, timeline);
   const changes: ChordChange[] = [];
   let span = timeline.nextChange(-1);
   let fromChord: Chord | null = null;
@@ -52,11 +58,18 @@ export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): r
 }
 
 /** The last beat at which a change is still asked about. */
-function takeEnd(notes: readonly GradedNote[]): number {
-  const ends = notes.map((note) =>
-    Math.max(note.onsetBeat, note.anticipates ?? -1, note.offsetBeat - ENDS_AT_CHANGE_BEATS),
-  );
+function takeEnd(notes: readonly GradedNote[], timeline: Timeline): number {
+  const ends = notes.map((note) => {
+    const end = endOfNote(note, timeline) - ENDS_AT_CHANGE_BEATS;
+    return Math.max(note.onsetBeat, note.anticipates ?? -1, end);
+  });
   return Math.max(-1, ...ends) + BEAT_TOLERANCE;
+}
+
+function endOfNote({ offsetBeat }: GradedNote, { beatMap, roundBeats }: Timeline): number {
+  const chorusStart = Math.floor(offsetBeat / roundBeats) * roundBeats;
+  const goesRound = beatMap.bpm !== null && chorusStart > 0;
+  return goesRound && offsetBeat - chorusStart < RING_INTO_NEXT_CHORUS_BEATS ? chorusStart : offsetBeat;
 }
 
 /**

@@ -92,6 +92,11 @@ describe('landings', () => {
     expect(second).toMatchObject({ kind: 'held', note: 0, degree: '5' });
   });
 
+  it('does not ask about another chorus into which the last note merely rings', () => {
+    expect(landings([[12, 4.3, 59]])).toHaveLength(4);
+    expect(landings([[12, 4.6, 59]])).toHaveLength(5);
+  });
+
   it('begins with the first chord of the chart, also when the player comes in later', () => {
     expect(landings([[6, 1, 57], LAST])[0]).toMatchObject({ kind: 'open', fromChord: null });
   });
