@@ -27,9 +27,9 @@ const ENDS_AT_CHANGE_BEATS = 0.01;
 
 /**
  * Where the chart goes round, a last note that rings so little into another chorus was let go at the end of the form:
- * half a beat is longer than a plucked string rings under a hand that damps it at the bar line.
+ * a sixteenth is as long as a plucked string rings under a hand that damps it, and longer than a late player is late.
  */
-const RING_INTO_NEXT_CHORUS_BEATS = 0.5;
+const RING_INTO_NEXT_CHORUS_BEATS = 0.25;
 
 /** No setting lets a note run further ahead of its change than this. */
 export const MOST_ANTICIPATION_BEATS = 4;

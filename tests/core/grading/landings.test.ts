@@ -93,8 +93,8 @@ describe('landings', () => {
   });
 
   it('does not ask about another chorus into which the last note merely rings', () => {
-    expect(landings([[12, 4.3, 59]])).toHaveLength(4);
-    expect(landings([[12, 4.6, 59]])).toHaveLength(5);
+    expect(landings([[12, 4.2, 59]])).toHaveLength(4);
+    expect(landings([[12, 4.3, 59]])).toHaveLength(5);
   });
 
   it('begins with the first chord of the chart, also when the player comes in later', () => {
