@@ -3,9 +3,12 @@ import type { Heard } from '../analysis/messages.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { aimChoiceOf, targetReader, type TargetTone } from '../core/grading/targets.ts';
 import type { Chord } from '../core/music/chord.ts';
+import { instrumentOf } from '../core/music/instruments.ts';
 import type { LiveReading } from '../core/notes/note.ts';
+import { PlayedSignal } from '../core/notes/played-signal.ts';
 import type { Landing } from '../core/report/schema.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import type { PlayingSettings } from './playing-settings.ts';
 import { liveAt, type Live } from './live.ts';
 
 export class LiveState {
@@ -13,6 +16,7 @@ export class LiveState {
   #landings = $state.raw<readonly Landing[]>([]);
   #reading: LiveReading | null = null;
   #referenceHz = STANDARD_A4_HZ;
+  #signal: PlayedSignal | null = null;
   #targetsOver: (chord: Chord) => readonly TargetTone[] = () => [];
 
   get now(): Live | null {
@@ -23,15 +27,19 @@ export class LiveState {
     return this.#landings;
   }
 
-  heard({ reading, landings, referenceHz }: Heard): void {
+  /** Takes in what was heard; true where the player, in the take, gave the signal agreed on. */
+  heard({ reading, notes, landings, referenceHz }: Heard): boolean {
     this.#reading = reading;
     if (landings !== null) this.#landings = landings;
     if (referenceHz !== null) this.#referenceHz = referenceHz;
+    const given = this.#signal?.hears(notes) ?? false;
+    return given && this.#now !== null && this.#now.beat >= 0;
   }
 
-  /** Before the first frame: what the player aims for. */
-  aimFor(aim: string, timeline: Timeline): void {
-    this.#targetsOver = targetReader(aimChoiceOf(aim), timeline.key);
+  /** Before the first frame: what the player aims for, and whether a signal may be played. */
+  open({ aim, playedSignal, instrument }: PlayingSettings, { key }: Timeline): void {
+    this.#targetsOver = targetReader(aimChoiceOf(aim), key);
+    this.#signal = playedSignal ? new PlayedSignal(instrumentOf(instrument)?.lowestMidi ?? 0) : null;
   }
 
   /** Once per frame of the display. */

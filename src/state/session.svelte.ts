@@ -40,6 +40,7 @@ export class Session {
   #playback = $state.raw<Playback | null>(null);
   #take: TakeInHand | null = null;
   #stopFrames: (() => void) | null = null;
+  #endedByItself = $state.raw(false);
   /** Counts what was begun: an answer that comes after something else began is dropped. */
   #turn = 0;
 
@@ -76,6 +77,11 @@ export class Session {
     return this.#playback;
   }
 
+  /** Whether the take in review came to the end of its choruses. */
+  get endedByItself(): boolean {
+    return this.#endedByItself;
+  }
+
   /** Microphone, band, count-in, take. Needs a user's gesture the first time. */
   async start(): Promise<void> {
     if (['opening', 'counting-in', 'playing', 'grading'].includes(this.#phase.kind)) return;
@@ -88,7 +94,7 @@ export class Session {
       opening: (what) => this.#while(turn, () => (this.#phase = { kind: 'opening', what })),
       notice: (sentence) => this.#while(turn, () => this.#notice(sentence)),
       lost: (sentence) => this.#while(turn, () => void this.#lost(sentence)),
-      heard: (heard) => this.#while(turn, () => this.#live.heard(heard)),
+      heard: (heard) => this.#while(turn, () => this.#live.heard(heard) && void this.stop()),
     });
     this.#take = take;
     const opened = await take.open();
@@ -98,7 +104,7 @@ export class Session {
       return this.#trouble(opened.sentence, 'try again');
     }
     this.#phase = { kind: 'counting-in' };
-    this.#live.aimFor(setup.settings.aim, timeline.value);
+    this.#live.open(setup.settings, timeline.value);
     this.#stopFrames = this.#ports.frames.each(() => this.#draw(take, timeline.value));
   }
 
@@ -187,6 +193,7 @@ export class Session {
   /** Lets go of whatever was going on and opens a new turn. */
   #begin(): number {
     this.#release();
+    this.#endedByItself = false;
     this.#notices = [];
     return ++this.#turn;
   }
@@ -225,7 +232,8 @@ export class Session {
     this.#live.draw(timeline, beat);
     const { choruses } = this.#ports.setup.settings;
     const end = choruses === null ? Infinity : choruses * timeline.bars * timeline.beatsPerBar;
-    if (beat >= end + BEATS_AFTER_LAST_CHORUS) void this.stop();
+    this.#endedByItself = beat >= end + BEATS_AFTER_LAST_CHORUS;
+    if (this.#endedByItself) void this.stop();
   }
 
   /** The microphone is gone: what was played is kept and graded. */
