@@ -2,9 +2,17 @@
 import { createBandRenderer, type BandRenderer } from './audio/band/render-client.ts';
 import { createBandPlayer, type BandPlayer } from './audio/band-player.ts';
 import { openMicrophone } from './audio/capture.ts';
+import {
+  chooseOutput,
+  listDevices,
+  onDevicesChanged,
+  outputCanBeChosen,
+  outputName,
+} from './audio/devices.ts';
 import { heardContextSeconds } from './audio/clock.ts';
 import { createAudioContext, wake } from './audio/context.ts';
 import kitUrl from './audio/kit/landfall-kit.sf3?url';
+import { playSounds } from './audio/play-sounds.ts';
 import { createTakePlayer } from './audio/take-player.ts';
 import { bandParts } from './core/band/events.ts';
 import { bandForm } from './core/band/form.ts';
@@ -39,13 +47,23 @@ export function audioPort(): AudioPort {
     heardSeconds: () => heardContextSeconds(theContext()),
     assumedRoundTripSeconds: () => INPUT_LIKE_OUTPUT * outputSeconds(theContext()),
 
-    openMicrophone: ({ onHop, onLost, onSilent }) =>
+    openMicrophone: ({ onHop, onLost, onSilent }, deviceId) =>
       openMicrophone(theContext(), {
+        ...(deviceId === null ? {} : { deviceId }),
         onHop,
         onLost,
         onSilent,
         ...(band === null ? {} : { bandBus: band.bus }),
       }),
+
+    devices: async () => ({
+      inputs: await listDevices('audioinput'),
+      outputs: outputCanBeChosen(theContext()) ? await listDevices('audiooutput') : [],
+    }),
+    onDevicesChanged,
+    chooseOutput: (deviceId) => chooseOutput(theContext(), deviceId),
+    outputName,
+    playSounds: (sounds, gapSeconds) => playSounds(theContext(), sounds, gapSeconds),
 
     openBand: async (timeline, settings, levels) => {
       const player = createBandPlayer(theContext(), theRenderer());

@@ -2,13 +2,16 @@
 import { mount } from 'svelte';
 import { AnalysisClient } from './analysis/client.ts';
 import { audioPort } from './audio-port.ts';
+import { instrumentOf } from './core/music/instruments.ts';
 import type { AppState } from './state/context.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
 import { Session } from './state/session.svelte.ts';
+import { noRooms, roomFields, type RoomSettings } from './state/rooms.ts';
 import { settingsFields, usualSettings, type Settings } from './state/settings.ts';
 import { Setup } from './state/setup.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
+import { SoundCheck } from './state/soundcheck.svelte.ts';
 import { openStorage } from './storage/open-storage.ts';
 import { noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import App from './ui/App.svelte';
@@ -54,17 +57,30 @@ async function assemble(): Promise<AppState> {
     newId: () => crypto.randomUUID(),
   });
   await Promise.all([setup.load(), library.load(), songbook.load()]);
+  const analysis = new AnalysisClient();
+  const audio = audioPort();
+  const soundCheck = new SoundCheck({
+    audio,
+    analysis,
+    store: opened.ok
+      ? opened.value.settings<RoomSettings>('rooms', roomFields, noRooms)
+      : nothingRemembered(noRooms),
+    openStrings: () => instrumentOf(setup.settings.instrument)?.neck?.openStrings ?? [],
+    today: () => new Date(),
+  });
+  await soundCheck.load();
   const session = new Session({
     setup,
     library,
-    audio: audioPort(),
-    analysis: new AnalysisClient(),
+    audio,
+    analysis,
     takes,
+    rooms: soundCheck,
     frames,
     files,
     today: () => new Date(),
   });
-  return { setup, session, library, songbook };
+  return { setup, session, library, songbook, soundCheck };
 }
 
 const target = document.getElementById('app');

@@ -47,6 +47,8 @@ export interface Heard {
   readonly reading: LiveReading;
   /** Committed since the last time, in order of onset; times from the first sample. */
   readonly notes: readonly HeardNote[];
+  /** The delay as last measured while the band plays, against the path's; null where it was not. */
+  readonly delayChangeSeconds: number | null;
   /** Every landing so far; null while nothing has changed, or no chart is followed. */
   readonly landings: readonly Landing[] | null;
   /** A4 that notes are named by now; null while no chart is followed. */

@@ -112,7 +112,8 @@ export class AnalysisSession {
     const notes = this.#listener.takeNotes();
     const landings = this.#landingsAfter(this.#listener, notes);
     const referenceHz = this.#landings?.referenceHz ?? null;
-    this.#post({ kind: 'heard', heard: { reading, notes, landings, referenceHz } });
+    const delayChangeSeconds = this.#remover?.delayChangeSeconds ?? null;
+    this.#post({ kind: 'heard', heard: { reading, notes, landings, referenceHz, delayChangeSeconds } });
   }
 
   /** Every landing so far, or null where nothing has changed since they were last told. */

@@ -17,6 +17,8 @@ export interface Hop {
   readonly samples: Float32Array<ArrayBuffer>;
   /** The band's bus on the same frames, mono, where it was connected and sounded; else null. */
   readonly band: Float32Array<ArrayBuffer> | null;
+  /** Frames within it that the audio thread left out; they are silence. Left out where there are none. */
+  readonly lostFrames?: number;
 }
 
 /** The worklet's own constant; a test holds the two together. */
@@ -51,11 +53,6 @@ export interface Microphone {
   /** Sentences for the player: processing that stayed on, a telephone codec. Empty when all is well. */
   readonly warnings: readonly string[];
   dispose(): void;
-}
-
-export interface MicrophoneChoice {
-  readonly deviceId: string;
-  readonly label: string;
 }
 
 /** Opens a microphone and starts the hops. The context must be running, else no hop comes. */
@@ -151,20 +148,6 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
     warnings: capturedAsAsked(track?.getSettings() ?? {}),
     dispose: close,
   };
-}
-
-/** Microphones to choose from. Labels are empty until one has been opened. */
-export async function listMicrophones(): Promise<readonly MicrophoneChoice[]> {
-  const devices = (await navigator.mediaDevices?.enumerateDevices()) ?? [];
-  return devices
-    .filter((device) => device.kind === 'audioinput')
-    .map(({ deviceId, label }, i) => ({ deviceId, label: label || `Microphone ${i + 1}` }));
-}
-
-/** Calls back when a microphone is plugged in or pulled out; answers with the verb that stops it. */
-export function onMicrophonesChanged(listener: () => void): () => void {
-  navigator.mediaDevices?.addEventListener('devicechange', listener);
-  return () => navigator.mediaDevices?.removeEventListener('devicechange', listener);
 }
 
 const stopTracks = (stream: MediaStream) => {

@@ -12,6 +12,7 @@ class CaptureProcessor extends AudioWorkletProcessor {
   #band: Float32Array<ArrayBuffer> | null = null;
   #filled = 0;
   #startFrame = 0;
+  #lost = 0;
   #closed = false;
 
   constructor() {
@@ -40,7 +41,9 @@ class CaptureProcessor extends AudioWorkletProcessor {
   /** The audio thread may leave frames out (measured at start-up): they are silence, never a shift of what follows. */
   #skipMissed(): void {
     if (this.#filled === 0) return;
-    this.#filled += Math.max(0, currentFrame - this.#startFrame - this.#filled);
+    const missed = Math.max(0, currentFrame - this.#startFrame - this.#filled);
+    this.#lost += Math.min(missed, hopFrames - this.#filled);
+    this.#filled += missed;
     if (this.#filled >= hopFrames) this.#handOver();
   }
 
@@ -55,7 +58,9 @@ class CaptureProcessor extends AudioWorkletProcessor {
   #handOver(): void {
     const [samples, band] = [this.#samples, this.#band];
     const transfer = band ? [samples.buffer, band.buffer] : [samples.buffer];
-    this.port.postMessage({ startFrame: this.#startFrame, samples, band }, transfer);
+    const lost = this.#lost > 0 ? { lostFrames: this.#lost } : {};
+    this.port.postMessage({ startFrame: this.#startFrame, samples, band, ...lost }, transfer);
+    this.#lost = 0;
     this.#samples = new Float32Array(hopFrames);
     this.#band = null;
     this.#filled = 0;

@@ -4,11 +4,13 @@ import type { Library } from './library.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
+import type { SoundCheck } from './soundcheck.svelte.ts';
 
 export interface AppState {
   readonly setup: Setup;
   readonly session: Session;
   readonly library: Library;
+  readonly soundCheck: SoundCheck;
   readonly songbook: Songbook;
 }
 

@@ -6,6 +6,8 @@ import type { Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../analysis/order.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { BandClock } from '../audio/clock.ts';
+import type { DeviceChoice } from '../audio/devices.ts';
+import type { PlayingSounds } from '../audio/play-sounds.ts';
 import type { TakePlayer } from '../audio/take-player.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { BandSettings, FeelName } from '../core/band/settings.ts';
@@ -14,6 +16,7 @@ import type { Report } from '../core/report/schema.ts';
 import type { RoomPath } from '../core/room/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { ChartRecord } from '../storage/records.ts';
+import type { KnownRoom } from './rooms.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
 /** Mono sound: 16-bit for takes of our own, floating point at full scale ±1 for files that were opened. */
@@ -65,7 +68,17 @@ export interface AudioPort {
   /** Wakes the audio clock; needs a user's gesture the first time. */
   wake(): Promise<Outcome<void>>;
   /** The microphone, with the band's bus recorded beside it where a band is open. */
-  openMicrophone(events: InputEvents): Promise<Outcome<Microphone>>;
+  openMicrophone(events: InputEvents, deviceId: string | null): Promise<Outcome<Microphone>>;
+  /** What is plugged in; no outputs where the browser lets nobody choose one. */
+  devices(): Promise<{ readonly inputs: readonly DeviceChoice[]; readonly outputs: readonly DeviceChoice[] }>;
+  /** Answers with the verb that stops it. */
+  onDevicesChanged(listener: () => void): () => void;
+  /** null is the system's own choice. */
+  chooseOutput(deviceId: string | null): Promise<Outcome<void>>;
+  /** The name of the output that sounds when this one is chosen. */
+  outputName(deviceId: string | null): Promise<string>;
+  /** Sounds one after the other, silence between them. */
+  playSounds(sounds: readonly Float32Array<ArrayBuffer>[], gapSeconds: number): PlayingSounds;
   openBand(timeline: Timeline, settings: BandSettings, levels: BandLevels): Promise<Outcome<OpenBand>>;
   openPlayer(audio: TakeAudio, band: Accompaniment | null): OpenPlayer;
   /** The moment of the audio clock that reaches the ear now, in seconds. */
@@ -145,6 +158,16 @@ export interface ChartsPort {
   list(): Promise<{ readonly charts: readonly KeptChart[]; readonly sentences: readonly string[] }>;
   save(chart: KeptChart): Promise<Outcome<void>>;
   remove(id: string): Promise<Outcome<void>>;
+}
+
+/** What the sound check knows of the devices that are plugged in. */
+export interface RoomsPort {
+  readonly inputId: string | null;
+  readonly outputId: string | null;
+  /** The measurement of this pair, by the names of the devices; null where there is none. */
+  find(input: string, output: string): KnownRoom | null;
+  /** Whether other pairs have been measured. */
+  readonly knowsOthers: boolean;
 }
 
 /** Settings as one record; what was stored may be older or broken, the store mends or says so. */

@@ -2,6 +2,13 @@
 import type { Hop } from '../audio/capture.ts';
 import { toPcm16 } from '../core/files/pcm16.ts';
 
+/** Frames that the browser did not deliver. */
+export interface Gap {
+  /** From the first sample; a gap inside a hop counts from the hop's start. */
+  readonly atFrame: number;
+  readonly frames: number;
+}
+
 /**
  * Sound is held as 16-bit from the start: the live listener, the file on the disk, the exported WAV and the
  * grading all get the very same numbers.
@@ -12,6 +19,7 @@ export class Recording {
   #firstFrame: number | null = null;
   #frames = 0;
   #lostFrames = 0;
+  readonly #gaps: Gap[] = [];
 
   constructor(sampleRate: number) {
     this.sampleRate = sampleRate;
@@ -31,6 +39,11 @@ export class Recording {
     return this.#lostFrames;
   }
 
+  /** Where they are missing, in order. */
+  get gaps(): readonly Gap[] {
+    return this.#gaps;
+  }
+
   /** Takes a hop in and answers with what is new: silence for what was skipped, then the hop. */
   add(hop: Hop): Int16Array<ArrayBuffer> {
     this.#firstFrame ??= hop.startFrame;
@@ -40,7 +53,9 @@ export class Recording {
     const fresh = toPcm16(hop.samples.subarray(Math.max(0, this.#frames - place)));
     const piece = new Int16Array(skipped + fresh.length);
     piece.set(fresh, skipped);
-    this.#lostFrames += skipped;
+    const inside = hop.lostFrames ?? 0;
+    if (skipped + inside > 0) this.#gaps.push({ atFrame: this.#frames, frames: skipped + inside });
+    this.#lostFrames += skipped + inside;
     this.#frames += piece.length;
     this.#pieces.push(piece);
     return piece;

@@ -9,7 +9,7 @@ import type { Live } from './live.ts';
 import { LiveState } from './live-state.svelte.ts';
 import { accompanimentOf, reviewOf, type Phase, type Review } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
-import type { AnalysisPort, AudioPort, FilesPort, FramesPort, TakesPort } from './ports.ts';
+import type { AnalysisPort, AudioPort, FilesPort, FramesPort, RoomsPort, TakesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
 import { TakeInHand } from './take-in-hand.ts';
 import { orderOf, type TakeId } from './take.ts';
@@ -23,6 +23,7 @@ export interface SessionPorts {
   readonly audio: AudioPort;
   readonly analysis: AnalysisPort;
   readonly takes: TakesPort;
+  readonly rooms: RoomsPort;
   readonly frames: FramesPort;
   readonly files: FilesPort;
   readonly today: () => Date;

@@ -172,7 +172,6 @@ export class Setup {
       band: { feel, bpm, swing: this.swing, seed: seedOf(startedAt), countInBars },
       levels,
       roundTripSeconds,
-      path: null,
       details: {
         title: this.title,
         startedAt,

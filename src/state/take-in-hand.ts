@@ -15,13 +15,14 @@ import type {
   BandLevels,
   LiveListener,
   OpenBand,
+  RoomsPort,
   TakesPort,
   TakeWriter,
 } from './ports.ts';
 import type { Report } from '../core/report/schema.ts';
-import type { RoomPath } from '../core/room/band-remover.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { Recording } from './recording.ts';
+import { roundTripOf, type KnownRoom } from './rooms.ts';
 import { orderOf, type TakeDetails } from './take.ts';
 
 export interface TakePlan {
@@ -30,8 +31,6 @@ export interface TakePlan {
   readonly levels: BandLevels;
   /** Seconds from what is scheduled to what comes back, or null: what the browser admits to. */
   readonly roundTripSeconds: number | null;
-  /** How the band comes back through the microphone; null where it does not, or nobody has measured it. */
-  readonly path: RoomPath | null;
   /** All but the rate, which the microphone decides, and the first downbeat, which the clock tells. */
   readonly details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>;
 }
@@ -50,10 +49,16 @@ interface TakePorts {
   readonly audio: AudioPort;
   readonly analysis: AnalysisPort;
   readonly takes: TakesPort;
+  readonly rooms: RoomsPort;
 }
 
 /** Less than this is not worth a word: one late block of the browser's. */
 const LOST_SECONDS_WORTH_TELLING = 0.02;
+
+/** A delay that changed by less is a reflection that was taken for the first sound. */
+const DELAY_WORTH_A_WORD = 0.005;
+const OTHER_DEVICES =
+  'You play through other devices than at your last sound check: half a minute of sound check sets them right.';
 
 export class TakeInHand {
   readonly #ports: TakePorts;
@@ -66,6 +71,9 @@ export class TakeInHand {
   #recording: Recording | null = null;
   #clock: BandClock | null = null;
   #firstBeatSeconds: number | null = null;
+  #room: KnownRoom | null = null;
+  /** Delay against the measured one that is allowed for already. */
+  #delayChange = 0;
   #lossTold = false;
   #calledOff = false;
 
@@ -77,7 +85,7 @@ export class TakeInHand {
 
   /** Opens everything and starts the count-in. After a failure, or if it was called off meanwhile, call `dispose`. */
   async open(): Promise<Outcome<void>> {
-    const { audio, analysis } = this.#ports;
+    const { audio, analysis, rooms } = this.#ports;
     this.#events.opening('the sound');
     const woken = await audio.wake();
     if (!woken.ok) return woken;
@@ -89,18 +97,23 @@ export class TakeInHand {
     band.value.onFailed(this.#events.notice);
 
     this.#events.opening('the microphone');
-    const microphone = await audio.openMicrophone({
-      onHop: (hop) => this.#take(hop),
-      onLost: this.#events.lost,
-      onSilent: this.#events.notice,
-    });
+    const microphone = await audio.openMicrophone(
+      {
+        onHop: (hop) => this.#take(hop),
+        onLost: this.#events.lost,
+        onSilent: this.#events.notice,
+      },
+      rooms.inputId,
+    );
     if (!microphone.ok) return microphone;
+    this.#room = rooms.find(microphone.value.label, await audio.outputName(rooms.outputId));
+    if (this.#room === null && rooms.knowsOthers) this.#events.notice(OTHER_DEVICES);
     this.#microphone = microphone.value;
     for (const warning of microphone.value.warnings) this.#events.notice(warning);
     const { sampleRate } = microphone.value;
 
-    const listener = await analysis.listen(sampleRate, this.#plan.path, {
-      heard: this.#events.heard,
+    const listener = await analysis.listen(sampleRate, this.#room?.path ?? null, {
+      heard: (heard) => this.#heard(heard),
       failed: this.#events.notice,
     });
     if (!listener.ok) return listener;
@@ -133,6 +146,7 @@ export class TakeInHand {
     this.#writer = this.#listener = null;
     this.dispose();
     const { sampleRate } = recording;
+    if (recording.gaps.length > 0) this.#events.notice(gapsSentence(recording));
     const details = this.#details(sampleRate);
     const [stopped, report] = await Promise.all([writer?.finish(), listener?.report(orderOf(details))]);
     listener?.dispose();
@@ -171,13 +185,12 @@ export class TakeInHand {
     if (recording === null) return;
     const piece = recording.add(hop);
     this.#writer?.append(piece);
-    this.#listener?.hop(fromPcm16(piece), this.#plan.path && bandOf(hop, piece.length));
+    this.#listener?.hop(fromPcm16(piece), this.#room?.path ? bandOf(hop, piece.length) : null);
     this.#placeFirstBeat(recording);
     if (!this.#lossTold && recording.lostFrames > LOST_SECONDS_WORTH_TELLING * recording.sampleRate) {
       this.#lossTold = true;
-      const ms = Math.round((1000 * recording.lostFrames) / recording.sampleRate);
       this.#events.notice(
-        `The browser lost ${ms} ms of sound; what was played there can't be heard. Close what else is running.`,
+        "The browser loses sound; what is played there can't be heard. Close what else is running.",
       );
     }
   }
@@ -186,10 +199,31 @@ export class TakeInHand {
   #placeFirstBeat(recording: Recording): void {
     const start = recording.startSeconds;
     if (this.#firstBeatSeconds !== null || this.#clock === null || start === null) return;
-    const roundTrip = this.#plan.roundTripSeconds ?? this.#ports.audio.assumedRoundTripSeconds();
-    this.#firstBeatSeconds = this.#clock.firstBeatContextSeconds - start + roundTrip;
-    this.#writer?.setFirstBeat(this.#firstBeatSeconds);
+    const measured = this.#room && roundTripOf(this.#room);
+    const roundTrip = measured ?? this.#plan.roundTripSeconds ?? this.#ports.audio.assumedRoundTripSeconds();
+    this.#setFirstBeat(this.#clock.firstBeatContextSeconds - start + roundTrip, recording);
+  }
+
+  #setFirstBeat(seconds: number, recording: Recording): void {
+    this.#firstBeatSeconds = seconds;
+    this.#writer?.setFirstBeat(seconds);
     void this.#listener?.follow(orderOf(this.#details(recording.sampleRate)));
+  }
+
+  #heard(heard: Heard): void {
+    this.#events.heard(heard);
+    const { delayChangeSeconds: change } = heard;
+    const [recording, beat] = [this.#recording, this.beat];
+    if (change === null || recording === null || beat === null || this.#firstBeatSeconds === null) return;
+    const off = change - this.#delayChange;
+    if (Math.abs(off) < DELAY_WORTH_A_WORD) return;
+    this.#delayChange = change;
+    // The count-in is heard again each time: what was measured long ago is put right before the first downbeat.
+    if (beat < 0) return this.#setFirstBeat(this.#firstBeatSeconds + off, recording);
+    const ms = Math.round(1000 * Math.abs(off));
+    this.#events.notice(
+      `The sound slipped by ${ms} ms at ${clockWords(heard.reading.timeSeconds)}: the notes after it are placed ${ms} ms too ${off > 0 ? 'late' : 'early'}. Close what else is running.`,
+    );
   }
 
   #details(sampleRate: number): TakeDetails {
@@ -205,3 +239,18 @@ function bandOf({ samples, band }: Hop, frames: number): Float32Array<ArrayBuffe
   piece.set(band.subarray(samples.length - fresh), frames - fresh);
   return piece;
 }
+
+/** At most so many places are named. */
+const MOST_PLACES = 5;
+
+/** "The browser lost 46 ms of sound, at 0:12 and 1:05." */
+function gapsSentence({ gaps, lostFrames, sampleRate }: Recording): string {
+  const places = gaps.slice(0, MOST_PLACES).map(({ atFrame }) => clockWords(atFrame / sampleRate));
+  const more = gaps.length > MOST_PLACES ? ` and ${gaps.length - MOST_PLACES} more places` : '';
+  const ms = Math.max(1, Math.round((1000 * lostFrames) / sampleRate));
+  return `The browser lost ${ms} ms of sound, at ${[...new Set(places)].join(', ')}${more}; what was played there is not in the report.`;
+}
+
+/** 96.4 seconds as "1:36". */
+const clockWords = (seconds: number): string =>
+  `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;

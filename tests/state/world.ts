@@ -10,6 +10,8 @@ import { Library } from '../../src/state/library.svelte.ts';
 import type { AudioPort, InputEvents, OpenPlayer, SettingsPort } from '../../src/state/ports.ts';
 import { Session } from '../../src/state/session.svelte.ts';
 import { usualSettings, type Settings } from '../../src/state/settings.ts';
+import { noRooms } from '../../src/state/rooms.ts';
+import { SoundCheck } from '../../src/state/soundcheck.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
 import { InProcessWorker } from '../analysis/in-process.ts';
 import { freshDatabase, memorySounds, takesOn } from '../storage/fakes.ts';
@@ -77,6 +79,7 @@ export async function world(
   const saved: { blob: Blob; fileName: string }[] = [];
   const workers: InProcessWorker[] = [];
   let events: InputEvents | null = null;
+  let played: { sounds: readonly Float32Array[]; startFrames: readonly number[] } | null = null;
   let frame = CLOCK_START_SECONDS * RATE;
   const now = () => frame / RATE;
 
@@ -98,6 +101,20 @@ export async function world(
           events = null;
         },
       });
+    },
+    devices: () => Promise.resolve({ inputs: [{ deviceId: 'fake', label: 'fake' }], outputs: [] }),
+    onDevicesChanged: () => () => undefined,
+    chooseOutput: () => Promise.resolve(good(undefined)),
+    outputName: () => Promise.resolve('speakers'),
+    playSounds: (sounds, gapSeconds) => {
+      let at = frame + 1000;
+      const startFrames = sounds.map((sound) => {
+        const from = at;
+        at += sound.length + Math.round(gapSeconds * RATE);
+        return from;
+      });
+      played = { sounds, startFrames };
+      return { startFrames, stop: () => undefined };
     },
     openBand: (_timeline: Timeline, band) => {
       open.band++;
@@ -130,16 +147,26 @@ export async function world(
   await setup.load();
   const files = { save: (blob: Blob, fileName: string) => void saved.push({ blob, fileName }) };
   const library = new Library({ takes, files });
+  const analysis = new AnalysisClient(() => {
+    const worker = new InProcessWorker();
+    workers.push(worker);
+    return InProcessWorker.asWorker(worker);
+  });
+  const soundCheck = new SoundCheck({
+    audio,
+    analysis,
+    store: { load: () => Promise.resolve({ value: noRooms, sentences: [] }), save: () => undefined },
+    openStrings: () => [40, 45, 50, 55, 59, 64],
+    today: () => new Date('2026-03-01T10:00:00Z'),
+  });
+  await soundCheck.load();
   const session = new Session({
     setup,
     library,
     audio,
-    analysis: new AnalysisClient(() => {
-      const worker = new InProcessWorker();
-      workers.push(worker);
-      return InProcessWorker.asWorker(worker);
-    }),
+    analysis,
     takes,
+    rooms: soundCheck,
     frames: {
       each: (draw) => {
         draws.add(draw);
@@ -156,6 +183,10 @@ export async function world(
   return {
     setup,
     session,
+    soundCheck,
+    /** What was last asked to be played, and from which frames on. */
+    played: () => played,
+    frame: () => frame,
     library,
     takes,
     audio,

@@ -9,7 +9,7 @@ import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate, ToRoomRate } from './room-
 export interface RoomPath {
   readonly heldBackSamples: number;
   /** PARTITIONS × BLOCK_SIZE taps from there on. */
-  readonly taps: Float32Array;
+  readonly taps: Float32Array<ArrayBuffer>;
 }
 
 /** 4 ms: less than a jump of a browser's buffer, more than two strong reflections lie apart. */

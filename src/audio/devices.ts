@@ -1,0 +1,49 @@
+/** Microphones and outputs to choose from, and what is plugged in now. */
+import { bad, good, type Outcome } from '../core/outcome.ts';
+
+export interface DeviceChoice {
+  readonly deviceId: string;
+  readonly label: string;
+}
+
+/** Labels are empty until a microphone has been opened once; they are numbered then. */
+export async function listDevices(kind: 'audioinput' | 'audiooutput'): Promise<readonly DeviceChoice[]> {
+  const devices = (await navigator.mediaDevices?.enumerateDevices()) ?? [];
+  const name = kind === 'audioinput' ? 'Microphone' : 'Output';
+  return devices
+    .filter((device) => device.kind === kind && device.deviceId !== '')
+    .map(({ deviceId, label }, i) => ({ deviceId, label: label || `${name} ${i + 1}` }));
+}
+
+/** Calls back when something is plugged in or pulled out; answers with the verb that stops it. */
+export function onDevicesChanged(listener: () => void): () => void {
+  navigator.mediaDevices?.addEventListener('devicechange', listener);
+  return () => navigator.mediaDevices?.removeEventListener('devicechange', listener);
+}
+
+/** A part of the Audio Output Devices API that not every browser has. */
+type Steerable = AudioContext & {
+  readonly setSinkId?: (id: string) => Promise<void>;
+  readonly sinkId?: unknown;
+};
+
+export const outputCanBeChosen = (context: AudioContext): boolean => 'setSinkId' in context;
+
+/** @param deviceId null is the system's own choice */
+export async function chooseOutput(context: AudioContext, deviceId: string | null): Promise<Outcome<void>> {
+  const steerable = context as Steerable;
+  if (steerable.setSinkId === undefined) return good(undefined);
+  try {
+    await steerable.setSinkId(deviceId ?? '');
+    return good(undefined);
+  } catch {
+    return bad('That output is not there any more: choose another one.');
+  }
+}
+
+/** The name of the output that sounds now: the chosen one, or what the system's default stands for. */
+export async function outputName(deviceId: string | null): Promise<string> {
+  const outputs = await listDevices('audiooutput');
+  const wanted = deviceId ?? 'default';
+  return (outputs.find((output) => output.deviceId === wanted) ?? outputs[0])?.label ?? 'Output';
+}

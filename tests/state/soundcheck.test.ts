@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { convolve } from '../../fixtures/lines/room.ts';
+import { speakerPath } from '../../fixtures/room/band-in-a-room.ts';
+import { random } from '../../fixtures/lines/random.ts';
+import { SWEEP_GAP_SECONDS } from '../../src/core/room/sound-check.ts';
+import { readTuning } from '../../src/state/tuning-check.ts';
+import { RATE, world } from './world.ts';
+
+type World = Awaited<ReturnType<typeof world>>;
+
+/** Presses the button and lets the room answer. */
+async function sweepThrough(w: World, gain: number, delaySeconds = 0.09) {
+  const swept = w.soundCheck.sweep();
+  const { sounds, startFrames } = w.played()!;
+  const first = startFrames[0]! - w.frame();
+  const last = startFrames.at(-1)! - w.frame() + sounds.at(-1)!.length;
+  const sound = new Float32Array(last + Math.ceil((SWEEP_GAP_SECONDS + 0.2) * RATE));
+  sounds.forEach((sweep, i) => sound.set(sweep, first + startFrames[i]! - startFrames[0]!));
+  const dice = random(2);
+  const echo = convolve(sound, speakerPath(RATE, delaySeconds, 3));
+  await w.play(echo.map((x) => gain * x + 2e-4 * dice.normal()));
+  await swept;
+}
+
+describe('the sound check', () => {
+  it('measures speakers, keeps them for the pair of devices, and a take uses what was measured', async () => {
+    const w = await world({ roundTripSeconds: 0.3 });
+    await w.soundCheck.open();
+    expect(w.soundCheck.step).toBe('listening');
+    expect(w.soundCheck.warnings).toHaveLength(1);
+    expect(w.soundCheck.room).toBeNull();
+    await sweepThrough(w, 0.5);
+    expect(w.soundCheck.problem).toBeNull();
+    const room = w.soundCheck.room!;
+    expect(room).toMatchObject({ input: 'fake', output: 'speakers', nudgeSeconds: 0 });
+    expect(room.delaySeconds).toBeCloseTo(0.09, 3);
+    expect(room.removedDb).toBeGreaterThan(15);
+    expect(room.path).not.toBeNull();
+    w.soundCheck.nudge(0.005);
+    w.soundCheck.close();
+    expect(w.open.microphone).toBe(0);
+
+    await w.session.start();
+    await w.play(new Float32Array(3 * RATE));
+    expect(w.session.phase.kind).toBe('playing');
+    await w.session.stop();
+    await w.until('review');
+    if (w.session.phase.kind !== 'review') throw new Error('no review');
+    const { details, report } = w.session.phase.review;
+    // One bar of count-in at 120 takes 2 s.
+    expect(details.firstBeatSeconds).toBeCloseTo(2 + 0.095, 2);
+    expect(report.source.backing).toMatchObject({ removedDb: expect.any(Number) as number });
+  });
+
+  it('headphones: nothing to take out, and the delay stays the assumed one', async () => {
+    const w = await world();
+    await w.soundCheck.open();
+    await sweepThrough(w, 0);
+    expect(w.soundCheck.room).toMatchObject({ path: null, delaySeconds: null, leakDb: null });
+    w.soundCheck.close();
+  });
+
+  it('a refusal and a microphone pulled out in mid-sweep leave a sentence and a way on', async () => {
+    const w = await world();
+    await w.soundCheck.open();
+    const swept = w.soundCheck.sweep();
+    await w.pullOut();
+    await swept;
+    expect(w.soundCheck.problem).toMatch(/pulled out/);
+    expect(w.open.microphone).toBe(0);
+    await w.soundCheck.open();
+    expect(w.soundCheck.problem).toBeNull();
+    w.soundCheck.close();
+  });
+});
+
+describe('open strings', () => {
+  const note = (midi: number, at: number) =>
+    ({ onsetSeconds: at, offsetSeconds: at + 1, midi, contour: [], strength: 1 }) as never;
+  it('are told apart, each with its own cents', () => {
+    const { strings } = readTuning([40, 45, 50, 55, 59, 64], [note(40.05, 0), note(44.9, 2), note(52, 3)]);
+    expect(strings.map(({ name }) => name)).toEqual(['E2', 'A2', 'D3', 'G3', 'B3', 'E4']);
+    expect(strings[0]!.cents).toBeCloseTo(5);
+    expect(strings[1]!.cents).toBeCloseTo(-10);
+    expect(strings.slice(2).every(({ cents }) => cents === null)).toBe(true);
+  });
+});
