@@ -37,11 +37,15 @@ function judgeAim(aim: Aim, tried: boolean, ground: AimGround): AimResult {
   };
 }
 
-function verdictOf(aim: Aim, { share, of, fairTail }: Share, ground: AimGround): AimResult['verdict'] {
+const reachesShare = (aim: Aim, { share }: Share): boolean =>
+  share !== null && share >= aim.shareToReach - ROUNDING;
+
+function verdictOf(aim: Aim, result: Share, ground: AimGround): AimResult['verdict'] {
+  const { of, fairTail } = result;
   if (of === 0 && !chartHas(aim, ground)) return 'not in this chart';
-  if (of < aim.leastEvents || share === null) return 'too short to tell';
+  if (of < aim.leastEvents || of === 0) return 'too short to tell';
   const lucky = aim.againstLuck && (fairTail === null || fairTail >= LUCK);
-  return share >= aim.shareToReach - ROUNDING && !lucky ? 'reached' : 'not yet';
+  return reachesShare(aim, result) && !lucky ? 'reached' : 'not yet';
 }
 
 /** Whether the chart holds a chord that the aim asks about. */
@@ -70,7 +74,9 @@ function evidence(aim: Aim, verdict: AimResult['verdict'], result: Share): strin
   const counted = `${countOf(result)} ${events}`;
   if (verdict === 'too short to tell') return `${counted}; it takes ${aim.leastEvents} to tell.`;
   const luck = aim.againstLuck ? `, ${luckClause(result)}` : '';
-  return `${counted}; the aim is ${percent(aim.shareToReach)}${luck}.`;
+  const only =
+    verdict === 'not yet' && reachesShare(aim, result) ? ': enough, but no more than luck may give' : '';
+  return `${counted}; the aim is ${percent(aim.shareToReach)}${luck}${only}.`;
 }
 
 /**

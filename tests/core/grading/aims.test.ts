@@ -98,6 +98,7 @@ describe('aims in a take', () => {
     );
     expect(result.result.share).toBe(1);
     expect(result.verdict).toBe('not yet');
+    expect(result.evidence).toContain('enough, but no more than luck may give');
   });
 
   it('b3 into 3: each b3 is an event, a bent 3 too', () => {
