@@ -1,11 +1,13 @@
 /** The one place where everything is put together. */
 import { mount } from 'svelte';
 import { AnalysisClient } from './analysis/client.ts';
+import { midiAllowed, openMidi } from './audio/midi-input.ts';
 import { audioPort } from './audio-port.ts';
 import { instrumentOf } from './core/music/instruments.ts';
 import type { AppState } from './state/context.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
+import { MidiDesk } from './state/midi-desk.svelte.ts';
 import { Session } from './state/session.svelte.ts';
 import { noRooms, roomFields, type RoomSettings } from './state/rooms.ts';
 import { settingsFields, usualSettings, type Settings } from './state/settings.ts';
@@ -69,8 +71,10 @@ async function assemble(): Promise<AppState> {
     today: () => new Date(),
   });
   await soundCheck.load();
+  const midi = new MidiDesk({ open: (events) => openMidi(events), allowed: midiAllowed });
   const session = new Session({
     setup,
+    midi,
     library,
     audio,
     analysis,
@@ -80,7 +84,7 @@ async function assemble(): Promise<AppState> {
     files,
     today: () => new Date(),
   });
-  return { setup, session, library, songbook, soundCheck };
+  return { setup, session, midi, library, songbook, soundCheck };
 }
 
 const target = document.getElementById('app');

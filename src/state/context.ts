@@ -1,6 +1,7 @@
 /** Hands the state down the tree of components: set once by the root, read by whoever needs it. */
 import { createContext } from 'svelte';
 import type { Library } from './library.svelte.ts';
+import type { MidiDesk } from './midi-desk.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
@@ -9,6 +10,7 @@ import type { SoundCheck } from './soundcheck.svelte.ts';
 export interface AppState {
   readonly setup: Setup;
   readonly session: Session;
+  readonly midi: MidiDesk;
   readonly library: Library;
   readonly soundCheck: SoundCheck;
   readonly songbook: Songbook;

@@ -36,6 +36,8 @@ export interface PlayingSettings {
   readonly playedSignal: boolean;
   readonly pedal: Pedal;
   readonly input: 'microphone' | 'midi';
+  /** A MIDI pedal runs the screen; else it is the instrument's own. */
+  readonly midiPedal: boolean;
 }
 
 export const MOST_CAPO = 12;
@@ -61,6 +63,7 @@ export const playingFields: {
   playedSignal: v.boolean(),
   pedal: v.picklist(pedals),
   input: v.picklist(['microphone', 'midi']),
+  midiPedal: v.boolean(),
 };
 
 /**
@@ -82,4 +85,5 @@ export const usualPlaying: PlayingSettings = {
   playedSignal: false,
   pedal: 'space',
   input: 'microphone',
+  midiPedal: false,
 };

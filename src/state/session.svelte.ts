@@ -2,6 +2,7 @@
 import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { readReport, type Landing, type Report } from '../core/report/schema.ts';
+import { newTake, type AnyTake } from './any-take.ts';
 import { reportFile, soundFile, type ExportFile } from './export-files.ts';
 import { takeFromDemo, takeFromFile, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
@@ -9,21 +10,19 @@ import type { Live } from './live.ts';
 import { LiveState } from './live-state.svelte.ts';
 import { accompanimentOf, reviewOf, type Phase, type Review } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
-import type { AnalysisPort, AudioPort, FilesPort, FramesPort, RoomsPort, TakesPort } from './ports.ts';
+import type { MidiDesk } from './midi-desk.svelte.ts';
+import type { FilesPort, FramesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
-import { TakeInHand } from './take-in-hand.ts';
+import type { TakePorts } from './take-in-hand.ts';
 import { orderOf, type TakeId } from './take.ts';
 
 export type { Live, LiveNote } from './live.ts';
 export type { Phase, Review } from './phase.ts';
 
-export interface SessionPorts {
+export interface SessionPorts extends TakePorts {
   readonly setup: Setup;
+  readonly midi: MidiDesk;
   readonly library: Library;
-  readonly audio: AudioPort;
-  readonly analysis: AnalysisPort;
-  readonly takes: TakesPort;
-  readonly rooms: RoomsPort;
   readonly frames: FramesPort;
   readonly files: FilesPort;
   readonly today: () => Date;
@@ -39,7 +38,7 @@ export class Session {
   readonly #live = new LiveState();
   #timeline = $state.raw<Timeline | null>(null);
   #playback = $state.raw<Playback | null>(null);
-  #take: TakeInHand | null = null;
+  #take: AnyTake | null = null;
   #stopFrames: (() => void) | null = null;
   #endedByItself = $state.raw(false);
   /** Counts what was begun: an answer that comes after something else began is dropped. */
@@ -91,7 +90,7 @@ export class Session {
     const timeline = setup.timeline;
     if (!timeline.ok) return this.#trouble(timeline.sentence, 'back');
     this.#timeline = timeline.value;
-    const take = new TakeInHand(this.#ports, setup.planTake(timeline.value, today()), {
+    const take = newTake(this.#ports, setup.planTake(timeline.value, today()), {
       opening: (what) => this.#while(turn, () => (this.#phase = { kind: 'opening', what })),
       notice: (sentence) => this.#while(turn, () => this.#notice(sentence)),
       lost: (sentence) => this.#while(turn, () => void this.#lost(sentence)),
@@ -226,7 +225,7 @@ export class Session {
     this.#phase = { kind: 'trouble', sentence, wayOn };
   }
 
-  #draw(take: TakeInHand, timeline: Timeline): void {
+  #draw(take: AnyTake, timeline: Timeline): void {
     const beat = take.beat;
     if (beat === null) return;
     if (this.#phase.kind === 'counting-in' && beat >= 0) this.#phase = { kind: 'playing' };

@@ -45,7 +45,7 @@ export interface TakeEvents {
   heard(heard: Heard): void;
 }
 
-interface TakePorts {
+export interface TakePorts {
   readonly audio: AudioPort;
   readonly analysis: AnalysisPort;
   readonly takes: TakesPort;

@@ -4,9 +4,11 @@
  */
 import { AnalysisClient } from '../../src/analysis/client.ts';
 import { bandClock } from '../../src/audio/clock.ts';
+import type { MidiEvents } from '../../src/audio/midi-input.ts';
 import { bad, good, type Outcome } from '../../src/core/outcome.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { Library } from '../../src/state/library.svelte.ts';
+import { MidiDesk } from '../../src/state/midi-desk.svelte.ts';
 import type { AudioPort, InputEvents, OpenPlayer, SettingsPort } from '../../src/state/ports.ts';
 import { Session } from '../../src/state/session.svelte.ts';
 import { usualSettings, type Settings } from '../../src/state/settings.ts';
@@ -69,6 +71,7 @@ export async function world(
     room?: number;
     roundTripSeconds?: number;
     microphone?: () => Promise<Outcome<void>>;
+    midiRefused?: boolean;
   } = {},
 ) {
   const db = await freshDatabase();
@@ -79,6 +82,7 @@ export async function world(
   const saved: { blob: Blob; fileName: string }[] = [];
   const workers: InProcessWorker[] = [];
   let events: InputEvents | null = null;
+  let midiEvents: MidiEvents | null = null;
   let played: { sounds: readonly Float32Array[]; startFrames: readonly number[] } | null = null;
   let frame = CLOCK_START_SECONDS * RATE;
   const now = () => frame / RATE;
@@ -160,8 +164,18 @@ export async function world(
     today: () => new Date('2026-03-01T10:00:00Z'),
   });
   await soundCheck.load();
+  const midi = new MidiDesk({
+    open: (events) => {
+      midiEvents = events;
+      if (options.midiRefused) return Promise.resolve(bad('The browser was not allowed to use MIDI.'));
+      events.onInputs(['a keyboard']);
+      return Promise.resolve(good({ dispose: () => undefined }));
+    },
+    allowed: () => Promise.resolve(false),
+  });
   const session = new Session({
     setup,
+    midi,
     library,
     audio,
     analysis,
@@ -183,6 +197,9 @@ export async function world(
   return {
     setup,
     session,
+    midi,
+    /** A message of the MIDI keyboard, as it arrives. */
+    send: (...message: number[]) => midiEvents?.onMessage(new Uint8Array(message), 0),
     soundCheck,
     /** What was last asked to be played, and from which frames on. */
     played: () => played,
