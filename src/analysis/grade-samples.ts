@@ -6,7 +6,7 @@ import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
-import { timelineOf, type GradeOrder } from './order.ts';
+import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
 
 /** So much is heard between two words of progress: 10 ms of work or less. */
 const BLOCK_SECONDS = 1;
@@ -45,6 +45,7 @@ export function gradeHeard(
     grade(notes, timeline.value, {
       source: { kind: order.source, durationSeconds: samples / sampleRate, sampleRate, ...taken },
       referenceHz: order.reference,
+      ...choiceOf(order),
     }),
   );
 }

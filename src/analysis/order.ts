@@ -3,6 +3,9 @@ import { timelineFromTempo } from '../core/chart/build-timeline.ts';
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
+import { AIM_LADDER } from '../core/grading/aims.ts';
+import type { GradeSettings } from '../core/grading/settings.ts';
+import { instrumentOf, withCapo } from '../core/music/instruments.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 
 export interface GradeOrder {
@@ -16,6 +19,25 @@ export interface GradeOrder {
   /** A4 in Hz, or estimated from the notes. */
   readonly reference: number | 'auto';
   readonly source: 'microphone' | 'audio';
+  /** Id of the instrument, for the places in the advice, and the fret of its capo. */
+  readonly instrument?: string;
+  readonly capo?: number;
+  /** Id of the rung of the ladder that the take tries for. */
+  readonly aim?: string;
+}
+
+/** What the grading knows of the player's choice; an instrument or an aim that is no longer there is left out. */
+export function choiceOf({
+  instrument,
+  capo = 0,
+  aim,
+}: GradeOrder): Pick<GradeSettings, 'instrument' | 'aims'> {
+  const played = instrument === undefined ? null : instrumentOf(instrument);
+  const capoFits = played?.neck && Number.isInteger(capo) && capo >= 0 && capo < played.neck.frets;
+  return {
+    ...(played && { instrument: capoFits ? withCapo(played, capo) : played }),
+    aims: AIM_LADDER.filter(({ id }) => id === aim),
+  };
 }
 
 /** The chart laid on time as the order has it: the same in the worker and on the page. */

@@ -33,6 +33,7 @@ export function takeFromDemo({ audio, ...written }: DemoTake, now: Date): Finish
     source: 'demo',
     sampleRate: audio.sampleRate,
     reference: STANDARD_A4_HZ,
+    instrument: 'guitar',
   };
   return { id: null, details, audio };
 }

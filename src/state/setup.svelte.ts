@@ -165,7 +165,8 @@ export class Setup {
 
   /** All that a take needs of the setup as it stands now. */
   planTake(timeline: Timeline, now: Date): TakePlan {
-    const { bpm, feel, countInBars, levels, roundTripSeconds, reference } = this.#settings;
+    const { bpm, feel, countInBars, levels, roundTripSeconds, reference, instrument, capo, aim } =
+      this.#settings;
     const startedAt = now.toISOString();
     return {
       timeline,
@@ -182,6 +183,9 @@ export class Setup {
         feel,
         swing: this.swing,
         reference,
+        instrument,
+        capo,
+        aim,
       },
     };
   }

@@ -20,6 +20,9 @@ export const orderOf = (details: TakeDetails): GradeOrder => ({
   firstBeatSeconds: details.firstBeatSeconds ?? 0,
   reference: details.reference,
   source: details.source === 'microphone' ? 'microphone' : 'audio',
+  ...(details.instrument !== undefined && { instrument: details.instrument }),
+  ...(details.capo !== undefined && { capo: details.capo }),
+  ...(details.aim !== undefined && { aim: details.aim }),
 });
 
 /** How the band plays along with a take: the same notes as when it was played, and no count-in. */

@@ -24,6 +24,10 @@ export const TakeDetailsSchema = v.object({
   sampleRate: v.pipe(v.number(), v.integer(), v.minValue(1)),
   /** Where the first downbeat lies, from the first sample, round trip included; null until it is known. */
   firstBeatSeconds: v.nullable(seconds),
+  /** Ids of what was played and tried for; takes of before they were kept have neither. */
+  instrument: v.exactOptional(text),
+  capo: v.exactOptional(v.number()),
+  aim: v.exactOptional(text),
 });
 export type TakeDetails = Readonly<v.InferOutput<typeof TakeDetailsSchema>>;
 
