@@ -1,13 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { licences } from './licences.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 export default defineConfig({
   root: here('./src'),
   base: './',
-  plugins: [svelte({ configFile: here('./svelte.config.js') })],
+  plugins: [svelte({ configFile: here('./svelte.config.js') }), licences()],
   build: { outDir: here('./dist/app'), emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
   worker: { format: 'es' },
   preview: { port: 4173, strictPort: false },

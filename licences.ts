@@ -1,0 +1,47 @@
+/** The licences of all that ships, as one text beside the built site and the command line. */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Plugin } from 'vite';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const read = (path: string) => readFileSync(here(path), 'utf8').trim();
+
+const { dependencies } = JSON.parse(read('./package.json')) as { dependencies: Record<string, string> };
+
+/** What ends up in the build: the dependencies, what they bring, and what the compiler and the page add. */
+export const SHIPPED: readonly string[] = [
+  ...Object.keys(dependencies),
+  'fft.js',
+  'svelte',
+  '@fontsource-variable/atkinson-hyperlegible-next',
+  '@fontsource-variable/besley',
+];
+
+/** @throws Error for a package that tells no licence text: it may not ship then */
+function licenceOf(name: string): string {
+  const folder = `./node_modules/${name}`;
+  const file = readdirSync(here(folder)).find((entry) => /^licen[cs]e/i.test(entry));
+  if (file !== undefined) return read(`${folder}/${file}`);
+  const readme = existsSync(here(`${folder}/README.md`)) ? read(`${folder}/README.md`) : '';
+  const heading = /^#+ licen[cs]e$/im.exec(readme);
+  if (heading === null) throw new Error(`${name} has no licence text: find it, or leave ${name} out.`);
+  return readme.slice(heading.index);
+}
+
+/** NOTICE and our own licence first, then every part's. */
+export function licencesText(): string {
+  const parts = [
+    ['Landfall', `${read('./LICENSE')}\n\n${read('./NOTICE')}`],
+    ['The sounds', read('./src/audio/kit/LICENSE-kit.txt')],
+    ...SHIPPED.map((name) => [name, licenceOf(name)] as const),
+  ] as const;
+  return parts.map(([name, text]) => `${'='.repeat(72)}\n${name}\n${'='.repeat(72)}\n\n${text}\n`).join('\n');
+}
+
+/** Puts licences.txt into the build. */
+export const licences = (): Plugin => ({
+  name: 'licences',
+  generateBundle() {
+    this.emitFile({ type: 'asset', fileName: 'licences.txt', source: licencesText() });
+  },
+});
