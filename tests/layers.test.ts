@@ -30,6 +30,8 @@ const CORE_LIBRARIES = [
   '@valibot/to-json-schema',
   'midi-file',
   'spessasynth_core',
+  '@rgrove/parse-xml',
+  'fflate',
   'stb-vorbis',
   'minimp3-wasm/dist/decoder.opt.wasm?url&inline',
 ];

@@ -52,7 +52,7 @@ export interface BandOrder {
   readonly choruses: number | null;
   readonly seed: number | null;
   /** The file to write, told by its ending. */
-  readonly out: { readonly file: string; readonly kind: 'wav' | 'midi' };
+  readonly out: { readonly file: string; readonly kind: 'wav' | 'midi' | 'musicxml' };
 }
 
 export type Order =
@@ -190,6 +190,12 @@ function gradeOrder(given: Given): GradeOrder {
 const BAND_ONLY = ['feel', 'choruses', 'seed', 'out'] as const;
 const BAND_OPTIONS: readonly OptionName[] = ['chart', 'tempo', 'meter', 'key', 'swing', ...BAND_ONLY];
 
+const OUT_KINDS = [
+  { ending: /\.wav$/i, kind: 'wav' },
+  { ending: /\.midi?$/i, kind: 'midi' },
+  { ending: /\.(?:musicxml|xml)$/i, kind: 'musicxml' },
+] as const;
+
 function bandOrder(given: Given): BandOrder {
   const idle = (Object.keys(OPTIONS) as OptionName[]).find(
     (name) => given.has(name) && !BAND_OPTIONS.includes(name),
@@ -199,11 +205,9 @@ function bandOrder(given: Given): BandOrder {
     refuse(`landfall band takes no file: what is "${given.words[1]}"? Put a chart in quotes.`);
   const chart = given.value('chart') ?? refuse('Say what the band plays: --chart.');
   const file = given.value('out') ?? refuse('Say where to write: --out band.wav or --out band.mid.');
-  const kind = /\.wav$/i.test(file)
-    ? 'wav'
-    : /\.midi?$/i.test(file)
-      ? 'midi'
-      : refuse(`--out must end in .wav or .mid, not "${file}".`);
+  const kind =
+    OUT_KINDS.find(({ ending }) => ending.test(file))?.kind ??
+    refuse(`--out must end in .wav, .mid or .musicxml, not "${file}".`);
   return {
     command: 'band',
     chart,

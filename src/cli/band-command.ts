@@ -7,9 +7,10 @@ import { bandForm, chorusBeats, pickupBeats, type BandForm } from '../core/band/
 import type { BandSettings, FeelName } from '../core/band/settings.ts';
 import { writeBandMidi } from '../core/band/write-midi.ts';
 import { timelineFromTempo } from '../core/chart/build-timeline.ts';
-import type { Chart } from '../core/chart/chart.ts';
+import { writtenBars, type Chart } from '../core/chart/chart.ts';
 import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { toPcm16 } from '../core/files/pcm16.ts';
+import { writeMusicXml } from '../core/files/write-musicxml.ts';
 import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/write-wav.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import { renderPerformance } from '../core/sound/render-performance.ts';
@@ -37,7 +38,8 @@ export interface WrittenBand {
 export async function writeBand(order: BandOrder, kitFolder: string): Promise<Answer<WrittenBand>> {
   const read = readChartGiven(order.chart, order.meter);
   if (!read.ok) return read;
-  const chart = order.key ? transposeChart(read.value, order.key) : read.value;
+  const chart = order.key ? transposeChart(read.value.chart, order.key) : read.value.chart;
+  if (order.out.kind === 'musicxml') return writeScore(order.out.file, chart, order.bpm, read.value.warnings);
   const bpm = order.bpm ?? chart.bpm;
   if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
   if (!(bpm >= BAND_TEMPO.lowest && bpm <= BAND_TEMPO.highest))
@@ -61,8 +63,25 @@ export async function writeBand(order: BandOrder, kitFolder: string): Promise<An
   const times = choruses === 1 ? 'one chorus' : `${choruses} choruses`;
   return good({
     line: `${file}: ${times} of ${form.bars} bars, ${settings.feel}, ${bpm} bpm, seed ${settings.seed}.`,
-    warnings: feelWarnings(chart, order.feel),
+    warnings: [...read.value.warnings, ...feelWarnings(chart, order.feel)],
   });
+}
+
+/** The chart itself, for a notation program. */
+async function writeScore(
+  file: string,
+  chart: Chart,
+  bpm: number | null,
+  warnings: readonly string[],
+): Promise<Outcome<WrittenBand>> {
+  const written = await toDisk(file, () => {
+    writeFileSync(file, writeMusicXml({ ...chart, bpm: bpm ?? chart.bpm }));
+    return good(undefined);
+  });
+  const bars = writtenBars(chart).length;
+  return written.ok
+    ? good({ line: `${file}: ${bars} ${bars === 1 ? 'bar' : 'bars'} of chords.`, warnings })
+    : written;
 }
 
 /** Words for a feel that say nothing to this band. */

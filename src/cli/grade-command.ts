@@ -62,8 +62,8 @@ async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<Ta
 
 /** Grades as ordered. The chords are read before the sound, so that a slip there costs no waiting. */
 export async function gradeFile(order: GradeOrder, progress: Progress): Promise<Answer<Graded>> {
-  const timeline = readTimeline(order);
-  if (!timeline.ok) return timeline;
+  const chords = readTimeline(order);
+  if (!chords.ok) return chords;
   const aims: Aim[] = [];
   for (const name of order.aims) {
     const aim = aimOf(name);
@@ -80,6 +80,8 @@ export async function gradeFile(order: GradeOrder, progress: Progress): Promise<
     ...(order.instrument === null ? {} : { instrument: order.instrument }),
     aims,
   };
-  const page = pageOf(grade(take.value.notes, timeline.value, settings), order);
-  return page.ok ? good({ page: page.value, warnings: take.value.warnings }) : page;
+  const page = pageOf(grade(take.value.notes, chords.value.timeline, settings), order);
+  return page.ok
+    ? good({ page: page.value, warnings: [...chords.value.warnings, ...take.value.warnings] })
+    : page;
 }

@@ -1,21 +1,22 @@
 /** The chords under the line: a chart at a tempo, or a list of beats. */
 import { readFileSync } from 'node:fs';
 import { timelineFromBeats, timelineFromTempo } from '../core/chart/build-timeline.ts';
-import type { Chart, Meter } from '../core/chart/chart.ts';
+import type { Meter } from '../core/chart/chart.ts';
 import { readChartArgument } from '../core/chart/forms.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { readBeatsCsv } from '../core/files/beats-csv.ts';
+import { readChartFile } from '../core/files/read-chart-file.ts';
+import type { ReadChartFile } from '../core/files/read-musicxml.ts';
 import { decodeText } from '../core/files/text.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import type { GradeOrder } from './args.ts';
 import { wrongUsage, type Answer } from './answer.ts';
 import { diskSentence } from './file-source.ts';
 
-/** Text of a file; null where there is no file of that name. */
-export function textOfFile(path: string): Outcome<string | null> {
-  let bytes: Uint8Array;
+/** Bytes of a file; null where there is no file of that name. */
+function bytesOfFile(path: string): Outcome<Uint8Array | null> {
   try {
-    bytes = readFileSync(path);
+    return good(readFileSync(path));
   } catch (error) {
     const sentence = diskSentence(path, error);
     if (sentence === null) throw error;
@@ -23,7 +24,13 @@ export function textOfFile(path: string): Outcome<string | null> {
     const absent = ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'EINVAL'];
     return absent.includes((error as NodeJS.ErrnoException).code ?? '') ? good(null) : bad(sentence);
   }
-  const text = decodeText(bytes);
+}
+
+/** Text of a file; null where there is no file of that name. */
+export function textOfFile(path: string): Outcome<string | null> {
+  const bytes = bytesOfFile(path);
+  if (!bytes.ok || bytes.value === null) return bytes.ok ? good(null) : bytes;
+  const text = decodeText(bytes.value);
   return text === null ? bad(`${path} is not text; save it as UTF-8 text and try again.`) : good(text);
 }
 
@@ -34,35 +41,42 @@ const lowerFirst = (sentence: string) => sentence.charAt(0).toLowerCase() + sent
 
 type Chosen<Kind> = Extract<GradeOrder['under'], { readonly kind: Kind }>;
 
-/** A chart as the player gave it: its text, a form, or the name of a file. */
-export function readChartGiven(given: string, meter: Meter | null): Outcome<Chart> {
-  const file = looksLikeChart(given) ? good(null) : textOfFile(given);
+/** A chart as the player gave it: its text, a form, or the name of a file (text, MusicXML, MIDI with chord markers). */
+export function readChartGiven(given: string, meter: Meter | null): Outcome<ReadChartFile> {
+  const defaults = meter ? { meter: meter.written } : {};
+  const file = looksLikeChart(given) ? good(null) : bytesOfFile(given);
   if (!file.ok) return file;
-  const chart = readChartArgument(file.value ?? given, meter ? { meter: meter.written } : {});
-  if (chart.ok || (file.value === null && looksLikeChart(given))) return chart;
+  if (file.value !== null) return readChartFile(file.value, given, defaults);
+  const chart = readChartArgument(given, defaults);
+  if (chart.ok) return good({ chart: chart.value, warnings: [] });
+  if (looksLikeChart(given)) return chart;
   return bad(
-    file.value !== null
-      ? `${given} can't be read as a chart: ${chart.sentence}`
-      : `"${given}" is neither a file nor a chart; write bars like "| G7 | C7 |", ` +
-          'or name a form like "form:minor blues in A" (landfall forms lists them).',
+    `"${given}" is neither a file nor a chart; write bars like "| G7 | C7 |", ` +
+      'or name a form like "form:minor blues in A" (landfall forms lists them).',
   );
 }
 
-function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<Timeline> {
-  const chart = readChartGiven(under.chart, order.meter);
-  if (!chart.ok) return chart;
-  const bpm = under.bpm ?? chart.value.bpm;
+/** The chords on time, and what was left out of the file they came from. */
+export interface ReadTimeline {
+  readonly timeline: Timeline;
+  readonly warnings: readonly string[];
+}
+
+function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<ReadTimeline> {
+  const read = readChartGiven(under.chart, order.meter);
+  if (!read.ok) return read;
+  const { chart, warnings } = read.value;
+  const bpm = under.bpm ?? chart.bpm;
   if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
-  return good(
-    timelineFromTempo(order.key ? { ...chart.value, key: order.key } : chart.value, {
-      bpm,
-      firstBeatSeconds: under.firstBeatSeconds,
-      ...(order.swing === null ? {} : { swing: order.swing }),
-    }),
-  );
+  const timeline = timelineFromTempo(order.key ? { ...chart, key: order.key } : chart, {
+    bpm,
+    firstBeatSeconds: under.firstBeatSeconds,
+    ...(order.swing === null ? {} : { swing: order.swing }),
+  });
+  return good({ timeline, warnings });
 }
 
-function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<Timeline> {
+function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<ReadTimeline> {
   const text = textOfFile(under.file);
   if (!text.ok) return text;
   if (text.value === null) return bad(`${under.file} can't be read: there is no such file.`);
@@ -73,9 +87,11 @@ function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<Timeline>
     ...(order.key ? { key: order.key } : {}),
     ...(order.swing === null ? {} : { swing: order.swing }),
   });
-  return timeline.ok ? timeline : bad(`${under.file}: ${lowerFirst(timeline.sentence)}`);
+  return timeline.ok
+    ? good({ timeline: timeline.value, warnings: [] })
+    : bad(`${under.file}: ${lowerFirst(timeline.sentence)}`);
 }
 
 /** Lays the chords on time as the order says. */
-export const readTimeline = (order: GradeOrder): Answer<Timeline> =>
+export const readTimeline = (order: GradeOrder): Answer<ReadTimeline> =>
   order.under.kind === 'chart' ? fromChart(order, order.under) : fromBeats(order, order.under);

@@ -50,7 +50,7 @@ export const HELP = [
   section('The chords under it', [
     [
       '--chart TEXT|FILE',
-      'The chart: bar lines and chords, "| G7 | C7 | G7 | D7 |", in so many words or as a text file; ' +
+      'The chart: bar lines and chords, "| G7 | C7 | G7 | D7 |", in so many words or as a file (text, MusicXML, MIDI with chord markers); ' +
         '"form:NAME in KEY" for a built-in form. It goes round until the input ends.',
     ],
     ['--tempo BPM', `Beats a minute, ${range(RANGES.tempo)}; the chart's own if it has one.`],
@@ -94,7 +94,10 @@ export const HELP = [
     ['--explain BAR', 'The reasons behind each landing and note of that bar.'],
   ]),
   section('The band as a file', [
-    ['--out FILE', 'landfall band: where to write, a recording (.wav) or a MIDI file (.mid).'],
+    [
+      '--out FILE',
+      'landfall band: where to write: a recording (.wav), a MIDI file (.mid), or the chart as a score (.musicxml).',
+    ],
     ['--feel NAME', `${feelNames.join(', ')}; the chart's own unless given, else shuffle.`],
     ['--swing SHARE', "As above; the feel's own at this tempo unless given."],
     [

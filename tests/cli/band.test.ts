@@ -139,7 +139,7 @@ describe('landfall band', () => {
     expect(answer.stdout).toContain('2 choruses of 2 bars, swing, 132 bpm, seed 1');
     const first = parseMidi(readFileSync(out('band.mid'))).tracks[0]!;
     const chords = first.flatMap((event) => (event.type === 'marker' ? [event.text] : []));
-    expect(chords).toEqual(['Eb6', 'Cm7', 'Fm7', 'Bb7', 'Eb6', 'Cm7', 'Fm7', 'Bb7']);
+    expect(chords).toEqual(['Eb6', 'Cm7', 'Fm7', 'Bb7', 'Eb6', 'Cm7', 'Fm7', 'Bb7', 'end']);
     landfall('band', ...args, '--out', out('again.mid'));
     expect(readFileSync(out('again.mid'))).toEqual(readFileSync(out('band.mid')));
     landfall('band', ...args, '--seed', '2', '--out', out('other.mid'));
@@ -154,12 +154,37 @@ describe('landfall band', () => {
     expect(answer.stderr).toMatch(/no feel “stately”/);
   });
 
+  it('hands a chart on as a score, and takes scores and MIDI files as charts', () => {
+    const score = out('sheet.musicxml');
+    const given = landfall('band', '--chart', 'form:jazz blues in Bb', '--tempo', '140', '--out', score);
+    expect(given).toMatchObject({ status: 0, stdout: `${score}: 12 bars of chords.\n` });
+    const markers = (name: string, ...args: string[]) => {
+      expect(landfall('band', ...args, '--choruses', '1', '--out', out(name)).status).toBe(0);
+      return parseMidi(readFileSync(out(name))).tracks[0]!.flatMap((event) =>
+        event.type === 'marker' ? [event.text] : [],
+      );
+    };
+    const fromForm = markers('form.mid', '--chart', 'form:jazz blues in Bb', '--tempo', '140');
+    expect(fromForm).toContain('Edim7');
+    // The score carries its tempo.
+    expect(markers('score.mid', '--chart', score)).toEqual(fromForm);
+    expect(markers('midi.mid', '--chart', out('form.mid'))).toEqual(fromForm);
+    const line = files.file('line.csv', 'onset,duration,pitch\n0,0.4,62\n1.714,0.4,67\n');
+    const graded = landfall('grade', line, '--chart', score, '--json');
+    expect((JSON.parse(graded.stdout) as { timeline: { bpm: number; bars: number } }).timeline).toMatchObject(
+      {
+        bpm: 140,
+        bars: 12,
+      },
+    );
+  });
+
   it('refuses with one sentence', () => {
     const chart = ['--chart', '| C7 |', '--tempo', '120'];
     const cases: readonly (readonly [readonly string[], number, RegExp])[] = [
       [['band', '--out', 'x.mid'], 2, /--chart/],
       [['band', ...chart], 2, /--out band\.wav/],
-      [['band', ...chart, '--out', 'x.ogg'], 2, /\.wav or \.mid/],
+      [['band', ...chart, '--out', 'x.ogg'], 2, /\.wav, \.mid or \.musicxml/],
       [['band', ...chart, '--out', 'x.mid', '--feel', 'polka'], 2, /one of shuffle/],
       [['band', ...chart, '--out', 'x.mid', '--choruses', '0'], 2, /1 to 99/],
       [['band', ...chart, '--out', 'x.mid', '--choruses', '1.5'], 2, /whole number/],

@@ -61,7 +61,7 @@ describe('band MIDI', () => {
     expect(first.find((event) => event.type === 'setTempo')?.microsecondsPerBeat).toBe(666_667);
     expect(first.find((event) => event.type === 'timeSignature')?.numerator).toBe(4);
     const chords = first.flatMap((event) => (event.type === 'marker' ? [event.text] : []));
-    expect(chords).toEqual(['Dm7', 'G7', 'Cmaj7', 'N.C.', 'Dm7', 'G7', 'Cmaj7', 'N.C.']);
+    expect(chords).toEqual(['Dm7', 'G7', 'Cmaj7', 'N.C.', 'Dm7', 'G7', 'Cmaj7', 'N.C.', 'end']);
   });
 
   it('releases what it strikes', () => {

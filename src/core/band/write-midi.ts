@@ -1,5 +1,6 @@
 /** A performance as a standard MIDI file (format 1): a track a part, chord symbols as markers. */
 import { writeMidi, type MidiEvent } from 'midi-file';
+import { fifthsOf } from '../music/keys.ts';
 import type { ChordSpan } from '../chart/timeline.ts';
 import type { Arrangement, BandPart } from './events.ts';
 import { feels } from './feels/table.ts';
@@ -41,6 +42,9 @@ export function writeBandMidi(arrangement: Arrangement, form: BandForm, settings
   return Uint8Array.from(writeMidi({ header, tracks: tracks.map(finished) }));
 }
 
+/** The marker behind the last chorus: what comes after it is an ending. */
+export const formEnd = 'end';
+
 /** Beat → tick. */
 type Place = (beat: number) => number;
 
@@ -77,8 +81,15 @@ function conductor(
       metronome: clocksPerQuarter * quartersPerBeat(form),
       thirtyseconds: 8,
     }),
+    meta({
+      deltaTime: 0,
+      type: 'keySignature',
+      key: fifthsOf(form.key.tonic, form.key.mode),
+      scale: form.key.mode === 'major' ? 0 : 1,
+    }),
     ...form.pickup.map((span) => marker(span)),
     ...markers.flat(),
+    meta({ deltaTime: 0, type: 'marker', text: formEnd }, place(choruses * chorusBeats(form))),
   ];
 }
 

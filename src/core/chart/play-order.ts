@@ -54,20 +54,24 @@ function endingsOf(bars: readonly PlayedBar[], start: number, close: number): re
   const endings: Ending[] = [];
   const first = bars.findIndex(({ bar }, index) => index >= start && bar.endings.length > 0);
   if (first < 0 || first > close) return endings;
+  const written = bars.map(({ bar }) => bar);
   let from = first;
   for (;;) {
     const passes = bars[from]?.bar.endings ?? [];
     if (passes.length === 0 || (from > first && bars[from]?.bar.repeatStart)) return endings;
-    const to = endOfEnding(bars, from);
+    const to = endOfEnding(written, from);
     endings.push({ passes, from, to });
     from = to;
   }
 }
 
-/** Behind its repeat sign, or where the next ending starts; a last ending without a sign flows on after one bar. */
-function endOfEnding(bars: readonly PlayedBar[], from: number): number {
+/**
+ * The bar behind an ending that starts at bar `from`: behind its repeat sign, or where the next ending starts; a last
+ * ending without a sign flows on after one bar.
+ */
+export function endOfEnding(bars: readonly ChartBar[], from: number): number {
   for (let at = from; at < bars.length; at++) {
-    const bar = bars[at]?.bar;
+    const bar = bars[at];
     if (!bar || (at > from && bar.repeatStart)) break;
     if (at > from && bar.endings.length > 0) return at;
     if (bar.repeatTimes > 0) return at + 1;

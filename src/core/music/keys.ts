@@ -64,3 +64,20 @@ export function keyOn(tonicPitchClass: number, mode: Key['mode'], tonic?: string
 
 /** "Bb" or "F# minor": what {@link parseKey} reads back. */
 export const writeKey = (key: Key): string => (key.mode === 'major' ? key.tonic : `${key.tonic} minor`);
+
+/** The tonic is a fifth up for each sharp; a minor key lies three fifths on. */
+export function keyOfSignature(fifths: number, mode: Key['mode']): Key {
+  const tonic = (((fifths * 7 + (mode === 'minor' ? 9 : 0)) % 12) + 12) % 12;
+  const names = 'FCGDAEB';
+  const place = fifths + (mode === 'minor' ? 4 : 1);
+  const letter = names.charAt(((place % 7) + 7) % 7);
+  const sharps = Math.floor(place / 7);
+  const spelled = letter + (sharps < 0 ? 'b' : '#').repeat(Math.abs(sharps));
+  return keyOn(tonic, mode, spelled);
+}
+
+/** Sharps of the signature, flats below nought. */
+export function fifthsOf(tonic: string, mode: 'major' | 'minor'): number {
+  const sharps = [...tonic.slice(1)].reduce((sum, sign) => sum + (sign === '#' ? 1 : -1), 0);
+  return 'FCGDAEB'.indexOf(tonic.charAt(0)) - 1 + 7 * sharps - (mode === 'minor' ? 3 : 0);
+}

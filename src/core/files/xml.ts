@@ -1,0 +1,40 @@
+/** XML as far as MusicXML needs it, over a parser that reads well-formed XML 1.0 and opens no entities or files. */
+import { parseXml, XmlElement } from '@rgrove/parse-xml';
+
+/** The root element of a document, or null when it is not well formed. */
+export function readXml(text: string): XmlElement | null {
+  try {
+    return parseXml(text).root;
+  } catch {
+    return null;
+  }
+}
+
+/** The elements right inside, of this name or of any. */
+export const childrenOf = (parent: XmlElement, name?: string): readonly XmlElement[] =>
+  parent.children.filter(
+    (child): child is XmlElement =>
+      child instanceof XmlElement && (name === undefined || child.name === name),
+  );
+
+/** The first element down a path of names, or null. */
+export function firstOf(parent: XmlElement, ...path: readonly string[]): XmlElement | null {
+  let at: XmlElement | null = parent;
+  for (const name of path) at = at && (childrenOf(at, name)[0] ?? null);
+  return at;
+}
+
+/** The trimmed text of the first element down a path, or null where there is none. */
+export const textOf = (parent: XmlElement, ...path: readonly string[]): string | null =>
+  firstOf(parent, ...path)?.text.trim() ?? null;
+
+/** A number from a text, or null. */
+export function numberOf(text: string | null | undefined): number | null {
+  const value = text === null || text === undefined || text.trim() === '' ? NaN : Number(text);
+  return Number.isFinite(value) ? value : null;
+}
+
+const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+
+/** Text that may stand in an element or in an attribute between double quotes. */
+export const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => ENTITIES[sign] ?? sign);
