@@ -2,9 +2,10 @@
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { DeviceChoice } from '../audio/devices.ts';
 import type { HeardNote } from '../core/notes/note.ts';
+import { fromPcm16 } from '../core/files/pcm16.ts';
 import { bad, type Outcome } from '../core/outcome.ts';
 import { InputLevel, type LevelReading } from '../core/room/input-level.ts';
-import { checkSweeps, judgeSweeps, SWEEP_GAP_SECONDS } from '../core/room/sound-check.ts';
+import { checkSweeps, judgeSweeps, SWEEP_GAP_SECONDS, type RoomMeasured } from '../core/room/sound-check.ts';
 import type { AnalysisPort, AudioPort, LiveListener, RoomsPort, SettingsPort } from './ports.ts';
 import { Recording } from './recording.ts';
 import {
@@ -46,6 +47,8 @@ export class SoundCheck implements RoomsPort {
   #sweeping: { readonly recording: Recording; readonly done: () => void; readonly lastFrame: number } | null =
     null;
   #unplug: (() => void) | null = null;
+  /** What was said of a microphone that sends nothing; taken back when it does. */
+  #silence: string | null = null;
   /** Counts openings: what an older one still sends is dropped. */
   #turn = 0;
   readonly #tuning = $derived.by(() => readTuning(this.#ports.openStrings(), this.#notes));
@@ -136,11 +139,10 @@ export class SoundCheck implements RoomsPort {
   /** Plays the sweeps and keeps what they say. */
   async sweep(): Promise<void> {
     const { audio, today } = this.#ports;
-    const [microphone, pair, turn] = [this.#microphone, this.#pair, this.#turn];
-    if (this.#step !== 'listening' || microphone === null || pair === null) return;
+    const [pair, turn, sampleRate] = [this.#pair, this.#turn, this.#microphone?.sampleRate];
+    if (this.#step !== 'listening' || sampleRate === undefined || pair === null) return;
     this.#step = 'sweeping';
     this.#problem = null;
-    const { sampleRate } = microphone;
     const sweeps = checkSweeps(sampleRate);
     const playing = audio.playSounds(sweeps, SWEEP_GAP_SECONDS);
     const tail = Math.round(SWEEP_GAP_SECONDS * sampleRate);
@@ -150,11 +152,8 @@ export class SoundCheck implements RoomsPort {
     this.#sweeping = null;
     if (turn !== this.#turn) return playing.stop();
     this.#step = 'listening';
-    const room = this.#judge(recording, playing.startFrames, sweeps, tail);
-    if (!room.ok) {
-      this.#problem = room.sentence;
-      return;
-    }
+    const room = judgeRecording(recording, playing.startFrames, sweeps, tail);
+    if (!room.ok) return this.#tell(turn, room.sentence);
     this.#change({ rooms: withRoom(this.#settings.rooms, roomOf(room.value, pair, today())) });
   }
 
@@ -185,7 +184,10 @@ export class SoundCheck implements RoomsPort {
       {
         onHop: (hop) => this.#hear(turn, hop),
         onLost: (sentence) => this.#lost(turn, sentence),
-        onSilent: (sentence) => this.#tell(turn, sentence),
+        onSilent: (sentence) => {
+          this.#tell(turn, sentence);
+          this.#silence = sentence;
+        },
       },
       this.inputId,
     );
@@ -232,26 +234,11 @@ export class SoundCheck implements RoomsPort {
     }
     this.#meter?.push(hop.samples);
     this.#level = this.#meter?.reading ?? null;
-    this.#listener?.hop(hop.samples, null);
-  }
-
-  #judge(
-    recording: Recording,
-    startFrames: readonly number[],
-    sweeps: readonly Float32Array[],
-    tail: number,
-  ): ReturnType<typeof judgeSweeps> {
-    if (recording.lostFrames > 0) {
-      return bad('The browser lost sound during the sweep: close what else is running, and try again.');
+    if (this.#silence !== null && hop.samples.some((x) => x !== 0)) {
+      if (this.#problem === this.#silence) this.#problem = null;
+      this.#silence = null;
     }
-    const { sampleRate } = recording;
-    const whole = recording.whole();
-    const firstFrame = Math.round((recording.startSeconds ?? 0) * sampleRate);
-    const cut = sweeps.map((sweep, i) => {
-      const from = startFrames[i]! - firstFrame;
-      return Float32Array.from(whole.subarray(from, from + sweep.length + tail), (x) => x / 32_768);
-    });
-    return judgeSweeps(cut, sweeps, sampleRate);
+    this.#listener?.hop(hop.samples, null);
   }
 
   #lost(turn: number, sentence: string): void {
@@ -278,7 +265,34 @@ export class SoundCheck implements RoomsPort {
     this.#sweeping?.done();
     this.#unplug = this.#microphone = this.#listener = this.#meter = null;
     this.#level = this.#pair = null;
+    this.#silence = null;
     this.#notes = [];
     this.#warnings = [];
   }
+}
+
+/** Cuts the sweeps out of what was recorded. One with a hole in it says nothing; the others do. */
+function judgeRecording(
+  recording: Recording,
+  startFrames: readonly number[],
+  sweeps: readonly Float32Array[],
+  tail: number,
+): Outcome<RoomMeasured> {
+  const { sampleRate, gaps } = recording;
+  const whole = recording.whole();
+  const firstFrame = Math.round((recording.startSeconds ?? 0) * sampleRate);
+  const sound = sweeps
+    .map((sweep, i) => {
+      const from = startFrames[i]! - firstFrame;
+      return { sweep, from, to: from + sweep.length + tail };
+    })
+    .filter(({ from, to }) => !gaps.some(({ atFrame, frames }) => atFrame < to && atFrame + frames > from));
+  if (sound.length === 0) {
+    return bad('The browser lost sound during each sweep: close what else is running, and try again.');
+  }
+  return judgeSweeps(
+    sound.map(({ from, to }) => fromPcm16(whole.subarray(from, to))),
+    sound.map(({ sweep }) => sweep),
+    sampleRate,
+  );
 }

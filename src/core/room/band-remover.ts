@@ -118,11 +118,12 @@ export class BandRemover {
   #checkDelay(microphone: Float32Array, band: Float32Array): void {
     const delay = this.#watch.push(microphone, band);
     if (delay === null) return;
-    const before = this.#delayChange ?? 0;
+    const before = this.#delayChange;
     this.#delayChange = delay - this.#expected;
     const off = this.#delayChange - this.#follower.shiftSamples;
-    // Twice the same, and no reflection of a few samples: the browser has slipped between input and output.
-    const lasts = Math.abs(this.#delayChange - before) < JUMP_SAMPLES / 2;
+    // No reflection of a few samples: the browser has slipped between input and output. The first window is the
+    // count-in, when nobody plays, and counts at once; later ones count when two agree.
+    const lasts = before === null || Math.abs(this.#delayChange - before) < JUMP_SAMPLES / 2;
     if (lasts && Math.abs(off) > JUMP_SAMPLES) this.#follower.jumped(off);
   }
 }

@@ -1,6 +1,7 @@
 /** Three quiet sweeps, each louder than the last, and what they say together. */
 import { bad, good, type Outcome } from '../outcome.ts';
 import { roomPathOf, type RoomPath } from './band-remover.ts';
+import { interpolated } from './interpolate.ts';
 import { measurePath, type MeasuredPath } from './measure-path.ts';
 import { powerOfTwoFrom, RealFft } from './real-fft.ts';
 import { sweep, sweepShape } from './sweep.ts';
@@ -81,9 +82,16 @@ export function judgeSweeps(
     spreadSeconds,
     leakDb: best.leakDb,
     through: best.through,
-    removedDb: speakers && other ? takenOut(recorded.at(-1)!, played.at(-1)!, other.taps) : 0,
+    removedDb:
+      speakers && other ? takenOut(recorded.at(-1)!, played.at(-1)!, moved(other, best.delaySeconds)) : 0,
     path: speakers ? roomPathOf(best) : null,
   });
+}
+
+/** A path as it would be with another delay: a browser may slip by a few samples from one sweep to the next. */
+function moved({ taps, delaySeconds, sampleRate }: MeasuredPath, toSeconds: number): Float32Array {
+  const by = (toSeconds - delaySeconds) * sampleRate;
+  return taps.map((_, i) => interpolated(taps, i - by));
 }
 
 /** The fall in level when what a path foretells is subtracted, dB. */

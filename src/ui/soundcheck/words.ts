@@ -49,8 +49,14 @@ export function roomWords({
       ? 'The delay could not be measured, since nothing came back; what the browser says of it is taken instead.'
       : `From speaker to microphone it takes ${Math.round(1000 * delaySeconds)} ms, ${spread}.`;
   if (path === null) return [`Headphones: nothing to take out.`, delay];
-  const leak = leakDb === null ? '' : ` It comes back at ${whole(leakDb)} dB of what is played.`;
+  const leak = leakDb === null ? '' : ` ${leakWords(leakDb)}`;
   return [`Speakers: band taken out by ${Math.round(removedDb)} dB.${leak}`, delay];
+}
+
+function leakWords(leakDb: number): string {
+  const db = Math.round(Math.abs(leakDb));
+  if (db === 0) return 'It comes back as loud as it is played.';
+  return `It comes back ${db} dB ${leakDb < 0 ? 'quieter' : 'louder'} than it is played.`;
 }
 
 export function nudgeWords({ nudgeSeconds }: KnownRoom): string {

@@ -27,8 +27,8 @@ describe('three sweeps', () => {
     expect(spreadSeconds).toBeCloseTo(0.001, 4);
     expect(through).toBe('speakers');
     expect(leakDb).toBeGreaterThan(-8);
-    // The second sweep came a millisecond later: its path takes little out of the third.
-    expect(removedDb).toBeLessThan(10);
+    // The second sweep came a millisecond later; the room is the same.
+    expect(removedDb).toBeGreaterThan(20);
     const steady = judgeSweeps(recorded([0.08, 0.08, 0.08], 0.5, 1e-4), played, rate);
     expect(steady.ok && steady.value.removedDb).toBeGreaterThan(20);
     expect(Math.abs((path?.heldBackSamples ?? 0) - 0.077 * 12_000)).toBeLessThan(2);
