@@ -10,7 +10,7 @@ import type { GradeOrder } from './order.ts';
 const WORKER_GONE = 'The listener stopped by itself. What was played is kept: grade it again.';
 
 export interface ListeningEvents {
-  /** What is heard, at most 60 times a second. */
+  /** What is heard, at most 120 times a second. */
   heard(heard: Heard): void;
   /** The worker is gone; said once. The take can still be graded from its recording. */
   failed(sentence: string): void;

@@ -16,8 +16,8 @@ import { timelineOf, type GradeOrder } from './order.ts';
 import { gradeHeard, gradeSamples } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileSound } from './messages.ts';
 
-/** What is heard is told at most so often: the display shows no more, and each message wakes the page. */
-const READINGS_PER_SECOND = 60;
+/** What is heard is told at most so often: with every hop of a microphone, so that no reading waits for the next. */
+const READINGS_PER_SECOND = 120;
 
 export type Post = (message: AnalysisMessage, transfer?: Transferable[]) => void;
 

@@ -3,7 +3,7 @@
  * (input 1, mixed to mono) into hops, and hands each over with the frame at which it began. A transfer gives the
  * buffer away, so each hop takes one new buffer; nothing else is allocated and nothing is logged.
  */
-const hopFrames = 2048;
+const hopFrames = 512;
 /** Frames the audio thread renders at once (Web Audio API). */
 const renderQuantum = 128;
 

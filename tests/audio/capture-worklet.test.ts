@@ -43,12 +43,10 @@ const frames = (count: number, from = 0) => Array.from({ length: count }, (_, i)
 describe('capture worklet', () => {
   it('hands over hops that follow one another, every sample in its place', () => {
     run(new made(), frames(64, 640));
-    expect(hops.map((hop) => hop.startFrame)).toEqual([
-      640,
-      640 + hopFrames,
-      640 + 2 * hopFrames,
-      640 + 3 * hopFrames,
-    ]);
+    const whole = Math.floor((64 * 128) / hopFrames);
+    expect(hops.map((hop) => hop.startFrame)).toEqual(
+      Array.from({ length: whole }, (_, i) => 640 + i * hopFrames),
+    );
     for (const { startFrame, samples, band } of hops) {
       expect(samples).toHaveLength(hopFrames);
       expect(samples.every((sample, i) => sample === startFrame + i)).toBe(true);
@@ -57,11 +55,12 @@ describe('capture worklet', () => {
   });
 
   it('fills frames that the thread left out with silence, and shifts nothing', () => {
-    run(new made(), [...frames(3), ...frames(40, 3 * 128 + 512)]);
+    // 256 frames, a gap of one quantum, and on.
+    run(new made(), [...frames(2), ...frames(40, 384)]);
     const [first] = hops;
-    expect(first!.samples[383]).toBe(383);
-    expect(first!.samples.slice(384, 896).every((sample) => sample === 0)).toBe(true);
-    expect(first!.samples[896]).toBe(896);
+    expect(first!.samples[255]).toBe(255);
+    expect(first!.samples.slice(256, 384).every((sample) => sample === 0)).toBe(true);
+    expect(first!.samples[384]).toBe(384);
     run(new made(), [...frames(3), ...frames(40, 100_096)]);
     for (const { startFrame, samples } of hops) {
       samples.forEach((sample, i) => {
