@@ -39,6 +39,8 @@ export function audioPort(): AudioPort {
 
   const theContext = () => (context ??= createAudioContext());
   const theRenderer = () => (renderer ??= createBandRenderer(kitUrl, theContext().sampleRate));
+  // The kit is loaded while the player still chooses, so that the band can start at once.
+  theRenderer();
   const outputSeconds = ({ baseLatency, outputLatency }: AudioContext) =>
     (Number.isFinite(baseLatency) ? baseLatency : 0) + (Number.isFinite(outputLatency) ? outputLatency : 0);
 

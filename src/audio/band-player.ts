@@ -33,7 +33,7 @@ export interface BandPlayer {
   /** Of the run that is playing, else null. */
   readonly clock: BandClock | null;
   /**
-   * Renders the count-in and the first bars, or the bars from `fromBeat`; the rest follows while it plays.
+   * Renders the count-in, or the bars from `fromBeat`; the rest follows while it plays.
    * Stops what is playing.
    */
   prepare(form: BandForm, settings: BandSettings, fromBeat?: number): Promise<Outcome<void>>;
@@ -118,7 +118,8 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     const needed = current.clock.contextSecondsAt(current.nextBeat) < context.currentTime + aheadSeconds;
     if (current.asking || !needed) return;
     current.asking = true;
-    const stretch = stretchFrom(form, current.nextBeat, barsOf.stretch);
+    const bars = current.nextBeat <= 0 ? barsOf.firstStretch : barsOf.stretch;
+    const stretch = stretchFrom(form, current.nextBeat, bars);
     const sound = await renderer.band({ form, settings, ...stretch });
     current.asking = false;
     if (run !== current) return;
@@ -140,13 +141,15 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     prepare: async (form, settings, fromBeat = -settings.countInBars * form.beatsPerBar) => {
       player.stop();
       prepared = null;
-      const firstBar = Math.max(0, Math.floor(fromBeat / form.beatsPerBar));
-      const first = stretchFrom(form, firstBar * form.beatsPerBar, barsOf.firstStretch);
-      const jobs = [...(fromBeat < 0 ? [{ startBeat: fromBeat, endBeat: 0 }] : []), first];
-      const sounds = await Promise.all(jobs.map((stretch) => renderer.band({ form, settings, ...stretch })));
-      const refused = sounds.find((sound) => !sound.ok);
-      if (refused && !refused.ok) return bad(refused.sentence);
-      prepared = { form, settings, sounds: sounds.flatMap((sound) => (sound.ok ? [sound.value] : [])) };
+      // The count-in alone is soon rendered; while it sounds, there is time for the first bars.
+      const firstBar = Math.floor(fromBeat / form.beatsPerBar);
+      const first =
+        fromBeat < 0
+          ? { startBeat: fromBeat, endBeat: 0 }
+          : stretchFrom(form, firstBar * form.beatsPerBar, barsOf.firstStretch);
+      const sound = await renderer.band({ form, settings, ...first });
+      if (!sound.ok) return bad(sound.sentence);
+      prepared = { form, settings, sounds: [sound.value] };
       return good(undefined);
     },
     start: ({ atContextSeconds, fromBeat } = {}) => {
