@@ -54,21 +54,21 @@ function chartHas(aim: Aim, { timeline }: AimGround): boolean {
   return spans.some(({ chord }) => chord !== null && isOver(aim, chord, timeline.key));
 }
 
-/** The word for an event of each kind. */
-const EVENT_WORDS: Readonly<Record<Aim['events'], string>> = {
-  landings: 'landings',
-  changes: 'changes',
-  'phrase ends': 'phrase ends',
-  'strong beats': 'strong beats',
-  notes: 'notes',
-  'flat thirds': 'flat thirds',
-  bars: 'bars',
-  choruses: 'choruses',
+/** The words for one event of each kind, and for several. */
+const EVENT_WORDS: Readonly<Record<Aim['events'], readonly [one: string, several: string]>> = {
+  landings: ['landing', 'landings'],
+  changes: ['change', 'changes'],
+  'phrase ends': ['phrase end', 'phrase ends'],
+  'strong beats': ['strong beat', 'strong beats'],
+  notes: ['note', 'notes'],
+  'flat thirds': ['flat third', 'flat thirds'],
+  bars: ['bar', 'bars'],
+  choruses: ['chorus', 'choruses'],
 };
 
 function evidence(aim: Aim, verdict: AimResult['verdict'], result: Share): string {
   const over = aim.over === undefined ? '' : ` over the ${aim.over.join(' and ')}`;
-  const events = `${EVENT_WORDS[aim.events]}${over}`;
+  const events = `${EVENT_WORDS[aim.events][result.of === 1 ? 0 : 1]}${over}`;
   if (verdict === 'not in this chart') return `The chart has no ${aim.over?.join(' or ') ?? 'such chord'}.`;
   if (result.of === 0) return `No ${events} in this take.`;
   const counted = `${countOf(result)} ${events}`;

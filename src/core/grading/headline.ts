@@ -1,13 +1,13 @@
 /** The take in one sentence: landings on the third, of how many, how surely, and against luck. */
 import type { Share, Verdict } from '../report/schema.ts';
 import { LEAST_EVENTS } from './shares.ts';
-import { countAndPercent, interval, luckClause, pValue } from './telling.ts';
+import { countAndPercent, interval, luckClause, pValue, several } from './telling.ts';
 
 /** @param thirds the share of landings on the third; open changes are not among them */
 export function headline(thirds: Share, notesUnderChords: number): string {
   if (notesUnderChords === 0) return 'No note was heard under a chord: there is nothing to grade yet.';
   if (thirds.of === 0) return 'No chord arrived while you played: there is no landing to judge.';
-  const counted = `${countAndPercent(thirds)} landings on the third`;
+  const counted = `${countAndPercent(thirds)} ${several(thirds.of, 'landing')} on the third`;
   if (thirds.of < LEAST_EVENTS) {
     return `${counted}, ${luckClause(thirds)}: too short to tell (${LEAST_EVENTS} landings say something).`;
   }

@@ -10,6 +10,9 @@ export const percent = (share: number): string => `${Math.round(share * 100)} %`
 /** @example countOf({ hits: 7, of: 12, … }) // '7 of 12' */
 export const countOf = ({ hits, of }: Pick<Share, 'hits' | 'of'>): string => `${hits} of ${of}`;
 
+/** @example several(1, 'change') // 'change' */
+export const several = (count: number, one: string): string => (count === 1 ? one : `${one}s`);
+
 /** @example countAndPercent({ hits: 7, of: 12, … }) // '7 of 12 (58 %)' */
 export function countAndPercent(share: Share): string {
   if (share.share === null || share.of < LEAST_FOR_PERCENT) return countOf(share);

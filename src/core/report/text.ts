@@ -1,5 +1,5 @@
 /** The report as a page of plain text: a teacher's note that fits one screen of a terminal. */
-import { percent } from '../grading/telling.ts';
+import { percent, several } from '../grading/telling.ts';
 import type { AimResult, NextAim, Palette, Report, Share, Shares, Thirds } from './schema.ts';
 import { drawForm, FORM_LEGEND } from './text-form.ts';
 import { block, rule, wrapText, PAGE_COLUMNS } from './text-lines.ts';
@@ -38,7 +38,7 @@ function title({ timeline, tuning, settings, summary }: Report): string {
   const estimated = tuning.estimated ? ' (found)' : '';
   const early = Math.round(settings.anticipationBeats * 100) / 100;
   return (
-    `${summary.notes} notes over ${bars} ${bars === 1 ? 'bar' : 'bars'} in ${key.tonic} ${key.mode}, ${tempo}` +
+    `${summary.notes} ${several(summary.notes, 'note')} over ${bars} ${several(bars, 'bar')} in ${key.tonic} ${key.mode}, ${tempo}` +
     `A4 ${reference} Hz${estimated}, anticipation ${early} beat`
   );
 }
@@ -124,7 +124,7 @@ function changeSentences({ changes, timeline }: Report): readonly string[] {
 
 function guideToneSentence(changes: number, resolved: number, kept: number): string {
   const stayed = kept === 0 ? '' : `, and stayed at ${kept}`;
-  return `A guide tone moved by step into the next chord at ${resolved} of ${changes} changes${stayed}.`;
+  return `A guide tone moved by step into the next chord at ${resolved} of ${changes} ${several(changes, 'change')}${stayed}.`;
 }
 
 function thirdSentences(thirds: Thirds): readonly string[] {
@@ -136,7 +136,7 @@ function thirdSentences(thirds: Thirds): readonly string[] {
   const leans = thirds.leans.length === 0 ? 'never' : `${times(thirds.leans.length)} (${ways.join(', ')})`;
   const blue = thirds.blueNotes.map(({ cents }) => Math.round(cents));
   return [
-    `Of ${thirds.notes} notes over chords with a major third ${thirds.thirds} are the 3, ${thirds.flatThirds} the b3. ` +
+    `Of ${thirds.notes} ${several(thirds.notes, 'note')} over chords with a major third ${thirds.thirds} are the 3, ${thirds.flatThirds} the b3. ` +
       `b3 into 3: ${leans}; 3 back to b3: ${times(thirds.falls.length)}; b3 left hanging: ${times(thirds.leftHanging.length)}.`,
     ...(blue.length === 0
       ? []
@@ -157,7 +157,7 @@ function backingSentences(backing: Report['source']['backing']): readonly string
   ];
 }
 
-const times = (count: number): string => (count === 0 ? 'never' : count === 1 ? 'once' : `${count} times`);
+const times = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
 
 const span = (values: readonly number[]): string => {
   const low = Math.min(...values);

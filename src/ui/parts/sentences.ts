@@ -34,8 +34,8 @@ export function centsWords(cents: number): string {
 /** "7 of 12". */
 export const ofAll = (count: number, all: number): string => `${count} of ${all}`;
 
-/** A share from 0 to 1 as whole per cent: "58 %". */
-export const perCent = (share: number): string => `${Math.round(share * 100)} %`;
+/** A share from 0 to 1 as whole per cent: "58 %", never parted by a line's end. */
+export const perCent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 
 /** 96.4 seconds as "1:36". */
 export function clockWords(seconds: number): string {

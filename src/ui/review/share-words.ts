@@ -16,16 +16,22 @@ const VERDICTS: Readonly<Record<Verdict, string>> = {
   'too short to tell': 'Too short to tell.',
 };
 
+/** Of fewer events one more or less would move the share by ten points: the counts alone are told. */
+const LEAST_FOR_PER_CENT = 10;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 export function shareWords(share: Share, seconds: boolean): ShareWords {
   if (share.share === null || share.of === 0)
     return { counts: 'none', told: 'Nothing to count in this take.' };
   const counts = seconds
     ? `${share.hits.toFixed(1)} of ${share.of.toFixed(1)} s`
     : ofAll(Math.round(share.hits), Math.round(share.of));
+  const portion = share.of < LEAST_FOR_PER_CENT && !seconds ? '' : `${perCent(share.share)}, `;
   const doubt =
     share.low === null || share.high === null
       ? perCent(share.share)
-      : `${perCent(share.share)}, somewhere from ${perCent(share.low)} to ${perCent(share.high)}`;
+      : `${portion}somewhere from ${perCent(share.low)} to ${perCent(share.high)}`;
   const chance = share.chance === null ? '' : `; chance gives ${perCent(share.chance)}`;
-  return { counts, told: `${doubt}${chance}. ${VERDICTS[share.verdict]}` };
+  return { counts, told: `${capital(doubt)}${chance}. ${VERDICTS[share.verdict]}` };
 }

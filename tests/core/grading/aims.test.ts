@@ -54,7 +54,7 @@ describe('readAim', () => {
       'C',
     );
     expect(aims[0]).toMatchObject({ id: 'seventh-over-five', tried: true, verdict: 'too short to tell' });
-    expect(aims[0]!.evidence).toBe('1 of 1 landings over the V; it takes 8 to tell.');
+    expect(aims[0]!.evidence).toBe('1 of 1 landing over the V; it takes 8 to tell.');
     expect(nextAim!.id).toBe('seventh-over-five');
   });
 
@@ -183,7 +183,7 @@ describe('aims in a take', () => {
     const { nextAim } = gradeLine(TWELVE_BARS, [[0, 1, 64]], {}, 'C');
     expect(nextAim).toMatchObject({
       id: 'third-over-one',
-      because: '1 of 1 bars over the I; it takes 8 to tell.',
+      because: '1 of 1 bar over the I; it takes 8 to tell.',
     });
   });
 });

@@ -20,8 +20,21 @@ const share: Share = {
 it('tells counts first, then doubt and chance', () => {
   expect(shareWords(share, false)).toEqual({
     counts: '7 of 12',
-    told: '58 %, somewhere from 32 % to 81 %; chance gives 33 %. No more than luck.',
+    told: '58\u00a0%, somewhere from 32\u00a0% to 81\u00a0%; chance gives 33\u00a0%. No more than luck.',
   });
+});
+
+it('tells no per cent of a handful', () => {
+  const few: Share = {
+    ...share,
+    hits: 0,
+    of: 2,
+    share: 0,
+    low: 0,
+    high: 0.658,
+    verdict: 'too short to tell',
+  };
+  expect(shareWords(few, false).told).toMatch(/^Somewhere from 0.% to 66.%; .*Too short to tell\.$/);
 });
 
 it('has words for nothing', () => {
