@@ -1,0 +1,131 @@
+/** The playing screen with both hands busy: every instrument view, foot switches, MIDI, quiet, the next aim. */
+import type { Page } from '@playwright/test';
+import { expect, test } from './app.ts';
+import { knownLine, type KnownLine } from './known-line.ts';
+import { expectAccessible, openRecording, startButton, stopButton, untilReview } from './screens.ts';
+
+let line: KnownLine;
+test.beforeAll(async () => {
+  line = await knownLine();
+});
+test.afterAll(() => line.dispose());
+
+const player = (page: Page) => page.getByRole('region', { name: 'The player' });
+const untilPlaying = async (page: Page) => {
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+};
+/** Whether anything is drawn on the instrument's canvas. */
+const isDrawn = (page: Page) =>
+  page.locator('.where canvas').evaluate((canvas) => {
+    const { width, height } = canvas as HTMLCanvasElement;
+    const pixels = (canvas as HTMLCanvasElement).getContext('2d')!.getImageData(0, 0, width, height).data;
+    return pixels.some((value) => value !== 0);
+  });
+
+for (const [instrument, view] of [
+  ['bass-5', 'neck'],
+  ['piano', 'keyboard'],
+  ['tenor-sax', 'staff'],
+] as const)
+  test(`where it lies on a ${view}, remembered`, async ({ openApp }) => {
+    const { page } = await openApp({ microphone: { file: line.file } });
+    await player(page)
+      .getByLabel(/^Instrument/)
+      .selectOption(instrument);
+    await expect(player(page).getByLabel('Shown on')).toHaveValue(view);
+    await page.waitForTimeout(300);
+    await page.reload();
+    await expect(player(page).getByLabel(/^Instrument/)).toHaveValue(instrument);
+    await untilPlaying(page);
+    await expect.poll(() => isDrawn(page)).toBe(true);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await expectAccessible(page);
+    // The page does not scroll while playing, on a phone either.
+    expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight + 1)).toBe(true);
+    // A pedal that sends page keys stops it, whatever pedal is set.
+    await page.keyboard.press('PageDown');
+    await untilReview(page);
+  });
+
+test('the quiet page shows landings and no live note', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await page.getByText('How it is shown, and run without hands').click();
+  await player(page).getByLabel('Quiet page').check();
+  await untilPlaying(page);
+  await expect(page.locator('.heard')).toHaveCount(0);
+  await expectAccessible(page);
+  await page.keyboard.press('Space');
+  await untilReview(page);
+});
+
+test('the aim decides the tones to land on, and the next aim is one press away', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await player(page).getByLabel('Land on').selectOption('thirds');
+  await openRecording(page, line.file);
+  await untilReview(page);
+  const next = page.getByRole('button', { name: /^Next aim/ });
+  await expect(next).toBeVisible();
+  await next.click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await page.keyboard.press('Escape');
+  await expect(startButton(page)).toBeVisible();
+  await expect(player(page).getByLabel('Land on')).not.toHaveValue('thirds');
+});
+
+test('a MIDI keyboard is graded, and its pedal stops the take', async ({ openApp }) => {
+  const { page } = await openApp({
+    before: async (fresh) => {
+      await fresh.addInitScript(() => {
+        const input = { name: 'test keys', state: 'connected', onmidimessage: null as unknown };
+        const access = {
+          inputs: new Map([['1', input]]),
+          addEventListener: () => undefined,
+          removeEventListener: () => undefined,
+        };
+        Object.assign(navigator, { requestMIDIAccess: () => Promise.resolve(access) });
+        Object.assign(globalThis, {
+          send: (...bytes: number[]) =>
+            (input.onmidimessage as ((event: unknown) => void) | null)?.({
+              data: new Uint8Array(bytes),
+              timeStamp: performance.now(),
+            }),
+        });
+      });
+    },
+  });
+  await page.getByText('How it is shown, and run without hands').click();
+  await player(page).getByLabel('Heard by').selectOption('midi');
+  await expect(player(page).getByText('test keys')).toBeVisible();
+  await player(page).getByLabel('MIDI pedal runs the screen').check();
+  await untilPlaying(page);
+  const send = (...bytes: number[]) =>
+    page.evaluate(
+      (message) => (globalThis as unknown as { send: (...b: number[]) => void }).send(...message),
+      bytes,
+    );
+  for (const key of [61, 64, 67]) {
+    await send(0x90, key, 100);
+    await page.waitForTimeout(300);
+    await send(0x80, key, 0);
+  }
+  await send(0xb0, 64, 127);
+  await untilReview(page);
+  await expect(page.getByText(/\b3 notes\b/).first()).toBeVisible();
+});
+
+test('a wall: every screen at 2560 by 1440 can be used by everyone', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await page.setViewportSize({ width: 2560, height: 1440 });
+  await expectAccessible(page);
+  await untilPlaying(page);
+  await expectAccessible(page);
+  await page.keyboard.press('Enter');
+  await untilReview(page);
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Back' }).click();
+  await openRecording(page, { name: 'words.wav', mimeType: 'audio/wav', buffer: Buffer.from('no sound') });
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('words.wav');
+  await expectAccessible(page);
+});
