@@ -56,6 +56,7 @@ async function assemble(): Promise<AppState> {
   const library = new Library({ takes, files });
   const songbook = new Songbook({
     charts: opened.ok ? opened.value.charts : noCharts(opened.sentence),
+    files,
     newId: () => crypto.randomUUID(),
   });
   await Promise.all([setup.load(), library.load(), songbook.load()]);

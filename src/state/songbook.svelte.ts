@@ -1,18 +1,27 @@
 /** The player's own charts that are kept, by title. */
+import { writeChart } from '../core/chart/write-chart.ts';
+import { readChartFile } from '../core/files/read-chart-file.ts';
+import { writeMusicXml } from '../core/files/write-musicxml.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { writeKey } from '../core/music/keys.ts';
 import type { Outcome } from '../core/outcome.ts';
-import type { ChartsPort, KeptChart } from './ports.ts';
+import type { ChartsPort, FilesPort, KeptChart } from './ports.ts';
 
 export class Songbook {
   readonly #store: ChartsPort;
   readonly #newId: () => string;
+  readonly #files: FilesPort;
   #charts = $state.raw<readonly KeptChart[]>([]);
   #notices = $state.raw<readonly string[]>([]);
 
-  constructor(ports: { readonly charts: ChartsPort; readonly newId: () => string }) {
+  constructor(ports: {
+    readonly charts: ChartsPort;
+    readonly files: FilesPort;
+    readonly newId: () => string;
+  }) {
     this.#store = ports.charts;
     this.#newId = ports.newId;
+    this.#files = ports.files;
   }
 
   get charts(): readonly KeptChart[] {
@@ -54,6 +63,23 @@ export class Songbook {
 
   async remove(id: string): Promise<void> {
     await this.#afterwards(await this.#store.remove(id));
+  }
+
+  /** The chart in a file (text, MusicXML, MIDI with chord markers) as our text; null, and a notice, where there is none. */
+  async open(file: File): Promise<string | null> {
+    const read = readChartFile(new Uint8Array(await file.arrayBuffer()), file.name);
+    this.#notices = read.ok ? read.value.warnings : [read.sentence];
+    return read.ok ? writeChart(read.value.chart) : null;
+  }
+
+  /** Downloads a chart as MusicXML. One that can't be read is not saved. */
+  save(title: string, chartText: string): void {
+    const chart = parseChart(chartText);
+    if (!chart.ok) return;
+    const named = title.trim() || chart.value.title || 'chart';
+    const score = writeMusicXml({ ...chart.value, title: chart.value.title ?? named });
+    const fileName = `${named.replaceAll(/[^\p{L}\p{N} #.-]/gu, '').trim() || 'chart'}.musicxml`;
+    this.#files.save(new Blob([score], { type: 'application/vnd.recordare.musicxml+xml' }), fileName);
   }
 
   async #afterwards(outcome: Outcome<void>): Promise<void> {

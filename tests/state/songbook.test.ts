@@ -4,9 +4,15 @@ import { Charts } from '../../src/storage/charts.ts';
 import { Songbook } from '../../src/state/songbook.svelte.ts';
 import { freshDatabase } from '../storage/fakes.ts';
 
+const saved: { readonly blob: Blob; readonly fileName: string }[] = [];
+
 async function songbookOn(charts: Charts) {
   let count = 0;
-  const songbook = new Songbook({ charts, newId: () => `chart-${charts.constructor.name}-${count++}` });
+  const songbook = new Songbook({
+    charts,
+    files: { save: (blob, fileName) => void saved.push({ blob, fileName }) },
+    newId: () => `chart-${count++}`,
+  });
   await songbook.load();
   return songbook;
 }
@@ -42,6 +48,18 @@ describe('Songbook', () => {
     await songbook.keep('Shore', '| H7 |');
     await songbook.keep('', '| C7 |');
     expect(songbook.charts).toEqual([]);
+  });
+
+  it('saves a chart as a score and opens it again', async () => {
+    const songbook = await songbookOn(new Charts(await freshDatabase()));
+    songbook.save('Shore', '| Dm7 | G7 | Cmaj7 | N.C. |');
+    const { blob, fileName } = saved.at(-1)!;
+    expect(fileName).toBe('Shore.musicxml');
+    const opened = await songbook.open(new File([blob], fileName));
+    expect(opened).toContain('| Dm7 | G7 | Cmaj7 | N.C. |');
+    expect(opened).toContain('title: Shore');
+    expect(await songbook.open(new File(['<svg/>'], 'drawing.xml'))).toBeNull();
+    expect(songbook.notices.join()).toMatch(/drawing\.xml/);
   });
 
   it('tells a failure once the list is as it is', async () => {
