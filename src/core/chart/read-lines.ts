@@ -115,6 +115,9 @@ function startSection(piece: Piece, name: string, reading: Reading): void {
 export function refuseEmptySection(reading: Reading): void {
   const last = reading.sections.at(-1);
   if (last && last.bars.length === 0) {
+    if (last.name !== null && last.name.length > 1 && parseChord(last.name)) {
+      refuse(last.piece, `${last.name} stands without bar lines: a bar of it is | ${last.name} |.`);
+    }
     refuse(
       last.piece,
       `Section ${last.name ?? `with the feel ${last.feel ?? ''}`} has no bars: write some behind it or take its line out.`,

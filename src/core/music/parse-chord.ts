@@ -77,7 +77,7 @@ export function readingHint(symbol: string): string {
   for (let length = symbol.length - 1; length > 0; length--) {
     const start = symbol.slice(0, length);
     if (parseChord(start))
-      return `only ${start} of it can be read: check what follows, as in ${start}/G or Bb7(b9)`;
+      return `only ${start} of it can be read: check what follows, as in Am7/G or Bb7(b9)`;
   }
   return 'a chord is a root from A to G and its quality, like C7, F#m7b5, Bbmaj7, Eb6/9 or G7/B';
 }

@@ -53,15 +53,15 @@ const ALTERED: QualityDegrees = {
   extensions: ['b9', '#9', '#11', 'b13'],
 };
 
-const MAJOR = /^(?:maj|Maj|MAJ|MA|[Mm]a(?!dd|j)|M|j|\^)/;
+const MAJOR = /^(?:major|maj|Maj|MAJ|MA|[Mm]a(?!dd|j)|M|j|\^)/;
 /** "ma7" is a major seventh, "madd9" a minor chord. */
-const MINOR = /^(?:[Mm]in|MIN|[Mm]i|MI|m(?!a(?!dd))|-)/;
+const MINOR = /^(?:minor|[Mm]in|MIN|[Mm]i|MI|m(?!a(?!dd))|-)/;
 const DIMINISHED = /^(?:dim|°|o(?!m))/;
 const HALF_DIMINISHED = /^(?:ø|h)7?/;
 const AUGMENTED = /^(?:aug|\+(?!5|11))/;
 const SUSPENDED = /^sus(24|2|4)?/;
 const NUMBER = /^(?:6\/?9|67|6|7|9|11|13)/;
-const MAJOR_SEVENTH = /^(?:maj|Maj|MAJ|MA|[Mm]a|M|j|\^|Δ)(7|9|11|13)|^#7|^Δ/;
+const MAJOR_SEVENTH = /^(?:major|maj|Maj|MAJ|MA|[Mm]a|M|j|\^|Δ)(7|9|11|13)|^#7|^Δ/;
 const ADDED = /^add([b#+-]?)(2|4|6|9|11|13)/;
 const LEFT_OUT = /^(?:no|omit)(3|5)(?:rd|th)?/;
 const ALTERATION = /^([b#+-])(4|5|6|9|11|13)/;

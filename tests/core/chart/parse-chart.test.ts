@@ -118,6 +118,7 @@ describe('a chart that can’t be read', () => {
     [':| C7 |', 'closes here with no bar in it'],
     ['| C7 |[1 F7 |', 'Bar 2 starts an ending, but no repeat sign'],
     ['|: C7 :| x99', 'x2 to x32'],
+    ['C7', 'C7 stands without bar lines: a bar of it is | C7 |.'],
     ['[A]\n[B]\n| C7 |', 'Section A has no bars'],
     ['| C7 |\n[B]', 'Section B has no bars'],
     ['key: H\n| C7 |', '“H” is no key'],

@@ -15,6 +15,8 @@ const roles = (symbol: string) =>
 describe('what players write', () => {
   it.each([
     ['CΔ', '1 3 5 7'],
+    ['Cmajor7', '1 3 5 7'],
+    ['Cminor7', '1 b3 5 b7'],
     ['C△7', '1 3 5 7'],
     ['C∆9', '1 3 5 7 9'],
     ['CMaj7', '1 3 5 7'],
