@@ -82,9 +82,23 @@ export function arrangeChorus(form: BandForm, settings: BandSettings, chorus: nu
       const events = chorusIn(name, form, settings, chorus);
       return asked.size === 0 ? events : events.filter(inFeel(name));
     })
+    .concat(settings.backbeatClick === true ? backbeat(form) : [])
     .filter(onTheKitOf(settings.feel))
+    .filter(({ part }) => part !== 'chords' || settings.chordsRest !== true || chorus % 2 === 0)
     .toSorted(byTime);
 }
+
+/** Two and four; in other meters every second beat of the bar. */
+const backbeat = (form: BandForm): BandEvent[] =>
+  Array.from({ length: chorusBeats(form) }, (_, beat) => beat)
+    .filter((beat) => (beat % form.beatsPerBar) % 2 === 1)
+    .map((beat) => ({
+      beat,
+      durationBeats: clickBeats,
+      part: 'click',
+      midi: clickKeys.plain,
+      velocity: clickVelocity.plain,
+    }));
 
 /** Nobody changes instruments in the middle of a form: where there are no brushes, nothing is swirled. */
 const onTheKitOf = (feel: FeelName) => (event: BandEvent) =>

@@ -26,4 +26,8 @@ export interface BandSettings {
   readonly seed: number;
   /** Bars of clicks before the first downbeat, 0 to 4. */
   readonly countInBars: number;
+  /** Chords are left out in every second chorus, so that the player must hear them; not where left out. */
+  readonly chordsRest?: boolean;
+  /** A metronome on the second and fourth beat all through; not where left out. */
+  readonly backbeatClick?: boolean;
 }

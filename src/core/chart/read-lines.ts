@@ -11,7 +11,7 @@ const COMMENT = /(?:^|\s)#.*$/;
 const IN_BRACKETS = /^\s*\[\s*((?![\d\s,.-]*\])[^\][|]*?)\s*\]/;
 const BEFORE_BARS = /^\s*([^\][|:]+?)\s*:(?=\s|$)/;
 /** What a section may be called. A number alone would read as an ending. */
-const SECTION_NAME = /^(?!\d+$)[\p{L}\p{N}][\p{L}\p{N} .'’&+()-]*$/u;
+const SECTION_NAME = /^(?!\d+$)[\p{L}\p{N}][\p{L}\p{N} .'’&+()♭♯-]*$/u;
 /** Letters that name sections, though most of them would read as chords too: "A", "B2", "C'". */
 const SECTION_LETTER = /^[A-Z]\d?['’]*$/;
 const ENDING = /^\s*(?:\[\s*(\d(?:\s*[,-]\s*\d)*)(?:\s*[\].]|(?=\s|$))|(\d(?:[,-]\d)*)(?:\.|(?=\s|$)))/;

@@ -22,6 +22,24 @@ describe('arrange', () => {
     }
   });
 
+  it('leaves the chords out in every second chorus, and only them', () => {
+    const form = formOf('form:jazz blues in F');
+    const settings = settingsOf({ feel: 'swing' });
+    for (const chorus of [0, 1, 2, 3]) {
+      const usual = arrangeChorus(form, settings, chorus);
+      const wanted = chorus % 2 === 0 ? usual : usual.filter(({ part }) => part !== 'chords');
+      expect(arrangeChorus(form, { ...settings, chordsRest: true }, chorus)).toEqual(wanted);
+    }
+  });
+
+  it('clicks on two and four', () => {
+    const settings = settingsOf({ feel: 'swing', backbeatClick: true });
+    const clicks = (text: string) =>
+      arrangeChorus(formOf(text), settings, 1).flatMap(({ part, beat }) => (part === 'click' ? [beat] : []));
+    expect(clicks('| C7 | F7 |')).toEqual([1, 3, 5, 7]);
+    expect(clicks('meter: 3/4\n| C7 | F7 |')).toEqual([1, 4]);
+  });
+
   it('varies from chorus to chorus', () => {
     const form = formOf('form:12-bar blues in D');
     for (const feel of feelNames) {

@@ -1,0 +1,84 @@
+/** A chart made into another one to practise on; since it is a chart, band and grading follow it as any other. */
+import { chance } from '../band/random.ts';
+import { keyOn, writeKey } from '../music/keys.ts';
+import type { Chart, ChartBar, ChartSection } from './chart.ts';
+import { playedBars } from './play-order.ts';
+import { transposeChart } from './transpose-chart.ts';
+
+/** How the keys follow one another: each chorus a fourth up, a half step up, or all twelve in a drawn order. */
+export type KeyCycle = 'fourths' | 'half steps' | 'random';
+
+export interface Practice {
+  /** Bars of the chorus as played, from 1, both included; null: the whole chorus. */
+  readonly loop: { readonly fromBar: number; readonly toBar: number } | null;
+  /** null stays in the chart's key. */
+  readonly keys: KeyCycle | null;
+  /** Decides the order of random keys. */
+  readonly seed: number;
+}
+
+const SEMITONES = 12;
+const steps: Readonly<Record<Exclude<KeyCycle, 'random'>, number>> = { fourths: 5, 'half steps': 1 };
+
+/**
+ * The chart with the practice applied: first the loop, then twelve keys one after the other, the chart's own first.
+ * Repeats are played out. A loop outside the chorus is brought into it.
+ */
+export function practiceChart(chart: Chart, { loop, keys, seed }: Practice): Chart {
+  const looped = loop === null ? chart : loopBars(chart, loop.fromBar, loop.toBar);
+  return keys === null ? looped : cycleKeys(looped, keys, seed);
+}
+
+function loopBars(chart: Chart, fromBar: number, toBar: number): Chart {
+  const sections = playedOut(chart);
+  const count = sections.reduce((sum, { bars }) => sum + bars.length, 0);
+  const first = Math.min(count, Math.max(1, Math.round(fromBar)));
+  const last = Math.min(count, Math.max(first, Math.round(toBar)));
+  let at = 0;
+  const kept = sections.flatMap((section) => {
+    const bars = section.bars.filter((_, i) => at + i + 1 >= first && at + i + 1 <= last);
+    at += section.bars.length;
+    return bars.length === 0 ? [] : [{ ...section, bars }];
+  });
+  return { ...chart, keyWritten: true, pickup: null, sections: kept };
+}
+
+function cycleKeys(chart: Chart, cycle: KeyCycle, seed: number): Chart {
+  const played: Chart = { ...chart, keyWritten: true, pickup: null, sections: playedOut(chart) };
+  const sections = keyOrder(cycle, seed).flatMap((semitones) => {
+    const key = keyOn((chart.key.tonicPitchClass + semitones) % SEMITONES, chart.key.mode);
+    const [head, ...rest] = (semitones === 0 ? played : transposeChart(played, key)).sections;
+    if (!head) return [];
+    const named = head.name === null ? `in ${writeKey(key)}` : `${head.name} in ${writeKey(key)}`;
+    return [{ ...head, name: named.replaceAll('#', '♯') }, ...rest];
+  });
+  return { ...played, sections };
+}
+
+/** Semitones above the chart's key, chorus by chorus. */
+function keyOrder(cycle: KeyCycle, seed: number): readonly number[] {
+  const around = Array.from({ length: SEMITONES }, (_, i) => i);
+  if (cycle !== 'random') return around.map((i) => (i * steps[cycle]) % SEMITONES);
+  const luck = chance(seed);
+  const left = around.slice(1);
+  const drawn = [0];
+  while (left.length > 0) {
+    const next = luck.pick(left);
+    left.splice(left.indexOf(next), 1);
+    drawn.push(next);
+  }
+  return drawn;
+}
+
+/** The sections as they sound, repeats gone round; one that sounds again stands again. */
+function playedOut(chart: Chart): readonly ChartSection[] {
+  const sections: { name: string | null; feel: string | null; bars: ChartBar[] }[] = [];
+  let before = -1;
+  for (const { bar, section } of playedBars(chart)) {
+    const own = chart.sections[section];
+    if (section !== before) sections.push({ name: own?.name ?? null, feel: own?.feel ?? null, bars: [] });
+    sections.at(-1)?.bars.push({ ...bar, repeatStart: false, repeatTimes: 0, endings: [] });
+    before = section;
+  }
+  return sections;
+}
