@@ -184,6 +184,7 @@ function drawShore(
   context.textBaseline = 'middle';
   context.fillStyle = inks.ink;
   context.fillRect(right - 1.5, 0, 3, height);
+  const labelled: number[] = [];
   for (const { pitchClass, role, degree } of targets) {
     const low = middle - REACH / 2;
     for (let midi = low + ((((pitchClass - low) % 12) + 12) % 12); midi < middle + REACH / 2; midi += 12) {
@@ -196,6 +197,9 @@ function drawShore(
       context.lineTo(width, y);
       context.stroke();
       drawMark(context, role, right, y, unit * 0.72, inks);
+      // Where tones lie close the shape has to tell alone.
+      if (labelled.some((other) => Math.abs(other - y) < unit * 0.7)) continue;
+      labelled.push(y);
       context.fillText(withSigns(degree), right + unit * 0.62, y - unit * 0.36);
     }
   }

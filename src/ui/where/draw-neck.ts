@@ -106,12 +106,12 @@ function drawWood(
   if (neck.capo > 0 && lay.hasOpen) {
     letter(
       page,
-      `capo ${neck.capo}`,
-      lay.wireX(window.lowest),
+      String(neck.capo),
+      lay.fingerX(window.lowest),
       top + high + figures / 2,
       figures * 0.7,
-      500,
-      inks.soft,
+      800,
+      inks.ink,
       'center',
     );
   }
