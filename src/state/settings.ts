@@ -3,9 +3,10 @@ import * as v from 'valibot';
 import type { BandPart } from '../core/band/events.ts';
 import { fastestBpm, feelNames, slowestBpm, type FeelName } from '../core/band/settings.ts';
 import { playingFields, usualPlaying, type PlayingSettings } from './playing-settings.ts';
+import { practiceFields, usualPractice, type PracticeSettings } from './practice-settings.ts';
 import type { BandLevels } from './ports.ts';
 
-export interface Settings extends PlayingSettings {
+export interface Settings extends PlayingSettings, PracticeSettings {
   /** Name of a built-in form, or null for a chart of the player's own. */
   readonly form: string | null;
   /** The player's own chart; kept while a built-in form is chosen. */
@@ -45,6 +46,7 @@ const levelFields: Record<BandPart | 'all', v.GenericSchema<unknown, number>> = 
 
 export const settingsFields: { readonly [K in keyof Settings]: v.GenericSchema<unknown, Settings[K]> } = {
   ...playingFields,
+  ...practiceFields,
   form: v.nullable(v.string()),
   ownChart: v.string(),
   key: v.string(),
@@ -61,6 +63,7 @@ export const settingsFields: { readonly [K in keyof Settings]: v.GenericSchema<u
 /** A blues in A at a walking pace. The band starts quiet: nobody's ears are to be surprised. */
 export const usualSettings: Settings = {
   ...usualPlaying,
+  ...usualPractice,
   form: '12-bar blues',
   ownChart: '',
   key: 'A',

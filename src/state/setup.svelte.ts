@@ -6,6 +6,7 @@ import { swingShare } from '../core/band/swing.ts';
 import { writtenBars, type Chart } from '../core/chart/chart.ts';
 import { formChart, listForms } from '../core/chart/forms.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
+import { practiceChart } from '../core/chart/practice-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
@@ -47,7 +48,7 @@ export class Setup {
   readonly #chart = $derived.by(() => chartOf(this.#settings));
   readonly #timeline = $derived.by(() => {
     if (!this.#chart.ok) return this.#chart;
-    const chartText = writeChart(this.#chart.value);
+    const chartText = writeChart(practiceChart(this.#chart.value, this.#settings.practice));
     return timelineOf({ chartText, bpm: this.#settings.bpm, swing: this.swing, firstBeatSeconds: 0 });
   });
 
@@ -105,7 +106,7 @@ export class Setup {
     if (!form) throw new RangeError(`no form is called ${name}`);
     const old = parseKey(this.#settings.key);
     const key = keyOn(old?.tonicPitchClass ?? 0, form.mode, old?.tonic);
-    this.#change({ form: name, key: writeKey(key) });
+    this.#change({ form: name, key: writeKey(key), practice: { ...this.#settings.practice, loop: null } });
   }
 
   /** A chart of the player's own. Its key is the one it writes, or the one its chords are in. */
@@ -159,18 +160,31 @@ export class Setup {
     this.#change(change);
   }
 
+  /** The loop is in bars of the chorus as played, from 1; outside it, it is brought in. */
+  setPractice(change: Partial<Settings['practice']>): void {
+    this.#change({ practice: { ...this.#settings.practice, ...change } });
+  }
+
   setRoundTrip(seconds: number | null): void {
     this.#change({ roundTripSeconds: seconds });
   }
 
   /** All that a take needs of the setup as it stands now. */
   planTake(timeline: Timeline, now: Date): TakePlan {
-    const { bpm, feel, countInBars, levels, roundTripSeconds, reference, instrument, capo, aim } =
+    const { bpm, feel, countInBars, levels, roundTripSeconds, reference, instrument, capo, aim, practice } =
       this.#settings;
     const startedAt = now.toISOString();
     return {
       timeline,
-      band: { feel, bpm, swing: this.swing, seed: seedOf(startedAt), countInBars },
+      band: {
+        feel,
+        bpm,
+        swing: this.swing,
+        seed: seedOf(startedAt),
+        countInBars,
+        chordsRest: practice.chordsRest,
+        backbeatClick: practice.backbeatClick,
+      },
       levels,
       roundTripSeconds,
       details: {

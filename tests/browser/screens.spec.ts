@@ -104,6 +104,16 @@ test('a chart of the player’s own is kept, listed, taken again, renamed and re
   await expect(page.getByRole('radio', { name: /Breakwater/ })).toHaveCount(0);
 });
 
+test('a part of the form is practised', async ({ openApp }) => {
+  const { page } = await openApp();
+  await page.getByText('Practise a part of it').click();
+  await page.getByLabel('From bar').selectOption('9');
+  await page.getByLabel('To bar').selectOption('10');
+  await page.getByLabel('The chords rest every second chorus').check();
+  await expect(page.getByText('Practising: bars 9 to 10, chords every second chorus')).toBeVisible();
+  await expectAccessible(page);
+});
+
 test('the setup is remembered', async ({ openApp }) => {
   const { page } = await openApp();
   const tempo = page.getByLabel('Tempo');

@@ -47,6 +47,22 @@ describe('Setup', () => {
     expect(setup.chartText).toContain('Fm7');
   });
 
+  it('practises a part of the form, and grades what is practised', async () => {
+    const { setup } = await setupWith();
+    setup.setPractice({ loop: { fromBar: 9, toBar: 10 }, chordsRest: true });
+    expect(symbols(setup)).toEqual(['E7', 'D7']);
+    const timeline = setup.timeline;
+    if (!timeline.ok) throw new Error(timeline.sentence);
+    const plan = setup.planTake(timeline.value, new Date(0));
+    expect(plan.band).toMatchObject({ chordsRest: true, backbeatClick: false });
+    expect(plan.details.chartText).toContain('| E7 | D7 |');
+    expect(plan.details.key).toBe('A');
+    setup.setPractice({ keys: 'fourths' });
+    expect(symbols(setup).slice(0, 4)).toEqual(['E7', 'D7', 'A7', 'G7']);
+    setup.chooseForm('minor blues');
+    expect(symbols(setup)).toHaveLength(144);
+  });
+
   it('keeps an own chart while a form is chosen', async () => {
     const { setup } = await setupWith();
     setup.writeChart('| G7 | C7 |');
