@@ -49,6 +49,14 @@ for (const [instrument, view] of [
     await untilReview(page);
   });
 
+test('on a phone the open page keeps to its width', async ({ openApp }) => {
+  const { page } = await openApp();
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.getByText('How it is shown, and run without hands').click();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  await expectAccessible(page);
+});
+
 test('the quiet page shows landings and no live note', async ({ openApp }) => {
   const { page } = await openApp({ microphone: { file: line.file } });
   await page.getByText('How it is shown, and run without hands').click();
