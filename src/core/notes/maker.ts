@@ -1,7 +1,9 @@
+import { addedPitch } from './added.ts';
 import { isStrong, type Attack } from './attacks.ts';
 import { measure } from './measure.ts';
 import type { HeardNote } from './note.ts';
 import { frameAt, isHarmonic, moveInto, plateau, standing } from './contour.ts';
+import { rises } from './octave.ts';
 import * as S from './settings.ts';
 import { SpeechGuard } from './steady.ts';
 import type { Track } from './track.ts';
@@ -109,7 +111,7 @@ export class NoteMaker {
     const until = Math.min(attack.seconds + S.JUDGE_SECONDS, next ? next.seconds - 0.004 : Infinity);
     const heard = standing(this.#track, from, frameAt(this.#track, until, from + 2));
     const strong = isStrong(attack);
-    const added = this.#addedPitch(attack, heard);
+    const added = addedPitch(attack, heard, open ? open.pitch : null);
     const after = added ?? heard;
     if (open) {
       const since = attack.seconds - open.onsetSeconds;
@@ -140,24 +142,6 @@ export class NoteMaker {
     } else if (this.#tooQuiet(from) || (!strong && attack.energyRatio < 1.5)) return;
     this.#start(attack.seconds, kind, from, after, attack.flux);
     if (added !== null && this.#open) this.#open.sure = true;
-  }
-
-  /**
-   * Over ringing strings the path hears the old note, a common subharmonic of both, or nothing. Then what the attack
-   * added decides; null where the path needs no help.
-   */
-  #addedPitch(attack: Attack, heard: number): number | null {
-    const { added } = attack;
-    if (!added || attack.energyRatio > S.RINGING_ENERGY) return null;
-    const apart = added.midi - heard;
-    // An octave or twelfth under what the path hears is a subharmonic, not news.
-    if (Math.abs(apart) < S.PLATEAU_STEP || (apart < 0 && isHarmonic(-apart))) return null;
-    // A pitch that stands through a weak flux is a low string's own pulse.
-    const stands = this.#open !== null && Math.abs(heard - this.#open.pitch) < S.PLATEAU_STEP;
-    if (stands && attack.flux < S.STRONG_FLUX) return null;
-    const lost = Number.isNaN(heard) || (apart > 23 && isHarmonic(apart));
-    const sure = added.clarity >= S.ADDED_SURE && added.midi >= S.ADDED_SURE_FROM;
-    return sure || (lost && added.clarity >= S.ADDED_CLARITY) ? added.midi : null;
   }
 
   #tooQuiet(frame: number): boolean {
@@ -239,7 +223,9 @@ export class NoteMaker {
     if (this.#attacks.some((a) => a.flux > 0.12 && a.seconds < track.seconds(frame) + 0.045)) return;
     if (isHarmonic(Math.abs(step)) || Math.abs(step) > S.WIDEST_MOVE) {
       // No hand jumps so far without an attack: it is the same note, misread before or now.
-      if (!open.sure && ++open.other > Math.max(5, open.last - open.from - open.other)) {
+      open.other++;
+      const most = open.other > Math.max(5, open.last - open.from - open.other);
+      if (!open.sure && (most || rises(track, open, frame, pitch, open.other))) {
         open.pitch = pitch;
         open.plateauFrom = frame;
         open.other = 0;

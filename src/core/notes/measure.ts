@@ -1,4 +1,5 @@
 import type { HeardNote } from './note.ts';
+import { wasRising } from './octave.ts';
 import type { Track } from './track.ts';
 
 /** The span of a note whose pitch is to be measured. */
@@ -40,11 +41,12 @@ export function measure(track: Track, span: Span, offsetSeconds: number): HeardN
   const sorted = values.slice().sort((a, b) => a - b);
   const median = sorted[sorted.length >> 1] ?? span.pitch;
   const vibrato = vibratoOf(values, sorted, median);
+  const centre = vibrato ? (quantile(sorted, 0.05) + quantile(sorted, 0.95)) / 2 : median;
   const bend = vibrato && span.plateauFrom === span.from ? 0 : median - startOf(track, span, median);
   return {
     onsetSeconds: span.onsetSeconds,
     offsetSeconds: Math.max(offsetSeconds, span.onsetSeconds),
-    midi: vibrato ? (quantile(sorted, 0.05) + quantile(sorted, 0.95)) / 2 : median,
+    midi: centre + (wasRising(track, span) ? 12 : 0),
     confidence: Math.max(0, Math.min(1, clarity / Math.max(1, values.length))),
     levelDb: span.peakDb,
     attack: span.attack,

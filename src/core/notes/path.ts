@@ -4,6 +4,8 @@ import * as S from './settings.ts';
 
 const STATES = CANDIDATES + 1;
 const ROWS = 32;
+/** Two candidates are an octave apart within so many semitones. */
+const OCTAVE_REACH = 0.4;
 
 /** What the path settled on for one frame; written over at the next. `midi` is NaN for no pitch. */
 export interface Settled {
@@ -11,6 +13,9 @@ export interface Settled {
   seconds: number;
   midi: number;
   clarity: number;
+  /** Clarity of the octave above and of that below, as shares of its own; 0 where they are no candidates. */
+  above: number;
+  below: number;
   levelDb: number;
 }
 
@@ -27,7 +32,15 @@ export class Path {
   readonly #seconds = new Float64Array(ROWS);
   #cost = new Float64Array(STATES);
   #next = new Float64Array(STATES);
-  readonly #settled: Settled = { index: 0, seconds: 0, midi: NaN, clarity: 0, levelDb: -120 };
+  readonly #settled: Settled = {
+    index: 0,
+    seconds: 0,
+    midi: NaN,
+    clarity: 0,
+    above: 0,
+    below: 0,
+    levelDb: -120,
+  };
   #frames = 0;
 
   /** Takes a frame, and whether an attack fell in the last 30 ms; the settled frame PATH_LAG earlier, or null while there is none. */
@@ -86,8 +99,20 @@ export class Path {
     settled.seconds = this.#seconds[row]!;
     settled.midi = state === 0 ? NaN : this.#midi[row * STATES + state]!;
     settled.clarity = this.#clarity[row * STATES + state]!;
+    settled.above = this.#share(row, state, 12);
+    settled.below = this.#share(row, state, -12);
     settled.levelDb = this.#level[row]!;
     return settled;
+  }
+
+  /** Clarity of the candidate so many semitones from the state's, as a share of the state's; 0 without. */
+  #share(row: number, state: number, semitones: number): number {
+    if (state === 0) return 0;
+    const sought = this.#midi[row * STATES + state]! + semitones;
+    for (let s = row * STATES + 1; s <= row * STATES + this.#count[row]!; s++)
+      if (Math.abs(this.#midi[s]! - sought) < OCTAVE_REACH)
+        return this.#clarity[s]! / this.#clarity[row * STATES + state]!;
+    return 0;
   }
 }
 
@@ -104,7 +129,10 @@ function isSubharmonic(frame: Frame, candidate: number): boolean {
     const ratio = 2 ** (apart / 12);
     const multiple = Math.round(ratio);
     if (Math.abs(12 * Math.log2(ratio / multiple)) > 0.4) continue;
-    const share = S.SUBHARMONIC_SHARE[Math.min(multiple, S.SUBHARMONIC_SHARE.length - 1)]!;
+    const share =
+      frame.midi[candidate]! > S.HIGH_MIDI
+        ? S.HIGH_SUBHARMONIC_SHARE
+        : S.SUBHARMONIC_SHARE[Math.min(multiple, S.SUBHARMONIC_SHARE.length - 1)]!;
     if (frame.clarity[other]! >= share * frame.clarity[candidate]!) return true;
   }
   return false;

@@ -11,6 +11,10 @@ export const OCTAVE_COST_TO = 76;
 export const SUBHARMONIC_COST = 0.8;
 /** if the shorter one's peak is at least this share of its own: twice, three times, four times and more. */
 export const SUBHARMONIC_SHARE: readonly number[] = [1, 1, 0.86, 0.9, 0.9];
+/** Above this pitch (F♯4) few harmonics are left in the band, one strong even one makes the octave look as good: */
+export const HIGH_MIDI = 66.5;
+/** there the shorter period must be all but equal. */
+export const HIGH_SUBHARMONIC_SHARE = 0.95;
 /** A frame with no pitch costs as much as a peak of this height at C4. */
 export const UNVOICED_CLARITY = 0.6;
 /** From pitch to none and back. */
@@ -104,7 +108,18 @@ export const RINGING_ENERGY = 6;
 /** What an attack added is believed from this clarity where the path is lost, */
 export const ADDED_CLARITY = 0.55;
 /** and from this against the path, above this pitch (MIDI): lower ones have too few periods in the window. */
-export const ADDED_SURE = 0.9;
+export const ADDED_SURE = 0.94;
 export const ADDED_SURE_FROM = 47;
 /** For so many frames the path may not overrule it: 120 ms. */
 export const SURE_FRAMES = 15;
+
+/** An octave up that comes so soon after the attack, and stands so many frames, was there from the start. */
+export const OCTAVE_SECONDS = 0.2;
+export const OCTAVE_FRAMES = 4;
+/** In high notes only if the longer period is then no better than this. */
+export const OCTAVE_BELOW = 1.01;
+/** The rise is looked for in notes of 64 to 200 ms: of 28 notes like that on tuning lines, all were an octave down. */
+export const RISING_FRAMES: readonly [number, number] = [8, 25];
+/** An octave over what the path hears is believed from this pitch of the lower one up (D3). */
+export const ADDED_OCTAVE_FROM = 50;
+export const ADDED_OCTAVE_REACH = 0.8;

@@ -7,6 +7,8 @@ const KEPT = 2048;
 export class Track {
   readonly #midi = new Float32Array(KEPT);
   readonly #clarity = new Float32Array(KEPT);
+  readonly #above = new Float32Array(KEPT);
+  readonly #below = new Float32Array(KEPT);
   readonly #level = new Float32Array(KEPT);
   readonly #seconds = new Float64Array(KEPT);
   /** Frames taken so far; the newest is `count − 1`. */
@@ -16,6 +18,8 @@ export class Track {
     const at = this.count++ % KEPT;
     this.#midi[at] = settled.midi;
     this.#clarity[at] = settled.clarity;
+    this.#above[at] = settled.above;
+    this.#below[at] = settled.below;
     this.#level[at] = settled.levelDb;
     this.#seconds[at] = settled.seconds;
   }
@@ -31,6 +35,14 @@ export class Track {
   }
   clarity(frame: number): number {
     return frame < this.first || frame >= this.count ? 0 : this.#clarity[frame % KEPT]!;
+  }
+  /** Clarity of the octave above, as a share of the clarity of the pitch; 0 where it is no candidate. */
+  above(frame: number): number {
+    return frame < this.first || frame >= this.count ? 0 : this.#above[frame % KEPT]!;
+  }
+  /** The same of the octave below. */
+  below(frame: number): number {
+    return frame < this.first || frame >= this.count ? 0 : this.#below[frame % KEPT]!;
   }
   level(frame: number): number {
     return frame < this.first || frame >= this.count ? -120 : this.#level[frame % KEPT]!;

@@ -7,8 +7,11 @@ export interface Peaks {
   readonly height: Float64Array;
 }
 
+/** Peaks looked at before CANDIDATE_SHARE is applied. */
+const SEEN = 24;
+
 export function emptyPeaks(): Peaks {
-  return { count: 0, lag: new Float64Array(CANDIDATES), height: new Float64Array(CANDIDATES) };
+  return { count: 0, lag: new Float64Array(SEEN), height: new Float64Array(SEEN) };
 }
 
 /**
@@ -27,10 +30,12 @@ export function findPeaks(curve: Float32Array, shortest: number, longest: number
     const y = curve[lag]!;
     if (y > best && y > curve[lag - 1]! && y >= curve[lag + 1]!) best = y;
   }
-  const least = best * CANDIDATE_SHARE;
   if (best <= 0) return;
+  // On the lags themselves a narrow peak may stand this much lower than it is.
+  const least = best * CANDIDATE_SHARE * 0.75;
+  best = 0;
   let lag = start;
-  while (lag < longest && peaks.count < CANDIDATES) {
+  while (lag < longest && peaks.count < SEEN) {
     const y = curve[lag]!;
     if (y >= least && y > curve[lag - 1]! && y >= curve[lag + 1]!) {
       // Highest point of this positive lobe.
@@ -40,12 +45,21 @@ export function findPeaks(curve: Float32Array, shortest: number, longest: number
         if (curve[next]! > curve[top]! && curve[next]! >= curve[next + 1]!) top = next;
         next++;
       }
+      const height = Math.min(1, peakHeight(curve, top));
+      if (height > best) best = height;
       peaks.lag[peaks.count] = top + vertex(curve, top);
-      peaks.height[peaks.count] = Math.min(1, vertexHeight(curve, top));
+      peaks.height[peaks.count] = height;
       peaks.count++;
       lag = next;
     } else lag++;
   }
+  let kept = 0;
+  for (let i = 0; i < peaks.count && kept < CANDIDATES; i++) {
+    if (peaks.height[i]! < best * CANDIDATE_SHARE) continue;
+    peaks.lag[kept] = peaks.lag[i]!;
+    peaks.height[kept++] = peaks.height[i]!;
+  }
+  peaks.count = kept;
 }
 
 /**
@@ -83,9 +97,25 @@ function vertex(curve: Float32Array, i: number): number {
   return Math.max(-0.5, Math.min(0.5, (a - c) / (2 * bend)));
 }
 
-function vertexHeight(curve: Float32Array, i: number): number {
-  const a = curve[i - 1]!;
-  const b = curve[i]!;
-  const c = curve[i + 1]!;
-  return b - ((a - c) * vertex(curve, i)) / 4;
+/** Taps on each side and steps a lag of the interpolation between lags. */
+const REACH = 4;
+const STEPS = 32;
+/** Row s: a Hann-windowed sinc, centred s / STEPS − ½ of a lag beside the middle. */
+const KERNEL = Float64Array.from({ length: (STEPS + 1) * (2 * REACH + 1) }, (_, i) => {
+  const offset = Math.floor(i / (2 * REACH + 1)) / STEPS - 0.5;
+  const x = (i % (2 * REACH + 1)) - REACH - offset;
+  if (Math.abs(x) < 1e-9) return 1;
+  return (Math.sin(Math.PI * x) / (Math.PI * x)) * (0.5 + 0.5 * Math.cos((Math.PI * x) / (REACH + 0.5)));
+});
+
+/**
+ * Height of the curve about `i` at its vertex. Where the top octave is strong, a parabola through three lags reads a
+ * peak half way between two of them too low, and the longer period, if it falls on a lag, would win.
+ */
+function peakHeight(curve: Float32Array, i: number): number {
+  if (i < REACH || i + REACH >= curve.length) return curve[i]!;
+  const row = Math.round((vertex(curve, i) + 0.5) * STEPS) * (2 * REACH + 1);
+  let sum = 0;
+  for (let k = 0; k <= 2 * REACH; k++) sum += KERNEL[row + k]! * curve[i - REACH + k]!;
+  return Math.max(sum, curve[i]!);
 }
