@@ -34,7 +34,7 @@ describe('Songbook', () => {
     await songbook.keep('Shore', '| C7 |');
     await songbook.keep('Shore', '| C7 | F7 |');
     expect(songbook.charts).toHaveLength(1);
-    const [{ id }] = songbook.charts as [{ id: string }];
+    const id = songbook.charts[0]!.id;
     await songbook.rename(id, 'Coast');
     expect(songbook.charts).toMatchObject([{ id, title: 'Coast', chartText: '| C7 | F7 |' }]);
     await songbook.rename(id, '  ');
