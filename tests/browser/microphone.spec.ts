@@ -52,7 +52,7 @@ test('a microphone pulled out in mid-take: what was played is kept and graded', 
   await page.waitForTimeout(7000);
   await page.evaluate(() => (globalThis as { pull?: () => void }).pull?.());
   await untilReview(page);
-  await expect(page.getByRole('status').getByText(/microphone/i)).toBeVisible();
+  await expect(page.getByRole('status').getByText('The microphone is gone')).toBeVisible();
   await expect(page.getByText(/\b[1-9]\d* notes\b/).first()).toBeVisible();
   await page.getByRole('button', { name: 'Back' }).click();
   await expect(page.getByRole('heading', { name: 'Earlier takes' })).toBeVisible();
