@@ -26,7 +26,7 @@ export class Listener {
   readonly #analyser: Analyser;
   readonly #path = new Path();
   readonly #track = new Track();
-  readonly #maker = new NoteMaker(this.#track);
+  readonly #maker = new NoteMaker(this.#track, (from, length) => this.#analyser.partialsAt(from, length));
   readonly #picker: AttackPicker;
   readonly #attacks: Attack[] = [];
   /** Attacks whose sound has not come in yet. */

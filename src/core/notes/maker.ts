@@ -3,6 +3,7 @@ import { isStrong, type Attack } from './attacks.ts';
 import { measure } from './measure.ts';
 import type { HeardNote } from './note.ts';
 import { frameAt, isHarmonic, moveInto, plateau, standing } from './contour.ts';
+import { hearPair, type PartialsAt } from './second.ts';
 import { rises } from './octave.ts';
 import * as S from './settings.ts';
 import { SpeechGuard } from './steady.ts';
@@ -37,6 +38,7 @@ function evenEnergy(attack: Attack): boolean {
 /** Settled frames and attacks → notes, one frame at a time, each decided with LOOK_AHEAD frames in sight. */
 export class NoteMaker {
   readonly #track: Track;
+  readonly #partialsAt: PartialsAt;
   readonly #notes: HeardNote[] = [];
   readonly #attacks: Attack[] = [];
   #open: Open | null = null;
@@ -48,8 +50,9 @@ export class NoteMaker {
   #taken = 0;
   #pendingAttack: Attack | null = null;
 
-  constructor(track: Track) {
+  constructor(track: Track, partialsAt: PartialsAt) {
     this.#track = track;
+    this.#partialsAt = partialsAt;
   }
 
   get notes(): readonly HeardNote[] {
@@ -63,7 +66,7 @@ export class NoteMaker {
     const open = this.#open;
     if (open && !open.told && !this.#guard.hearsSpeech && this.#stands(open)) {
       open.told = true;
-      fresh.push(measure(this.#track, open, this.#track.seconds(open.last)));
+      fresh.push(this.#measured(open, this.#track.seconds(open.last)));
     }
     return fresh;
   }
@@ -249,7 +252,6 @@ export class NoteMaker {
   #start(onset: number, attack: Open['attack'], from: number, pitch: number, flux: number): void {
     // The first frame's middle lies before the first sample.
     const onsetSeconds = Math.max(0, onset);
-    const peakDb = this.#track.level(from);
     this.#open = {
       onsetSeconds,
       attack,
@@ -257,7 +259,7 @@ export class NoteMaker {
       last: from,
       pitch,
       plateauFrom: from,
-      peakDb,
+      peakDb: this.#track.level(from),
       flux,
       sure: false,
       told: false,
@@ -265,12 +267,17 @@ export class NoteMaker {
     };
   }
 
+  #measured(open: Open, offsetSeconds: number): HeardNote {
+    const note = measure(this.#track, open, offsetSeconds);
+    return { ...note, ...hearPair(this.#partialsAt, note, this.#track.seconds(open.plateauFrom)) };
+  }
+
   #close(offsetSeconds: number): void {
     const open = this.#open;
     this.#open = null;
     if (!open) return;
     if (offsetSeconds - open.onsetSeconds < S.SHORTEST_NOTE) return;
-    const note = measure(this.#track, open, offsetSeconds);
+    const note = this.#measured(open, offsetSeconds);
     if (!this.#guard.admits(this.#track, open, note.vibrato !== null)) return;
     this.#notes.push(note);
     if (open.told) this.#taken++;

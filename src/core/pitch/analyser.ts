@@ -5,6 +5,7 @@ import { emptyFrame, type Frame } from './frame.ts';
 import { Increase, SPAN, type Added } from './increase.ts';
 import { emptyPeaks, findPeaks, refineLag } from './peaks.ts';
 import { Resampler } from './resample.ts';
+import { PartialFinder, type Partials } from './partials.ts';
 import * as S from './settings.ts';
 
 /** Rings that outlive frames; index modulo the length, which is a power of two. */
@@ -25,6 +26,8 @@ export interface Traces {
 
 const LOW_LONGEST = S.LONGEST_LAG / S.LOW_FACTOR;
 const BUFFER = 16384;
+/** Inner samples remembered for `partialsAt`: 10.9 s, a power of two; what a push brings at once overwrites the oldest. */
+const MEMORY = 131072;
 const KEEP = 2048;
 /** Below this the window is called empty and costs nothing (RMS). */
 const EMPTY_DB = -90;
@@ -45,6 +48,8 @@ export class Analyser {
   latest: Frame = emptyFrame();
   readonly #resampler: Resampler;
   readonly #samples = new Float32Array(BUFFER);
+  readonly #memory = new Float32Array(MEMORY);
+  readonly #partials = new PartialFinder();
   readonly #halved = new Float32Array(BUFFER / S.LOW_FACTOR);
   /** Inner samples that have left the front of the buffer; a multiple of the hop. */
   #dropped = 0;
@@ -110,6 +115,14 @@ export class Analyser {
     return index - SPAN < 0 || index + SPAN > this.#filled ? null : this.#increase.at(this.#samples, index);
   }
 
+  /** Partials of `length` inner samples from `seconds` on; null where they have not come in or are forgotten. */
+  partialsAt(seconds: number, length: number): Partials | null {
+    const from = Math.round(seconds * S.INNER_RATE);
+    const now = this.#dropped + this.#done;
+    if (from < Math.max(0, now - MEMORY + BUFFER) || from + length > now) return null;
+    return this.#partials.find((i) => this.#memory[(from + i) % MEMORY]!, length);
+  }
+
   /** DC removed (one pole at 20 Hz), block energies, and the halved copy for the bass. */
   #takeIn(count: number): void {
     const samples = this.#samples;
@@ -121,6 +134,7 @@ export class Analyser {
       lastOut = x - lastIn + 0.9896 * lastOut;
       lastIn = x;
       samples[i] = lastOut;
+      this.#memory[(this.#dropped + i) % MEMORY] = lastOut;
     }
     this.#lastIn = lastIn;
     this.#lastOut = lastOut;
