@@ -43,6 +43,7 @@ function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: N
     pitch: nearestMidi,
     pitchClass,
     cents,
+    second: heard.second === null ? null : nameNote(heard.second, rules.referenceHz).nearestMidi,
     onsetBeat: beat,
     offsetBeat,
     chord,

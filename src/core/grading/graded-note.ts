@@ -10,6 +10,8 @@ export interface GradedNote {
   readonly pitch: number;
   readonly pitchClass: number;
   readonly cents: number;
+  /** Nearest whole MIDI number of a second note that sounds with it, or null. */
+  readonly second: number | null;
   readonly onsetBeat: number;
   readonly offsetBeat: number;
   /** The chord it is graded against; null over none. */

@@ -59,6 +59,7 @@ export function tellNotes(
       attack: heard.attack,
       bendSemitones: heard.bendSemitones,
       vibrato: heard.vibrato,
+      second: note.second === null ? null : noteName(note.second),
     };
   });
 }

@@ -30,6 +30,7 @@ export function explainNote(report: Report, index: number): readonly string[] {
   if (note === undefined) throw new RangeError(`the notes are 0 to ${report.notes.length - 1}, not ${index}`);
   return [
     `${note.spelling} (${signed(note.cents)} cents) ${placeOf(note, report)}: ${chordSentence(note, report)}`,
+    ...(note.second === null ? [] : [`${note.second} sounds with it.`]),
     note.rule,
     ...(note.function === null ? [] : [functionSentence(note, report)]),
     weightSentence(note),

@@ -62,4 +62,6 @@ export const noteSchema = v.object({
   attack: v.picklist(['struck', 'legato']),
   bendSemitones: finite,
   vibrato: v.nullable(v.object({ rateHz: finite, depthCents: finite })),
+  /** A second note that surely sounds with it: "E4"; null where none does. Reports of old do not have it. */
+  second: v.optional(v.nullable(v.string()), null),
 });

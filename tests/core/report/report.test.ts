@@ -124,6 +124,17 @@ describe('explaining', () => {
     expect(() => explainNote(small, 3)).toThrow(RangeError);
   });
 
+  it('names a second note that sounds with it, at the reference', () => {
+    const double = gradeLine('| C7 |', [[0, 1, 64, { second: 67.31 }]], { referenceHz: 448 }, 'C');
+    expect(double.notes[0]!.second).toBe('G4');
+    expect(explainNote(double, 0)).toContain('G4 sounds with it.');
+    const { second: _, ...old } = double.notes[0]!;
+    expect(readReport({ ...double, notes: [old] })).toMatchObject({
+      ok: true,
+      value: { notes: [{ second: null }] },
+    });
+  });
+
   it('tells a bar, its open changes too, and knows the bars there are', () => {
     const small = gradeLine(
       '| C7 | F7 |',
