@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
-import { licences } from './licences.ts';
+import { licences } from './src/cli/licences.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 

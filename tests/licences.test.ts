@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { licencesText, SHIPPED } from '../licences.ts';
+import { licencesText, SHIPPED } from '../src/cli/licences.ts';
 
 const notice = readFileSync(fileURLToPath(new URL('../NOTICE', import.meta.url)), 'utf8');
 const text = licencesText();

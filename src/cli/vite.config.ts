@@ -1,7 +1,7 @@
 import { chmodSync, copyFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
-import { licences } from '../../licences.ts';
+import { licences } from './licences.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const out = here('../../dist/cli');

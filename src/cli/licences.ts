@@ -3,10 +3,10 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 
-const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const here = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 const read = (path: string) => readFileSync(here(path), 'utf8').trim();
 
-const { dependencies } = JSON.parse(read('./package.json')) as { dependencies: Record<string, string> };
+const { dependencies } = JSON.parse(read('package.json')) as { dependencies: Record<string, string> };
 
 /** What ends up in the build: the dependencies, what they bring, and what the compiler and the page add. */
 export const SHIPPED: readonly string[] = [
@@ -19,7 +19,7 @@ export const SHIPPED: readonly string[] = [
 
 /** @throws Error for a package that tells no licence text: it may not ship then */
 function licenceOf(name: string): string {
-  const folder = `./node_modules/${name}`;
+  const folder = `node_modules/${name}`;
   const file = readdirSync(here(folder)).find((entry) => /^licen[cs]e/i.test(entry));
   if (file !== undefined) return read(`${folder}/${file}`);
   const readme = existsSync(here(`${folder}/README.md`)) ? read(`${folder}/README.md`) : '';
@@ -31,8 +31,8 @@ function licenceOf(name: string): string {
 /** NOTICE and our own licence first, then every part's. */
 export function licencesText(): string {
   const parts = [
-    ['Landfall', `${read('./LICENSE')}\n\n${read('./NOTICE')}`],
-    ['The sounds', read('./src/audio/kit/LICENSE-kit.txt')],
+    ['Landfall', `${read('LICENSE')}\n\n${read('NOTICE')}`],
+    ['The sounds', read('src/audio/kit/LICENSE-kit.txt')],
     ...SHIPPED.map((name) => [name, licenceOf(name)] as const),
   ] as const;
   return parts.map(([name, text]) => `${'='.repeat(72)}\n${name}\n${'='.repeat(72)}\n\n${text}\n`).join('\n');
