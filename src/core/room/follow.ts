@@ -36,7 +36,8 @@ export interface FollowerSettings extends CancellerSettings {
 /** Blocks of microphone and band in, blocks without the band out. Buffers are allocated once. */
 export class BandFollower {
   readonly blockSize: number;
-  readonly #canceller: Canceller;
+  readonly #settings: CancellerSettings;
+  #canceller: Canceller;
   readonly #heldBack: number;
   readonly #line: Float32Array;
   readonly #band: Float32Array;
@@ -54,15 +55,21 @@ export class BandFollower {
     }
     this.#heldBack = heldBackSamples;
     this.blockSize = settings.blockSize;
+    this.#settings = settings;
     this.#canceller = new Canceller(settings);
     this.#line = new Float32Array(heldBackSamples + MOST_SHIFT + LEAST_HELD_BACK + settings.blockSize);
     this.#band = new Float32Array(settings.blockSize);
     this.#leftover = new Leftover(settings.partitions * settings.blockSize);
   }
 
-  /** The band was found to come in so many samples later from now on: the browser has slipped. */
+  /**
+   * The band was found to come in so many samples later from now on: the browser has slipped. What was learned since
+   * then was learned of the wrong moment, so the path begins again as it was given.
+   */
   jumped(samples: number): void {
     this.#moveBy(samples);
+    this.#rate = 0;
+    this.#canceller = new Canceller(this.#settings);
   }
 
   /** Samples by which the band now comes later than at the start. */
