@@ -9,6 +9,8 @@ export { expect };
 export type Microphone =
   /** A 44.1 kHz 16-bit mono WAV, played once. Other kinds come out as silence, without an error. */
   | { readonly file: string }
+  /** A PulseAudio server whose null sink is speaker and microphone in one; the test may run code of its own there. */
+  | { readonly pulse: string }
   /** The browser's own beeping device. */
   | 'beeps'
   /** No device at all. */
@@ -41,6 +43,7 @@ function microphoneFlags(microphone: Microphone): string[] {
   if (microphone === 'none') return ['--use-fake-ui-for-media-stream', '--disable-audio-input'];
   // A headless browser that nobody answers for says no.
   if (microphone === 'refused') return ['--use-fake-device-for-media-stream'];
+  if (typeof microphone === 'object' && 'pulse' in microphone) return ['--use-fake-ui-for-media-stream'];
   const said = ['--use-fake-ui-for-media-stream', '--use-fake-device-for-media-stream'];
   if (microphone === 'beeps') return said;
   return [...said, `--use-file-for-fake-audio-capture=${microphone.file}%noloop`];
@@ -56,11 +59,17 @@ export const test = base.extend<{ openApp: Open }>({
       const url = process.env.LANDFALL_URL!;
       // A profile on the disk, as a player has: a private window keeps its files in memory and has no quota.
       const profile = mkdtempSync(join(tmpdir(), 'landfall-profile-'));
+      const pulse = typeof microphone === 'object' && 'pulse' in microphone ? microphone.pulse : null;
       const context = await chromium.launchPersistentContext(profile, {
         executablePath: process.env.LANDFALL_EXECUTABLE!,
         args: [...FLAGS, ...microphoneFlags(microphone)],
-        env: { ...process.env, ...JSON.parse(process.env.LANDFALL_EXECUTABLE_ENV ?? '{}') },
+        env: {
+          ...process.env,
+          ...JSON.parse(process.env.LANDFALL_EXECUTABLE_ENV ?? '{}'),
+          ...(pulse === null ? {} : { PULSE_SERVER: pulse }),
+        },
         acceptDownloads: true,
+        ...(pulse === null ? {} : { ignoreDefaultArgs: ['--mute-audio'], bypassCSP: true }),
         reducedMotion: 'reduce',
       });
       const close = async () => {
