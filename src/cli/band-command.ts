@@ -1,5 +1,6 @@
 /** `landfall band`: a chart played by the band, written as a recording or a MIDI file. */
 import { closeSync, openSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
+import { endianness } from 'node:os';
 import { join } from 'node:path';
 import { arrange } from '../core/band/arrange.ts';
 import { feelOf } from '../core/band/feel-words.ts';
@@ -151,10 +152,10 @@ async function writeSound(
 /** Interleaved 16-bit samples, low byte first. */
 function bytesOf([left, right]: Stereo): Uint8Array {
   const both = new Float32Array(2 * left.length);
-  left.forEach((sample, frame) => (both[2 * frame] = sample));
-  right.forEach((sample, frame) => (both[2 * frame + 1] = sample));
-  const samples = toPcm16(both);
-  const view = new DataView(new ArrayBuffer(2 * samples.length));
-  samples.forEach((sample, i) => view.setInt16(2 * i, sample, true));
-  return new Uint8Array(view.buffer);
+  for (let frame = 0; frame < left.length; frame++) {
+    both[2 * frame] = left[frame]!;
+    both[2 * frame + 1] = right[frame]!;
+  }
+  const bytes = Buffer.from(toPcm16(both).buffer);
+  return endianness() === 'LE' ? bytes : bytes.swap16();
 }
