@@ -1,7 +1,7 @@
 /** The browser's audio behind the port that the state speaks: one context, one kit, one band at a time. */
 import { createBandRenderer, type BandRenderer } from './audio/band/render-client.ts';
 import { createBandPlayer, type BandPlayer } from './audio/band-player.ts';
-import { openMicrophone } from './audio/capture.ts';
+import { loadRecorder, openMicrophone } from './audio/capture.ts';
 import {
   chooseOutput,
   listDevices,
@@ -39,8 +39,9 @@ export function audioPort(): AudioPort {
 
   const theContext = () => (context ??= createAudioContext());
   const theRenderer = () => (renderer ??= createBandRenderer(kitUrl, theContext().sampleRate));
-  // The kit is loaded while the player still chooses, so that the band can start at once.
+  // The kit and the recorder are loaded while the player still chooses, so that a take can start at once.
   theRenderer();
+  void loadRecorder(theContext());
   const outputSeconds = ({ baseLatency, outputLatency }: AudioContext) =>
     (Number.isFinite(baseLatency) ? baseLatency : 0) + (Number.isFinite(outputLatency) ? outputLatency : 0);
 
@@ -70,12 +71,14 @@ export function audioPort(): AudioPort {
     openBand: async (timeline, settings, levels) => {
       const player = createBandPlayer(theContext(), theRenderer());
       setLevels(player, levels);
+      // A microphone that is opened meanwhile is to have its bus.
+      band = player;
       const prepared = await player.prepare(bandForm(timeline), settings);
       if (!prepared.ok) {
+        if (band === player) band = null;
         player.dispose();
         return prepared;
       }
-      band = player;
       return good({
         start: () => player.start(),
         setLevels: (changed: BandLevels) => setLevels(player, changed),

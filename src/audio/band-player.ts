@@ -12,7 +12,7 @@ import { gainOf, rampTo, silentDb } from './level.ts';
 export const quietStartDb = -18;
 const loudestPartDb = 6;
 /** Between asking for a start and the first sound: time to schedule it, no more than a blink. */
-const startLeadSeconds = 0.1;
+const startLeadSeconds = 0.05;
 /** This much is rendered and scheduled ahead, so that a busy machine never runs dry. */
 const aheadSeconds = 20;
 const lookEveryMs = 250;

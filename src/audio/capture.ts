@@ -58,6 +58,11 @@ export interface Microphone {
   dispose(): void;
 }
 
+/** Loads the worklet before it is needed; a failure is told by `openMicrophone`, which tries again. */
+export async function loadRecorder(context: AudioContext): Promise<void> {
+  await context.audioWorklet.addModule(workletUrl).catch(() => undefined);
+}
+
 /** Opens a microphone and starts the hops. The context must be running, else no hop comes. */
 export async function openMicrophone(
   context: AudioContext,
@@ -65,11 +70,15 @@ export async function openMicrophone(
 ): Promise<Outcome<Microphone>> {
   const unavailable = unavailableSentence(globalThis.isSecureContext, navigator.mediaDevices);
   if (unavailable) return bad(unavailable);
-  const stream = await requestStream(options.deviceId);
+  const [stream, loaded] = await Promise.all([
+    requestStream(options.deviceId),
+    context.audioWorklet.addModule(workletUrl).then(
+      () => true,
+      () => false,
+    ),
+  ]);
   if (!stream.ok) return stream;
-  try {
-    await context.audioWorklet.addModule(workletUrl);
-  } catch {
+  if (!loaded) {
     stopTracks(stream.value);
     return bad('The recorder could not be loaded. Reload the page and try again.');
   }

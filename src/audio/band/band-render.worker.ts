@@ -2,13 +2,20 @@
 import { buffersOf, runJob } from '../../core/sound/render-job.ts';
 import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
 import { createSynth, loadKit, type Synth } from '../../core/sound/synth.ts';
+import { warmUp } from '../../core/sound/warm-up.ts';
 
 let synth: Promise<Synth> | null = null;
 
 async function open(kitUrl: string, sampleRate: number): Promise<Synth> {
   const answer = await fetch(kitUrl);
   if (!answer.ok) throw new Error(`the kit could not be read (${answer.status})`);
-  return createSynth(await loadKit(await answer.arrayBuffer()), sampleRate);
+  const kit = await loadKit(await answer.arrayBuffer());
+  const opened = createSynth(kit, sampleRate);
+  const steps = warmUp(kit, opened);
+  // A step, and then whatever has been asked for meanwhile, and then the next step.
+  const next = () => void (steps.next().done !== true && setTimeout(next));
+  setTimeout(next);
+  return opened;
 }
 
 const send = (message: FromRenderWorker, transfer: Transferable[] = []) =>
