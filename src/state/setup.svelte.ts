@@ -19,6 +19,7 @@ import {
   clampTo,
   LEVEL_RANGE,
   MOST_CHORUSES,
+  MOST_COUNT_IN_BARS,
   REFERENCE_RANGE,
   SWING_RANGE,
   usualSettings,
@@ -139,6 +140,11 @@ export class Setup {
     this.#change({ swing: swing === null ? null : clampTo(SWING_RANGE, swing) });
   }
 
+  /** Bars that are counted in, clamped to 0 to 4. */
+  setCountIn(bars: number): void {
+    this.#change({ countInBars: clampTo({ lowest: 0, highest: MOST_COUNT_IN_BARS }, Math.round(bars)) });
+  }
+
   setReference(reference: number | 'auto'): void {
     this.#change({ reference: reference === 'auto' ? reference : clampTo(REFERENCE_RANGE, reference) });
   }
@@ -200,6 +206,8 @@ export class Setup {
         instrument,
         capo,
         aim,
+        chordsRest: practice.chordsRest,
+        backbeatClick: practice.backbeatClick,
       },
     };
   }

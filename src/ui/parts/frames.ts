@@ -40,9 +40,25 @@ export interface Inks {
   readonly wash: string;
 }
 
-/** The palette as it stands on this element now: a canvas can't read CSS variables by itself. */
-export function inksOf(element: Element): Inks {
-  const style = getComputedStyle(element);
+let known: Inks | null = null;
+let watching = false;
+
+/**
+ * The palette as it stands now: a canvas can't read CSS variables by itself. Read once, and again when the theme
+ * turns: asking at every frame would make the browser reckon all styles. The same palette is the same object.
+ */
+export function inksNow(): Inks {
+  if (!watching) {
+    watching = true;
+    const forget = () => (known = null);
+    matchMedia('(prefers-color-scheme: dark)').addEventListener('change', forget);
+    new MutationObserver(forget).observe(document.documentElement, { attributeFilter: ['data-theme'] });
+  }
+  return (known ??= readInks());
+}
+
+function readInks(): Inks {
+  const style = getComputedStyle(document.documentElement);
   const read = (name: string) => style.getPropertyValue(name).trim();
   return {
     paper: read('--paper'),

@@ -1,7 +1,7 @@
 /** The slow part of a moment: what is read as words, and changes a few times a second at most. */
 import type { TargetTone } from '../../core/grading/targets.ts';
 import type { Chord } from '../../core/music/chord.ts';
-import type { Live } from '../../state/session.svelte.ts';
+import type { Live, LiveNote } from '../../state/session.svelte.ts';
 
 export interface Moment {
   readonly beatInBar: number;
@@ -15,6 +15,9 @@ export interface Moment {
   readonly targets: readonly TargetTone[];
 }
 
+const wholeBeats = (beats: number | null): number | null =>
+  beats === null ? null : Math.max(1, Math.ceil(beats));
+
 export function momentOf(live: Live): Moment {
   const beatInBar = Math.floor(live.beatInBar);
   return {
@@ -23,20 +26,28 @@ export function momentOf(live: Live): Moment {
     countIn: live.beat < 0 ? beatInBar + 1 : null,
     chordNow: live.chordNow,
     next: live.next?.chord ?? null,
-    beatsToNext: live.beatsToNext === null ? null : Math.max(1, Math.ceil(live.beatsToNext)),
+    beatsToNext: wholeBeats(live.beatsToNext),
     targets: live.targets,
   };
 }
 
-/** Whether two moments read the same. */
-export function samePlace(a: Moment | null, b: Moment): boolean {
-  return (
-    a !== null &&
-    a.beatInBar === b.beatInBar &&
-    a.chorus === b.chorus &&
-    a.countIn === b.countIn &&
-    a.chordNow?.symbol === b.chordNow?.symbol &&
-    a.next?.symbol === b.next?.symbol &&
-    a.beatsToNext === b.beatsToNext
-  );
-}
+/** Whether the page reads the same. Asked at every frame, so it makes nothing new. */
+export const samePlace = (moment: Moment | null, live: Live): boolean =>
+  moment !== null &&
+  moment.beatInBar === Math.floor(live.beatInBar) &&
+  moment.chorus === live.chorus &&
+  (moment.countIn === null) === live.beat >= 0 &&
+  moment.chordNow?.symbol === live.chordNow?.symbol &&
+  moment.next?.symbol === live.next?.chord?.symbol &&
+  moment.beatsToNext === wholeBeats(live.beatsToNext);
+
+/** Closer than this two readings of a note are the same to the eye. */
+const SAME_CENTS = 2;
+
+/** Whether a note is read as the one that stands on the page. */
+export const sameNote = (shown: LiveNote | null, heard: LiveNote): boolean =>
+  shown !== null &&
+  shown.name === heard.name &&
+  shown.degree === heard.degree &&
+  shown.role === heard.role &&
+  Math.abs(shown.cents - heard.cents) < SAME_CENTS;

@@ -21,6 +21,12 @@ export class PlaceMark {
       this.#played.style.transform = `scaleX(${Math.min(1, live.beatInBar / beatsPerBar)})`;
   }
 
+  /** The page has another size: the row being played is brought into sight again. */
+  forget(): void {
+    this.#leave();
+    this.#index = NaN;
+  }
+
   #leave(): void {
     this.#bar?.removeAttribute('aria-current');
     if (this.#played !== null) this.#played.style.transform = '';

@@ -1,16 +1,7 @@
 /** The keyboard in ink: strokes between the white keys, black keys hung from the top, the shore at their feet. */
 import type { TargetTone } from '../../core/grading/targets.ts';
 import { isWhite, keysIn, layKeyboard, type Keys } from './keyboard.ts';
-import {
-  drawHeard,
-  drawNow,
-  drawPalette,
-  drawShore,
-  drawSlur,
-  drawTarget,
-  letter,
-  type Page,
-} from './pen.ts';
+import { drawHeard, drawShore, drawSlur, drawSpot, letter, type Page } from './pen.ts';
 import { at, type Twelve } from './tones.ts';
 
 export interface KeyboardPicture {
@@ -70,20 +61,16 @@ export function drawKeyboard(
     context.stroke();
   }
   for (const midi of all) {
-    const now = at(twelve.now, midi);
     const next = at(twelve.next, midi);
     const [x, y] = [lay.keyX(midi), markY(midi)];
     const half = (isWhite(midi) ? lay.keyWidth : lay.blackWidth) / 2 - 2;
-    if (next !== null) {
-      const bottom = isWhite(midi) ? foot - 2 : blackFoot - 2;
-      drawShore(page, x - half, x + half, bottom);
-      drawTarget(page, next, null, x, y);
-      letter(page, label(next), x, y - unit * 0.95, unit * 0.78, 800, inks.ink, 'center');
-      if (now !== null) drawNow(page, now, null, x, y - unit * 1.9);
-    } else if (now !== null) {
-      drawNow(page, now, null, x, y);
-      letter(page, label(now), x, y - unit * 0.8, unit * 0.6, 500, inks.soft, 'center');
-    } else if (twelve.palette.has(midi % 12)) drawPalette(page, x, y);
+    if (next !== null) drawShore(page, x - half, x + half, isWhite(midi) ? foot - 2 : blackFoot - 2);
+    const inPalette = twelve.palette.has(midi % 12);
+    drawSpot(
+      page,
+      { x, y, now: at(twelve.now, midi), next, inPalette, ringed: false },
+      { side: 'above', label },
+    );
   }
   if (heard === null || heard < keys.lowest || heard > keys.highest) return;
   drawHeard(page, lay.keyX(heard), markY(heard));

@@ -3,16 +3,7 @@ import type { Instrument, Neck } from '../../core/music/instruments.ts';
 import { nearestPosition, type NeckPosition } from '../../core/music/where-it-lies.ts';
 import type { TargetTone } from '../../core/grading/targets.ts';
 import { drawMark } from '../parts/draw-mark.ts';
-import {
-  drawHeard,
-  drawNow,
-  drawPalette,
-  drawShore,
-  drawSlur,
-  drawTarget,
-  letter,
-  type Page,
-} from './pen.ts';
+import { drawHeard, drawShore, drawSlur, drawSpot, letter, type Page } from './pen.ts';
 import { FIGURED_FRETS, layNeck, placesIn, type Box, type FretWindow, type NeckLayout } from './neck.ts';
 import { at, type Twelve } from './tones.ts';
 
@@ -48,9 +39,9 @@ export function drawNeck(
   const lay = layNeck(neck, window, leftHanded, box);
   const unit = Math.max(11, Math.min(lay.stringGap * 0.82, lay.narrowest * 0.56, 40));
   const page: Page = { context, width, height, inks, unit };
-  drawWood(page, picture, lay, box, figures);
   // Labels only where a space holds them beside the mark.
   const roomy = lay.narrowest > unit * 1.9;
+  drawWood(page, picture, lay, box, figures, roomy);
   drawTones(page, picture, lay, roomy);
   drawWay(page, picture, lay, roomy);
 }
@@ -61,6 +52,7 @@ function drawWood(
   lay: NeckLayout,
   { top, height: high }: Box,
   figures: number,
+  roomy: boolean,
 ): void {
   const { context, inks } = page;
   const first = lay.hasOpen ? window.lowest : window.lowest - 1;
@@ -94,7 +86,7 @@ function drawWood(
       letter(
         page,
         String(fret),
-        lay.fingerX(fret),
+        markX(lay, page.unit, fret, roomy),
         top + high + figures / 2,
         figures * 0.7,
         500,
@@ -107,7 +99,7 @@ function drawWood(
     letter(
       page,
       String(neck.capo),
-      lay.fingerX(window.lowest),
+      markX(lay, page.unit, window.lowest, roomy),
       top + high + figures / 2,
       figures * 0.7,
       800,
@@ -133,17 +125,14 @@ function drawTones(page: Page, picture: NeckPicture, lay: NeckLayout, roomy: boo
     drawShore(page, lay.fingerX(fret) - half, lay.fingerX(fret) + half, lay.stringY(string));
   }
   for (const { string, fret, midi } of places) {
-    const now = at(twelve.now, midi);
-    const next = at(twelve.next, midi);
+    const [now, next] = [at(twelve.now, midi), at(twelve.next, midi)];
     const [x, y] = [markX(lay, unit, fret, roomy), lay.stringY(string)];
-    const heard = hand !== null && hand.string === string && hand.fret === fret;
-    if (heard) drawHeard(page, x, y);
-    if (next !== null) {
-      if (now !== null && roomy && !heard) drawNow(page, now, null, x - unit * 0.9, y);
-      drawTarget(page, next, roomy ? label(next) : null, x, y, heard);
-    } else if (now !== null) drawNow(page, now, roomy ? label(now) : null, x, y, heard);
-    else if (twelve.palette.has(midi % 12)) drawPalette(page, x, y);
-    else if (heard) drawMark(page.context, 'outside', x, y, unit * 0.7, page.inks);
+    const ringed = hand !== null && hand.string === string && hand.fret === fret;
+    const inPalette = twelve.palette.has(midi % 12);
+    if (ringed) drawHeard(page, x, y);
+    drawSpot(page, { x, y, now, next, inPalette, ringed }, { side: 'beside', label: roomy ? label : null });
+    if (ringed && now === null && next === null && !inPalette)
+      drawMark(page.context, 'outside', x, y, unit * 0.7, page.inks);
   }
 }
 

@@ -67,21 +67,21 @@ export function drawStaff(
 
   for (const { x, tone, note } of spread(now, clefWidth + unit, width * (COLUMNS.played - 0.04))) {
     drawLedger(x, note);
-    drawNow(page, tone, null, x, yOf(note.step));
+    drawNow(page, tone, x, yOf(note.step));
     letter(page, label(tone), x, below(yOf, note.step, unit, height), unit * 0.6, 500, inks.soft, 'center');
   }
   const ashore = spread(targets, barX + unit, width - unit * 0.5);
   for (const { x, tone, note } of ashore) {
     drawLedger(x, note);
     drawShore(page, x - unit * 0.95, x + unit * 0.95, yOf(note.step));
-    drawTarget(page, tone, null, x, yOf(note.step));
+    drawTarget(page, tone, x, yOf(note.step));
     letter(page, label(tone), x, below(yOf, note.step, unit, height), unit * 0.8, 800, inks.ink, 'center');
   }
   if (heard === null) return;
   const note = writeNote(heard.midi, heard.tone.name, instrument, clef);
   const [x, y] = [width * COLUMNS.played, yOf(note.step)];
   drawLedger(x, note);
-  drawNow(page, heard.tone, null, x, y);
+  drawNow(page, heard.tone, x, y);
   drawHeard(page, x, y);
   const landing = ashore.find(({ midi }) => midi === goal);
   if (landing !== undefined) drawSlur(page, x, y, landing.x, yOf(landing.note.step));

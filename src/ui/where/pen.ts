@@ -16,49 +16,72 @@ export interface Page {
 
 /** Sizes against a target's mark. */
 const NOW_SIZE = 0.74;
-const NOW_LETTER = 0.68;
+const NOW_LETTER = 0.66;
 const TARGET_LETTER = 0.8;
 const PALETTE_SIZE = 0.34;
 const SLUR_WEIGHT = 0.16;
 
 export type LabelOf = (tone: TargetTone) => string;
 
-/** A tone of the chord that sounds: its mark, its label small beside it, further off where the pen's ring is. */
-export function drawNow(
-  page: Page,
-  tone: TargetTone,
-  label: string | null,
-  x: number,
-  y: number,
-  ringed = false,
-): void {
-  const { context, inks, unit } = page;
+/** A tone of the chord that sounds: its mark, small. */
+export function drawNow({ context, inks, unit }: Page, tone: TargetTone, x: number, y: number): void {
   drawMark(context, tone.role, x, y, unit * NOW_SIZE, inks);
-  if (label === null) return;
-  letter(page, label, x + unit * (ringed ? 0.82 : 0.5), y - unit * 0.02, unit * NOW_LETTER, 500, inks.soft);
 }
 
-/** A tone to land on: large, its label heavy; the caller has drawn its piece of shore. */
-export function drawTarget(
-  page: Page,
-  tone: TargetTone,
-  label: string | null,
-  x: number,
-  y: number,
-  ringed = false,
-): void {
-  const { context, inks, unit } = page;
+/** A tone to land on: its mark, large; the caller has drawn its piece of shore. */
+export function drawTarget({ context, inks, unit }: Page, tone: TargetTone, x: number, y: number): void {
   drawMark(context, tone.role, x, y, unit, inks);
-  if (label !== null)
-    letter(
-      page,
-      label,
-      x + unit * (ringed ? 0.82 : 0.6),
-      y - unit * 0.02,
-      unit * TARGET_LETTER,
-      800,
-      inks.ink,
-    );
+}
+
+/** One place of an instrument, and what lies there. */
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly now: TargetTone | null;
+  readonly next: TargetTone | null;
+  readonly inPalette: boolean;
+  /** Whether the pen's ring stands here, so that a label keeps off it. */
+  readonly ringed: boolean;
+}
+
+/**
+ * How an instrument sets its labels: on a string there is room beside a mark, on a key above it. A tone that stays
+ * shows what it is before (left of, above) what it becomes.
+ */
+export interface Setting {
+  readonly side: 'beside' | 'above';
+  /** null where there is no room: the shapes tell alone then. */
+  readonly label: LabelOf | null;
+}
+
+/** What lies at a place: a tone to land on, else one of the chord that sounds, else a hint of the palette. */
+export function drawSpot(page: Page, spot: Spot, { side, label }: Setting): void {
+  const { x, y, now, next, inPalette, ringed } = spot;
+  const { unit, inks } = page;
+  const write = (tone: TargetTone, size: number, weight: 500 | 800, colour: string) => {
+    if (label === null) return;
+    if (side === 'above')
+      letter(page, label(tone), x, y - unit * (0.4 + 0.68 * size), unit * size, weight, colour, 'center');
+    else
+      letter(
+        page,
+        label(tone),
+        x + unit * (ringed ? 0.82 : 0.12 + 0.58 * size),
+        y,
+        unit * size,
+        weight,
+        colour,
+      );
+  };
+  if (next !== null) {
+    if (now !== null && label !== null && side === 'above') drawNow(page, now, x, y - unit * 1.9);
+    else if (now !== null && label !== null && !ringed) drawNow(page, now, x - unit * 0.9, y);
+    drawTarget(page, next, x, y);
+    write(next, TARGET_LETTER, 800, inks.ink);
+  } else if (now !== null) {
+    drawNow(page, now, x, y);
+    write(now, NOW_LETTER, 500, inks.soft);
+  } else if (inPalette) drawPalette(page, x, y);
 }
 
 /** A tone of the palette: a small open lozenge, no more than a hint. */

@@ -1,0 +1,84 @@
+/**
+ * What a player may want to turn with the instrument in the hands: how loud the band is, how fast, how it swings, how
+ * long it counts in. One letter takes a dial, plus and minus turn it; no key of a foot switch is among them.
+ */
+import { BPM_RANGE, clampTo, LEVEL_RANGE, MOST_COUNT_IN_BARS, SWING_RANGE } from '../../state/settings.ts';
+
+export type DialId = 'band' | 'tempo' | 'swing' | 'count-in';
+
+export interface Dial {
+  readonly id: DialId;
+  /** The letter that takes it: the first of its name. */
+  readonly key: string;
+  readonly step: number;
+  readonly lowest: number;
+  readonly highest: number;
+  /** What a turn to the left and to the right does, after the dial's name. */
+  readonly ways: readonly [left: string, right: string];
+}
+
+export const DIALS: readonly Dial[] = [
+  // Above 0 dB only single parts may go: the band as a whole has no reason to.
+  {
+    id: 'band',
+    key: 'b',
+    step: 2,
+    lowest: LEVEL_RANGE.lowest,
+    highest: 0,
+    ways: ['quieter', 'louder'],
+  },
+  { id: 'tempo', key: 't', step: 4, ...BPM_RANGE, ways: ['slower', 'faster'] },
+  { id: 'swing', key: 's', step: 0.02, ...SWING_RANGE, ways: ['straighter', 'more'] },
+  {
+    id: 'count-in',
+    key: 'c',
+    step: 1,
+    lowest: 1,
+    highest: MOST_COUNT_IN_BARS,
+    ways: ['shorter', 'longer'],
+  },
+];
+
+/** Level in dB, quarters a minute, share of the beat that the first eighth takes, bars. */
+export type DialValues = Readonly<Record<DialId, number>>;
+
+/** Where a dial stands after one step, never past its ends. */
+export const turned = ({ id, step, lowest, highest }: Dial, values: DialValues, way: 1 | -1): number =>
+  Math.round(100 * clampTo({ lowest, highest }, values[id] + way * step)) / 100;
+
+/** As it stands on the page. @example dialWords('band', -18) // "−18 dB" */
+export function dialWords(id: DialId, value: number): string {
+  switch (id) {
+    case 'band':
+      if (value <= LEVEL_RANGE.lowest) return 'silent';
+      return `${value < 0 ? '−' : ''}${Math.abs(Math.round(value))} dB`;
+    case 'tempo':
+      return String(Math.round(value));
+    case 'swing':
+      return value <= SWING_RANGE.lowest ? 'straight' : `${Math.round(100 * value)} %`;
+    case 'count-in':
+      return `${value} ${value === 1 ? 'bar' : 'bars'}`;
+  }
+}
+
+/** What a turn means for the take: the care for the ears, and from when it holds. */
+export function turnedSentence(id: DialId, value: number, countingIn: boolean): string {
+  if (id === 'band') {
+    const care = 'Keep it low enough to talk over: loud sound harms hearing.';
+    return `Band ${dialWords(id, value)}. ${care}`;
+  }
+  const name = id === 'count-in' ? 'Count-in' : id === 'tempo' ? 'Tempo' : 'Swing';
+  const when = countingIn ? 'it counts in again' : 'from the next take on';
+  return `${name} ${dialWords(id, value)}: ${when}.`;
+}
+
+export type DialPress =
+  { readonly kind: 'take'; readonly id: DialId } | { readonly kind: 'turn'; readonly way: 1 | -1 } | null;
+
+/** What a key means to the dials. @param key as `KeyboardEvent.key`; plus without its shift counts too */
+export function dialPressOf(key: string): DialPress {
+  if (key === '+' || key === '=') return { kind: 'turn', way: 1 };
+  if (key === '-' || key === '_' || key === '−') return { kind: 'turn', way: -1 };
+  const dial = DIALS.find((one) => one.key === key.toLowerCase());
+  return dial === undefined ? null : { kind: 'take', id: dial.id };
+}
