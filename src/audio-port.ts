@@ -125,6 +125,11 @@ export function audioPort(): AudioPort {
       };
     },
 
+    renderNotes: async (notes, durationSeconds) => {
+      const samples = await theRenderer().notes(notes, durationSeconds);
+      return samples.ok ? good({ samples: samples.value, sampleRate: theContext().sampleRate }) : samples;
+    },
+
     renderDemo: async () => {
       const { bpm, feel } = demoSettings;
       const samples = await theRenderer().line(demoStrokes, demoProgram, {

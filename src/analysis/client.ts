@@ -4,7 +4,8 @@ import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { RoomPath } from '../core/room/band-remover.ts';
 import { Requests } from '../core/requests.ts';
-import type { AnalysisMessage, AnalysisRequest, FileSound, Heard } from './messages.ts';
+import type { GradingEvents, SoundToGrade } from './grade-samples.ts';
+import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
 import type { GradeOrder } from './order.ts';
 
 const WORKER_GONE = 'The listener stopped by itself. What was played is kept: grade it again.';
@@ -103,32 +104,39 @@ export class AnalysisClient {
     return { ok: true, value: listening };
   }
 
-  /**
-   * Grades a whole recording. The samples are copied, not handed over: the caller still plays and draws them.
-   * @param progress called with the share done, 0 to 1
-   */
+  /** Grades a whole recording. The samples are copied, not handed over: the caller still plays and draws them. */
   async grade(
-    audio: { readonly samples: Int16Array | Float32Array; readonly sampleRate: number },
+    sound: SoundToGrade,
     order: GradeOrder,
-    progress: (share: number) => void = () => undefined,
+    events: GradingEvents = { progress: () => undefined, told: () => undefined },
   ): Promise<Outcome<Report>> {
     const line = this.#line((message) => {
-      if (message.kind === 'progress') progress(message.share);
+      if (message.kind === 'progress') events.progress(message.share);
+      if (message.kind === 'told') events.told(message.sentence);
     });
-    const samples = audio.samples.slice() as Int16Array<ArrayBuffer> | Float32Array<ArrayBuffer>;
-    const report = await line.ask<Report>({ kind: 'grade', samples, sampleRate: audio.sampleRate, order }, [
-      samples.buffer,
-    ]);
+    const report = await line.ask<Report>({ kind: 'grade', sound, order });
     this.#hangUp(line);
     return report;
   }
 
-  /** Any audio file as one line of samples, read as the command line reads it. */
-  async read(file: Blob, name: string): Promise<Outcome<FileSound>> {
+  /** Grades notes that nobody has to hear. */
+  async gradeNotes(
+    notes: readonly HeardNote[],
+    durationSeconds: number,
+    order: GradeOrder,
+  ): Promise<Outcome<Report>> {
     const line = this.#line(() => undefined);
-    const sound = await line.ask<FileSound>({ kind: 'read', file, name });
+    const report = await line.ask<Report>({ kind: 'grade notes', notes, durationSeconds, order });
     this.#hangUp(line);
-    return sound;
+    return report;
+  }
+
+  /** Any file that can be graded, read as the command line reads it. */
+  async read(file: Blob, name: string): Promise<Outcome<FileLine>> {
+    const line = this.#line(() => undefined);
+    const found = await line.ask<FileLine>({ kind: 'read', file, name });
+    this.#hangUp(line);
+    return found;
   }
 
   /** Ends every job; those still open answer with a sentence. */

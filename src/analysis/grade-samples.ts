@@ -1,49 +1,157 @@
-/** Samples → report: listen block by block, lay the notes on the chart, grade. */
+/** Samples → report: the band out where it is known, listen block by block, lay the notes on the chart, grade. */
 import { fromPcm16 } from '../core/files/pcm16.ts';
 import { grade } from '../core/grade.ts';
 import type { BackingFacts } from '../core/grading/settings.ts';
 import { Listener } from '../core/listen.ts';
+import { listenWithout } from '../core/listen-without.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
+import { BandRemover, type RoomPath } from '../core/room/band-remover.ts';
+import { ROOM_HZ } from '../core/room/room-rate.ts';
 import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
 
 /** So much is heard between two words of progress: 10 ms of work or less. */
 const BLOCK_SECONDS = 1;
+/** The live listener is fed in pieces of the microphone's; the remover looks at the delay once a piece. */
+const LIVE_PIECE_FRAMES = 512;
 
-/** @param progress called after each block with the share done, 0 to 1 */
-export function gradeSamples(
-  samples: Int16Array | Float32Array,
-  sampleRate: number,
-  order: GradeOrder,
-  progress: (share: number) => void,
-): Outcome<Report> {
+/** Mono sound: 16-bit for takes of our own, floating point at full scale ±1 for files that were opened. */
+export interface Sound {
+  readonly samples: Int16Array | Float32Array;
+  readonly sampleRate: number;
+}
+
+/** What is in the take beside the player, and is to be taken out before listening. */
+export type Backing =
+  /** What the band played on the same frames, and the path by which it came back: as it was taken out live. */
+  | { readonly kind: 'band'; readonly samples: Int16Array; readonly path: RoomPath }
+  /** A recording of it: where it lies in the take and how it came there is found in the take itself. */
+  | { readonly kind: 'recording'; readonly name: string; readonly sound: Sound };
+
+export interface SoundToGrade extends Sound {
+  /** As the player knows it, for the sentences. */
+  readonly name: string;
+  /** null where nothing is to be taken out. */
+  readonly backing: Backing | null;
+}
+
+export interface GradingEvents {
+  /** The share done, 0 to 1. */
+  progress(share: number): void;
+  /** Worth telling, once each. */
+  told(sentence: string): void;
+}
+
+/**
+ * The report of a whole recording. A take with its band is heard as the live listener heard it; one with a recorded
+ * backing as `landfall grade --backing` hears it.
+ */
+export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Outcome<Report> {
   // What can't be graded is said before anybody waits for the listening.
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
+  const { notes, facts } = heardIn(sound, events);
+  return gradeHeard(notes, sound, order, facts);
+}
+
+interface HeardIn {
+  readonly notes: readonly HeardNote[];
+  readonly facts: { readonly backing?: BackingFacts | null };
+}
+
+function heardIn(sound: SoundToGrade, events: GradingEvents): HeardIn {
+  const { backing } = sound;
+  if (backing === null) return { notes: listenTo(sound, events), facts: {} };
+  if (backing.kind === 'band') return listenPast(sound, backing, events);
+  const { name, sampleRate } = sound;
+  const heard = listenWithout(
+    { name, samples: floats(sound.samples), sampleRate },
+    { name: backing.name, samples: floats(backing.sound.samples), sampleRate: backing.sound.sampleRate },
+    (share) => events.progress(share),
+  );
+  if (heard.sentence !== null) events.told(heard.sentence);
+  return { notes: heard.notes, facts: { backing: heard.backing } };
+}
+
+function listenTo({ samples, sampleRate }: Sound, events: GradingEvents): readonly HeardNote[] {
   const listener = new Listener({ sampleRate });
   const block = Math.round(BLOCK_SECONDS * sampleRate);
   for (let from = 0; from < samples.length; from += block) {
-    const piece = samples.subarray(from, from + block);
-    listener.push(piece instanceof Int16Array ? fromPcm16(piece) : piece);
-    progress(Math.min(1, (from + block) / samples.length));
+    listener.push(floats(samples.subarray(from, from + block)));
+    events.progress(Math.min(1, (from + block) / samples.length));
   }
-  return gradeHeard(listener.finish(), samples.length, sampleRate, order);
+  return listener.finish();
 }
 
-/** Grades what a listener heard in so many samples. */
+/** As it was heard live. */
+function listenPast(
+  { samples, sampleRate }: Sound,
+  { samples: band, path }: Extract<Backing, { kind: 'band' }>,
+  events: GradingEvents,
+): HeardIn {
+  const remover = new BandRemover(sampleRate, path);
+  const listener = new Listener({ sampleRate: ROOM_HZ });
+  let told = 0;
+  for (let from = 0; from < samples.length; from += LIVE_PIECE_FRAMES) {
+    const to = from + LIVE_PIECE_FRAMES;
+    const microphone = floats(samples.subarray(from, to));
+    const played = new Float32Array(microphone.length);
+    played.set(floats(band.subarray(from, Math.min(to, samples.length))));
+    listener.push(remover.push(microphone, played));
+    if (from - told < BLOCK_SECONDS * sampleRate) continue;
+    told = from;
+    events.progress(from / samples.length);
+  }
+  listener.push(remover.finish());
+  return { notes: listener.finish(), facts: { backing: factsOf(remover) } };
+}
+
+/** What a remover took out, for the report; the band lay where the sweep had found it. */
+export const factsOf = ({ laterSeconds, driftPpm, removedDb }: BandRemover): BackingFacts => ({
+  offsetSeconds: laterSeconds,
+  driftPpm,
+  removedDb,
+});
+
+const floats = (samples: Int16Array | Float32Array): Float32Array =>
+  samples instanceof Int16Array ? fromPcm16(samples) : samples;
+
+/** Grades what a listener heard in a recording. */
 export function gradeHeard(
   notes: readonly HeardNote[],
-  samples: number,
-  sampleRate: number,
+  { samples, sampleRate }: { readonly samples: { readonly length: number }; readonly sampleRate: number },
   order: GradeOrder,
-  taken: { readonly backing?: BackingFacts } = {},
+  facts: { readonly backing?: BackingFacts | null } = {},
 ): Outcome<Report> {
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
   return good(
     grade(notes, timeline.value, {
-      source: { kind: order.source, durationSeconds: samples / sampleRate, sampleRate, ...taken },
+      source: {
+        kind: order.source,
+        durationSeconds: samples.length / sampleRate,
+        sampleRate,
+        ...facts,
+        ...(order.lost && { lost: order.lost }),
+      },
+      referenceHz: order.reference,
+      ...choiceOf(order),
+    }),
+  );
+}
+
+/** Grades a line that nobody had to hear: played by MIDI, or written down. */
+export function gradeNotes(
+  notes: readonly HeardNote[],
+  durationSeconds: number,
+  order: GradeOrder,
+): Outcome<Report> {
+  const timeline = timelineOf(order);
+  if (!timeline.ok) return timeline;
+  return good(
+    grade(notes, timeline.value, {
+      source: { kind: 'notes', durationSeconds, sampleRate: null },
       referenceHz: order.reference,
       ...choiceOf(order),
     }),

@@ -1,8 +1,10 @@
 /** What the page and the listening worker say to each other. Every request that wants an answer has a number. */
+import type { ListedLine } from '../core/files/read-list.ts';
 import type { HeardNote, LiveReading } from '../core/notes/note.ts';
 import type { Outcome } from '../core/outcome.ts';
 import type { Landing } from '../core/report/schema.ts';
 import type { RoomPath } from '../core/room/band-remover.ts';
+import type { SoundToGrade } from './grade-samples.ts';
 import type { GradeOrder } from './order.ts';
 
 export type AnalysisRequest =
@@ -27,19 +29,23 @@ export type AnalysisRequest =
   /** Answer: the report of the listening. The same as grading the whole recording, but it is heard already. */
   | { readonly kind: 'report'; readonly id: number; readonly order: GradeOrder }
   /** Answer: the report of a whole recording. */
+  | { readonly kind: 'grade'; readonly id: number; readonly sound: SoundToGrade; readonly order: GradeOrder }
+  /** Answer: the report of notes that nobody has to hear. */
   | {
-      readonly kind: 'grade';
+      readonly kind: 'grade notes';
       readonly id: number;
-      readonly samples: Int16Array<ArrayBuffer> | Float32Array<ArrayBuffer>;
-      readonly sampleRate: number;
+      readonly notes: readonly HeardNote[];
+      readonly durationSeconds: number;
       readonly order: GradeOrder;
     }
-  /** Answer: the file's sound (`FileSound`). */
+  /** Answer: what is in the file (`FileLine`). */
   | { readonly kind: 'read'; readonly id: number; readonly file: Blob; readonly name: string };
 
 export type AnalysisMessage =
   | { readonly kind: 'answer'; readonly id: number; readonly outcome: Outcome<unknown> }
   | { readonly kind: 'progress'; readonly id: number; readonly share: number }
+  /** Worth telling about what is being graded, a sentence. */
+  | { readonly kind: 'told'; readonly id: number; readonly sentence: string }
   | { readonly kind: 'heard'; readonly heard: Heard };
 
 /** What is heard now, and what has been heard since this was last told. */
@@ -57,7 +63,11 @@ export interface Heard {
 
 /** An audio file as one line of samples; `warnings` are sentences about what was odd and mended. */
 export interface FileSound {
-  readonly samples: Float32Array<ArrayBuffer>;
+  readonly kind: 'sound';
+  readonly samples: Float32Array;
   readonly sampleRate: number;
   readonly warnings: readonly string[];
 }
+
+/** What a file holds that can be graded: sound, or a line that is written down. */
+export type FileLine = FileSound | ({ readonly kind: 'notes' } & ListedLine);

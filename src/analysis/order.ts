@@ -7,6 +7,7 @@ import { AIM_LADDER } from '../core/grading/aims.ts';
 import type { GradeSettings } from '../core/grading/settings.ts';
 import { instrumentOf, withCapo } from '../core/music/instruments.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
+import type { LostStretch } from '../core/report/lost-sound.ts';
 
 export interface GradeOrder {
   /** The chart in our own text form, its key among the headings. */
@@ -19,6 +20,8 @@ export interface GradeOrder {
   /** A4 in Hz, or estimated from the notes. */
   readonly reference: number | 'auto';
   readonly source: 'microphone' | 'audio';
+  /** Where the browser lost sound while the take was recorded. */
+  readonly lost?: readonly LostStretch[];
   /** Id of the instrument, for the places in the advice, and the fret of its capo. */
   readonly instrument?: string;
   readonly capo?: number;

@@ -2,9 +2,10 @@
  * The worker's work, with no worker in it: requests in, messages out. The worker file and the tests both drive
  * this. The pipeline is the core's, the same that the command line runs, so the notes are the same.
  */
-import { openAudio, readWhole } from '../core/files/audio.ts';
+import { isAudio, openAudioOfKind, readWhole } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes.ts';
-import type { BackingFacts } from '../core/grading/settings.ts';
+import { readList } from '../core/files/read-list.ts';
+import { sniff } from '../core/files/sniff.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
@@ -13,8 +14,8 @@ import { BandRemover, type RoomPath } from '../core/room/band-remover.ts';
 import { ROOM_HZ } from '../core/room/room-rate.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
 import { timelineOf, type GradeOrder } from './order.ts';
-import { gradeHeard, gradeSamples } from './grade-samples.ts';
-import type { AnalysisMessage, AnalysisRequest, FileSound } from './messages.ts';
+import { factsOf, gradeHeard, gradeNotes, gradeSound } from './grade-samples.ts';
+import type { AnalysisMessage, AnalysisRequest, FileLine } from './messages.ts';
 
 /** What is heard is told at most so often: with every hop of a microphone, so that no reading waits for the next. */
 const READINGS_PER_SECOND = 120;
@@ -54,8 +55,8 @@ export class AnalysisSession {
         `The listener fell over (${String(error)}). The recording is not touched: grade it again.`,
       );
     }
-    const sound = request.kind === 'read' && outcome.ok ? (outcome.value as FileSound) : null;
-    this.#post({ kind: 'answer', id, outcome }, sound ? [sound.samples.buffer] : []);
+    const line = request.kind === 'read' && outcome.ok ? (outcome.value as FileLine) : null;
+    this.#post({ kind: 'answer', id, outcome }, line?.kind === 'sound' ? [line.samples.buffer] : []);
   }
 
   #answer(request: Exclude<AnalysisRequest, { kind: 'hop' }>): Outcome<unknown> | Promise<Outcome<unknown>> {
@@ -69,11 +70,14 @@ export class AnalysisSession {
       case 'report':
         return this.#report(request.order);
       case 'grade':
-        return gradeSamples(request.samples, request.sampleRate, request.order, (share) => {
-          this.#post({ kind: 'progress', id: request.id, share });
+        return gradeSound(request.sound, request.order, {
+          progress: (share) => this.#post({ kind: 'progress', id: request.id, share }),
+          told: (sentence) => this.#post({ kind: 'told', id: request.id, sentence }),
         });
+      case 'grade notes':
+        return gradeNotes(request.notes, request.durationSeconds, request.order);
       case 'read':
-        return readSound(blobBytes(request.file, request.name));
+        return readLine(blobBytes(request.file, request.name));
     }
   }
 
@@ -138,14 +142,8 @@ export class AnalysisSession {
   #report(order: GradeOrder): Outcome<Report> {
     const notes = this.#finish();
     if (!notes.ok) return notes;
-    return gradeHeard(notes.value, this.#taken, this.#sampleRate, order, this.#backing());
-  }
-
-  /** What was taken out, for the report; the band lay where the sweep had found it. */
-  #backing(): { readonly backing?: BackingFacts } {
-    if (this.#remover === null) return {};
-    const { laterSeconds, driftPpm, removedDb } = this.#remover;
-    return { backing: { offsetSeconds: laterSeconds, driftPpm, removedDb } };
+    const taken = { samples: { length: this.#taken }, sampleRate: this.#sampleRate };
+    return gradeHeard(notes.value, taken, order, this.#remover ? { backing: factsOf(this.#remover) } : {});
   }
 }
 
@@ -158,11 +156,17 @@ function blobBytes(blob: Blob, name: string): ByteSource {
   };
 }
 
-async function readSound(source: ByteSource): Promise<Outcome<FileSound>> {
-  const file = await openAudio(source);
+async function readLine(source: ByteSource): Promise<Outcome<FileLine>> {
+  const kind = await sniff(source);
+  if (!kind.ok) return kind;
+  if (!isAudio(kind.value)) {
+    const line = await readList(source, kind.value);
+    return line.ok ? good({ kind: 'notes', ...line.value }) : line;
+  }
+  const file = await openAudioOfKind(source, kind.value);
   if (!file.ok) return file;
   const whole = await readWhole(file.value, source.name);
   if (!whole.ok) return whole;
   // A copy of its own length: the buffer behind may be larger, and all of it would be transferred.
-  return good({ ...whole.value, samples: new Float32Array(whole.value.samples) });
+  return good({ kind: 'sound', ...whole.value, samples: new Float32Array(whole.value.samples) });
 }

@@ -4,7 +4,7 @@ import { feelNames, type FeelName } from '../core/band/settings.ts';
 import { METERS, meterOf, type Meter } from '../core/chart/chart.ts';
 import type { PaletteName } from '../core/grading/settings.ts';
 import type { Key } from '../core/music/chord.ts';
-import { instrumentOf, type Instrument } from '../core/music/instruments.ts';
+import { instrumentOf, withCapo, type Instrument } from '../core/music/instruments.ts';
 import { parseKey } from '../core/music/keys.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import { OPTIONS, PALETTES, RANGES, type OptionName } from './options.ts';
@@ -115,7 +115,7 @@ function numberOf(given: Given, name: keyof typeof RANGES): number | null {
   return refuse(`--${name} must be a number from ${lowest} to ${highest} ${unit}${or}, not "${text}".`);
 }
 
-function wholeOf(given: Given, name: 'part' | 'explain'): number | null {
+function wholeOf(given: Given, name: 'part' | 'explain' | 'capo'): number | null {
   const text = given.value(name);
   if (text === null) return null;
   return /^[1-9]\d{0,5}$/.test(text)
@@ -157,6 +157,16 @@ function under(given: Given): GradeOrder['under'] {
   };
 }
 
+/** The instrument, a capo on its neck where one is given. */
+function instrumentIn(given: Given): Instrument | null {
+  const instrument = oneOf(given, 'instrument', instrumentOf, 'one that landfall --help lists');
+  const fret = wholeOf(given, 'capo');
+  if (fret === null) return instrument;
+  const neck = instrument?.neck ?? refuse('--capo needs an --instrument with a neck.');
+  if (fret >= neck.frets) refuse(`--capo must be a fret from 1 to ${neck.frets - 1}, not ${fret}.`);
+  return instrument && withCapo(instrument, fret);
+}
+
 function gradeOrder(given: Given): GradeOrder {
   const [, file, ...more] = given.words;
   if (file === undefined) return refuse('Say which file to grade.');
@@ -179,7 +189,7 @@ function gradeOrder(given: Given): GradeOrder {
       `one of ${PALETTES.join(', ')}`,
     ),
     aims: given.values('aim'),
-    instrument: oneOf(given, 'instrument', instrumentOf, 'one that landfall --help lists'),
+    instrument: instrumentIn(given),
     part: wholeOf(given, 'part'),
     explainBar: wholeOf(given, 'explain'),
     json: given.has('json'),

@@ -16,6 +16,7 @@ export const OPTIONS = {
   palette: { type: 'string' },
   aim: { type: 'string', multiple: true },
   instrument: { type: 'string' },
+  capo: { type: 'string' },
   part: { type: 'string' },
   explain: { type: 'string' },
   feel: { type: 'string' },

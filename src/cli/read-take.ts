@@ -1,16 +1,13 @@
 /** The line that is to be graded: listened to, or read from a list. */
 import { isAudio, openAudio, openAudioOfKind, readWhole, type Recording } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes.ts';
-import { readMidi } from '../core/files/midi.ts';
-import { readNotesCsv } from '../core/files/notes-csv.ts';
-import { beatsSentence, sniff, textSentence, type AudioKind } from '../core/files/sniff.ts';
-import { decodeText } from '../core/files/text.ts';
+import { readList } from '../core/files/read-list.ts';
+import { sniff, type AudioKind } from '../core/files/sniff.ts';
 import type { GradeSettings } from '../core/grading/settings.ts';
-import { listen, Listener } from '../core/listen.ts';
+import { Listener } from '../core/listen.ts';
+import { listenWithout } from '../core/listen-without.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
-import { removeBand } from '../core/room/remove-band.ts';
-import { ROOM_HZ } from '../core/room/room-rate.ts';
 import type { Progress } from './progress.ts';
 
 export interface Take {
@@ -19,9 +16,6 @@ export interface Take {
   /** What was odd in the file and mended, a sentence each. */
   readonly warnings: readonly string[];
 }
-
-/** Lists longer than this are no line that anybody played: a million notes take about 30 MB. */
-const LONGEST_LIST_BYTES = 1 << 26;
 
 async function listenTo(source: ByteSource, kind: AudioKind, progress: Progress): Promise<Outcome<Take>> {
   const opened = await openAudioOfKind(source, kind);
@@ -50,7 +44,7 @@ async function wholeOf(source: ByteSource): Promise<Outcome<Recording>> {
 }
 
 /** Both recordings whole, the backing out of the take, and the rest listened to. */
-async function listenWithout(source: ByteSource, backing: ByteSource): Promise<Outcome<Take>> {
+async function listenWithBacking(source: ByteSource, backing: ByteSource): Promise<Outcome<Take>> {
   const take = await wholeOf(source);
   if (!take.ok) return take;
   const band = await wholeOf(backing);
@@ -58,41 +52,25 @@ async function listenWithout(source: ByteSource, backing: ByteSource): Promise<O
   const { samples, sampleRate } = take.value;
   if (samples.length === 0)
     return bad(`${source.name} holds no sound that can be read; it may be damaged: save or export it again.`);
-  const removed = removeBand(take.value, band.value);
-  const heard = removed ? { samples: removed.samples, sampleRate: ROOM_HZ } : take.value;
+  const heard = listenWithout(
+    { name: source.name, samples, sampleRate },
+    { name: backing.name, samples: band.value.samples, sampleRate: band.value.sampleRate },
+  );
   return good({
-    notes: listen(heard.samples, heard.sampleRate),
+    notes: heard.notes,
     source: {
       kind: 'audio',
       durationSeconds: samples.length / sampleRate,
       sampleRate,
-      backing: removed && {
-        offsetSeconds: removed.alignment.offsetSeconds,
-        driftPpm: removed.alignment.driftPpm,
-        removedDb: removed.removedDb,
-      },
+      backing: heard.backing,
     },
     warnings: [
       ...take.value.warnings,
       ...band.value.warnings,
-      ...(removed
-        ? []
-        : [
-            `${backing.name} is not heard in ${source.name} within 10 seconds of its start; the take is graded as it is.`,
-          ]),
+      ...(heard.sentence === null ? [] : [heard.sentence]),
     ],
   });
 }
-
-const listed = (notes: readonly HeardNote[], warnings: readonly string[]): Take => ({
-  notes,
-  source: {
-    kind: 'notes',
-    durationSeconds: notes.reduce((latest, note) => Math.max(latest, note.offsetSeconds), 0),
-    sampleRate: null,
-  },
-  warnings,
-});
 
 /**
  * Reads a take of any kind, told by its content.
@@ -109,19 +87,10 @@ export async function readTake(
   const kind = await sniff(source);
   if (!kind.ok) return kind;
   if (isAudio(kind.value))
-    return backing ? listenWithout(source, backing) : listenTo(source, kind.value, progress);
+    return backing ? listenWithBacking(source, backing) : listenTo(source, kind.value, progress);
   if (backing) return bad(`${name} is no recording: there is no backing to take out of it.`);
-  if (kind.value === 'beats') return bad(beatsSentence(name));
-  if (kind.value === 'text') return bad(textSentence(name));
-  if (source.size > LONGEST_LIST_BYTES)
-    return bad(`${name} is too long for a list of notes; cut it into takes.`);
-  const bytes = await source.read(0, source.size);
-  if (kind.value === 'midi') {
-    const line = readMidi(bytes, name, part);
-    return line.ok ? good(listed(line.value.notes, line.value.warnings)) : line;
-  }
-  const text = decodeText(bytes);
-  if (text === null) return bad(`${name} is not all text; save it as a UTF-8 table and try again.`);
-  const notes = readNotesCsv(text, name);
-  return notes.ok ? good(listed(notes.value, [])) : notes;
+  const line = await readList(source, kind.value, part);
+  if (!line.ok) return line;
+  const { notes, durationSeconds, warnings } = line.value;
+  return good({ notes, source: { kind: 'notes', durationSeconds, sampleRate: null }, warnings });
 }

@@ -82,6 +82,7 @@ export const HELP = [
       `Measure this aim first; more than one may be given. A file of your own, or ${ids(AIM_LADDER)}.`,
     ],
     ['--instrument NAME', `Say where the advised notes lie: ${ids(INSTRUMENTS)}.`],
+    ['--capo FRET', 'The fret its capo lies on.'],
     [
       '--backing FILE',
       'A recording of the backing that the microphone heard too: it is found in the take, up to 10 seconds to either ' +

@@ -27,6 +27,7 @@ import { median } from './grading/statistics.ts';
 import { findThirds } from './grading/thirds.ts';
 import { tellTiming } from './grading/timing.ts';
 import type { HeardNote } from './notes/note.ts';
+import { placeLost } from './report/lost-sound.ts';
 import type { Landing, Phrase, Report } from './report/schema.ts';
 import { tidyNumbers } from './report/tidy.ts';
 import { estimateReference } from './tuning/estimate-reference.ts';
@@ -75,7 +76,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   return tidyNumbers<Report>({
     format: 'landfall-report',
     version: 1,
-    source: settings.source,
+    source: tellSource(settings.source, timeline),
     tuning: { ...tuning, medianCents: median(notes.map((note) => note.cents)) },
     timeline: tellTimeline(timeline, notes, settings.source.durationSeconds),
     settings: {
@@ -122,6 +123,11 @@ function findReference(heard: readonly HeardNote[], asked: number | 'auto') {
   return evidence === 'enough'
     ? { referenceHz, estimated: true }
     : { referenceHz: STANDARD_A4_HZ, estimated: false };
+}
+
+/** What was recorded; lost sound gets its place in the form. */
+function tellSource({ lost, ...source }: GradeSettings['source'], timeline: Timeline): Report['source'] {
+  return lost === undefined || lost.length === 0 ? source : { ...source, lost: placeLost(lost, timeline) };
 }
 
 function landingEvents(

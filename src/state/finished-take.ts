@@ -1,29 +1,58 @@
-/** A take that is over, however it came about: played, opened from a file, or rendered as the demo. */
+/** A take that is over, however it came about: played, opened from a file, stored, or rendered as the demo. */
+import type { Backing, GradingEvents } from '../analysis/grade-samples.ts';
+import type { FileLine } from '../analysis/messages.ts';
+import type { HeardNote } from '../core/notes/note.ts';
+import { notesPlayed, type PlayedMessage } from '../core/notes/played-notes.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { Report } from '../core/report/schema.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
-import type { DemoTake, TakeAudio } from './ports.ts';
-import type { TakeDetails, TakeId } from './take.ts';
+import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
+import { orderOf, type StoredTake, type TakeDetails, type TakeId } from './take.ts';
+
+/** What there is of a take: its sound, or the notes where nobody had to hear them. */
+export type TakeContent =
+  | {
+      readonly kind: 'sound';
+      readonly audio: TakeAudio;
+      /** What is taken out of the sound before it is listened to; null where nothing is. */
+      readonly backing: Backing | null;
+    }
+  | {
+      readonly kind: 'notes';
+      readonly notes: readonly HeardNote[];
+      readonly durationSeconds: number;
+      /** What the MIDI instrument sent; null for a file, which the player has already. */
+      readonly messages: readonly PlayedMessage[] | null;
+    };
 
 export interface FinishedTake {
   /** null when it is not kept on this machine. */
   readonly id: TakeId | null;
   readonly details: TakeDetails;
-  readonly audio: TakeAudio;
+  readonly content: TakeContent;
 }
 
 /** A file against the setup's chart. The player's file stays where it is: no copy is kept. */
 export function takeFromFile(
   name: string,
-  audio: TakeAudio,
+  line: FileLine,
   details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>,
   firstBeatSeconds: number,
+  backing: Backing | null = null,
 ): FinishedTake {
-  const { sampleRate } = audio;
+  const sampleRate = line.kind === 'sound' ? line.sampleRate : NOTES_RATE;
   return {
     id: null,
     details: { ...details, title: name, source: 'recording', sampleRate, firstBeatSeconds },
-    audio,
+    content:
+      line.kind === 'sound'
+        ? { kind: 'sound', audio: line, backing }
+        : { kind: 'notes', notes: line.notes, durationSeconds: line.durationSeconds, messages: null },
   };
 }
+
+/** Notes have no rate; a take's length is still counted in frames. */
+export const NOTES_RATE = 8000;
 
 /** The demo against the chart it was written for. The kit is tuned to the standard. */
 export function takeFromDemo({ audio, ...written }: DemoTake, now: Date): FinishedTake {
@@ -35,5 +64,40 @@ export function takeFromDemo({ audio, ...written }: DemoTake, now: Date): Finish
     reference: STANDARD_A4_HZ,
     instrument: 'guitar',
   };
-  return { id: null, details, audio };
+  return { id: null, details, content: { kind: 'sound', audio, backing: null } };
+}
+
+/** A take as it lies on the disk; the band that was taken out of it while it was played is taken out again. */
+export function takeFromStore({
+  id,
+  details,
+  samples,
+  band,
+  messages,
+  durationSeconds,
+}: StoredTake): FinishedTake {
+  if (messages !== null) return { id, details, content: playedContent(messages, durationSeconds) };
+  const backing: Backing | null =
+    band && details.path ? { kind: 'band', samples: band, path: details.path } : null;
+  const audio = { samples, sampleRate: details.sampleRate };
+  return { id, details, content: { kind: 'sound', audio, backing } };
+}
+
+export const playedContent = (messages: readonly PlayedMessage[], durationSeconds: number): TakeContent => ({
+  kind: 'notes',
+  notes: notesPlayed(messages, durationSeconds),
+  durationSeconds,
+  messages,
+});
+
+/** Hears the whole take, where it has to be heard, and grades it. */
+export function gradeTake(
+  { details, content }: FinishedTake,
+  analysis: AnalysisPort,
+  events: GradingEvents,
+): Promise<Outcome<Report>> {
+  const order = orderOf(details);
+  if (content.kind === 'notes') return analysis.gradeNotes(content.notes, content.durationSeconds, order);
+  const { audio, backing } = content;
+  return analysis.grade({ ...audio, name: details.title, backing }, order, events);
 }

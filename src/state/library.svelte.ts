@@ -1,7 +1,8 @@
 /** The takes that are kept, and those that were cut off. */
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import { readReport } from '../core/report/schema.ts';
-import { reportFile, soundFile } from './export-files.ts';
+import { lineFile, reportFile } from './export-files.ts';
+import { takeFromStore } from './finished-take.ts';
 import type { FilesPort, TakesPort } from './ports.ts';
 import type { TakeCard, TakeId, UnfinishedTake } from './take.ts';
 
@@ -55,13 +56,12 @@ export class Library {
     await this.#afterwards(await this.#store.remove(id));
   }
 
-  /** Downloads the sound as WAV; the first downbeat is marked by a cue point. */
-  async exportSound(id: TakeId): Promise<Outcome<void>> {
+  /** Downloads the sound as WAV, the first downbeat marked by a cue point; or what was played by MIDI. */
+  async exportLine(id: TakeId): Promise<Outcome<void>> {
     const take = await this.#store.open(id);
     if (!take.ok) return this.#told(take.sentence);
-    const { details, samples } = take.value;
-    const { blob, fileName } = soundFile(details, { samples, sampleRate: details.sampleRate });
-    this.#files.save(blob, fileName);
+    const file = lineFile(takeFromStore(take.value));
+    if (file !== null) this.#files.save(file.blob, file.fileName);
     return good(undefined);
   }
 

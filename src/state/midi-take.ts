@@ -1,112 +1,130 @@
 /**
  * A take played on a MIDI instrument: the band and its clock as ever, notes as the instrument tells them. Nothing has
  * to be heard, so nothing is late: the player plays to the beat that reaches the ear, and so the notes are placed.
+ * Each message is on the disk as soon as it is played.
  */
 import { LandingsSoFar } from '../analysis/landings-so-far.ts';
 import { timelineOf } from '../analysis/order.ts';
 import type { BandClock } from '../audio/clock.ts';
-import { grade } from '../core/grade.ts';
-import { PlayedNotes } from '../core/notes/played-notes.ts';
-import { good, type Outcome } from '../core/outcome.ts';
-import type { Report } from '../core/report/schema.ts';
+import { PlayedNotes, type PlayedMessage } from '../core/notes/played-notes.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
-import type { FinishedTake } from './finished-take.ts';
+import { NOTES_RATE, playedContent, type FinishedTake } from './finished-take.ts';
 import type { MidiDesk } from './midi-desk.svelte.ts';
-import type { AudioPort, BandLevels, OpenBand } from './ports.ts';
+import type { AudioPort, BandLevels, NotesWriter, OpenBand, TakesPort } from './ports.ts';
 import { orderOf, type TakeDetails } from './take.ts';
 import type { TakeEvents, TakePlan } from './take-in-hand.ts';
 
-/** A MIDI take has no sound of its own; its silence is kept at a rate that costs little. */
-const SILENCE_RATE = 8000;
-const NOT_KEPT =
-  'A take played by MIDI is not kept on this machine: save its report if you want to look at it again.';
+interface MidiTakePorts {
+  readonly audio: AudioPort;
+  readonly midi: MidiDesk;
+  readonly takes: TakesPort;
+}
 
 export class MidiTake {
-  readonly #audio: AudioPort;
-  readonly #midi: MidiDesk;
+  readonly #ports: MidiTakePorts;
   readonly #plan: TakePlan;
   readonly #events: TakeEvents;
   readonly #notes = new PlayedNotes();
+  readonly #messages: PlayedMessage[] = [];
+  #levels: BandLevels;
   #band: OpenBand | null = null;
   #clock: BandClock | null = null;
+  #writer: NotesWriter | null = null;
   #beganSeconds = 0;
   #landings: LandingsSoFar | null = null;
   #told = 0;
   #stopListening: (() => void) | null = null;
+  #calledOff = false;
 
-  constructor(
-    ports: { readonly audio: AudioPort; readonly midi: MidiDesk },
-    plan: TakePlan,
-    events: TakeEvents,
-  ) {
-    this.#audio = ports.audio;
-    this.#midi = ports.midi;
+  constructor(ports: MidiTakePorts, plan: TakePlan, events: TakeEvents) {
+    this.#ports = ports;
     this.#plan = plan;
+    this.#levels = plan.levels;
     this.#events = events;
   }
 
   async open(): Promise<Outcome<void>> {
+    const { audio, midi, takes } = this.#ports;
     this.#events.opening('the sound');
-    const woken = await this.#audio.wake();
+    const woken = await audio.wake();
     if (!woken.ok) return woken;
     this.#events.opening('MIDI');
-    const connected = await this.#midi.connect();
+    const connected = await midi.connect();
     if (!connected.ok) return connected;
     this.#events.opening('the band');
-    const band = await this.#audio.openBand(this.#plan.timeline, this.#plan.band, this.#plan.levels);
+    const band = await audio.openBand(this.#plan.timeline, this.#plan.band, this.#plan.levels);
     if (!band.ok) return band;
     this.#band = band.value;
     band.value.onFailed(this.#events.notice);
-    if (this.#midi.names.length === 0)
+    if (midi.names.length === 0)
       this.#events.notice('No MIDI instrument is plugged in yet; it will be heard as soon as it is.');
 
-    this.#beganSeconds = this.#audio.heardSeconds();
+    const writer = await takes.beginNotes(this.#details(), this.#events.notice);
+    if (writer.ok) this.#writer = writer.value;
+    else this.#events.notice(writer.sentence);
+    if (this.#calledOff) return bad('The take was called off before it began.');
+
+    this.#beganSeconds = audio.heardSeconds();
     this.#clock = band.value.start();
-    const timeline = timelineOf(orderOf(this.#details()));
+    const details = this.#details();
+    this.#writer?.change({ firstBeatSeconds: details.firstBeatSeconds });
+    const timeline = timelineOf(orderOf(details));
     if (!timeline.ok) return timeline;
     this.#landings = new LandingsSoFar(timeline.value, STANDARD_A4_HZ);
-    this.#stopListening = this.#midi.listen((message, agoSeconds) => this.#play(message, agoSeconds));
+    this.#stopListening = midi.listen((message, agoSeconds) => this.#play(message, agoSeconds));
     return good(undefined);
   }
 
   get beat(): number | null {
-    return this.#clock?.beatAt(this.#audio.heardSeconds()) ?? null;
+    return this.#clock?.beatAt(this.#ports.audio.heardSeconds()) ?? null;
   }
 
   setLevels(levels: BandLevels): void {
+    this.#levels = levels;
     this.#band?.setLevels(levels);
+    this.#writer?.change({ levels });
   }
 
-  finish(): Promise<{ readonly take: FinishedTake; readonly report: Report | null }> {
+  /** What was played, where it is kept; it is still to be graded. */
+  async finish(): Promise<{ readonly take: FinishedTake; readonly report: null }> {
     const seconds = Math.max(0, this.#now);
-    const notes = this.#notes.finish(seconds);
     const details = this.#details();
+    const writer = this.#writer;
+    this.#writer = null;
     this.dispose();
-    const timeline = timelineOf(orderOf(details));
-    const report = timeline.ok
-      ? grade(notes, timeline.value, {
-          source: { kind: 'notes', durationSeconds: seconds, sampleRate: null },
-          referenceHz: STANDARD_A4_HZ,
-        })
-      : null;
-    const audio = { samples: new Int16Array(Math.round(seconds * SILENCE_RATE)), sampleRate: SILENCE_RATE };
-    this.#events.notice(NOT_KEPT);
-    return Promise.resolve({ take: { id: null, details, audio }, report });
+    const stopped = await writer?.finish(seconds);
+    return {
+      take: {
+        id: writer && stopped === null ? writer.id : null,
+        details,
+        content: playedContent(this.#messages, seconds),
+      },
+      report: null,
+    };
   }
 
+  /** A take that was begun and not finished is thrown away. */
   dispose(): void {
+    this.#calledOff = true;
     this.#stopListening?.();
     this.#band?.dispose();
     this.#stopListening = this.#band = this.#clock = null;
+    const writer = this.#writer;
+    this.#writer = null;
+    if (writer) void writer.finish(0).then(() => this.#ports.takes.remove(writer.id));
   }
 
   /** Seconds since the take began, as heard. */
   get #now(): number {
-    return this.#audio.heardSeconds() - this.#beganSeconds;
+    return this.#ports.audio.heardSeconds() - this.#beganSeconds;
   }
 
   #play(message: Uint8Array, agoSeconds: number): void {
     const seconds = this.#now - agoSeconds;
+    const kept: PlayedMessage = { seconds, bytes: [...message] };
+    this.#messages.push(kept);
+    this.#writer?.append(kept);
     if (!this.#notes.message(message, seconds)) return;
     const { ended } = this.#notes;
     const standing = this.#notes.standing(seconds);
@@ -122,12 +140,14 @@ export class MidiTake {
   }
 
   #details(): TakeDetails {
-    const first = this.#clock?.firstBeatContextSeconds ?? this.#beganSeconds;
+    const first = this.#clock?.firstBeatContextSeconds;
     return {
       ...this.#plan.details,
-      sampleRate: SILENCE_RATE,
-      firstBeatSeconds: first - this.#beganSeconds,
+      source: 'midi',
+      sampleRate: NOTES_RATE,
+      firstBeatSeconds: first === undefined ? null : first - this.#beganSeconds,
       reference: STANDARD_A4_HZ,
+      levels: this.#levels,
     };
   }
 }

@@ -3,8 +3,8 @@ import { timelineOf } from '../analysis/order.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
-import type { Accompaniment, BandLevels, TakeAudio } from './ports.ts';
-import type { FinishedTake } from './finished-take.ts';
+import type { Accompaniment, BandLevels } from './ports.ts';
+import type { FinishedTake, TakeContent } from './finished-take.ts';
 import { bandOf, orderOf, type TakeDetails, type TakeId } from './take.ts';
 
 /** A take that can be looked at. `id` is null when it is not kept on this machine. */
@@ -12,7 +12,7 @@ export interface Review {
   readonly id: TakeId | null;
   readonly details: TakeDetails;
   readonly report: Report;
-  readonly audio: TakeAudio;
+  readonly content: TakeContent;
   readonly timeline: Timeline;
 }
 

@@ -2,7 +2,8 @@
  * What the state classes need from the outside world, in their own words. `main.ts` fills these in with the
  * real audio, worker and storage; the unit tests fill them in with fakes. Nothing here is a browser object.
  */
-import type { Heard } from '../analysis/messages.ts';
+import type { GradingEvents, Sound, SoundToGrade } from '../analysis/grade-samples.ts';
+import type { FileLine, Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../analysis/order.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { BandClock } from '../audio/clock.ts';
@@ -11,6 +12,8 @@ import type { PlayingSounds } from '../audio/play-sounds.ts';
 import type { TakePlayer } from '../audio/take-player.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { BandSettings, FeelName } from '../core/band/settings.ts';
+import type { HeardNote } from '../core/notes/note.ts';
+import type { PlayedMessage } from '../core/notes/played-notes.ts';
 import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { RoomPath } from '../core/room/band-remover.ts';
@@ -19,11 +22,7 @@ import type { ChartRecord } from '../storage/records.ts';
 import type { KnownRoom } from './rooms.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
-/** Mono sound: 16-bit for takes of our own, floating point at full scale ±1 for files that were opened. */
-export interface TakeAudio {
-  readonly samples: Int16Array | Float32Array;
-  readonly sampleRate: number;
-}
+export type TakeAudio = Sound;
 
 /** What an open microphone tells. */
 export interface InputEvents {
@@ -85,6 +84,8 @@ export interface AudioPort {
   heardSeconds(): number;
   /** What the browser admits to between the clock and the ear, and between the string and the clock, together. */
   assumedRoundTripSeconds(): number;
+  /** Notes on the kit's guitar, from the take's beginning to its end. */
+  renderNotes(notes: readonly HeardNote[], durationSeconds: number): Promise<Outcome<TakeAudio>>;
   /** The demo line, rendered afresh. */
   renderDemo(): Promise<Outcome<DemoTake>>;
 }
@@ -124,24 +125,41 @@ export interface AnalysisPort {
     path: RoomPath | null,
     events: LiveListenerEvents,
   ): Promise<Outcome<LiveListener>>;
-  /** Any audio file as one line of samples; warnings are sentences about what was odd and mended. */
-  read(file: Blob, name: string): Promise<Outcome<TakeAudio & { readonly warnings: readonly string[] }>>;
-  /** @param progress called with the share done, 0 to 1 */
-  grade(audio: TakeAudio, order: GradeOrder, progress: (share: number) => void): Promise<Outcome<Report>>;
+  /** Any file that can be graded: sound as one line of samples, or a line that is written down. */
+  read(file: Blob, name: string): Promise<Outcome<FileLine>>;
+  /** Takes out what is to be taken out, listens, and grades. */
+  grade(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Promise<Outcome<Report>>;
+  /** Grades notes that nobody has to hear. */
+  gradeNotes(
+    notes: readonly HeardNote[],
+    durationSeconds: number,
+    order: GradeOrder,
+  ): Promise<Outcome<Report>>;
 }
 
 /** A take being written while it is played. Every verb answers; none throws. */
 export interface TakeWriter {
   readonly id: TakeId;
-  append(samples: Int16Array): void;
-  setFirstBeat(seconds: number): void;
+  /** @param band what the band played on the same frames; null where it was silent, or is not kept */
+  append(samples: Int16Array, band: Int16Array | null): void;
+  /** What has become known about the take. */
+  change(details: Partial<TakeDetails>): void;
   /** null when the whole take is safe, else what stopped the writing. */
   finish(): Promise<string | null>;
+}
+
+/** The same for a take on a MIDI instrument. */
+export interface NotesWriter {
+  readonly id: TakeId;
+  append(message: PlayedMessage): void;
+  change(details: Partial<TakeDetails>): void;
+  finish(durationSeconds: number): Promise<string | null>;
 }
 
 export interface TakesPort {
   /** @param onFull called at most once, when nothing more can be written; the caller goes on in memory */
   begin(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<TakeWriter>>;
+  beginNotes(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<NotesWriter>>;
   saveReport(id: TakeId, report: Report, summary: TakeSummary): Promise<Outcome<void>>;
   list(): Promise<{ readonly takes: readonly TakeCard[]; readonly sentences: readonly string[] }>;
   unfinished(): Promise<readonly UnfinishedTake[]>;

@@ -1,6 +1,7 @@
 /** The sound of a take in memory, sample by sample on the audio clock: what was lost on the way becomes silence. */
 import type { Hop } from '../audio/capture.ts';
 import { toPcm16 } from '../core/files/pcm16.ts';
+import type { LostStretch } from '../core/report/lost-sound.ts';
 
 /** Frames that the browser did not deliver. */
 export interface Gap {
@@ -61,13 +62,45 @@ export class Recording {
     return piece;
   }
 
-  whole(): Int16Array<ArrayBuffer> {
-    const whole = new Int16Array(this.#frames);
-    let at = 0;
-    for (const piece of this.#pieces) {
-      whole.set(piece, at);
-      at += piece.length;
-    }
-    return whole;
+  /** The same in seconds. */
+  get lost(): LostStretch[] {
+    return this.#gaps.map(({ atFrame, frames }) => ({
+      atSeconds: atFrame / this.sampleRate,
+      seconds: frames / this.sampleRate,
+    }));
   }
+
+  whole(): Int16Array<ArrayBuffer> {
+    return joined(this.#pieces, this.#frames);
+  }
+}
+
+/** What the band played beside a recording, frame by frame: 16-bit too, so that live and later it is the same. */
+export class BandRecording {
+  readonly #pieces: Int16Array<ArrayBuffer>[] = [];
+  #frames = 0;
+
+  /** The band on the last `frames` of the recording, which a hop has just brought; silence where none was heard. */
+  add({ samples, band }: Hop, frames: number): Int16Array<ArrayBuffer> {
+    const piece = new Int16Array(frames);
+    const fresh = Math.min(frames, samples.length);
+    if (band !== null) piece.set(toPcm16(band.subarray(samples.length - fresh)), frames - fresh);
+    this.#pieces.push(piece);
+    this.#frames += frames;
+    return piece;
+  }
+
+  whole(): Int16Array<ArrayBuffer> {
+    return joined(this.#pieces, this.#frames);
+  }
+}
+
+function joined(pieces: readonly Int16Array[], frames: number): Int16Array<ArrayBuffer> {
+  const whole = new Int16Array(frames);
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(piece, at);
+    at += piece.length;
+  }
+  return whole;
 }

@@ -1,20 +1,23 @@
 /** One take from the first click to its review: what is going on now, as one tagged union. */
 import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import { readReport, type Landing, type Report } from '../core/report/schema.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { Landing, Report } from '../core/report/schema.ts';
 import { newTake, type AnyTake } from './any-take.ts';
-import { reportFile, soundFile, type ExportFile } from './export-files.ts';
-import { takeFromDemo, takeFromFile, type FinishedTake } from './finished-take.ts';
+import { exportFile, type ExportPart } from './export-files.ts';
+import { gradeTake, type FinishedTake } from './finished-take.ts';
+import { hearAgain } from './hearing.ts';
 import type { Library } from './library.svelte.ts';
 import type { Live } from './live.ts';
 import { LiveState } from './live-state.svelte.ts';
-import { accompanimentOf, reviewOf, type Phase, type Review } from './phase.ts';
-import { Playback } from './playback.svelte.ts';
+import { openDemo, openFiles, openStored, type LineFiles, type OpenedTake } from './openings.ts';
+import { reviewOf, type Phase } from './phase.ts';
+import type { Playback } from './playback.svelte.ts';
 import type { MidiDesk } from './midi-desk.svelte.ts';
 import type { FilesPort, FramesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
 import type { TakePorts } from './take-in-hand.ts';
-import { orderOf, type TakeId } from './take.ts';
+import type { TakeId } from './take.ts';
 
 export type { Live, LiveNote } from './live.ts';
 export type { Phase, Review } from './phase.ts';
@@ -126,53 +129,30 @@ export class Session {
     this.#phase = { kind: 'ready' };
   }
 
-  /** Grades a file against the setup's chart and tempo, the first downbeat so many seconds from its start. */
-  async openRecording(file: File, firstBeatSeconds = 0): Promise<void> {
-    const turn = this.#begin();
-    this.#phase = { kind: 'opening', what: file.name };
+  /** Grades files against the setup's chart and tempo, the first downbeat so many seconds from their start. */
+  async openRecording(files: LineFiles, firstBeatSeconds = 0): Promise<void> {
     const { setup, analysis, today } = this.#ports;
-    if (!setup.timeline.ok) return this.#trouble(setup.timeline.sentence, 'back');
-    const sound = await analysis.read(file, file.name);
-    if (turn !== this.#turn) return;
-    if (!sound.ok) return this.#trouble(sound.sentence, 'back');
-    for (const warning of sound.value.warnings) this.#notice(warning);
-    const { details } = setup.planTake(setup.timeline.value, today());
-    await this.#grade(takeFromFile(file.name, sound.value, details, firstBeatSeconds), turn);
+    await this.#open(files.line.name, async () => {
+      if (!setup.timeline.ok) return setup.timeline;
+      const { details } = setup.planTake(setup.timeline.value, today());
+      return openFiles(analysis, files, details, firstBeatSeconds);
+    });
   }
 
   /** Renders the demo line and grades it like a recording. */
-  async playDemo(): Promise<void> {
-    const turn = this.#begin();
-    this.#phase = { kind: 'opening', what: 'the demo take' };
-    const { audio, today } = this.#ports;
-    const demo = await audio.renderDemo();
-    if (turn !== this.#turn) return;
-    if (!demo.ok) return this.#trouble(demo.sentence, 'back');
-    await this.#grade(takeFromDemo(demo.value, today()), turn);
+  playDemo(): Promise<void> {
+    return this.#open('the demo take', () => openDemo(this.#ports.audio, this.#ports.today()));
   }
 
   /** Reviews a stored take; grades it first if it was cut off, or if its report can't be read any more. */
-  async openTake(id: TakeId): Promise<void> {
-    const turn = this.#begin();
-    this.#phase = { kind: 'opening', what: 'the take' };
-    const stored = await this.#ports.takes.open(id);
-    if (turn !== this.#turn) return;
-    if (!stored.ok) return this.#trouble(stored.sentence, 'back');
-    const { details, samples } = stored.value;
-    const take = { id, details, audio: { samples, sampleRate: details.sampleRate } };
-    const report = readReport(stored.value.report);
-    if (report.ok) this.#review(take, report.value);
-    else await this.#grade(take, turn);
+  openTake(id: TakeId): Promise<void> {
+    return this.#open('the take', () => openStored(this.#ports.takes, id));
   }
 
-  /** Downloads the sound of the take in review as WAV. Does nothing elsewhere, or for a file that was opened. */
-  exportSound(): void {
-    this.#save(({ details, audio }) => (details.source === 'recording' ? null : soundFile(details, audio)));
-  }
-
-  /** Downloads the report of the take in review as JSON. */
-  exportReport(): void {
-    this.#save(({ details, report }) => reportFile(details, report));
+  /** Downloads a part of the take in review. Does nothing elsewhere, or where the take has no such part. */
+  save(part: ExportPart): void {
+    const file = this.#phase.kind === 'review' ? exportFile(this.#phase.review, part) : null;
+    if (file !== null) this.#ports.files.save(file.blob, file.fileName);
   }
 
   /** As in the setup, and heard at once by whoever is playing. */
@@ -198,6 +178,18 @@ export class Session {
     return ++this.#turn;
   }
 
+  async #open(what: string, open: () => Promise<Outcome<OpenedTake>>): Promise<void> {
+    const turn = this.#begin();
+    this.#phase = { kind: 'opening', what };
+    const opened = await open();
+    if (turn !== this.#turn) return;
+    if (!opened.ok) return this.#trouble(opened.sentence, 'back');
+    const { take, report, warnings } = opened.value;
+    for (const warning of warnings) this.#notice(warning);
+    if (report === null) await this.#grade(take, turn);
+    else this.#review(take, report);
+  }
+
   #release(): void {
     this.#stopFrames?.();
     this.#stopFrames = null;
@@ -206,11 +198,6 @@ export class Session {
     this.#playback?.dispose();
     this.#playback = null;
     this.#live.clear();
-  }
-
-  #save(make: (review: Review) => ExportFile | null): void {
-    const file = this.#phase.kind === 'review' ? make(this.#phase.review) : null;
-    if (file !== null) this.#ports.files.save(file.blob, file.fileName);
   }
 
   #while(turn: number, act: () => void): void {
@@ -264,9 +251,10 @@ export class Session {
   /** Hears the whole recording and grades it. */
   async #grade(take: FinishedTake, turn: number): Promise<void> {
     this.#while(turn, () => (this.#phase = { kind: 'grading', progress: 0 }));
-    const report = await this.#ports.analysis.grade(take.audio, orderOf(take.details), (progress) =>
-      this.#while(turn, () => (this.#phase = { kind: 'grading', progress })),
-    );
+    const report = await gradeTake(take, this.#ports.analysis, {
+      progress: (progress) => this.#while(turn, () => (this.#phase = { kind: 'grading', progress })),
+      told: (sentence) => this.#while(turn, () => this.#notice(sentence)),
+    });
     if (report.ok) return this.#settle(take, report.value, turn);
     if (take.id !== null) void this.#ports.library.load();
     this.#while(turn, () => this.#trouble(report.sentence, 'back'));
@@ -284,14 +272,9 @@ export class Session {
   }
 
   #review(take: FinishedTake, report: Report): void {
-    const { audio, frames, setup } = this.#ports;
     const review = reviewOf(take, report);
     if (!review.ok) return this.#trouble(review.sentence, 'back');
-    const { levels } = setup.settings;
-    const player = audio.openPlayer(take.audio, accompanimentOf(review.value, levels));
-    // An opened recording may have a band of its own in it; ours would play against it.
-    const withBand = take.details.source !== 'recording';
-    this.#playback = new Playback({ player, frames, levels, withBand });
+    this.#playback = hearAgain(review.value, this.#ports, this.#ports.setup.settings.levels);
     this.#timeline = review.value.timeline;
     this.#phase = { kind: 'review', review: review.value };
   }

@@ -21,7 +21,7 @@ import type {
 } from './ports.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
-import { Recording } from './recording.ts';
+import { BandRecording, Recording } from './recording.ts';
 import { roundTripOf, type KnownRoom } from './rooms.ts';
 import { orderOf, type TakeDetails } from './take.ts';
 
@@ -69,6 +69,9 @@ export class TakeInHand {
   #listener: LiveListener | null = null;
   #writer: TakeWriter | null = null;
   #recording: Recording | null = null;
+  /** Where the band comes back through the microphone and is taken out. */
+  #bandRecording: BandRecording | null = null;
+  #levels: BandLevels;
   #clock: BandClock | null = null;
   #firstBeatSeconds: number | null = null;
   #room: KnownRoom | null = null;
@@ -80,6 +83,7 @@ export class TakeInHand {
   constructor(ports: TakePorts, plan: TakePlan, events: TakeEvents) {
     this.#ports = ports;
     this.#plan = plan;
+    this.#levels = plan.levels;
     this.#events = events;
   }
 
@@ -123,6 +127,7 @@ export class TakeInHand {
     if (this.#calledOff) return bad('The take was called off before it began.');
     // From here on hops count: the count-in is on the recording, and the first downbeat after it.
     this.#recording = new Recording(sampleRate);
+    this.#bandRecording = this.#room?.path ? new BandRecording() : null;
     this.#clock = band.value.start();
     return good(undefined);
   }
@@ -133,7 +138,9 @@ export class TakeInHand {
   }
 
   setLevels(levels: BandLevels): void {
+    this.#levels = levels;
     this.#band?.setLevels(levels);
+    this.#writer?.change({ levels });
   }
 
   /**
@@ -142,19 +149,24 @@ export class TakeInHand {
    */
   async finish(): Promise<{ readonly take: FinishedTake; readonly report: Report | null }> {
     const recording = this.#recording ?? new Recording(1);
+    const band = this.#bandRecording;
     const [writer, listener] = [this.#writer, this.#listener];
     this.#writer = this.#listener = null;
     this.dispose();
     const { sampleRate } = recording;
-    if (recording.gaps.length > 0) this.#events.notice(gapsSentence(recording));
     const details = this.#details(sampleRate);
+    const path = this.#room?.path;
     const [stopped, report] = await Promise.all([writer?.finish(), listener?.report(orderOf(details))]);
     listener?.dispose();
     return {
       take: {
         id: writer && stopped === null ? writer.id : null,
         details,
-        audio: { samples: recording.whole(), sampleRate },
+        content: {
+          kind: 'sound',
+          audio: { samples: recording.whole(), sampleRate },
+          backing: band && path ? { kind: 'band', samples: band.whole(), path } : null,
+        },
       },
       report: report?.ok ? report.value : null,
     };
@@ -183,10 +195,13 @@ export class TakeInHand {
   #take(hop: Hop): void {
     const recording = this.#recording;
     if (recording === null) return;
+    const lostBefore = recording.lostFrames;
     const piece = recording.add(hop);
-    this.#writer?.append(piece);
-    this.#listener?.hop(fromPcm16(piece), this.#room?.path ? bandOf(hop, piece.length) : null);
+    const band = this.#bandRecording?.add(hop, piece.length) ?? null;
+    this.#writer?.append(piece, band);
+    this.#listener?.hop(fromPcm16(piece), band && fromPcm16(band));
     this.#placeFirstBeat(recording);
+    if (recording.lostFrames > lostBefore) this.#writer?.change({ lost: recording.lost });
     if (!this.#lossTold && recording.lostFrames > LOST_SECONDS_WORTH_TELLING * recording.sampleRate) {
       this.#lossTold = true;
       this.#events.notice(
@@ -206,7 +221,7 @@ export class TakeInHand {
 
   #setFirstBeat(seconds: number, recording: Recording): void {
     this.#firstBeatSeconds = seconds;
-    this.#writer?.setFirstBeat(seconds);
+    this.#writer?.change({ firstBeatSeconds: seconds });
     void this.#listener?.follow(orderOf(this.#details(recording.sampleRate)));
   }
 
@@ -227,28 +242,16 @@ export class TakeInHand {
   }
 
   #details(sampleRate: number): TakeDetails {
-    return { ...this.#plan.details, sampleRate, firstBeatSeconds: this.#firstBeatSeconds };
+    const lost = this.#recording?.lost ?? [];
+    return {
+      ...this.#plan.details,
+      sampleRate,
+      firstBeatSeconds: this.#firstBeatSeconds,
+      levels: this.#levels,
+      ...(this.#room?.path && { path: this.#room.path }),
+      ...(lost.length > 0 && { lost }),
+    };
   }
-}
-
-/** What the band played on the last frames of a hop; silence where the hop was preceded by a gap. */
-function bandOf({ samples, band }: Hop, frames: number): Float32Array<ArrayBuffer> | null {
-  if (band === null) return null;
-  const fresh = Math.min(frames, samples.length);
-  const piece = new Float32Array(frames);
-  piece.set(band.subarray(samples.length - fresh), frames - fresh);
-  return piece;
-}
-
-/** At most so many places are named. */
-const MOST_PLACES = 5;
-
-/** "The browser lost 46 ms of sound, at 0:12 and 1:05." */
-function gapsSentence({ gaps, lostFrames, sampleRate }: Recording): string {
-  const places = gaps.slice(0, MOST_PLACES).map(({ atFrame }) => clockWords(atFrame / sampleRate));
-  const more = gaps.length > MOST_PLACES ? ` and ${gaps.length - MOST_PLACES} more places` : '';
-  const ms = Math.max(1, Math.round((1000 * lostFrames) / sampleRate));
-  return `The browser lost ${ms} ms of sound, at ${[...new Set(places)].join(', ')}${more}; what was played there is not in the report.`;
 }
 
 /** 96.4 seconds as "1:36". */

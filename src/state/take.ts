@@ -20,18 +20,28 @@ export const orderOf = (details: TakeDetails): GradeOrder => ({
   firstBeatSeconds: details.firstBeatSeconds ?? 0,
   reference: details.reference,
   source: details.source === 'microphone' ? 'microphone' : 'audio',
+  ...(details.lost !== undefined && { lost: details.lost }),
   ...(details.instrument !== undefined && { instrument: details.instrument }),
   ...(details.capo !== undefined && { capo: details.capo }),
   ...(details.aim !== undefined && { aim: details.aim }),
 });
 
 /** How the band plays along with a take: the same notes as when it was played, and no count-in. */
-export const bandOf = ({ feel, bpm, swing, startedAt }: TakeDetails): BandSettings => ({
+export const bandOf = ({
+  feel,
+  bpm,
+  swing,
+  startedAt,
+  chordsRest = false,
+  backbeatClick = false,
+}: TakeDetails): BandSettings => ({
   feel,
   bpm,
   swing,
   seed: seedOf(startedAt),
   countInBars: 0,
+  chordsRest,
+  backbeatClick,
 });
 
 /** Each take has a band of its own, and the same one whenever it is heard again. */

@@ -9,6 +9,8 @@ export interface LandfallDb extends DBSchema {
   reports: { key: string; value: unknown };
   /** Sound where the machine has no private files: key [take id, number of the chunk]. */
   chunks: { key: [string, number]; value: unknown };
+  /** What a MIDI instrument sent, in the order played: key [take id, number of the record]. */
+  messages: { key: [string, number]; value: unknown };
   charts: { key: string; value: unknown };
   settings: { key: string; value: unknown };
 }
@@ -20,6 +22,9 @@ const MIGRATIONS: readonly ((db: Database) => void)[] = [
   (db) => {
     for (const name of ['takes', 'reports', 'chunks', 'charts', 'settings'] as const)
       db.createObjectStore(name);
+  },
+  (db) => {
+    db.createObjectStore('messages');
   },
 ];
 

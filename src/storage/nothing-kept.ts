@@ -7,6 +7,7 @@ export function nothingKept(sentence: string) {
   const refuse = (): Promise<Outcome<never>> => Promise.resolve(bad(sentence));
   return {
     begin: refuse,
+    beginNotes: refuse,
     saveReport: refuse,
     open: refuse,
     rename: refuse,

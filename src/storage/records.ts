@@ -1,16 +1,18 @@
 /** The shape of what is kept on this machine. Everything read back goes through these schemas. */
 import * as v from 'valibot';
 import { feelNames } from '../core/band/settings.ts';
+import type { PlayedMessage } from '../core/notes/played-notes.ts';
 
 const text = v.string();
 const seconds = v.pipe(v.number(), v.finite());
+const level = seconds;
 
 /** What is known about a take besides its sound: written when it begins, so that a cut-off one can be graded. */
 export const TakeDetailsSchema = v.object({
   title: text,
   /** ISO 8601. */
   startedAt: v.pipe(text, v.isoTimestamp()),
-  source: v.picklist(['microphone', 'recording', 'demo']),
+  source: v.picklist(['microphone', 'midi', 'recording', 'demo']),
   /** The chart in our own text form, already in its key. */
   chartText: text,
   /** "Bb", "A minor". */
@@ -28,6 +30,15 @@ export const TakeDetailsSchema = v.object({
   instrument: v.exactOptional(text),
   capo: v.exactOptional(v.number()),
   aim: v.exactOptional(text),
+  /** How the band was asked to play, as `BandSettings` has it. */
+  chordsRest: v.exactOptional(v.boolean()),
+  backbeatClick: v.exactOptional(v.boolean()),
+  /** The band's levels as they stood at the end, in dB. */
+  levels: v.exactOptional(v.object({ all: level, drums: level, bass: level, chords: level, click: level })),
+  /** How the band came back through the microphone. Where it did, what it played is kept beside the sound. */
+  path: v.exactOptional(v.object({ heldBackSamples: seconds, taps: v.instance(Float32Array) })),
+  /** Where the browser lost sound, in order. */
+  lost: v.exactOptional(v.array(v.object({ atSeconds: seconds, seconds }))),
 });
 export type TakeDetails = Readonly<v.InferOutput<typeof TakeDetailsSchema>>;
 
@@ -80,10 +91,19 @@ export interface UnfinishedTake {
   readonly durationSeconds: number;
 }
 
-/** A take with its sound: mono, 16-bit. `report` is what was stored, not yet read through its schema. */
+/** What a MIDI instrument sent, some of it; the records of one take follow one another. */
+export const MessagesSchema = v.array(v.object({ seconds, bytes: v.array(v.number()) }));
+
+/** A take as it lies here. `report` is what was stored, not yet read through its schema. */
 export interface StoredTake {
   readonly id: TakeId;
   readonly details: TakeDetails;
+  /** Mono, 16-bit; empty for a take played by MIDI. */
   readonly samples: Int16Array;
+  /** What the band played on the same frames; null where it is not kept. */
+  readonly band: Int16Array | null;
+  /** What a MIDI instrument sent; null for a take that was heard. */
+  readonly messages: readonly PlayedMessage[] | null;
+  readonly durationSeconds: number;
   readonly report: unknown;
 }

@@ -12,6 +12,8 @@ import {
   type TakeSummary,
   type UnfinishedTake,
 } from './records.ts';
+import { NotesWriter } from './notes-writer.ts';
+import { MessagesWriter, readMessages, removeMessages } from './played-messages.ts';
 import type { Sounds } from './sounds.ts';
 import { TakeWriter } from './take-writer.ts';
 
@@ -55,19 +57,42 @@ export class Takes {
     const put = await attempt(() => this.#db.put('takes', record, id));
     if (!put.ok) return put;
     const sound = await this.#sounds.create(id);
-    if (!sound.ok) {
-      await attempt(() => this.#db.delete('takes', id));
-      return sound;
+    const band = sound.ok && details.path ? await this.#sounds.create(bandOf(id)) : good(null);
+    if (!sound.ok || !band.ok) {
+      if (sound.ok) await sound.value.close();
+      await this.remove(id);
+      return sound.ok ? (band as Outcome<never>) : sound;
     }
     return good(
       new TakeWriter({
         id,
         sound: sound.value,
+        band: band.value,
         sampleRate: details.sampleRate,
         onFull,
-        onFirstBeat: (firstBeatSeconds) =>
-          this.#change(id, (old) => ({ ...old, details: { ...old.details, firstBeatSeconds } })),
+        onChange: (change) => this.#changeDetails(id, change),
         onFinish: (frames) => this.#change(id, (old) => ({ ...old, finished: true, frames })),
+        release: await this.#locks.hold(lockName(id)),
+      }),
+    );
+  }
+
+  /** Begins a take on a MIDI instrument: what it sends is kept instead of a sound. */
+  async beginNotes(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<NotesWriter>> {
+    const id = this.#newId();
+    const record: TakeRecord = { id, details, finished: false, frames: 0, summary: null };
+    const put = await attempt(() => this.#db.put('takes', record, id));
+    if (!put.ok) return put;
+    return good(
+      new NotesWriter({
+        messages: new MessagesWriter(this.#db, id, onFull),
+        onChange: (change) => this.#changeDetails(id, change),
+        onFinish: (seconds) =>
+          this.#change(id, (old) => ({
+            ...old,
+            finished: true,
+            frames: Math.round(seconds * old.details.sampleRate),
+          })),
         release: await this.#locks.hold(lockName(id)),
       }),
     );
@@ -76,7 +101,7 @@ export class Takes {
   /** Keeps the report with its take; a take that was cut off is whole from then on. */
   saveReport(id: TakeId, report: unknown, summary: TakeSummary): Promise<Outcome<void>> {
     return attempt(async () => {
-      const frames = await this.#sounds.frames(id);
+      const frames = await this.#framesOf(id);
       await this.#db.put('reports', report, id);
       await this.#change(id, (old) => ({ ...old, finished: true, frames, summary }));
       this.#askToStay();
@@ -104,7 +129,7 @@ export class Takes {
     const held = await this.#locks.held();
     const cut: UnfinishedTake[] = [];
     for (const { id, details } of records.filter((r) => !r.finished && !held.has(lockName(r.id)))) {
-      const frames = await attempt(() => this.#sounds.frames(id));
+      const frames = await attempt(() => this.#framesOf(id));
       if (frames.ok && frames.value === 0) await this.remove(id);
       else if (frames.ok) cut.push({ id, details, durationSeconds: frames.value / details.sampleRate });
     }
@@ -117,24 +142,34 @@ export class Takes {
     if (record.value === undefined) return bad(GONE);
     const parsed = v.safeParse(TakeRecordSchema, record.value);
     if (!parsed.success) return bad(UNREADABLE(id));
+    const { details } = parsed.output;
     const samples = await this.#sounds.read(id);
     if (!samples.ok) return samples;
+    const band = details.path ? await this.#sounds.read(bandOf(id)) : good(null);
+    if (!band.ok) return band;
+    const messages = details.source === 'midi' ? await readMessages(this.#db, id) : good(null);
+    if (!messages.ok) return messages;
     const report = await attempt(() => this.#db.get('reports', id));
     return good({
       id,
-      details: parsed.output.details,
+      details,
       samples: samples.value,
+      band: band.value,
+      messages: messages.value,
+      durationSeconds: (await this.#framesOf(id)) / details.sampleRate,
       report: report.ok ? (report.value ?? null) : null,
     });
   }
 
   rename(id: TakeId, title: string): Promise<Outcome<void>> {
-    return attempt(() => this.#change(id, (old) => ({ ...old, details: { ...old.details, title } })));
+    return attempt(() => this.#changeDetails(id, { title }));
   }
 
   remove(id: TakeId): Promise<Outcome<void>> {
     return attempt(async () => {
       await this.#sounds.remove(id);
+      await this.#sounds.remove(bandOf(id));
+      await removeMessages(this.#db, id);
       await this.#db.delete('reports', id);
       await this.#db.delete('takes', id);
     });
@@ -159,6 +194,21 @@ export class Takes {
     return { records, sentences };
   }
 
+  /**
+   * What is kept of a take, in frames: of its sound, or, by MIDI, up to its end or the last thing that was played.
+   */
+  async #framesOf(id: TakeId): Promise<number> {
+    const parsed = v.safeParse(TakeRecordSchema, await this.#db.get('takes', id));
+    if (!parsed.success || parsed.output.details.source !== 'midi') return this.#sounds.frames(id);
+    const messages = await readMessages(this.#db, id);
+    const last = messages.ok ? (messages.value.at(-1)?.seconds ?? 0) : 0;
+    return Math.max(parsed.output.frames, Math.ceil(last * parsed.output.details.sampleRate));
+  }
+
+  #changeDetails(id: TakeId, change: Partial<TakeDetails>): Promise<void> {
+    return this.#change(id, (old) => ({ ...old, details: { ...old.details, ...change } }));
+  }
+
   /** One record, changed in one transaction. A record that is gone or broken is left as it is. */
   async #change(id: TakeId, change: (old: TakeRecord) => TakeRecord): Promise<void> {
     const tx = this.#db.transaction('takes', 'readwrite');
@@ -167,6 +217,9 @@ export class Takes {
     await tx.done;
   }
 }
+
+/** Where the band of a take lies. */
+const bandOf = (id: string) => `${id}-band`;
 
 const lockName = (id: string) => `landfall take ${id}`;
 

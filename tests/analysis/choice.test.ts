@@ -19,11 +19,15 @@ describe('what the player chose', () => {
       [4, 2, 70],
       [8, 1, 64],
     ]);
-    const report = gradeHeard(played, 48000 * 6, 48000, {
-      ...order,
-      instrument: 'guitar',
-      aim: 'third-on-arrival',
-    });
+    const report = gradeHeard(
+      played,
+      { samples: { length: 48000 * 6 }, sampleRate: 48000 },
+      {
+        ...order,
+        instrument: 'guitar',
+        aim: 'third-on-arrival',
+      },
+    );
     if (!report.ok) throw new Error(report.sentence);
     expect(report.value.settings.instrument).toBe('Guitar');
     expect(report.value.advice[0]!.where).toMatch(/string/);

@@ -30,6 +30,13 @@ const value = <T>(outcome: Outcome<T>): T => {
   return outcome.value;
 };
 
+const recorded = (samples: Int16Array | Float32Array) => ({
+  name: 'take.wav',
+  samples,
+  sampleRate: RATE,
+  backing: null,
+});
+
 function clientWith() {
   const workers: InProcessWorker[] = [];
   const client = new AnalysisClient(() => {
@@ -135,7 +142,10 @@ describe('grading a recording', () => {
     const samples = toPcm16(sound);
     const shares: number[] = [];
     const report = value(
-      await client.grade({ samples, sampleRate: RATE }, order, (share) => shares.push(share)),
+      await client.grade(recorded(samples), order, {
+        progress: (share) => shares.push(share),
+        told: () => undefined,
+      }),
     );
     expect(samples.length).toBe(sound.length);
     expect(report.notes.map((note) => Math.round(note.midi))).toEqual(twice);
@@ -149,14 +159,14 @@ describe('grading a recording', () => {
   it('gives the same notes from 16-bit samples and from the floating-point ones they stand for', async () => {
     const { client } = clientWith();
     const samples = toPcm16(sound);
-    const a = value(await client.grade({ samples, sampleRate: RATE }, order));
-    const b = value(await client.grade({ samples: fromPcm16(samples), sampleRate: RATE }, order));
+    const a = value(await client.grade(recorded(samples), order));
+    const b = value(await client.grade(recorded(fromPcm16(samples)), order));
     expect(b.notes).toEqual(a.notes);
   });
 
   it('says what is wrong with a chart or a tempo', async () => {
     const { client } = clientWith();
-    const audio = { samples: new Int16Array(RATE), sampleRate: RATE };
+    const audio = recorded(new Int16Array(RATE));
     const chart = await client.grade(audio, { ...order, chartText: '| A7 | Xq9 |' });
     expect(!chart.ok && chart.sentence).toMatch(/Xq9/);
     const tempo = await client.grade(audio, { ...order, bpm: 0 });
@@ -169,6 +179,7 @@ describe('reading a file', () => {
     const { client } = clientWith();
     const samples = toPcm16(sound.subarray(0, RATE));
     const wav = value(await client.read(new Blob([writeWav(samples, RATE, 100)]), 'take.wav'));
+    if (wav.kind !== 'sound') throw new Error('no sound');
     expect(wav.sampleRate).toBe(RATE);
     expect(toPcm16(wav.samples)).toEqual(samples);
     const text = await client.read(new Blob(['dear diary, no chords today']), 'diary.wav');
@@ -200,7 +211,7 @@ describe('a client', () => {
   it('ends every job when it is disposed', async () => {
     const { client, workers } = clientWith();
     value(await client.listen(RATE, null, { heard: () => undefined, failed: () => undefined }));
-    const grading = client.grade({ samples: toPcm16(sound), sampleRate: RATE }, order);
+    const grading = client.grade(recorded(toPcm16(sound)), order);
     client.dispose();
     expect(workers.every((worker) => worker.terminated)).toBe(true);
     expect((await grading).ok).toBe(false);

@@ -23,6 +23,7 @@ function fakeRenderer(): BandRenderer & { readonly asked: number[] } {
       return Promise.resolve(good({ sampleRate: 48_000, bpm, startBeat, endBeat, stems: { bass: stem } }));
     },
     line: () => Promise.resolve(bad('not here')),
+    notes: () => Promise.resolve(bad('not here')),
     dispose: () => undefined,
   };
 }

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { usualPractice } from '../../src/state/practice-settings.ts';
+import { gradedByCommand, reviewOf } from './by-command.ts';
 import { RATE, world } from './world.ts';
 
 const silence = (seconds: number) => new Float32Array(Math.round(seconds * RATE));
@@ -33,10 +35,89 @@ describe('a take on a MIDI instrument', () => {
     expect(report.notes.map(({ midi }) => midi)).toEqual(melody);
     expect(report.notes.map(({ beat }) => Math.round(beat))).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
     expect(report.landings.map(({ role }) => role)).toEqual(['third', 'third']);
-    // It has no sound to keep, and the player is told so.
-    expect(id).toBeNull();
-    expect(w.session.notices.join()).toMatch(/not kept/);
+    await w.settle();
+    expect(w.library.takes).toMatchObject([{ id, source: 'midi', durationSeconds: 6 }]);
     expect(w.open).toEqual({ microphone: 0, band: 0 });
+  });
+
+  it('is heard again on the kit, rendered when it is first wanted', async () => {
+    const w = await world({ settings: { input: 'midi' } });
+    await played(w);
+    await w.session.stop();
+    await w.until('review');
+    expect(w.rendered).toEqual([]);
+    await w.session.playback!.play(2);
+    expect(w.rendered.map((notes) => notes.map(({ midi }) => midi))).toEqual([melody]);
+    expect(w.players[0]).toMatchObject({ position: 2, bandLevelDb: -18 });
+    w.session.playback!.setWithBand(false);
+    expect(w.players[0]!.bandLevelDb).toBe(-60);
+    await w.session.playback!.play(0);
+    expect(w.rendered).toHaveLength(1);
+    w.session.close();
+    expect(w.players[0]!.disposed).toBe(true);
+  });
+
+  it('opens from the disk with the very same report, graded anew as well', async () => {
+    const w = await world({ settings: { input: 'midi' } });
+    await played(w);
+    await w.session.stop();
+    const first = await reviewOf(w);
+    await w.session.openTake(first.id!);
+    expect((await reviewOf(w)).report).toEqual(first.report);
+    const stored = await w.takes.open(first.id!);
+    if (!stored.ok) throw new Error(stored.sentence);
+    await w.takes.saveReport(first.id!, 'a report of a version to come' as never, first.report.summary);
+    await w.session.openTake(first.id!);
+    expect((await reviewOf(w)).report).toEqual(first.report);
+  });
+
+  it('cut off in the middle, it is offered and graded as far as it was played', async () => {
+    const w = await world({ settings: { input: 'midi' } });
+    await played(w);
+    // The page dies here: the messages lie on the disk, nobody called it finished.
+    await w.library.load();
+    expect(w.library.unfinished).toEqual([]);
+    const id = 'take-0';
+    await w.session.openTake(id);
+    const review = await reviewOf(w);
+    expect(review.report.notes.map(({ midi }) => midi)).toEqual(melody);
+    expect(review.report.landings.map(({ role }) => role)).toEqual(['third', 'third']);
+  });
+
+  it('leaves as a MIDI file and the words that grade it to the same line', async () => {
+    const w = await world({ settings: { input: 'midi', practice: { ...usualPractice.practice } } });
+    await played(w);
+    await w.session.stop();
+    const { report } = await reviewOf(w);
+    w.session.save('line');
+    w.session.save('band');
+    expect(w.saved.map(({ fileName }) => fileName)).toEqual(['landfall 2026-03-01 10-15 A7 D7.mid']);
+    const again = await gradedByCommand(w);
+    expect(again.source.kind).toBe('notes');
+    expect(again.notes.map(({ midi, degree, role }) => ({ midi, degree, role }))).toEqual(
+      report.notes.map(({ midi, degree, role }) => ({ midi, degree, role })),
+    );
+    again.notes.forEach(({ beat }, i) => expect(beat).toBeCloseTo(report.notes[i]!.beat, 3));
+    expect(again.summary).toEqual(report.summary);
+    expect(again.shares).toEqual(report.shares);
+  });
+
+  it('a note that is bent, and pedals, keep their place in the file', async () => {
+    const w = await world({ settings: { input: 'midi' } });
+    await w.session.start();
+    await w.play(silence(2));
+    w.send(0xb0, 64, 127);
+    w.send(0x90, 69, 80);
+    w.send(0xe0, 0, 0x60);
+    await w.play(silence(0.5));
+    w.send(0x80, 69, 0);
+    await w.play(silence(0.5));
+    await w.session.stop();
+    const { report } = await reviewOf(w);
+    // Half way up of two semitones, General MIDI's range.
+    expect(report.notes.map(({ midi }) => midi)).toEqual([70]);
+    w.session.save('line');
+    expect((await gradedByCommand(w)).notes.map(({ midi }) => midi)).toEqual([70]);
   });
 
   it('shows the note while the key is down', async () => {

@@ -157,8 +157,23 @@ describe('files that leave', () => {
   });
 
   it('come with the words that grade them, safe for a shell', () => {
-    expect(commandLine(named, 'my take.wav')).toBe(
-      "npx landfall grade 'my take.wav' --chart 'title: Kid'\\''s\n| A7 |' --tempo 96 --swing 0.62 --first-beat 1.25 --reference 440",
+    const audio = { samples: ramp(8), sampleRate: 8000 };
+    const take = { id: null, details: named, content: { kind: 'sound' as const, audio, backing: null } };
+    const chart =
+      "--chart 'title: Kid'\\''s\n| A7 |' --tempo 96 --swing 0.62 --first-beat 1.25 --reference 440";
+    expect(commandLine(take)).toBe(
+      `npx landfall grade 'landfall 2026-03-01 10-00 My best take 2 A.wav' ${chart}`,
+    );
+    const opened = { ...named, title: "it's me.wav", source: 'recording' as const, capo: 2, aim: 'thirds' };
+    const backing = { kind: 'recording' as const, name: 'band.wav', sound: audio };
+    expect(commandLine({ id: null, details: opened, content: { kind: 'sound', audio, backing } })).toBe(
+      `npx landfall grade 'it'\\''s me.wav' --backing 'band.wav' ${chart}`,
+    );
+    expect(commandLine({ ...take, details: { ...named, instrument: 'guitar', capo: 2 } })).toMatch(
+      / --instrument guitar --capo 2$/,
+    );
+    expect(commandLine({ ...take, details: { ...named, instrument: 'flute', capo: 2 } })).toMatch(
+      / --instrument flute$/,
     );
   });
 });
@@ -179,12 +194,12 @@ describe('Library', () => {
     expect(library.takes[0]?.title).toBe('Slow one');
     await library.rename(id, '   ');
     expect(library.takes[0]?.title).toBe('Slow one');
-    expect(await library.exportSound(id)).toEqual(good(undefined));
+    expect(await library.exportLine(id)).toEqual(good(undefined));
     expect(saved).toEqual(['landfall 2026-03-01 10-00 Slow one.wav']);
     expect((await library.exportReport(id)).ok).toBe(false);
     expect(library.notices).toHaveLength(1);
     await library.remove(id);
     expect(library.takes).toEqual([]);
-    expect(await library.exportSound(id)).toEqual(bad('This take is no longer on this machine.'));
+    expect(await library.exportLine(id)).toEqual(bad('This take is no longer on this machine.'));
   });
 });

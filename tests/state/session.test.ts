@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { gradeSamples } from '../../src/analysis/grade-samples.ts';
+import { gradeSound } from '../../src/analysis/grade-samples.ts';
 import { bytesInMemory } from '../../src/core/files/bytes.ts';
 import { openAudio, readWhole } from '../../src/core/files/audio.ts';
 import { toPcm16 } from '../../src/core/files/pcm16.ts';
 import { writeWav } from '../../src/core/files/write-wav.ts';
+import { lostSentence } from '../../src/core/report/lost-sound.ts';
 import { bad, good, type Outcome } from '../../src/core/outcome.ts';
 import { orderOf } from '../../src/state/take.ts';
 import type { Review } from '../../src/state/session.svelte.ts';
@@ -17,6 +18,10 @@ const COUNT_IN = 2;
 const LATE = 0.016;
 const line = (roundTrip = 0) =>
   pluckLine(onTheBeat(melody, 120, COUNT_IN + LATE + roundTrip), RATE, COUNT_IN + 4.5);
+const soundOf = ({ content }: Review) => {
+  if (content.kind !== 'sound') throw new Error('no sound');
+  return content.audio.samples;
+};
 const pitches = (review: Review) => review.report.notes.map((note) => Math.round(note.midi));
 
 async function reviewed(of: Awaited<ReturnType<typeof world>>): Promise<Review> {
@@ -53,7 +58,7 @@ describe('a take', () => {
     expect(pitches(review)).toEqual(melody);
     expect(review.report.landings.map((landing) => landing.role)).toEqual(['third', 'third']);
     expect(review.report.source.kind).toBe('microphone');
-    expect(review.audio.samples).toEqual(toPcm16(sound));
+    expect(soundOf(review)).toEqual(toPcm16(sound));
     expect(w.open).toEqual({ microphone: 0, band: 0 });
     expect(w.session.live).toBeNull();
     await w.settle();
@@ -87,14 +92,17 @@ describe('a take', () => {
     await w.play(line());
     await w.session.stop();
     const review = await reviewed(w);
-    w.session.exportSound();
-    w.session.exportReport();
+    w.session.save('line');
+    w.session.save('report');
     const [wav, json] = w.saved;
     expect(wav?.fileName).toMatch(/^landfall 2026-03-01 10-15 .*\.wav$/);
     const bytes = new Uint8Array(await wav!.blob.arrayBuffer());
     const read = value(await readWhole(value(await openAudio(bytesInMemory('take.wav', bytes))), 'take.wav'));
     const again = value(
-      gradeSamples(read.samples, read.sampleRate, orderOf(review.details), () => undefined),
+      gradeSound({ ...read, name: 'take.wav', backing: null }, orderOf(review.details), {
+        progress: () => undefined,
+        told: () => undefined,
+      }),
     );
     expect(again).toEqual(review.report);
     expect(JSON.parse(await json!.blob.text())).toEqual(review.report);
@@ -200,12 +208,12 @@ describe('what can go wrong', () => {
     expect(w.session.notices.filter((sentence) => /disk is full/.test(sentence))).toHaveLength(1);
     expect(review.id).toBeNull();
     expect(pitches(review)).toEqual(melody);
-    expect(review.audio.samples).toEqual(toPcm16(sound));
+    expect(soundOf(review)).toEqual(toPcm16(sound));
     await w.library.load();
     expect(w.library.unfinished).toMatchObject([{ durationSeconds: 2 }]);
   });
 
-  it('sound that the browser lost: silence in its place, later notes on their beats, told once', async () => {
+  it('sound that the browser lost: silence in its place, later notes on their beats, kept with its bar', async () => {
     const w = await world();
     await w.session.start();
     const sound = line();
@@ -215,8 +223,13 @@ describe('what can go wrong', () => {
     await w.play(sound.subarray(3.4 * RATE));
     await w.session.stop();
     const review = await reviewed(w);
-    expect(review.audio.samples.length).toBe(sound.length);
-    expect(w.session.notices.filter((sentence) => /lost 500 ms/.test(sentence))).toHaveLength(1);
+    expect(soundOf(review).length).toBe(sound.length);
+    expect(review.report.source.lost).toEqual([
+      { atSeconds: 2.9, seconds: 0.5, beat: 1.8, bar: 0, chorus: 0 },
+    ]);
+    expect(lostSentence(review.report.source.lost)).toMatch(/^The browser lost 500 ms of sound, in bar 1;/);
+    // The record on the disk knows it too.
+    expect(value(await w.takes.open(review.id!)).details.lost).toEqual([{ atSeconds: 2.9, seconds: 0.5 }]);
     const last = review.report.notes.at(-1)!;
     expect(last.beat).toBeCloseTo(7, 1);
     expect(pitches(review)).toEqual(melody.filter((_, beat) => beat !== 2));
@@ -253,7 +266,7 @@ describe('other ways to a review', () => {
   it('opens a recording and grades it against the setup', async () => {
     const w = await world();
     const wav = writeWav(toPcm16(line()), RATE);
-    await w.session.openRecording(new File([wav], 'mine.wav'), COUNT_IN);
+    await w.session.openRecording({ line: new File([wav], 'mine.wav'), backing: null }, COUNT_IN);
     const review = await reviewed(w);
     expect(pitches(review)).toEqual(melody);
     expect(review.details).toMatchObject({
@@ -267,7 +280,7 @@ describe('other ways to a review', () => {
 
   it('says what is wrong with a file that is none', async () => {
     const w = await world();
-    await w.session.openRecording(new File(['no sound in here'], 'notes.txt'));
+    await w.session.openRecording({ line: new File(['no sound in here'], 'notes.txt'), backing: null });
     await w.until('trouble');
     expect(w.session.phase.kind === 'trouble' && w.session.phase.sentence).toContain('notes.txt');
   });
@@ -282,8 +295,8 @@ describe('other ways to a review', () => {
     expect((await reviewed(w)).report).toEqual(first.report);
 
     const writer = value(await w.takes.begin({ ...first.details, firstBeatSeconds: null }, () => undefined));
-    writer.append(toPcm16(line()));
-    writer.setFirstBeat(COUNT_IN);
+    writer.append(toPcm16(line()), null);
+    writer.change({ firstBeatSeconds: COUNT_IN });
     await new Promise((resolve) => setTimeout(resolve, 50));
     await w.session.openTake(writer.id);
     const cut = await reviewed(w);

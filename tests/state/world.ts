@@ -5,11 +5,18 @@
 import { AnalysisClient } from '../../src/analysis/client.ts';
 import { bandClock } from '../../src/audio/clock.ts';
 import type { MidiEvents } from '../../src/audio/midi-input.ts';
+import type { HeardNote } from '../../src/core/notes/note.ts';
 import { bad, good, type Outcome } from '../../src/core/outcome.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { Library } from '../../src/state/library.svelte.ts';
 import { MidiDesk } from '../../src/state/midi-desk.svelte.ts';
-import type { AudioPort, InputEvents, OpenPlayer, SettingsPort } from '../../src/state/ports.ts';
+import type {
+  Accompaniment,
+  AudioPort,
+  InputEvents,
+  OpenPlayer,
+  SettingsPort,
+} from '../../src/state/ports.ts';
 import { Session } from '../../src/state/session.svelte.ts';
 import { usualSettings, type Settings } from '../../src/state/settings.ts';
 import { noRooms } from '../../src/state/rooms.ts';
@@ -79,8 +86,12 @@ export async function world(
   const open = { microphone: 0, band: 0 };
   const draws = new Set<() => void>();
   const players: FakePlayer[] = [];
+  /** The band that each player was opened with. */
+  const accompaniments: (Accompaniment | null)[] = [];
   const saved: { blob: Blob; fileName: string }[] = [];
   const workers: InProcessWorker[] = [];
+  /** What was given to the kit to play. */
+  const rendered: (readonly HeardNote[])[] = [];
   let events: InputEvents | null = null;
   let midiEvents: MidiEvents | null = null;
   let played: { sounds: readonly Float32Array[]; startFrames: readonly number[] } | null = null;
@@ -133,10 +144,17 @@ export async function world(
         }),
       );
     },
-    openPlayer: (sound) => {
+    openPlayer: (sound, band) => {
+      accompaniments.push(band);
       const player = new FakePlayer(sound.samples.length / sound.sampleRate);
       players.push(player);
       return player;
+    },
+    renderNotes: (notes, durationSeconds) => {
+      rendered.push(notes);
+      return Promise.resolve(
+        good({ samples: new Float32Array(Math.ceil(durationSeconds * RATE)), sampleRate: RATE }),
+      );
     },
     renderDemo: () => Promise.resolve(bad('no demo in this world')),
   };
@@ -209,6 +227,8 @@ export async function world(
     audio,
     open,
     players,
+    rendered,
+    accompaniments,
     saved,
     settings,
     workers,

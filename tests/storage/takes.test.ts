@@ -19,7 +19,7 @@ describe('a take', () => {
     const takes = takesOn(await freshDatabase(), memorySounds());
     const writer = value(await takes.begin(details, never));
     for (let i = 0; i < 20; i++) writer.append(ramp(1000, i * 1000));
-    writer.setFirstBeat(1.25);
+    writer.change({ firstBeatSeconds: 1.25 });
     expect(await writer.finish()).toBeNull();
     await takes.saveReport(writer.id, { any: 'report' }, summary);
     const open = value(await takes.open(writer.id));
@@ -64,7 +64,7 @@ describe('a take that was cut off', () => {
     const db = await freshDatabase();
     const playing = takesOn(db, sounds, locks);
     const writer = value(await playing.begin(details, never));
-    writer.setFirstBeat(0.5);
+    writer.change({ firstBeatSeconds: 0.5 });
     writer.append(ramp(8000 * 3 + 3999));
     await new Promise((resolve) => setTimeout(resolve, 20));
     // Another page of the same browser does not touch what is being played.

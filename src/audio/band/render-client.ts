@@ -1,5 +1,6 @@
 /** The worker that renders, as promises. Answers are matched to requests by number. */
 import type { Stroke } from '../../core/band/line.ts';
+import type { HeardNote } from '../../core/notes/note.ts';
 import { bad, good, type Outcome } from '../../core/outcome.ts';
 import type { BandSound } from '../../core/sound/render-events.ts';
 import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
@@ -14,6 +15,8 @@ export interface BandRenderer {
     program: number,
     place: { readonly bpm: number; readonly startBeat: number },
   ): Promise<Outcome<Float32Array<ArrayBuffer>>>;
+  /** Notes from the take's beginning to its end. */
+  notes(notes: readonly HeardNote[], durationSeconds: number): Promise<Outcome<Float32Array<ArrayBuffer>>>;
   dispose(): void;
 }
 
@@ -54,6 +57,8 @@ export function createBandRenderer(kitUrl: string, sampleRate: number): BandRend
     band: async (job) => (await run({ kind: 'band', ...job })) as Outcome<BandSound>,
     line: async (strokes, program, place) =>
       (await run({ kind: 'line', strokes, program, ...place })) as Outcome<Float32Array<ArrayBuffer>>,
+    notes: async (notes, durationSeconds) =>
+      (await run({ kind: 'notes', notes, durationSeconds })) as Outcome<Float32Array<ArrayBuffer>>,
     dispose: () => {
       worker.terminate();
       failAll('it was closed');

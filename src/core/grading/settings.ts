@@ -1,5 +1,6 @@
 /** What a take is graded by: settings of the caller, constants of the house. */
 import type { Instrument } from '../music/instruments.ts';
+import type { LostStretch } from '../report/lost-sound.ts';
 import type { Aim } from './aim.ts';
 
 /** What the caller knows or chooses. Everything but the source and the reference has a default. */
@@ -12,6 +13,8 @@ export interface GradeSettings {
     readonly sampleRate: number | null;
     /** The backing that was taken out before listening; null where it was looked for and not heard. */
     readonly backing?: BackingFacts | null;
+    /** Where sound was lost while recording, in order. */
+    readonly lost?: readonly LostStretch[];
   };
   /** A4 in Hz, or 'auto' to estimate it from the notes. */
   readonly referenceHz: number | 'auto';

@@ -21,6 +21,23 @@ export function footSwitchOf(message: Uint8Array): 'down' | 'up' | null {
   return value >= SWITCH_DOWN ? 'down' : 'up';
 }
 
+/** A message as it was played, to be kept. */
+export interface PlayedMessage {
+  /** From the take's beginning. */
+  readonly seconds: number;
+  readonly bytes: readonly number[];
+}
+
+/** The notes of kept messages: those that were gathered while they were played. */
+export function notesPlayed(
+  messages: readonly PlayedMessage[],
+  durationSeconds: number,
+): readonly HeardNote[] {
+  const notes = new PlayedNotes();
+  for (const { seconds, bytes } of messages) notes.message(Uint8Array.from(bytes), seconds);
+  return notes.finish(durationSeconds);
+}
+
 interface Held {
   readonly key: number;
   readonly channel: number;

@@ -5,6 +5,7 @@
 import * as v from 'valibot';
 import { bad, good, type Outcome } from '../outcome.ts';
 import { changesSchema, landingSchema, phraseSchema } from './landing-schema.ts';
+import { lostSchema } from './lost-sound.ts';
 import type { functionSchema, roleSchema } from './note-schema.ts';
 import { noteSchema } from './note-schema.ts';
 import type { shareSchema, verdictSchema } from './share-schema.ts';
@@ -28,6 +29,8 @@ const sourceSchema = v.object({
   backing: v.exactOptional(
     v.nullable(v.object({ offsetSeconds: finite, driftPpm: finite, removedDb: finite })),
   ),
+  /** Where the browser lost sound of a take, in order; left out where none was lost. */
+  lost: v.exactOptional(v.array(lostSchema)),
 });
 
 const tuningSchema = v.object({

@@ -1,6 +1,7 @@
 /** The report as a page of plain text: a teacher's note that fits one screen of a terminal. */
 import { percent, several } from '../grading/telling.ts';
 import type { AimResult, NextAim, Palette, Report, Share, Shares, Thirds } from './schema.ts';
+import { lostSentence } from './lost-sound.ts';
 import { drawForm, FORM_LEGEND } from './text-form.ts';
 import { block, rule, wrapText, PAGE_COLUMNS } from './text-lines.ts';
 
@@ -21,6 +22,7 @@ export function reportText(report: Report): string {
     ...block('Thirds', thirdSentences(report.thirds), MARGIN),
     ...block('Palette', paletteSentences(report.palette), MARGIN),
     ...block('Backing', backingSentences(report.source.backing), MARGIN),
+    ...block('Lost', [lostSentence(report.source.lost) ?? []].flat(), MARGIN),
     ...block('Time', report.timing.sentence === null ? [] : [report.timing.sentence], MARGIN),
     ...block('Aims', aimSentences(report), MARGIN),
     ...block(

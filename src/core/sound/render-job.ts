@@ -4,8 +4,10 @@ import { feels } from '../band/feels/table.ts';
 import type { BandForm } from '../band/form.ts';
 import type { Stroke } from '../band/line.ts';
 import type { BandSettings } from '../band/settings.ts';
+import type { HeardNote } from '../notes/note.ts';
 import { renderEvents, type BandSound } from './render-events.ts';
 import { renderLine } from './render-line.ts';
+import { renderNotes } from './render-notes.ts';
 import type { Synth } from './synth.ts';
 
 /** A stretch of the performance, in beats from the first downbeat; see `eventsBetween`. */
@@ -26,7 +28,14 @@ export interface LineJob {
   readonly startBeat: number;
 }
 
-export type RenderJob = BandJob | LineJob;
+/** Notes that were played or written down, mono, from second 0 on. */
+export interface NotesJob {
+  readonly kind: 'notes';
+  readonly notes: readonly HeardNote[];
+  readonly durationSeconds: number;
+}
+
+export type RenderJob = BandJob | LineJob | NotesJob;
 
 export function renderBand(
   synth: Synth,
@@ -38,7 +47,14 @@ export function renderBand(
 }
 
 export function runJob(synth: Synth, job: RenderJob): BandSound | Float32Array<ArrayBuffer> {
-  return job.kind === 'band' ? renderBand(synth, job) : renderLine(synth, job.strokes, job.program, job);
+  switch (job.kind) {
+    case 'band':
+      return renderBand(synth, job);
+    case 'line':
+      return renderLine(synth, job.strokes, job.program, job);
+    case 'notes':
+      return renderNotes(synth, job.notes, job.durationSeconds);
+  }
 }
 
 /** The buffers of a result, to be handed over instead of copied. */

@@ -43,6 +43,25 @@ export function stripFor(
   };
 }
 
+/** Where sound was lost: a hatched stretch, wide enough to be seen. */
+export interface Gap {
+  readonly x: number;
+  readonly widthPx: number;
+}
+
+/** A lost block of the browser's is a hundredth of a beat: it is shown wider than it was. */
+const LEAST_GAP_PX = 8;
+
+export const gapsOn = (
+  strip: Strip,
+  lost: readonly { readonly atSeconds: number; readonly seconds: number }[],
+  beatAt: (seconds: number) => number,
+): readonly Gap[] =>
+  lost.map(({ atSeconds, seconds }) => {
+    const x = xOf(strip, beatAt(atSeconds));
+    return { x, widthPx: Math.max(LEAST_GAP_PX, xOf(strip, beatAt(atSeconds + seconds)) - x) };
+  });
+
 export const xOf = (strip: Strip, beat: number): number => (beat - strip.firstBeat) * strip.beatPx;
 export const beatOf = (strip: Strip, x: number): number => strip.firstBeat + x / strip.beatPx;
 export const yOf = (strip: Strip, midi: number): number =>

@@ -1,5 +1,6 @@
 /** The plain facts of a take in one line. */
 import type { Report } from '../../core/report/schema.ts';
+import { takenOutWords } from './backing-words.ts';
 import { clockWords } from '../parts/sentences.ts';
 
 /** "2:40 · 96 bpm · 214 notes · A = 440.3 Hz" */
@@ -8,6 +9,7 @@ export function takeFacts({ source, timeline, notes, tuning }: Report): string {
     clockWords(source.durationSeconds),
     timeline.bpm === null ? null : `${Math.round(timeline.bpm)} bpm`,
     `${notes.length} ${notes.length === 1 ? 'note' : 'notes'}`,
+    takenOutWords(source.backing),
     `A = ${tuning.referenceHz.toFixed(tuning.estimated ? 1 : 0)} Hz`,
   ]
     .filter((fact) => fact !== null)

@@ -1,0 +1,65 @@
+/** Where finished takes come from when nobody plays: files of the player's, the demo, the store. */
+import type { Backing } from '../analysis/grade-samples.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import { readReport, type Report } from '../core/report/schema.ts';
+import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
+import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
+import type { TakeDetails, TakeId } from './take.ts';
+
+export interface OpenedTake {
+  readonly take: FinishedTake;
+  /** null where it is still to be graded. */
+  readonly report: Report | null;
+  /** Sentences about what was odd and mended. */
+  readonly warnings: readonly string[];
+}
+
+/** What a player opens: a recording or a list of notes, and the backing that is in the recording too. */
+export interface LineFiles {
+  readonly line: File;
+  /** null where nothing is to be taken out. */
+  readonly backing: File | null;
+}
+
+/** Reads the files, against a chart and its details. */
+export async function openFiles(
+  analysis: AnalysisPort,
+  { line, backing }: LineFiles,
+  details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>,
+  firstBeatSeconds: number,
+): Promise<Outcome<OpenedTake>> {
+  const [read, readBacking] = await Promise.all([
+    analysis.read(line, line.name),
+    backing === null ? null : analysis.read(backing, backing.name),
+  ]);
+  if (!read.ok) return read;
+  if (readBacking?.ok === false) return readBacking;
+  const band = readBacking?.value ?? null;
+  if (backing !== null && read.value.kind === 'notes')
+    return bad(`${line.name} is no recording: there is no backing to take out of it.`);
+  if (backing !== null && band?.kind === 'notes')
+    return bad(`${backing.name} is a list of notes and no recording of a backing; choose another file.`);
+  const out: Backing | null =
+    backing !== null && band?.kind === 'sound'
+      ? { kind: 'recording', name: backing.name, sound: band }
+      : null;
+  return good({
+    take: takeFromFile(line.name, read.value, details, firstBeatSeconds, out),
+    report: null,
+    warnings: [...read.value.warnings, ...(band?.warnings ?? [])],
+  });
+}
+
+/** The demo line, rendered afresh. */
+export async function openDemo(audio: AudioPort, now: Date): Promise<Outcome<OpenedTake>> {
+  const demo = await audio.renderDemo();
+  return demo.ok ? good({ take: takeFromDemo(demo.value, now), report: null, warnings: [] }) : demo;
+}
+
+/** A stored take; without a report where it was cut off, or where its report can't be read any more. */
+export async function openStored(takes: TakesPort, id: TakeId): Promise<Outcome<OpenedTake>> {
+  const stored = await takes.open(id);
+  if (!stored.ok) return stored;
+  const report = readReport(stored.value.report);
+  return good({ take: takeFromStore(stored.value), report: report.ok ? report.value : null, warnings: [] });
+}
