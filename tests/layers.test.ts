@@ -32,6 +32,7 @@ const CORE_LIBRARIES = [
   'spessasynth_core',
   '@rgrove/parse-xml',
   'fflate',
+  'music-tempo',
   'stb-vorbis',
   'minimp3-wasm/dist/decoder.opt.wasm?url&inline',
 ];

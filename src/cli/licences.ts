@@ -17,8 +17,15 @@ export const SHIPPED: readonly string[] = [
   '@fontsource-variable/besley',
 ];
 
+/** Packages that come without their licence's text: it was taken from the source they are made of. */
+const KEPT_HERE: Readonly<Record<string, string>> = {
+  'signalsmith-stretch': 'src/audio/backing/LICENSE-signalsmith-stretch.txt',
+};
+
 /** @throws Error for a package that tells no licence text: it may not ship then */
 function licenceOf(name: string): string {
+  const kept = KEPT_HERE[name];
+  if (kept !== undefined) return read(kept);
   const folder = `node_modules/${name}`;
   const file = readdirSync(here(folder)).find((entry) => /^licen[cs]e/i.test(entry));
   if (file !== undefined) return read(`${folder}/${file}`);

@@ -3,6 +3,7 @@ import { bad, good, type Outcome } from '../outcome.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { parseChord, readingHint } from '../music/parse-chord.ts';
 import { sameChord } from '../music/same-chord.ts';
+import { lastAtOrBefore, listedBeatMap, steadyBeatMap } from './beat-maps.ts';
 import {
   FASTEST_BPM,
   SLOWEST_BPM,
@@ -57,6 +58,14 @@ export function timelineFromTempo(chart: Chart, options: TempoOptions): Timeline
     throw new RangeError(`bpm is ${SLOWEST_BPM} to ${FASTEST_BPM}, not ${bpm}`);
   }
   if (!Number.isFinite(firstBeatSeconds)) throw new RangeError('firstBeatSeconds is a number of seconds');
+  return timelineOnBeats(chart, steadyBeatMap(bpm, firstBeatSeconds), swing);
+}
+
+/**
+ * The chart on beats of any kind, going round for ever. A pickup stands once, before beat 0.
+ * @param swing share of the beat that the first eighth takes; throws outside 0.5 to 0.75
+ */
+export function timelineOnBeats(chart: Chart, beatMap: BeatMap, swing: number): Timeline {
   const bars = playedBars(chart);
   const chorus: ChordSpan[] = [];
   bars.forEach(({ bar }, index) => {
@@ -65,11 +74,7 @@ export function timelineFromTempo(chart: Chart, options: TempoOptions): Timeline
   const pickupBeats = (chart.pickup?.chords ?? []).reduce((sum, chord) => sum + chord.beats, 0);
   const pickup = chart.pickup ? spansOf(chart.pickup.chords, -pickupBeats, 0, 0) : [];
   return timelineOf({
-    beatMap: {
-      bpm,
-      beatAt: (seconds) => ((seconds - firstBeatSeconds) * bpm) / 60,
-      secondsAt: (beat) => firstBeatSeconds + (beat * 60) / bpm,
-    },
+    beatMap,
     beatsPerBar: chart.meter.beatsPerBar,
     divisions: chart.meter.divisions,
     bars: bars.length,
@@ -168,36 +173,6 @@ function spansOf(chords: readonly ChartChord[], startBeat: number, bar: number, 
 function checkedSwing(swing: number): number {
   if (swing >= STRAIGHT_SWING && swing <= WIDEST_SWING) return swing;
   throw new RangeError(`swing is ${STRAIGHT_SWING} to ${WIDEST_SWING}, not ${swing}`);
-}
-
-/** Straight lines between listed beats, the outer ones drawn on. At a listed beat the position is exact. */
-function listedBeatMap(times: readonly number[]): BeatMap {
-  const intervalAt = (found: number) => Math.min(Math.max(found, 0), times.length - 2);
-  return {
-    bpm: null,
-    beatAt(seconds) {
-      const index = intervalAt(lastAtOrBefore(times, seconds));
-      const from = times[index] ?? 0;
-      return index + (seconds - from) / ((times[index + 1] ?? 0) - from);
-    },
-    secondsAt(beat) {
-      const index = intervalAt(Math.floor(beat));
-      const from = times[index] ?? 0;
-      return from + (beat - index) * ((times[index + 1] ?? 0) - from);
-    },
-  };
-}
-
-/** Index of the last of rising values that is not above `value`, or −1. */
-function lastAtOrBefore(values: readonly number[], value: number): number {
-  let low = 0;
-  let high = values.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((values[middle] ?? Infinity) <= value) low = middle + 1;
-    else high = middle;
-  }
-  return low - 1;
 }
 
 export interface Layout extends Omit<Timeline, 'chordAt' | 'spansBetween' | 'nextChange'> {

@@ -4,9 +4,9 @@
  */
 import type { Chord, Key } from '../music/chord.ts';
 
-/** Beats against seconds: a constant tempo or a list of beat times. Both ways are monotonic. */
+/** Beats against seconds: a constant tempo, a round of beats, or a list of them. Both ways are monotonic. */
 export interface BeatMap {
-  /** Constant tempo, or null where the beats were listed. */
+  /** The tempo, in the mean where beats of a round differ; null where the beats were listed once. */
   readonly bpm: number | null;
   beatAt(seconds: number): number;
   secondsAt(beat: number): number;

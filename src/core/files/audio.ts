@@ -55,9 +55,20 @@ export async function openAudioOfKind(source: ByteSource, kind: AudioKind): Prom
  * if (opened.ok) for await (const block of opened.value.blocks(say)) listener.push(block);
  */
 export async function openAudio(source: ByteSource): Promise<Outcome<AudioFile>> {
+  const kind = await audioKind(source);
+  return kind.ok ? openAudioOfKind(source, kind.value) : kind;
+}
+
+/** Opens an audio file as it is, its channels apart. */
+export async function openPcm(source: ByteSource): Promise<Outcome<PcmStream>> {
+  const kind = await audioKind(source);
+  return kind.ok ? OPENERS[kind.value](source) : kind;
+}
+
+async function audioKind(source: ByteSource): Promise<Outcome<AudioKind>> {
   const kind = await sniff(source);
   if (!kind.ok) return kind;
-  if (isAudio(kind.value)) return openAudioOfKind(source, kind.value);
+  if (isAudio(kind.value)) return good(kind.value);
   if (kind.value === 'beats') return bad(beatsSentence(source.name));
   if (kind.value === 'text') return bad(textSentence(source.name));
   return bad(`${source.name} is a list of notes and holds no sound; give a recording.`);

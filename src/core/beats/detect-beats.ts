@@ -1,0 +1,127 @@
+/**
+ * The beats of a recording, by the onsets of its sound and agents that follow a pulse through them (Dixon, "Automatic
+ * Extraction of Tempo and Beat from Expressive Performances", JNMR 2001; `music-tempo` is that method).
+ */
+import MusicTempo from 'music-tempo';
+import { lastAtOrBefore } from '../chart/beat-maps.ts';
+import { bad, good, type Outcome } from '../outcome.ts';
+import { bpmOf, unevenness } from './intervals.ts';
+import { feltBeats } from './levels.ts';
+import {
+  AGENT_CORRECTION,
+  AGENT_MOST_CHANGE,
+  BIAS_OF_WINDOW,
+  HOP_SECONDS,
+  LEAST_BEATS,
+  LEAST_SECONDS,
+  LEAST_SUPPORT,
+  MOST_UNEVENNESS,
+  PLAIN_RATE,
+  SILENT_PEAK,
+  SUPPORT_SECONDS,
+  WINDOW_SECONDS,
+} from './settings.ts';
+
+export interface DetectedBeats {
+  /** Rising, in seconds from the first sample. */
+  readonly beats: readonly number[];
+  /** From the middle interval, in beats a minute. */
+  readonly bpm: number;
+  /** Attacks that were heard, in seconds: what taps can be drawn to. */
+  readonly attacks: readonly number[];
+}
+
+/**
+ * Finds the beats of a recording, drift included. How often a beat is felt is a matter of taste: the answer may be half
+ * or double, or three times, what the player counts (`atLevel` changes that).
+ *
+ * Fails with a sentence for a recording that is too short, silent, or without a steady beat.
+ * @param samples mono
+ * @example const found = detectBeats(samples, 44_100); // { ok: true, value: { beats: [0.79, 1.42, …], bpm: 96, … } }
+ */
+export function detectBeats(samples: Float32Array, sampleRate: number): Outcome<DetectedBeats> {
+  if (samples.length < LEAST_SECONDS * sampleRate)
+    return bad(`The recording lasts less than ${LEAST_SECONDS} seconds: too short to find a beat in.`);
+  if (!samples.some((sample) => Math.abs(sample) > SILENT_PEAK))
+    return bad('The recording is silent: open another file.');
+  const factor = Math.max(1, Math.floor(sampleRate / PLAIN_RATE));
+  const tracked = track(thinned(samples, factor), sampleRate / factor);
+  const steady =
+    tracked !== null &&
+    tracked.beats.length >= LEAST_BEATS &&
+    unevenness(tracked.beats) <= MOST_UNEVENNESS &&
+    supported(tracked) >= LEAST_SUPPORT;
+  return steady
+    ? good(tracked)
+    : bad('No steady beat was found in this recording: tap it along with the music.');
+}
+
+/** The share of beats that have an attack of their own. */
+function supported({ beats, attacks }: DetectedBeats): number {
+  const near = beats.filter((beat) => {
+    const at = lastAtOrBefore(attacks, beat + SUPPORT_SECONDS);
+    return at >= 0 && beat - attacks[at]! <= SUPPORT_SECONDS;
+  });
+  return near.length / beats.length;
+}
+
+/** Means of so many samples each: half the work, and attacks live far below what is lost. */
+function thinned(samples: Float32Array, factor: number): number[] {
+  const thin = new Array<number>(Math.floor(samples.length / factor));
+  for (let i = 0; i < thin.length; i++) {
+    let sum = 0;
+    for (let k = 0; k < factor; k++) sum += samples[i * factor + k]!;
+    thin[i] = sum / factor;
+  }
+  return thin;
+}
+
+/** null where the library finds no onsets, or nothing that recurs: it throws then. */
+function track(samples: number[], sampleRate: number): DetectedBeats | null {
+  const hopSize = Math.round(HOP_SECONDS * sampleRate);
+  const bufferSize = 2 ** Math.round(Math.log2(WINDOW_SECONDS * sampleRate));
+  const timeStep = hopSize / sampleRate;
+  try {
+    const found = new MusicTempo(samples, {
+      hopSize,
+      bufferSize,
+      timeStep,
+      correctionFactor: AGENT_CORRECTION,
+      maxChange: AGENT_MOST_CHANGE,
+    });
+    const bias = BIAS_OF_WINDOW * (bufferSize / sampleRate);
+    const fine = finePeaks(found.peaks, found.spectralFlux);
+    const secondsOf = (seconds: number) => {
+      const peak = fine.get(Math.round(seconds / timeStep));
+      return (peak === undefined ? seconds : peak * timeStep) - bias;
+    };
+    const strengths = found.beats.map((beat) => strengthAt(found.spectralFlux, Math.round(beat / timeStep)));
+    const quick = rising(found.beats.map(secondsOf));
+    const felt = feltBeats(quick, strengths, bpmOf(quick));
+    const beats = felt.filter((seconds) => seconds >= 0);
+    return { beats, bpm: bpmOf(beats), attacks: rising(found.events.map(secondsOf)) };
+  } catch {
+    return null;
+  }
+}
+
+/** The highest flux a hop or two around. */
+const strengthAt = (flux: readonly number[], hop: number): number =>
+  Math.max(...[-2, -1, 0, 1, 2].map((off) => flux[hop + off] ?? -Infinity));
+
+/** Each peak's frame → where the parabola through its neighbours has its top, in frames. */
+function finePeaks(peaks: readonly number[], flux: readonly number[]): ReadonlyMap<number, number> {
+  return new Map(
+    peaks.map((peak) => {
+      const [before, at, after] = [flux[peak - 1] ?? 0, flux[peak]!, flux[peak + 1] ?? 0];
+      const bend = before - 2 * at + after;
+      return [peak, bend < 0 ? peak + (before - after) / (2 * bend) : peak];
+    }),
+  );
+}
+
+/** Rounding may bring two to one place: they stay in order, a millisecond apart at least. */
+const rising = (times: readonly number[]): readonly number[] => {
+  let before = -Infinity;
+  return times.map((seconds) => (before = Math.max(seconds, before + 0.001)));
+};

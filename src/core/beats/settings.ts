@@ -1,0 +1,27 @@
+/** Constants of the beat finding, with their reasons. */
+
+/** Shorter than this nothing recurs often enough to be told from chance. */
+export const LEAST_SECONDS = 5;
+/** −60 dBFS: below it lies the noise of a cable. */
+export const SILENT_PEAK = 1e-3;
+export const LEAST_BEATS = 8;
+
+/** Attacks are heard well at this rate; a higher one is thinned to no less. */
+export const PLAIN_RATE = 20_000;
+/** The method's own step and window (Dixon 2001: 10 ms and about 46 ms). */
+export const HOP_SECONDS = 0.01;
+export const WINDOW_SECONDS = 0.046;
+/** Places come late by this share of the window: measured on rendered bands, seeds 1 to 60. */
+export const BIAS_OF_WINDOW = 0.31;
+/**
+ * An agent's tempo takes up a fifth of each error and may change by 40 % in all. Measured on 48 tracks of seeds 200 to
+ * 247 whose tempo wanders by 6 to 15 %: mean F 0.978, under 0.97 on 3; the method's own 50th and 20 %: 0.957, on 10.
+ */
+export const AGENT_CORRECTION = 5;
+export const AGENT_MOST_CHANGE = 0.4;
+
+/** Neighbouring beats that differ by more than this share, in the middle, are chance. */
+export const MOST_UNEVENNESS = 0.045;
+/** Beats have an attack this near; of a true pulse nearly all do (0.97 and more), of scattered clicks half. */
+export const SUPPORT_SECONDS = 0.03;
+export const LEAST_SUPPORT = 0.6;
