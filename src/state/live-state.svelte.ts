@@ -1,11 +1,14 @@
 /** What the playing screen sees while a take goes on: the moment, and the landings so far. */
 import type { Heard } from '../analysis/messages.ts';
+import { timelineAsRead } from '../core/chart/as-read.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { aimChoiceOf, targetReader, type TargetTone } from '../core/grading/targets.ts';
 import type { Chord } from '../core/music/chord.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
+import { CONCERT, readingOf } from '../core/music/reading.ts';
 import type { LiveReading } from '../core/notes/note.ts';
 import { PlayedSignal } from '../core/notes/played-signal.ts';
+import { landingAsRead } from '../core/report/as-read.ts';
 import type { Landing } from '../core/report/schema.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
 import type { PlayingSettings } from './playing-settings.ts';
@@ -17,8 +20,12 @@ export class LiveState {
   #reading: LiveReading | null = null;
   #referenceHz = STANDARD_A4_HZ;
   #signal: PlayedSignal | null = null;
+  /** At what pitch the player reads; the chords of the take, read so. */
+  #pitch = CONCERT;
+  #read: Timeline | null = null;
   #targetsOver: (chord: Chord) => readonly TargetTone[] = () => [];
 
+  /** As the player reads it. */
   get now(): Live | null {
     return this.#now;
   }
@@ -30,21 +37,32 @@ export class LiveState {
   /** Takes in what was heard; true where the player, in the take, gave the signal agreed on. */
   heard({ reading, notes, landings, referenceHz }: Heard): boolean {
     this.#reading = reading;
-    if (landings !== null) this.#landings = landings;
+    if (landings !== null) this.#landings = landings.map((landing) => landingAsRead(landing, this.#pitch));
     if (referenceHz !== null) this.#referenceHz = referenceHz;
     const given = this.#signal?.hears(notes) ?? false;
     return given && this.#now !== null && this.#now.beat >= 0;
   }
 
   /** Before the first frame: what the player aims for, and whether a signal may be played. */
-  open({ aim, playedSignal, instrument }: PlayingSettings, { key }: Timeline): void {
-    this.#targetsOver = targetReader(aimChoiceOf(aim), key);
-    this.#signal = playedSignal ? new PlayedSignal(instrumentOf(instrument)?.lowestMidi ?? 0) : null;
+  open({ aim, playedSignal, instrument, pitch }: PlayingSettings, timeline: Timeline): void {
+    const played = instrumentOf(instrument);
+    this.#pitch = readingOf(played, pitch);
+    this.#read = timelineAsRead(timeline, this.#pitch);
+    this.#targetsOver = targetReader(aimChoiceOf(aim), this.#read.key);
+    this.#signal = playedSignal ? new PlayedSignal(played?.lowestMidi ?? 0) : null;
   }
 
   /** Once per frame of the display. */
   draw(timeline: Timeline, beat: number): void {
-    this.#now = liveAt(timeline, beat, this.#reading, this.#referenceHz, this.#targetsOver);
+    const { semitones } = this.#pitch;
+    this.#now = liveAt(
+      this.#read ?? timeline,
+      beat,
+      this.#reading,
+      this.#referenceHz,
+      this.#targetsOver,
+      semitones,
+    );
   }
 
   /** Nothing moves any more; the landings stay. */
@@ -56,6 +74,8 @@ export class LiveState {
     this.#now = null;
     this.#landings = [];
     this.#reading = null;
+    this.#read = null;
+    this.#pitch = CONCERT;
     this.#referenceHz = STANDARD_A4_HZ;
   }
 }

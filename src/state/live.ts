@@ -13,7 +13,7 @@ export interface LiveNote {
   /** "F#4". */
   readonly name: string;
   readonly cents: number;
-  /** Sounding, fractional, against A4 = 440 Hz. */
+  /** As the player reads it, fractional, against A4 = 440 Hz. */
   readonly midi: number;
   /** From the chord of the moment; null where no chord sounds. */
   readonly degree: string | null;
@@ -38,9 +38,11 @@ export interface Live {
 }
 
 /**
+ * @param timeline as the player reads it
  * @param beat as heard now
  * @param reading the listener's newest answer, null before there is one
  * @param targetsOver the tones to land on over a chord
+ * @param semitones from what sounds to what the player reads
  */
 export function liveAt(
   timeline: Timeline,
@@ -48,6 +50,7 @@ export function liveAt(
   reading: LiveReading | null,
   referenceHz: number,
   targetsOver: (chord: Chord) => readonly TargetTone[],
+  semitones = 0,
 ): Live {
   const { beatsPerBar, bars } = timeline;
   const bar = Math.floor(beat / beatsPerBar);
@@ -64,7 +67,7 @@ export function liveAt(
     next,
     beatsToNext: next === null ? null : next.startBeat - beat,
     targets: next?.chord ? targetsOver(next.chord) : [],
-    note: midi === null ? null : liveNote(midi, chordNow, timeline, referenceHz),
+    note: midi === null ? null : liveNote(midi + semitones, chordNow, timeline, referenceHz),
     levelDb: reading?.levelDb ?? -Infinity,
   };
 }

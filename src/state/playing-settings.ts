@@ -22,6 +22,8 @@ export interface PlayingSettings {
   readonly capo: number;
   readonly leftHanded: boolean;
   readonly labels: 'degrees' | 'names';
+  /** Chords and names as they are written for a transposing instrument, or as they sound. */
+  readonly pitch: 'written' | 'concert';
   readonly frets: Frets;
   readonly clef: 'treble' | 'bass';
   /** Id of an aim choice. */
@@ -54,6 +56,7 @@ export const playingFields: {
   capo: wholeWithin(0, MOST_CAPO),
   leftHanded: v.boolean(),
   labels: v.picklist(['degrees', 'names']),
+  pitch: v.picklist(['written', 'concert']),
   frets: v.union([v.picklist(['all', 'hand']), wholeWithin(1, HIGHEST_WINDOW)]),
   clef: v.picklist(['treble', 'bass']),
   aim: v.string(),
@@ -76,6 +79,7 @@ export const usualPlaying: PlayingSettings = {
   capo: 0,
   leftHanded: false,
   labels: 'degrees',
+  pitch: 'written',
   frets: 'hand',
   clef: 'treble',
   aim: USUAL_AIM,

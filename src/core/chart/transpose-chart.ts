@@ -38,3 +38,12 @@ export function transposeChord(chord: Chord, interval: string): Chord {
   if (!moved) throw new RangeError(`${chord.symbol} can't be moved by ${interval}`);
   return moved;
 }
+
+/**
+ * A chord symbol moved by a spelled interval; what is no chord symbol comes back as it is.
+ * @example moveChord('A7/C#', '2M') // 'B7/D#'
+ */
+export function moveChord(symbol: string, interval: string): string {
+  const chord = parseChord(symbol);
+  return chord === null ? symbol : transposeChord(chord, interval).symbol;
+}

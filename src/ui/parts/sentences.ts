@@ -1,6 +1,8 @@
 /** Small sentences that several screens say, in the trade's words. */
 import { speakSigns, spokenChord, withSigns } from './engrave.ts';
 import { OPEN_MARK, ROLE_MARKS } from './roles.ts';
+import { parseKey, writeKey } from '../../core/music/keys.ts';
+import { keyAsRead, type Reading } from '../../core/music/reading.ts';
 import type { Landing } from '../../core/report/schema.ts';
 
 /** "A7: third, flat 3, 20 ms late." for a screen reader and the live region. */
@@ -45,3 +47,10 @@ export function clockWords(seconds: number): string {
 
 /** "F#4" as "F♯4". */
 export const noteWords = (name: string): string => withSigns(name);
+
+/** A title that ends in its key, in the key that the player reads: "12-bar blues in A" is one in B for a tenor. */
+export const titleAsRead = (title: string, reading: Reading): string =>
+  title.replace(/(?<= in )[A-G][b#]?(?: minor)?$/u, (key) => {
+    const parsed = parseKey(key);
+    return parsed === null ? key : writeKey(keyAsRead(parsed, reading));
+  });

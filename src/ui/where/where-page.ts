@@ -1,9 +1,9 @@
 /** One instrument view through a take: follows the moment, keeps the hand and the page, and draws when something changed. */
 import type { Key } from '../../core/music/chord.ts';
 import { instrumentOf, INSTRUMENTS, withCapo, type Instrument } from '../../core/music/instruments.ts';
-import { nameInKey } from '../../core/music/pitch-names.ts';
+import { nameInKey, nameOverChord } from '../../core/music/pitch-names.ts';
+import { pitchedIn, readingOf } from '../../core/music/reading.ts';
 import { nearestPosition, positionsOf, type NeckPosition } from '../../core/music/where-it-lies.ts';
-import { nameOverChord } from '../../core/music/pitch-names.ts';
 import { palettePitchClasses } from '../../core/grading/scales.ts';
 import type { TargetTone } from '../../core/grading/targets.ts';
 import type { PlayingSettings } from '../../state/playing-settings.ts';
@@ -14,16 +14,27 @@ import { drawNeck } from './draw-neck.ts';
 import { drawStaff } from './draw-staff.ts';
 import { keysOf, type Keys } from './keyboard.ts';
 import { windowOf, type FretWindow } from './neck.ts';
-import { middleOf, writtenName } from './staff.ts';
+import { middleOf } from './staff.ts';
 import { nearestTarget, twelveOf, type Twelve } from './tones.ts';
 
 /** How far the register leads the staff's page before it is turned, in semitones. */
 const STAFF_FOLLOWS = 7;
 
-/** The instrument as it is set: with its capo, where it has a neck to lay one on. */
-export function instrumentAsSet({ instrument, capo }: PlayingSettings): Instrument {
+/**
+ * The instrument as it is set: with its capo, where it has a neck to lay one on. The moment comes as the player reads
+ * it; for a transposing instrument nothing is left to transpose.
+ */
+export function instrumentAsSet({ instrument, capo, pitch }: PlayingSettings): Instrument {
   const known = instrumentOf(instrument) ?? INSTRUMENTS[0]!;
-  return known.neck === null ? known : withCapo(known, Math.min(capo, known.neck.frets - 1));
+  if (known.neck !== null) return withCapo(known, Math.min(capo, known.neck.frets - 1));
+  if (pitchedIn(known) === null) return known;
+  const { semitones } = readingOf(known, pitch);
+  return {
+    ...known,
+    soundingFromWritten: 0,
+    lowestMidi: known.lowestMidi + semitones,
+    highestMidi: known.highestMidi + semitones,
+  };
 }
 
 export class WherePage {
@@ -129,13 +140,8 @@ export class WherePage {
     }
   }
 
-  /** Names are the player's own: written, where the instrument transposes. */
   readonly #label = (tone: TargetTone): string =>
-    this.#settings.labels === 'degrees'
-      ? tone.degree
-      : this.#settings.view === 'staff'
-        ? writtenName(tone.name, this.#instrument)
-        : tone.name;
+    this.#settings.labels === 'degrees' ? tone.degree : tone.name;
 
   #moveHand(midi: number): void {
     const near = this.#hand === null ? null : nearestPosition(midi, this.#instrument, this.#hand);

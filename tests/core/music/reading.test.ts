@@ -1,0 +1,120 @@
+/**
+ * What transposing players read. Facts of the instruments: common practice, as any orchestration handbook has them
+ * (trumpet in B flat written a major second above what sounds, tenor a major ninth, alto a major sixth, baritone a
+ * major sixth and an octave; guitar and bass an octave, which changes no name).
+ */
+import { describe, expect, it } from 'vitest';
+import { timelineAsRead } from '../../../src/core/chart/as-read.ts';
+import { INSTRUMENTS, instrumentOf } from '../../../src/core/music/instruments.ts';
+import { parseKey, writeKey } from '../../../src/core/music/keys.ts';
+import { noteName } from '../../../src/core/music/pitch-names.ts';
+import { CONCERT, keyAsRead, midiOfName, pitchedIn, readingOf } from '../../../src/core/music/reading.ts';
+import { landingAsRead, reportAsRead } from '../../../src/core/report/as-read.ts';
+import { chart, gradeLine } from '../grading/line.ts';
+
+const read = (id: string) => readingOf(instrumentOf(id), 'written');
+
+describe('how a player reads', () => {
+  it.each([
+    ['trumpet', 2, 'Bb'],
+    ['clarinet', 2, 'Bb'],
+    ['soprano-sax', 2, 'Bb'],
+    ['tenor-sax', 14, 'Bb'],
+    ['alto-sax', 9, 'Eb'],
+    ['baritone-sax', 21, 'Eb'],
+  ])('%s reads %i semitones above what sounds and stands in %s', (id, semitones, name) => {
+    expect(read(id).semitones).toBe(semitones);
+    expect(pitchedIn(instrumentOf(id)!)).toBe(name);
+  });
+
+  it('an octave is no other name', () => {
+    for (const id of ['guitar', 'guitar-8', 'bass', 'bass-5', 'violin', 'piano', 'flute']) {
+      expect(read(id)).toBe(CONCERT);
+      expect(pitchedIn(instrumentOf(id)!)).toBeNull();
+    }
+    expect(readingOf(instrumentOf('alto-sax'), 'concert')).toBe(CONCERT);
+    expect(readingOf(null, 'written')).toBe(CONCERT);
+  });
+
+  it.each([
+    ['trumpet', 'Bb', 'C'],
+    ['tenor-sax', 'F', 'G'],
+    ['alto-sax', 'Eb', 'C'],
+    ['alto-sax', 'A', 'F#'],
+    ['baritone-sax', 'C minor', 'A minor'],
+    // Signatures that are in use: nobody is asked to read in G sharp major.
+    ['tenor-sax', 'F#', 'Ab'],
+    ['tenor-sax', 'Gb', 'Ab'],
+  ])('%s reads concert %s in %s', (id, concert, written) => {
+    expect(writeKey(keyAsRead(parseKey(concert)!, read(id)))).toBe(written);
+  });
+
+  it('reads note names back to the numbers they were made of', () => {
+    for (let midi = 24; midi < 108; midi += 1) expect(midiOfName(noteName(midi))).toBe(midi);
+    expect([midiOfName('Cb4'), midiOfName('B#3'), midiOfName('A4')]).toEqual([59, 60, 69]);
+    expect(() => midiOfName('H4')).toThrow(RangeError);
+  });
+});
+
+describe('a chart as it is read', () => {
+  it('moves every chord with its bass and nothing of its time', () => {
+    const concert = chart('| Bb7 | Eb7/G | Bbm7b5 | F7#9 Bbmaj7 |', { key: 'Bb' });
+    const tenor = timelineAsRead(concert, read('tenor-sax'));
+    const names = (timeline: typeof concert) =>
+      timeline.spansBetween(0, 16).map(({ startBeat, chord }) => [startBeat, chord?.symbol]);
+    expect(names(tenor)).toEqual([
+      [0, 'C7'],
+      [4, 'F7/A'],
+      [8, 'Cm7b5'],
+      [12, 'G7#9'],
+      [14, 'Cmaj7'],
+    ]);
+    expect(tenor.beatMap.secondsAt(7)).toBe(concert.beatMap.secondsAt(7));
+    expect(timelineAsRead(concert, CONCERT)).toBe(concert);
+  });
+});
+
+describe('a report as it is read', () => {
+  const timeline = chart('| C7 | F7 | C7 | G7 |', { key: 'C' });
+  // E over C7, a flat third left over F7, F over C7, B over G7.
+  const report = gradeLine('| C7 | F7 | C7 | G7 |', [
+    [0, 1, 64],
+    [4, 1, 68],
+    [8, 2, 65],
+    [12, 1, 71],
+  ]);
+
+  it('names what stands on the page, for every transposing instrument, and counts the same', () => {
+    for (const instrument of INSTRUMENTS.filter((one) => pitchedIn(one) !== null)) {
+      const reading = readingOf(instrument, 'written');
+      const written = reportAsRead(report, timelineAsRead(timeline, reading), reading);
+      for (const [i, note] of report.notes.entries()) {
+        expect(midiOfName(written.notes[i]!.spelling)).toBe(midiOfName(note.spelling) + reading.semitones);
+        expect(written.notes[i]!.degree).toBe(note.degree);
+        expect(written.notes[i]!.role).toBe(note.role);
+        expect(written.notes[i]!.onsetSeconds).toBe(note.onsetSeconds);
+      }
+      expect(written.shares).toEqual(report.shares);
+      expect(written.summary).toEqual(report.summary);
+      expect(written.landings.map(({ degree, beat }) => [degree, beat])).toEqual(
+        report.landings.map(({ degree, beat }) => [degree, beat]),
+      );
+      expect(written.advice.length).toBe(report.advice.length);
+    }
+  });
+
+  it('says it in its sentences too: an alto reads A7 where C7 sounds', () => {
+    const reading = read('alto-sax');
+    const written = reportAsRead(report, timelineAsRead(timeline, reading), reading);
+    expect(written.landings.map(({ chord }) => chord)).toEqual(['A7', 'D7', 'A7', 'E7']);
+    const told = written.advice.find(({ chord }) => chord === 'A7');
+    expect(told?.sentence).toMatch(/A7 .*\bD\b.*\bC#/s);
+    expect(written.advice.map(({ sentence }) => sentence).join(' ')).not.toMatch(/\bC7\b|\bF7\b/);
+    expect(landingAsRead(report.landings[1]!, reading).chord).toBe('D7');
+    expect(landingAsRead(report.landings[1]!, reading).fromChord).toBe('A7');
+  });
+
+  it('at concert pitch it is the report itself', () => {
+    expect(reportAsRead(report, timeline, CONCERT)).toBe(report);
+  });
+});
