@@ -1,6 +1,8 @@
 import { bandParts, type BandPart } from '../core/band/events.ts';
 import { chorusBeats, type BandForm } from '../core/band/form.ts';
 import type { BandSettings } from '../core/band/settings.ts';
+import { beatMapOf, tempoOf } from '../core/band/tempo.ts';
+import { nextTempoBeat } from '../core/chart/tempo-rise.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import type { BandRenderer } from './band/render-client.ts';
 import type { BandSound } from '../core/sound/render-events.ts';
@@ -109,9 +111,11 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     }
   };
 
-  const stretchFrom = (form: BandForm, startBeat: number, bars: number) => {
+  /** Never across the end of a chorus, nor across a change of tempo. */
+  const stretchFrom = (form: BandForm, settings: BandSettings, startBeat: number, bars: number) => {
     const chorusEnd = (Math.floor(startBeat / chorusBeats(form) + 1e-9) + 1) * chorusBeats(form);
-    return { startBeat, endBeat: Math.min(chorusEnd, startBeat + bars * form.beatsPerBar) };
+    const steadyUntil = nextTempoBeat(tempoOf(form, settings), startBeat);
+    return { startBeat, endBeat: Math.min(chorusEnd, steadyUntil, startBeat + bars * form.beatsPerBar) };
   };
 
   const goOn = async (current: Run, { form, settings }: Prepared) => {
@@ -119,7 +123,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     if (current.asking || !needed) return;
     current.asking = true;
     const bars = current.nextBeat <= 0 ? barsOf.firstStretch : barsOf.stretch;
-    const stretch = stretchFrom(form, current.nextBeat, bars);
+    const stretch = stretchFrom(form, settings, current.nextBeat, bars);
     const sound = await renderer.band({ form, settings, ...stretch });
     current.asking = false;
     if (run !== current) return;
@@ -146,7 +150,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
       const first =
         fromBeat < 0
           ? { startBeat: fromBeat, endBeat: 0 }
-          : stretchFrom(form, firstBar * form.beatsPerBar, barsOf.firstStretch);
+          : stretchFrom(form, settings, firstBar * form.beatsPerBar, barsOf.firstStretch);
       const sound = await renderer.band({ form, settings, ...first });
       if (!sound.ok) return bad(sound.sentence);
       prepared = { form, settings, sounds: [sound.value] };
@@ -158,7 +162,8 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
       player.stop(0.01);
       const firstBeat = fromBeat ?? sounds[0]?.startBeat ?? 0;
       const firstSoundSeconds = Math.max(atContextSeconds ?? 0, context.currentTime + startLeadSeconds);
-      const clock = bandClock(firstSoundSeconds - (firstBeat * 60) / settings.bpm, settings.bpm);
+      const beats = beatMapOf(form, settings);
+      const clock = bandClock(firstSoundSeconds - beats.secondsAt(firstBeat), beats);
       const rendered = sounds.filter((sound) => sound.endBeat > firstBeat);
       const nextBeat =
         rendered.at(-1)?.endBeat ?? Math.floor(firstBeat / form.beatsPerBar) * form.beatsPerBar;

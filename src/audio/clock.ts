@@ -1,5 +1,7 @@
 /** The audio clock against the beat: everything that sounds or is shown is placed by it. */
 
+import type { BeatMap } from '../core/chart/timeline.ts';
+
 /** A tempo that began at a known moment of the audio clock. */
 export interface BandClock {
   /** Context time (seconds of AudioContext.currentTime) at which beat 0 is scheduled. */
@@ -8,15 +10,15 @@ export interface BandClock {
   contextSecondsAt(beat: number): number;
 }
 
-/** A clock of constant tempo. */
-export function bandClock(firstBeatContextSeconds: number, bpm: number): BandClock {
-  const beatSeconds = 60 / bpm;
-  return {
-    firstBeatContextSeconds,
-    beatAt: (contextSeconds) => (contextSeconds - firstBeatContextSeconds) / beatSeconds,
-    contextSecondsAt: (beat) => firstBeatContextSeconds + beat * beatSeconds,
-  };
-}
+/** @param beats beats against seconds from the first downbeat */
+export const bandClock = (
+  firstBeatContextSeconds: number,
+  { beatAt, secondsAt }: Pick<BeatMap, 'beatAt' | 'secondsAt'>,
+): BandClock => ({
+  firstBeatContextSeconds,
+  beatAt: (contextSeconds) => beatAt(contextSeconds - firstBeatContextSeconds),
+  contextSecondsAt: (beat) => firstBeatContextSeconds + secondsAt(beat),
+});
 
 /**
  * The moment of the audio clock that reaches the ear now. What the screen shows should be read at this time:

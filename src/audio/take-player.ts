@@ -1,6 +1,7 @@
 /** Plays a recorded take, alone or with its band, from any place. */
 import type { BandForm } from '../core/band/form.ts';
 import type { BandSettings } from '../core/band/settings.ts';
+import { beatMapOf } from '../core/band/tempo.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { BandPlayer } from './band-player.ts';
 import { heardContextSeconds } from './clock.ts';
@@ -31,6 +32,10 @@ export interface Accompaniment {
   /** Where the first downbeat lies in the take. */
   readonly firstBeatSeconds: number;
 }
+
+/** The beat at a place of the take. */
+const beatIn = ({ form, settings, firstBeatSeconds }: Accompaniment, takeSeconds: number): number =>
+  beatMapOf(form, settings).beatAt(takeSeconds - firstBeatSeconds);
 
 const fadeSeconds = 0.03;
 const startLeadSeconds = 0.1;
@@ -75,7 +80,7 @@ export function createTakePlayer(
   const begin = (fromSeconds: number) => {
     const startSeconds = context.currentTime + startLeadSeconds;
     if (band) {
-      const fromBeat = ((fromSeconds - band.firstBeatSeconds) * band.settings.bpm) / 60;
+      const fromBeat = beatIn(band, fromSeconds);
       band.player.start({ atContextSeconds: startSeconds, fromBeat });
     }
     const source = new AudioBufferSourceNode(context, { buffer });
@@ -105,7 +110,7 @@ export function createTakePlayer(
       const from = within(fromSeconds ?? restSeconds);
       restSeconds = from;
       if (band) {
-        const fromBeat = ((from - band.firstBeatSeconds) * band.settings.bpm) / 60;
+        const fromBeat = beatIn(band, from);
         const ready = await band.player.prepare(band.form, band.settings, fromBeat);
         if (!ready.ok) return ready;
         if (own !== turn) return good(undefined);

@@ -41,6 +41,8 @@ const levelFields: Record<BandPart | 'all', v.GenericSchema<unknown, number>> = 
   drums: within(LEVEL_RANGE),
   bass: within(LEVEL_RANGE),
   chords: within(LEVEL_RANGE),
+  // Levels kept before there was one.
+  line: v.optional(within(LEVEL_RANGE), 0),
   click: within(LEVEL_RANGE),
 };
 
@@ -71,7 +73,7 @@ export const usualSettings: Settings = {
   feel: 'shuffle',
   swing: null,
   reference: 'auto',
-  levels: { all: -18, drums: 0, bass: 0, chords: 0, click: 0 },
+  levels: { all: -18, drums: 0, bass: 0, chords: 0, line: 0, click: 0 },
   choruses: null,
   countInBars: 1,
   roundTripSeconds: null,

@@ -34,7 +34,16 @@ export const TakeDetailsSchema = v.object({
   chordsRest: v.exactOptional(v.boolean()),
   backbeatClick: v.exactOptional(v.boolean()),
   /** The band's levels as they stood at the end, in dB. */
-  levels: v.exactOptional(v.object({ all: level, drums: level, bass: level, chords: level, click: level })),
+  levels: v.exactOptional(
+    v.object({
+      all: level,
+      drums: level,
+      bass: level,
+      chords: level,
+      line: v.optional(level, 0),
+      click: level,
+    }),
+  ),
   /** How the band came back through the microphone. Where it did, what it played is kept beside the sound. */
   path: v.exactOptional(v.object({ heldBackSamples: seconds, taps: v.instance(Float32Array) })),
   /** Where the browser lost sound, in order. */

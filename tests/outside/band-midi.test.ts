@@ -64,6 +64,30 @@ describe('band MIDI', () => {
     expect(chords).toEqual(['Dm7', 'G7', 'Cmaj7', 'N.C.', 'Dm7', 'G7', 'Cmaj7', 'N.C.', 'end']);
   });
 
+  it('names the chords of each chorus once, and none for the ending, though a chorus be as short as it', () => {
+    const bar = formOf('| G7 |');
+    const settings = settingsOf({ bpm: 90 });
+    const { tracks } = parseMidi(writeBandMidi(arrange(bar, settings, 3, true), bar, settings));
+    const chords = tracks[0]!.flatMap((event) => (event.type === 'marker' ? [event.text] : []));
+    expect(chords).toEqual(['G7', 'G7', 'G7', 'end']);
+  });
+
+  it('says where a rising tempo rises', () => {
+    const settings = settingsOf({ bpm: 100, rise: { byBpm: 20, everyBars: 8 } });
+    const { tracks } = parseMidi(writeBandMidi(arrange(form, settings, 5, true), form, settings));
+    let tick = 0;
+    const tempos = tracks[0]!.flatMap((event) => {
+      tick += event.deltaTime;
+      return event.type === 'setTempo' ? [[tick / ticksPerQuarter, event.microsecondsPerBeat]] : [];
+    });
+    // A bar of count-in, then eight bars of four at each tempo.
+    expect(tempos).toEqual([
+      [0, 600_000],
+      [36, 500_000],
+      [68, 428_571],
+    ]);
+  });
+
   it('releases what it strikes', () => {
     const settings = settingsOf({ feel: 'swing' });
     for (const track of parseMidi(writeBandMidi(arrange(form, settings, 4, true), form, settings)).tracks) {

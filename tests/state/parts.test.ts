@@ -102,7 +102,7 @@ describe('Playback', () => {
         return () => draws.delete(draw);
       },
     };
-    const levels = { all: -12, drums: 0, bass: 0, chords: 0, click: 0 };
+    const levels = { all: -12, drums: 0, bass: 0, chords: 0, line: 0, click: 0 };
     const playback = new Playback({ player, frames, levels, withBand: true });
     return { player, draws, playback, draw: () => draws.forEach((one) => one()) };
   };

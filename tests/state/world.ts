@@ -7,6 +7,7 @@ import { bandClock } from '../../src/audio/clock.ts';
 import type { MidiEvents } from '../../src/audio/midi-input.ts';
 import type { HeardNote } from '../../src/core/notes/note.ts';
 import { bad, good, type Outcome } from '../../src/core/outcome.ts';
+import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { Library } from '../../src/state/library.svelte.ts';
 import { MidiDesk } from '../../src/state/midi-desk.svelte.ts';
@@ -135,7 +136,11 @@ export async function world(
       open.band++;
       return Promise.resolve(
         good({
-          start: () => bandClock(now() + (4 * band.countInBars * 60) / band.bpm, band.bpm),
+          start: () =>
+            bandClock(
+              now() + (4 * band.countInBars * 60) / band.bpm,
+              risingBeatMap({ bpm: band.bpm, rise: band.rise ?? null, beatsPerBar: 4 }, 0),
+            ),
           setLevels: () => undefined,
           onFailed: () => undefined,
           dispose: () => {

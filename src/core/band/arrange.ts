@@ -2,7 +2,9 @@
 import { bassRootAt, bassRootOf, playBass } from './bass.ts';
 import { playChords, spanVoicings } from './comping.ts';
 import { playDrums } from './drums.ts';
+import { playDrone } from './drone.ts';
 import { bandParts, type Arrangement, type BandEvent } from './events.ts';
+import { exampleLine } from './example-line.ts';
 import { clickKeys, drumKeys } from './feels/feel.ts';
 import { feels } from './feels/table.ts';
 import { chorusBeats, feelOfBar, pickupBeats, type BandForm } from './form.ts';
@@ -12,7 +14,7 @@ import { fastestBpm, slowestBpm, type BandSettings, type FeelName } from './sett
 import { leastSwing, mostSwing, swingShare } from './swing.ts';
 
 /** Each player has a stream of chance of its own, so that muting one changes nothing for the others. */
-const player = { drums: 1, bass: 2, chords: 3, ending: 4, pickup: 5 } as const;
+const player = { drums: 1, bass: 2, chords: 3, ending: 4, pickup: 5, line: 6 } as const;
 /** General MIDI 2, drum sets. */
 const brushKit = 40;
 const clickBeats = 0.1;
@@ -48,6 +50,7 @@ export function countIn(form: BandForm, settings: BandSettings): readonly BandEv
 
 /** The chords of the pickup as they arrive, once, over their bass. */
 function playPickup(form: BandForm, settings: BandSettings): readonly BandEvent[] {
+  if (settings.drone !== undefined) return [];
   const upbeat = { ...form, spans: form.pickup };
   const voicings = spanVoicings(feels[settings.feel], upbeat);
   const luck = chance(settings.seed, player.pickup);
@@ -82,10 +85,23 @@ export function arrangeChorus(form: BandForm, settings: BandSettings, chorus: nu
       const events = chorusIn(name, form, settings, chorus);
       return asked.size === 0 ? events : events.filter(inFeel(name));
     })
-    .concat(settings.backbeatClick === true ? backbeat(form) : [])
     .filter(onTheKitOf(settings.feel))
     .filter(({ part }) => part !== 'chords' || settings.chordsRest !== true || chorus % 2 === 0)
+    .filter(({ part }) => settings.drone === undefined || part === 'drums')
+    .concat(
+      settings.backbeatClick === true ? backbeat(form) : [],
+      settings.drone === undefined ? [] : playDrone(form, settings.drone),
+      theLine(form, settings, chorus),
+    )
     .toSorted(byTime);
+}
+
+/** The band's own turns, where player and band trade bars. */
+function theLine(form: BandForm, settings: BandSettings, chorus: number): readonly BandEvent[] {
+  const { trade, seed } = settings;
+  if (trade === undefined) return [];
+  const swingOf = (feel: FeelName) => swingIn(feel, form, settings);
+  return exampleLine(form, { ...settings, trade }, chorus, swingOf, chance(seed, chorus, player.line));
 }
 
 /** Two and four; in other meters every second beat of the bar. */
@@ -141,10 +157,14 @@ export function ending(form: BandForm, settings: BandSettings): readonly BandEve
     midi,
     velocity: loosen(part === 'chords' ? endingVelocity - 16 : endingVelocity, luck),
   });
+  const drums = [hit('drums', drumKeys.kick), hit('drums', drumKeys.crash)];
+  if (settings.drone !== undefined) {
+    const held = playDrone({ ...form, bars: 1 }, settings.drone).filter(({ beat }) => beat === 0);
+    return [...drums, ...held].toSorted(byTime);
+  }
   const root = home ? bassRootAt(form, home.startBeat) : null;
   return [
-    hit('drums', drumKeys.kick),
-    hit('drums', drumKeys.crash),
+    ...drums,
     ...(root === null ? [] : [hit('bass', root)]),
     ...(home ? (voicings.get(home) ?? []).map((midi) => hit('chords', midi)) : []),
   ].toSorted(byTime);
@@ -170,6 +190,7 @@ export function arrange(
     events: [...countIn(form, settings), ...played.flat(), ...last],
     chorusBeats: length,
     startBeat: -Math.max(settings.countInBars * form.beatsPerBar, pickupBeats(form)),
+    choruses,
     endBeat: choruses * length + (withEnding ? form.beatsPerBar : 0),
   };
 }
@@ -199,13 +220,15 @@ export function eventsBetween(
 const byTime = (a: BandEvent, b: BandEvent) =>
   a.beat - b.beat || bandParts.indexOf(a.part) - bandParts.indexOf(b.part) || a.midi - b.midi;
 
-function requireSettings({ bpm, swing, seed, countInBars }: BandSettings): void {
+function requireSettings({ bpm, swing, seed, countInBars, trade }: BandSettings): void {
   if (!(bpm >= slowestBpm && bpm <= fastestBpm)) {
     throw new RangeError(`bpm must lie from ${slowestBpm} to ${fastestBpm}, not ${bpm}`);
   }
   if (swing !== null && !(swing >= leastSwing && swing <= mostSwing)) {
     throw new RangeError(`swing must be null or lie from ${leastSwing} to ${mostSwing}, not ${swing}`);
   }
+  if (trade !== undefined && !(Number.isInteger(trade.bars) && trade.bars >= 1))
+    throw new RangeError(`a turn is 1 or more whole bars, not ${trade.bars}`);
   if (!Number.isInteger(seed)) throw new RangeError(`seed must be a whole number, not ${seed}`);
   if (!Number.isInteger(countInBars) || countInBars < 0 || countInBars > 4) {
     throw new RangeError(`countInBars must be a whole number from 0 to 4, not ${countInBars}`);

@@ -4,10 +4,10 @@
  * General MIDI percussion map.
  */
 
-/** Each part has its own level and mute; `click` is the count-in. */
-export type BandPart = 'drums' | 'bass' | 'chords' | 'click';
+/** Each part has its own level and mute; `line` is the example in the band's turns, `click` the count-in. */
+export type BandPart = 'drums' | 'bass' | 'chords' | 'line' | 'click';
 
-export const bandParts: readonly BandPart[] = ['drums', 'bass', 'chords', 'click'];
+export const bandParts: readonly BandPart[] = ['drums', 'bass', 'chords', 'line', 'click'];
 
 /** One note of the band. */
 export interface BandEvent {
@@ -24,6 +24,8 @@ export interface Arrangement {
   readonly events: readonly BandEvent[];
   /** Beats of one chorus. */
   readonly chorusBeats: number;
+  /** The ending, where there is one, comes after them. */
+  readonly choruses: number;
   /** Zero or below: where the count-in begins. */
   readonly startBeat: number;
   /** Where the last chorus, or the ending after it, is over. Notes may ring on. */

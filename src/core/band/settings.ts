@@ -1,4 +1,5 @@
 /** How the band is asked to play. */
+import type { TempoRise } from '../chart/tempo-rise.ts';
 
 export type FeelName = 'shuffle' | 'swing' | 'straight' | 'slow-blues' | 'funk' | 'bossa' | 'rock' | 'ballad';
 
@@ -30,4 +31,26 @@ export interface BandSettings {
   readonly chordsRest?: boolean;
   /** A metronome on the second and fourth beat all through; not where left out. */
   readonly backbeatClick?: boolean;
+  /** The tempo rises as the form goes round; where left out it stays. */
+  readonly rise?: TempoRise;
+  /** Player and band take turns; where left out the player plays all through. */
+  readonly trade?: Trade;
+  /** One chord of one or two notes in place of bass and chords. */
+  readonly drone?: Drone;
 }
+
+/** Turns of so many bars, the player's first, counted from the first downbeat. In its own the band plays a line. */
+export interface Trade {
+  /** 1 or more. */
+  readonly bars: number;
+  /** Id of the aim (`grading/targets.ts`) that the line is an example of. */
+  readonly aim: string;
+}
+
+export interface Drone {
+  readonly tones: DroneTones;
+  /** Above the form's tonic, one for each equal part of the chorus: [0] where the key stays. */
+  readonly semitones: readonly number[];
+}
+
+export type DroneTones = 'root' | 'root and fifth';

@@ -1,20 +1,23 @@
 /** A performance as a standard MIDI file (format 1): a track a part, chord symbols as markers. */
 import { writeMidi, type MidiEvent } from 'midi-file';
+import { bpmAt, nextTempoBeat } from '../chart/tempo-rise.ts';
 import { fifthsOf } from '../music/keys.ts';
 import type { ChordSpan } from '../chart/timeline.ts';
-import type { Arrangement, BandPart } from './events.ts';
-import { feels } from './feels/table.ts';
+import { bandParts, type Arrangement, type BandPart } from './events.ts';
 import { chorusBeats, type BandForm } from './form.ts';
+import { bandInstruments, programsOf } from './instruments.ts';
 import type { BandSettings } from './settings.ts';
+import { tempoOf } from './tempo.ts';
 
 /** Ticks in a quarter note: divisible by 3 and 4, and 1 ms at 60 bpm. */
 export const ticksPerQuarter = 960;
 const microsecondsPerMinute = 60_000_000;
 /** General MIDI: percussion is channel 10, 9 counted from 0. */
-const channels: Readonly<Record<BandPart, number>> = { bass: 0, chords: 1, drums: 9, click: 9 };
+const channels: Readonly<Record<BandPart, number>> = { bass: 0, chords: 1, line: 2, drums: 9, click: 9 };
 const trackNames: Readonly<Record<BandPart, string>> = {
   bass: 'Bass',
   chords: 'Chords',
+  line: 'Line',
   drums: 'Drums',
   click: 'Count-in',
 };
@@ -31,12 +34,11 @@ interface Timed {
  * chorus, N.C. included. Swing is written out in the ticks.
  */
 export function writeBandMidi(arrangement: Arrangement, form: BandForm, settings: BandSettings): Uint8Array {
-  const parts = ['drums', 'bass', 'chords', 'click'] as const;
   const place: Place = (beat) =>
     Math.round((beat - arrangement.startBeat) * quartersPerBeat(form) * ticksPerQuarter);
   const tracks = [
     conductor(arrangement, form, settings, place),
-    ...parts.flatMap((part) => partTrack(arrangement, part, settings, place)),
+    ...bandParts.flatMap((part) => partTrack(arrangement, part, settings, place)),
   ];
   const header = { format: 1 as const, numTracks: tracks.length, ticksPerBeat: ticksPerQuarter };
   return Uint8Array.from(writeMidi({ header, tracks: tracks.map(finished) }));
@@ -58,10 +60,10 @@ const meta = (event: MidiEvent, tick = 0): Timed => ({ tick, order: 0, event });
 function conductor(
   arrangement: Arrangement,
   form: BandForm,
-  { bpm }: BandSettings,
+  settings: BandSettings,
   place: Place,
 ): readonly Timed[] {
-  const choruses = Math.floor(arrangement.endBeat / chorusBeats(form));
+  const { choruses } = arrangement;
   const marker = (span: ChordSpan, chorus = 0) => {
     const tick = place(chorus * chorusBeats(form) + span.startBeat);
     return meta({ deltaTime: 0, type: 'marker', text: span.chord?.symbol ?? 'N.C.' }, tick);
@@ -69,10 +71,9 @@ function conductor(
   const markers = Array.from({ length: choruses }, (_, chorus) =>
     form.spans.map((span) => marker(span, chorus)),
   );
-  const microsecondsPerBeat = Math.round(microsecondsPerMinute / bpm / quartersPerBeat(form));
   const compound = form.divisions === 3;
   return [
-    meta({ deltaTime: 0, type: 'setTempo', microsecondsPerBeat }),
+    ...tempos(arrangement, form, settings, place),
     meta({
       deltaTime: 0,
       type: 'timeSignature',
@@ -93,19 +94,33 @@ function conductor(
   ];
 }
 
+/** One at the start, and one where each rise begins. */
+function tempos(
+  { endBeat }: Arrangement,
+  form: BandForm,
+  settings: BandSettings,
+  place: Place,
+): readonly Timed[] {
+  const tempo = tempoOf(form, settings);
+  const setTempo = (beat: number, tick: number) => {
+    const microsecondsPerBeat = Math.round(
+      microsecondsPerMinute / bpmAt(tempo, beat) / quartersPerBeat(form),
+    );
+    return meta({ deltaTime: 0, type: 'setTempo', microsecondsPerBeat }, tick);
+  };
+  const changes = [setTempo(0, 0)];
+  for (let beat = nextTempoBeat(tempo, 0); beat < endBeat; beat = nextTempoBeat(tempo, beat))
+    changes.push(setTempo(beat, place(beat)));
+  return changes;
+}
+
 function partTrack(
   arrangement: Arrangement,
   part: BandPart,
   settings: BandSettings,
   place: Place,
 ): readonly (readonly Timed[])[] {
-  const { instruments } = feels[settings.feel];
-  const programs = {
-    drums: instruments.drumKit,
-    bass: instruments.bass,
-    chords: instruments.chords,
-    click: 0,
-  };
+  const programs = programsOf(bandInstruments(settings));
   const channel = channels[part];
   const notes = arrangement.events
     .filter((event) => event.part === part)

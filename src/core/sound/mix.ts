@@ -19,6 +19,7 @@ const parts: Readonly<Record<BandPart, PartMix>> = {
   drums: { gain: 1.07, pan: 0, room: 0.09 },
   bass: { gain: 0.96, pan: 0, room: 0 },
   chords: { gain: 0.64, pan: -0.25, room: 0.1 },
+  line: { gain: 0.7, pan: 0.25, room: 0.1 },
   click: { gain: 1, pan: 0, room: 0 },
 };
 

@@ -1,6 +1,7 @@
 /** Events of the band → samples, a stereo stem for each part. Pure but for the synthesiser it is handed. */
-import type { BandEvent, BandPart } from '../band/events.ts';
+import { bandParts, type BandEvent, type BandPart } from '../band/events.ts';
 import type { Instruments } from '../band/feels/feel.ts';
+import { programsOf } from '../band/instruments.ts';
 import { mixOf } from './mix.ts';
 import { addRoom } from './room.ts';
 import type { Stereo } from './stereo.ts';
@@ -31,11 +32,10 @@ const fadeOutSeconds = 0.02;
 const channelOf: Readonly<Record<BandPart, number>> = {
   bass: 0,
   chords: 1,
+  line: 2,
   drums: drumChannel,
   click: drumChannel,
 };
-/** The count-in's wood blocks are in the standard kit, whatever kit the drummer plays. */
-const standardKit = 0;
 
 /**
  * Renders the events that start in [startBeat, endBeat). An event falls on the frame nearest to its beat: at most
@@ -51,15 +51,10 @@ export function renderEvents(
     (event) => event.beat >= stretch.startBeat - 1e-6 && event.beat < stretch.endBeat - 1e-6,
   );
   const stems: Partial<Record<BandPart, Stereo>> = {};
-  const programOf = {
-    drums: instruments.drumKit,
-    bass: instruments.bass,
-    chords: instruments.chords,
-    click: standardKit,
-  };
-  for (const part of ['drums', 'bass', 'chords', 'click'] as const) {
+  const programs = programsOf(instruments);
+  for (const part of bandParts) {
     const own = inside.filter((event) => event.part === part);
-    if (own.length > 0) stems[part] = renderPart(synth, own, part, programOf[part], stretch);
+    if (own.length > 0) stems[part] = renderPart(synth, own, part, programs[part], stretch);
   }
   return { sampleRate: synth.sampleRate, ...stretch, stems };
 }

@@ -1,16 +1,18 @@
 /** What a worker is asked to render, and the rendering: the worker only passes messages. */
 import { eventsBetween } from '../band/arrange.ts';
-import { feels } from '../band/feels/table.ts';
 import type { BandForm } from '../band/form.ts';
+import { bandInstruments } from '../band/instruments.ts';
 import type { Stroke } from '../band/line.ts';
 import type { BandSettings } from '../band/settings.ts';
 import type { HeardNote } from '../notes/note.ts';
+import { tempoOf } from '../band/tempo.ts';
+import { bpmAt } from '../chart/tempo-rise.ts';
 import { renderEvents, type BandSound } from './render-events.ts';
 import { renderLine } from './render-line.ts';
 import { renderNotes } from './render-notes.ts';
 import type { Synth } from './synth.ts';
 
-/** A stretch of the performance, in beats from the first downbeat; see `eventsBetween`. */
+/** A stretch of the performance, in beats from the first downbeat, at the tempo of its start; see `eventsBetween`. */
 export interface BandJob {
   readonly kind: 'band';
   readonly form: BandForm;
@@ -42,8 +44,8 @@ export function renderBand(
   { form, settings, startBeat, endBeat }: Omit<BandJob, 'kind'>,
 ): BandSound {
   const events = eventsBetween(form, settings, startBeat, endBeat);
-  const stretch = { bpm: settings.bpm, startBeat, endBeat };
-  return renderEvents(synth, events, feels[settings.feel].instruments, stretch);
+  const stretch = { bpm: bpmAt(tempoOf(form, settings), startBeat), startBeat, endBeat };
+  return renderEvents(synth, events, bandInstruments(settings), stretch);
 }
 
 export function runJob(synth: Synth, job: RenderJob): BandSound | Float32Array<ArrayBuffer> {

@@ -1,8 +1,10 @@
 /** A whole performance as sound, piece after piece, in little memory however long it is. */
 import { arrange } from '../band/arrange.ts';
-import { feels } from '../band/feels/table.ts';
-import type { BandForm } from '../band/form.ts';
+import { chorusBeats, type BandForm } from '../band/form.ts';
+import { bandInstruments } from '../band/instruments.ts';
 import type { BandSettings } from '../band/settings.ts';
+import { beatMapOf, tempoOf } from '../band/tempo.ts';
+import { bpmAt, nextTempoBeat } from '../chart/tempo-rise.ts';
 import { renderEvents } from './render-events.ts';
 import type { Stereo } from './stereo.ts';
 import type { Synth } from './synth.ts';
@@ -25,17 +27,18 @@ export function renderPerformance(
   choruses: number,
 ): Performance {
   const { events, startBeat, endBeat } = arrange(form, settings, choruses, true);
-  const { bpm, feel } = settings;
-  const frameOf = (beat: number) => Math.round(((beat - startBeat) * 60 * synth.sampleRate) / bpm);
+  const tempo = tempoOf(form, settings);
+  const { secondsAt } = beatMapOf(form, settings);
+  const frameOf = (beat: number) => Math.round((secondsAt(beat) - secondsAt(startBeat)) * synth.sampleRate);
   function* pieces(): Generator<Stereo, void> {
     let ringing: Stereo = [new Float32Array(0), new Float32Array(0)];
-    for (let from = startBeat; from < endBeat; from += stretchBars * form.beatsPerBar) {
-      const to = Math.min(endBeat, from + stretchBars * form.beatsPerBar);
-      const sound = renderEvents(synth, events, feels[feel].instruments, {
-        bpm,
-        startBeat: from,
-        endBeat: to,
-      });
+    for (let from = startBeat, to; from < endBeat; from = to) {
+      to = Math.min(endBeat, nextTempoBeat(tempo, from), from + stretchBars * form.beatsPerBar);
+      // As in the app, a stretch ends with its chorus; what is held across is held in its own stretch.
+      const chorusEnd = (Math.floor(from / chorusBeats(form) + 1e-9) + 1) * chorusBeats(form);
+      to = Math.min(to, chorusEnd);
+      const stretch = { bpm: bpmAt(tempo, from), startBeat: from, endBeat: to };
+      const sound = renderEvents(synth, events, bandInstruments(settings), stretch);
       const mix = sum([ringing, ...Object.values(sound.stems)], frameOf(to) - frameOf(from));
       if (to >= endBeat) return yield mix;
       const length = frameOf(to) - frameOf(from);

@@ -3,8 +3,8 @@
  * bars are arranged and rendered in every feel, so that the machine has compiled what it will run.
  */
 import { countIn } from '../band/arrange.ts';
-import { feels } from '../band/feels/table.ts';
 import type { BandForm } from '../band/form.ts';
+import { bandInstruments } from '../band/instruments.ts';
 import { feelNames, type BandSettings } from '../band/settings.ts';
 import type { Chord } from '../music/chord.ts';
 import { renderBand } from './render-job.ts';
@@ -61,7 +61,7 @@ const clickStretch = { bpm: settings.bpm, startBeat: -4, endBeat: 0 };
  */
 export function* warmUp(kit: Kit, synth: Synth): Generator<void, void> {
   const click = countIn(form, { ...settings, feel: 'swing' });
-  renderEvents(synth, click, feels.swing.instruments, clickStretch);
+  renderEvents(synth, click, bandInstruments({ feel: 'swing' }), clickStretch);
   yield;
   for (const sample of kit.samples) {
     sample.getAudioData();

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arrange, arrangeChorus, eventsBetween } from '../../../src/core/band/arrange.ts';
 import { chorusBeats } from '../../../src/core/band/form.ts';
-import { feels } from '../../../src/core/band/feels/table.ts';
+import { bandInstruments, programsOf } from '../../../src/core/band/instruments.ts';
 import { swungBeat, swingShare } from '../../../src/core/band/swing.ts';
 import { feelNames } from '../../../src/core/band/settings.ts';
 import { chartTexts, formOf, settingsOf } from './forms.ts';
@@ -78,13 +78,7 @@ describe('arrange', () => {
       );
     fc.assert(
       fc.property(anyForm, anyFeel, anySeed, (form, feel, seed) => {
-        const { instruments } = feels[feel];
-        const programOf = {
-          drums: instruments.drumKit,
-          bass: instruments.bass,
-          chords: instruments.chords,
-          click: 0,
-        };
+        const programOf = programsOf(bandInstruments({ feel }));
         for (const { part, midi } of arrange(form, settingsOf({ feel, seed }), 1, true).events) {
           const drums = part === 'drums' || part === 'click';
           if (!holds(drums, programOf[part], midi)) throw new Error(`${feel}: ${part} plays ${midi}`);

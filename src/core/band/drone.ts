@@ -1,0 +1,33 @@
+/** Root and fifth of the key, held: the oldest thing to play over. *Common practice.* */
+import type { BandEvent } from './events.ts';
+import { chorusBeats, type BandForm } from './form.ts';
+import type { Drone } from './settings.ts';
+
+/** C3 to B3: under the player, over the mud. */
+const lowestRoot = 48;
+const fifth = 7;
+/** The bow turns after so many bars, so that whoever joins in hears it soon. */
+const bowBars = 4;
+const velocity = 72;
+
+/** The drone of one chorus, as its chords. */
+export function playDrone(form: BandForm, { tones, semitones }: Drone): readonly BandEvent[] {
+  const partBars = form.bars / Math.max(1, semitones.length);
+  return (semitones.length === 0 ? [0] : semitones).flatMap((up, part) => {
+    const root = lowestRoot + ((form.key.tonicPitchClass + up) % 12);
+    const keys = tones === 'root' ? [root] : [root, root + fifth];
+    const [from, to] = [part * partBars, (part + 1) * partBars];
+    return Array.from({ length: Math.ceil((to - from) / bowBars) }, (_, i) => from + i * bowBars).flatMap(
+      (bar) =>
+        keys.map((midi) => ({
+          beat: bar * form.beatsPerBar,
+          durationBeats:
+            Math.min(chorusBeats(form), Math.min(to, bar + bowBars) * form.beatsPerBar) -
+            bar * form.beatsPerBar,
+          part: 'chords' as const,
+          midi,
+          velocity,
+        })),
+    );
+  });
+}
