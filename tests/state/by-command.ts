@@ -18,10 +18,11 @@ export async function reviewOf(w: World): Promise<Review> {
   return w.session.phase.review;
 }
 
-/** @param others files that the player had beforehand */
+/** @param others files that the player had beforehand @param change what is typed instead */
 export async function gradedByCommand(
   w: World,
   others: readonly { readonly name: string; readonly bytes: Uint8Array }[] = [],
+  change: (words: string) => string = (words) => words,
 ): Promise<Report> {
   const folder = mkdtempSync(join(tmpdir(), 'landfall-command-'));
   const before = process.cwd();
@@ -32,7 +33,7 @@ export async function gradedByCommand(
     for (const { name, bytes } of others) writeFileSync(name, bytes);
     const words = execFileSync('sh', [
       '-c',
-      `npx() { printf '%s\\0' "$@"; }; ${commandLine(await reviewOf(w))}`,
+      `npx() { printf '%s\\0' "$@"; }; ${change(commandLine(await reviewOf(w)))}`,
     ])
       .toString()
       .split('\0')

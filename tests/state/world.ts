@@ -20,14 +20,15 @@ import type {
 } from '../../src/state/ports.ts';
 import { Session } from '../../src/state/session.svelte.ts';
 import { usualSettings, type Settings } from '../../src/state/settings.ts';
-import { noRooms } from '../../src/state/rooms.ts';
+import { noRooms, type KnownRoom } from '../../src/state/rooms.ts';
 import { SoundCheck } from '../../src/state/soundcheck.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
 import { InProcessWorker } from '../analysis/in-process.ts';
 import { freshDatabase, memorySounds, takesOn } from '../storage/fakes.ts';
 
 export const RATE = 8000;
-const HOP = 1024;
+/** As the worklet's (audio/capture.ts). */
+const HOP = 512;
 /** The audio clock does not begin at nought when a take does. */
 const CLOCK_START_SECONDS = 3;
 
@@ -80,10 +81,16 @@ export async function world(
     roundTripSeconds?: number;
     microphone?: () => Promise<Outcome<void>>;
     midiRefused?: boolean;
+    /** Of the microphone; RATE unless given. */
+    sampleRate?: number;
+    /** What a sound check has found. */
+    known?: KnownRoom;
   } = {},
 ) {
+  const rate = options.sampleRate ?? RATE;
   const db = await freshDatabase();
-  const takes = takesOn(db, memorySounds(options.room));
+  const sounds = memorySounds(options.room);
+  const takes = takesOn(db, sounds);
   const open = { microphone: 0, band: 0 };
   const draws = new Set<() => void>();
   const players: FakePlayer[] = [];
@@ -96,8 +103,8 @@ export async function world(
   let events: InputEvents | null = null;
   let midiEvents: MidiEvents | null = null;
   let played: { sounds: readonly Float32Array[]; startFrames: readonly number[] } | null = null;
-  let frame = CLOCK_START_SECONDS * RATE;
-  const now = () => frame / RATE;
+  let frame = CLOCK_START_SECONDS * rate;
+  const now = () => frame / rate;
 
   const audio: AudioPort = {
     wake: () => Promise.resolve(good(undefined)),
@@ -110,7 +117,7 @@ export async function world(
       open.microphone++;
       return good({
         label: 'fake',
-        sampleRate: RATE,
+        sampleRate: rate,
         warnings: ['The browser left its echo cancelling on.'],
         dispose: () => {
           open.microphone--;
@@ -126,7 +133,7 @@ export async function world(
       let at = frame + 1000;
       const startFrames = sounds.map((sound) => {
         const from = at;
-        at += sound.length + Math.round(gapSeconds * RATE);
+        at += sound.length + Math.round(gapSeconds * rate);
         return from;
       });
       played = { sounds, startFrames };
@@ -158,7 +165,7 @@ export async function world(
     renderNotes: (notes, durationSeconds) => {
       rendered.push(notes);
       return Promise.resolve(
-        good({ samples: new Float32Array(Math.ceil(durationSeconds * RATE)), sampleRate: RATE }),
+        good({ samples: new Float32Array(Math.ceil(durationSeconds * rate)), sampleRate: rate }),
       );
     },
     renderDemo: () => Promise.resolve(bad('no demo in this world')),
@@ -182,7 +189,14 @@ export async function world(
   const soundCheck = new SoundCheck({
     audio,
     analysis,
-    store: { load: () => Promise.resolve({ value: noRooms, sentences: [] }), save: () => undefined },
+    store: {
+      load: () =>
+        Promise.resolve({
+          value: { ...noRooms, rooms: options.known ? [options.known] : [] },
+          sentences: [],
+        }),
+      save: () => undefined,
+    },
     openStrings: () => [40, 45, 50, 55, 59, 64],
     today: () => new Date('2026-03-01T10:00:00Z'),
   });
@@ -229,6 +243,7 @@ export async function world(
     frame: () => frame,
     library,
     takes,
+    sounds,
     audio,
     open,
     players,
@@ -238,11 +253,15 @@ export async function world(
     settings,
     workers,
     settle,
-    /** Plays samples into the microphone, hop by hop, the display drawing along. */
-    play: async (samples: Float32Array) => {
+    /** Plays samples into the microphone, hop by hop, the display drawing along; the band on the same frames. */
+    play: async (samples: Float32Array, band: Float32Array | null = null) => {
       for (let from = 0; from < samples.length; from += HOP) {
         const piece = samples.slice(from, from + HOP);
-        events?.onHop({ startFrame: frame, samples: piece, band: null });
+        events?.onHop({
+          startFrame: frame,
+          samples: piece,
+          band: band && (band.slice(from, from + HOP) as Float32Array<ArrayBuffer>),
+        });
         frame += piece.length;
         for (const draw of [...draws]) draw();
         await Promise.resolve();
@@ -251,7 +270,7 @@ export async function world(
     },
     /** The browser delivers nothing for a while. */
     skip: (seconds: number) => {
-      frame += Math.round(seconds * RATE);
+      frame += Math.round(seconds * rate);
     },
     pullOut: async () => {
       events?.onLost('The microphone was pulled out.');

@@ -38,7 +38,10 @@ export function memorySounds(room = Infinity): Sounds & { readonly files: Map<st
         append: async (samples) => {
           const old = files.get(id)!;
           if (old.length + samples.length > room) return bad('The disk is full.');
-          files.set(id, Int16Array.from([...old, ...samples]));
+          const longer = new Int16Array(old.length + samples.length);
+          longer.set(old);
+          longer.set(samples, old.length);
+          files.set(id, longer);
           return good(undefined);
         },
         close: () => Promise.resolve(),

@@ -1,0 +1,140 @@
+/** A take over a band that comes back through the microphone: heard past it live, later, cut off, and elsewhere. */
+import { describe, expect, it } from 'vitest';
+import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
+import type { Report } from '../../src/core/report/schema.ts';
+import { roomPathOf, type RoomPath } from '../../src/core/room/band-remover.ts';
+import type { MeasuredPath } from '../../src/core/room/measure-path.ts';
+import { noteScore } from '../bench/note-metrics.ts';
+import { gradedByCommand, reviewOf } from './by-command.ts';
+import { world } from './world.ts';
+
+/** What the browser gives is 44.1 kHz or more; this is quicker, and holds all that the listener hears. */
+const RATE = 16_000;
+
+const heard = await bandInARoom({
+  instrument: 'clean',
+  sampleRate: RATE,
+  seconds: 10,
+  seed: 752,
+  delaySeconds: 0.06,
+  bandDb: 0,
+});
+const path: RoomPath = roomPathOf({
+  taps: heard.path,
+  sampleRate: RATE,
+  delaySeconds: 0.06,
+} as MeasuredPath);
+const half = (x: number) => x / 2;
+const microphone = heard.microphone.map(half);
+const band = heard.band.map(half);
+
+const throughSpeakers = (settings: NonNullable<Parameters<typeof world>[0]>['settings'] = {}) =>
+  world({
+    sampleRate: RATE,
+    settings: { bpm: 100, reference: 440, ...settings },
+    known: {
+      input: 'fake',
+      output: 'speakers',
+      measuredAt: '2026-03-01T09:00:00.000Z',
+      delaySeconds: 0.06,
+      spreadSeconds: 0,
+      leakDb: 0,
+      removedDb: 20,
+      path,
+      nudgeSeconds: 0,
+    },
+  });
+type World = Awaited<ReturnType<typeof throughSpeakers>>;
+
+const f1 = (report: Report) => noteScore(heard.truth, report.notes).f1;
+/** As if a later version had written it. */
+const spoilReport = (w: World, id: string, report: Report) =>
+  w.takes.saveReport(id, 'of a version to come' as never, report.summary);
+
+describe('a take through speakers', () => {
+  it('graded again from the disk it is the very same report: its band is kept beside it', async () => {
+    const w = await throughSpeakers();
+    await w.session.start();
+    await w.play(microphone, band);
+    await w.session.stop();
+    const live = await reviewOf(w);
+    expect(live.report.source.backing?.removedDb).toBeGreaterThan(8);
+    expect(f1(live.report)).toBeGreaterThan(0.85);
+    await w.settle();
+    await spoilReport(w, live.id!, live.report);
+    await w.session.openTake(live.id!);
+    const again = await reviewOf(w);
+    expect(again.report).toEqual(live.report);
+    // It would not be without the band: heard as it is, notes of the band are told as the player's.
+    w.session.save('line');
+    const plain = await gradedByCommand(w, [], (words) => words.replace(/--backing '[^']*'/, ''));
+    expect(f1(plain)).toBeLessThan(f1(live.report) - 0.1);
+  });
+
+  it('cut off in the middle, its band is taken out as well', async () => {
+    const w = await throughSpeakers();
+    await w.session.start();
+    const frames = 8 * RATE;
+    await w.play(microphone.subarray(0, frames), band.subarray(0, frames));
+    // The page dies here; half a second at most was not on the disk yet.
+    await w.session.openTake('take-0');
+    const { report } = await reviewOf(w);
+    expect(report.source.backing?.removedDb).toBeGreaterThan(8);
+    const played = heard.truth.filter(({ offsetSeconds }) => offsetSeconds < 7.4);
+    const told = report.notes.filter(({ offsetSeconds }) => offsetSeconds < 7.4);
+    expect(noteScore(played, told).f1).toBeGreaterThan(0.85);
+  });
+
+  it('leaves with its band, and the command line takes that out', async () => {
+    const w = await throughSpeakers();
+    await w.session.start();
+    await w.play(microphone, band);
+    await w.session.stop();
+    const live = await reviewOf(w);
+    w.session.save('line');
+    w.session.save('band');
+    expect(w.saved.map(({ fileName }) => fileName)).toEqual([
+      'landfall 2026-03-01 10-15 A7 D7.wav',
+      'landfall 2026-03-01 10-15 A7 D7 band.wav',
+    ]);
+    const elsewhere = await gradedByCommand(w);
+    expect(elsewhere.source.backing?.offsetSeconds).toBeCloseTo(0.06, 2);
+    expect(f1(elsewhere)).toBeGreaterThan(0.8);
+    expect(noteScore(live.report.notes, elsewhere.notes).f1).toBeGreaterThan(0.85);
+    expect(elsewhere.timeline.chart).toBe(live.report.timeline.chart);
+  });
+
+  it('thrown away in the count-in it leaves nothing behind', async () => {
+    const w = await throughSpeakers();
+    await w.session.start();
+    await w.play(microphone.subarray(0, RATE), band.subarray(0, RATE));
+    w.session.close();
+    await w.settle();
+    expect((await w.takes.open('take-0')).ok).toBe(false);
+    expect(w.sounds.files.size).toBe(0);
+  });
+});
+
+describe('a take heard again', () => {
+  it('has the band as it played: resting chords, click, feel, and the levels as they were left', async () => {
+    const practice = { loop: null, keys: null, seed: 1, chordsRest: true, backbeatClick: true };
+    const w = await throughSpeakers({ practice, feel: 'bossa' });
+    await w.session.start();
+    await w.play(new Float32Array(5 * RATE));
+    w.session.setLevel('drums', -12);
+    await w.play(new Float32Array(RATE));
+    await w.session.stop();
+    const { id, details } = await reviewOf(w);
+    const live = w.accompaniments.at(-1)!;
+    expect(live.settings).toMatchObject({ chordsRest: true, backbeatClick: true, feel: 'bossa', bpm: 100 });
+    expect(live.levels).toMatchObject({ all: -18, drums: -12 });
+    await w.settle();
+    // What the player sets afterwards changes nothing of what was played.
+    w.setup.setPractice({ chordsRest: false, backbeatClick: false });
+    w.setup.setLevel('drums', 3);
+    await w.session.openTake(id!);
+    await reviewOf(w);
+    expect(w.accompaniments.at(-1)).toMatchObject({ settings: live.settings, levels: live.levels });
+    expect(live.settings.seed).toBe(Date.parse(details.startedAt) % 2 ** 31);
+  });
+});
