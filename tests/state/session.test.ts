@@ -3,6 +3,7 @@ import { gradeSound } from '../../src/analysis/grade-samples.ts';
 import { bytesInMemory } from '../../src/core/files/bytes.ts';
 import { openAudio, readWhole } from '../../src/core/files/audio.ts';
 import { toPcm16 } from '../../src/core/files/pcm16.ts';
+import { writeLineMidi } from '../../src/core/files/write-line-midi.ts';
 import { writeWav } from '../../src/core/files/write-wav.ts';
 import { lostSentence } from '../../src/core/report/lost-sound.ts';
 import { bad, good, type Outcome } from '../../src/core/outcome.ts';
@@ -276,6 +277,59 @@ describe('other ways to a review', () => {
     });
     expect(review.report.source.kind).toBe('audio');
     expect(review.id).toBeNull();
+  });
+
+  it('opens a line that is written down: a table, heard again on the kit', async () => {
+    const w = await world();
+    const rows = melody.map((midi, beat) => `${COUNT_IN + beat / 2},0.4,${midi}`);
+    const table = new File([['onset,duration,pitch', ...rows].join('\n')], 'line.csv');
+    await w.session.openRecording({ line: table, backing: null }, COUNT_IN);
+    const review = await reviewed(w);
+    expect(pitches(review)).toEqual(melody);
+    expect(review.report.source).toEqual({ kind: 'notes', durationSeconds: 5.9, sampleRate: null });
+    expect(review.report.landings.map(({ role }) => role)).toEqual(['third', 'third']);
+    await w.session.playback!.play();
+    expect(w.rendered).toHaveLength(1);
+    // Nothing else would be heard with it: the band plays along.
+    expect(w.session.playback!.withBand).toBe(true);
+    w.session.save('line');
+    expect(w.saved).toEqual([]);
+  });
+
+  it('opens a MIDI file, and says where no backing can be taken out', async () => {
+    const w = await world();
+    const midi = writeLineMidi(
+      melody.flatMap((key, beat) => [
+        { seconds: COUNT_IN + beat / 2, bytes: [0x90, key, 100] },
+        { seconds: COUNT_IN + beat / 2 + 0.4, bytes: [0x80, key, 0] },
+      ]),
+      120,
+    );
+    const line = new File([midi], 'line.mid');
+    await w.session.openRecording({ line, backing: null }, COUNT_IN);
+    expect(pitches(await reviewed(w))).toEqual(melody);
+    const backing = new File([writeWav(toPcm16(new Float32Array(RATE)), RATE)], 'band.wav');
+    await w.session.openRecording({ line, backing }, COUNT_IN);
+    await w.until('trouble');
+    expect(w.session.phase).toMatchObject({ sentence: expect.stringMatching(/^line\.mid is no recording/) });
+    await w.session.openRecording({ line: backing, backing: line });
+    await w.until('trouble');
+    expect(w.session.phase).toMatchObject({
+      sentence: expect.stringMatching(/^line\.mid is a list of notes/),
+    });
+  });
+
+  it('opens a recording with its backing, and tells where that does not fit', async () => {
+    const w = await world();
+    const wav = (name: string, samples: Float32Array) => new File([writeWav(toPcm16(samples), RATE)], name);
+    const files = { line: wav('mine.wav', line()), backing: wav('quiet.wav', new Float32Array(RATE)) };
+    await w.session.openRecording(files, COUNT_IN);
+    const review = await reviewed(w);
+    expect(pitches(review)).toEqual(melody);
+    expect(review.report.source.backing).toBeNull();
+    expect(w.session.notices).toEqual([
+      'quiet.wav is silent, so there is nothing to take out; the take is graded as it is.',
+    ]);
   });
 
   it('says what is wrong with a file that is none', async () => {

@@ -94,6 +94,124 @@ describe('a take that was cut off', () => {
   });
 });
 
+describe('the band beside a take', () => {
+  const path = { heldBackSamples: 400, taps: Float32Array.from([0, 0.5, 0.25]) };
+
+  it('is kept frame by frame where it is taken out, with the path it came by', async () => {
+    const sounds = memorySounds();
+    const takes = takesOn(await freshDatabase(), sounds);
+    const writer = value(await takes.begin({ ...details, path }, never));
+    for (let i = 0; i < 9; i++)
+      writer.append(ramp(1000, i * 1000), i % 3 === 1 ? null : ramp(1000, -i * 1000));
+    expect(await writer.finish()).toBeNull();
+    const open = value(await takes.open(writer.id));
+    expect(open.samples).toEqual(ramp(9000));
+    const silent = new Int16Array(1000);
+    const band = Array.from({ length: 9 }, (_, i) => (i % 3 === 1 ? silent : ramp(1000, -i * 1000)));
+    expect([...open.band!]).toEqual(band.flatMap((piece) => [...piece]));
+    expect(open.details.path).toEqual(path);
+    await takes.remove(writer.id);
+    expect(sounds.files.size).toBe(0);
+  });
+
+  it('is not there for a take without one, and takes no room', async () => {
+    const sounds = memorySounds();
+    const takes = takesOn(await freshDatabase(), sounds);
+    const writer = value(await takes.begin(details, never));
+    writer.append(ramp(8000), ramp(8000));
+    await writer.finish();
+    expect(value(await takes.open(writer.id)).band).toBeNull();
+    expect([...sounds.files.keys()]).toEqual([writer.id]);
+  });
+
+  it('cut off, sound and band are as long as each other', async () => {
+    const sounds = memorySounds();
+    const takes = takesOn(await freshDatabase(), sounds);
+    const writer = value(await takes.begin({ ...details, path }, never));
+    writer.append(ramp(13_500), ramp(13_500));
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    const open = value(await takes.open(writer.id));
+    expect(open.samples).toEqual(ramp(12_000));
+    expect(open.band).toEqual(ramp(12_000));
+  });
+});
+
+describe('what becomes known while it is played', () => {
+  it('is gathered and written in its turn, the newest of each', async () => {
+    const takes = takesOn(await freshDatabase(), memorySounds());
+    const writer = value(await takes.begin(details, never));
+    const levels = { all: -20, drums: 0, bass: 0, chords: 0, line: 0, click: 0 };
+    writer.append(ramp(8000));
+    writer.change({ firstBeatSeconds: 1 });
+    writer.change({ lost: [{ atSeconds: 0.5, seconds: 0.02 }] });
+    writer.change({ firstBeatSeconds: 1.25, levels });
+    await writer.finish();
+    expect(value(await takes.open(writer.id)).details).toEqual({
+      ...details,
+      firstBeatSeconds: 1.25,
+      levels,
+      lost: [{ atSeconds: 0.5, seconds: 0.02 }],
+    });
+  });
+});
+
+describe('a take on a MIDI instrument', () => {
+  const played = { ...details, source: 'midi' as const };
+  const message = (seconds: number, ...bytes: number[]) => ({ seconds, bytes });
+  const messages = [message(2, 0x90, 60, 100), message(2.4, 0x80, 60, 0), message(3, 0x90, 62, 90)];
+
+  it('comes back message by message, as long as it was', async () => {
+    const db = await freshDatabase();
+    const takes = takesOn(db, memorySounds());
+    const writer = value(await takes.beginNotes(played, never));
+    for (const one of messages) writer.append(one);
+    writer.change({ firstBeatSeconds: 1.5 });
+    expect(await writer.finish(4.5)).toBeNull();
+    const open = value(await takes.open(writer.id));
+    expect(open.messages).toEqual(messages);
+    expect(open.durationSeconds).toBe(4.5);
+    expect(open.details.firstBeatSeconds).toBe(1.5);
+    expect((await takes.list()).takes).toMatchObject([{ source: 'midi', durationSeconds: 4.5 }]);
+    await takes.saveReport(writer.id, { any: 'report' }, summary);
+    expect((await takes.list()).takes).toMatchObject([{ durationSeconds: 4.5, summary }]);
+    await takes.remove(writer.id);
+    expect(await db.getAllKeys('messages')).toEqual([]);
+  });
+
+  it('whose page dies keeps what was played up to then', async () => {
+    const db = await freshDatabase();
+    const locks = memoryLocks();
+    const writer = value(await takesOn(db, memorySounds(), locks).beginNotes(played, never));
+    for (const one of messages) {
+      writer.append(one);
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    expect(await takesOn(db, memorySounds(), locks).unfinished()).toEqual([]);
+    const after = takesOn(db, memorySounds());
+    expect(await after.unfinished()).toMatchObject([{ id: writer.id, durationSeconds: 3 }]);
+    expect(value(await after.open(writer.id)).messages).toEqual(messages);
+  });
+
+  it('in which nothing was played is swept away', async () => {
+    const db = await freshDatabase();
+    value(await takesOn(db, memorySounds()).beginNotes(played, never));
+    expect(await takesOn(db, memorySounds()).unfinished()).toEqual([]);
+    expect(await db.getAllKeys('takes')).toEqual([]);
+  });
+
+  it('that can no longer be written says so once', async () => {
+    const db = await freshDatabase();
+    const said: string[] = [];
+    const writer = value(
+      await takesOn(db, memorySounds()).beginNotes(played, (sentence) => said.push(sentence)),
+    );
+    db.close();
+    for (const one of messages) writer.append(one);
+    expect(await writer.finish(4)).toMatch(/could not reach its storage/);
+    expect(said).toHaveLength(1);
+  });
+});
+
 describe('a full disk', () => {
   it('says so once, keeps what fitted and offers it as cut off', async () => {
     const db = await freshDatabase();
