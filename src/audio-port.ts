@@ -1,5 +1,8 @@
 /** The browser's audio behind the port that the state speaks: one context, one kit, one band at a time. */
 import { createBandRenderer, type BandRenderer } from './audio/band/render-client.ts';
+import { bandAlong, roundAlong } from './audio/along.ts';
+import { BackingSounds } from './audio/backing/backing-sounds.ts';
+import type { RoundPlayer } from './audio/backing/round-player.ts';
 import { createBandPlayer, type BandPlayer } from './audio/band-player.ts';
 import { loadRecorder, openMicrophone } from './audio/capture.ts';
 import {
@@ -19,8 +22,15 @@ import { bandForm } from './core/band/form.ts';
 import { demoChart, demoKey, demoProgram, demoSettings, demoStrokes } from './core/band/demo-line.ts';
 import { swingShare } from './core/band/swing.ts';
 import { fromPcm16, toPcm16 } from './core/files/pcm16.ts';
-import { good } from './core/outcome.ts';
-import type { AudioPort, BandLevels, TakeAudio } from './state/ports.ts';
+import { good, type Outcome } from './core/outcome.ts';
+import type {
+  Accompaniment,
+  AudioPort,
+  BackingToPlay,
+  BandLevels,
+  OpenBand,
+  TakeAudio,
+} from './state/ports.ts';
 
 /**
  * From the string to the clock no browser says how long it takes. What it says of the output is doubled: input and
@@ -35,7 +45,8 @@ export function audioPort(): AudioPort {
   let context: AudioContext | null = null;
   let renderer: BandRenderer | null = null;
   /** The band that is open: its bus is recorded beside the microphone. */
-  let band: BandPlayer | null = null;
+  let band: Pick<BandPlayer, 'bus'> | null = null;
+  const backings = new BackingSounds(() => theContext());
 
   const theContext = () => (context ??= createAudioContext());
   const theRenderer = () => (renderer ??= createBandRenderer(kitUrl, theContext().sampleRate));
@@ -45,7 +56,61 @@ export function audioPort(): AudioPort {
   const outputSeconds = ({ baseLatency, outputLatency }: AudioContext) =>
     (Number.isFinite(baseLatency) ? baseLatency : 0) + (Number.isFinite(outputLatency) ? outputLatency : 0);
 
+  /** A round of a recording in the band's place. */
+  const openRound = async (
+    { progress, ...run }: BackingToPlay,
+    countInBars: number,
+    levels: BandLevels,
+  ): Promise<Outcome<OpenBand>> => {
+    const opened = await backings.round(run, progress);
+    if (!opened.ok) return opened;
+    const player = opened.value;
+    setRoundLevels(player, levels);
+    band = player;
+    return good({
+      start: () => player.start({ fromBeat: -countInBars * run.beatsPerBar }),
+      setLevels: (changed: BandLevels) => setRoundLevels(player, changed),
+      onFailed: () => undefined,
+      dispose: () => {
+        if (band === player) band = null;
+        player.stop();
+        setTimeout(() => player.dispose(), 1000);
+      },
+    });
+  };
+
+  /** What plays along with a take, its levels, and the verb that lets it go. */
+  const openAlong = ({ timeline, settings, levels, firstBeatSeconds, backing }: Accompaniment) => {
+    if (backing === undefined) {
+      const player = createBandPlayer(theContext(), theRenderer());
+      setLevels(player, levels);
+      return {
+        along: bandAlong(player, bandForm(timeline), settings, firstBeatSeconds),
+        setLevels: (changed: BandLevels) => setLevels(player, changed),
+        dispose: () => player.dispose(),
+      };
+    }
+    let player: RoundPlayer | null = null;
+    let wanted = levels;
+    const open = async () => {
+      const opened = await backings.round(backing, () => undefined);
+      if (!opened.ok) return opened;
+      player = opened.value;
+      setRoundLevels(player, wanted);
+      return opened;
+    };
+    return {
+      along: roundAlong(open, backing.beatSeconds, firstBeatSeconds),
+      setLevels: (changed: BandLevels) => {
+        wanted = changed;
+        if (player !== null) setRoundLevels(player, changed);
+      },
+      dispose: () => player?.dispose(),
+    };
+  };
+
   return {
+    openBacking: (source) => backings.open(source),
     wake: () => wake(theContext()),
     heardSeconds: () => heardContextSeconds(theContext()),
     assumedRoundTripSeconds: () => INPUT_LIKE_OUTPUT * outputSeconds(theContext()),
@@ -68,7 +133,8 @@ export function audioPort(): AudioPort {
     outputName,
     playSounds: (sounds, gapSeconds) => playSounds(theContext(), sounds, gapSeconds),
 
-    openBand: async (timeline, settings, levels) => {
+    openBand: async (timeline, settings, levels, backing) => {
+      if (backing !== undefined) return openRound(backing, settings.countInBars, levels);
       const player = createBandPlayer(theContext(), theRenderer());
       setLevels(player, levels);
       // A microphone that is opened meanwhile is to have its bus.
@@ -93,19 +159,12 @@ export function audioPort(): AudioPort {
     },
 
     openPlayer: (audio, accompaniment) => {
-      const along = accompaniment && createBandPlayer(theContext(), theRenderer());
-      if (accompaniment && along) setLevels(along, accompaniment.levels);
+      const along = accompaniment && openAlong(accompaniment);
       const player = createTakePlayer(
         theContext(),
         floatSamples(audio),
         audio.sampleRate,
-        accompaniment &&
-          along && {
-            player: along,
-            form: bandForm(accompaniment.timeline),
-            settings: accompaniment.settings,
-            firstBeatSeconds: accompaniment.firstBeatSeconds,
-          },
+        along?.along ?? null,
       );
       return {
         durationSeconds: player.durationSeconds,
@@ -116,7 +175,7 @@ export function audioPort(): AudioPort {
         },
         pause: () => player.pause(),
         setTakeLevelDb: (levelDb) => player.setTakeLevelDb(levelDb),
-        setBandLevels: (levels) => along && setLevels(along, levels),
+        setBandLevels: (levels) => along?.setLevels(levels),
         onEnded: (listener) => player.onEnded(listener),
         dispose: () => {
           player.dispose();
@@ -149,6 +208,11 @@ export function audioPort(): AudioPort {
       });
     },
   };
+}
+
+function setRoundLevels(player: RoundPlayer, levels: BandLevels): void {
+  player.setMasterLevelDb(levels.all);
+  player.setClickLevelDb(levels.click);
 }
 
 function setLevels(player: BandPlayer, levels: BandLevels): void {

@@ -1,5 +1,6 @@
 /** What is needed besides samples to grade a take, as plain data that crosses into a worker. */
-import { timelineFromTempo } from '../core/chart/build-timeline.ts';
+import { isRound, roundBeatMap } from '../core/chart/beat-maps.ts';
+import { timelineFromTempo, timelineOnBeats } from '../core/chart/build-timeline.ts';
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
@@ -15,6 +16,8 @@ export interface GradeOrder {
   readonly bpm: number;
   /** Share of the beat that the first eighth takes. */
   readonly swing: number;
+  /** The beats of a recording that was played to, round and round, as `roundBeatMap` takes them; else the tempo counts. */
+  readonly beatSeconds?: readonly number[];
   /** Where the first downbeat lies, in seconds from the first sample, round trip included. */
   readonly firstBeatSeconds: number;
   /** A4 in Hz, or estimated from the notes. */
@@ -45,13 +48,17 @@ export function choiceOf({
 
 /** The chart laid on time as the order has it: the same in the worker and on the page. */
 export function timelineOf(
-  order: Pick<GradeOrder, 'chartText' | 'bpm' | 'swing' | 'firstBeatSeconds'>,
+  order: Pick<GradeOrder, 'chartText' | 'bpm' | 'swing' | 'firstBeatSeconds' | 'beatSeconds'>,
 ): Outcome<Timeline> {
-  const { chartText, bpm, swing, firstBeatSeconds } = order;
+  const { chartText, bpm, swing, firstBeatSeconds, beatSeconds } = order;
   if (!(bpm >= SLOWEST_BPM && bpm <= FASTEST_BPM))
     return bad(`The tempo is ${bpm}; it can be ${SLOWEST_BPM} to ${FASTEST_BPM} beats a minute.`);
   if (!(swing >= STRAIGHT_SWING && swing <= WIDEST_SWING))
     return bad(`The swing is ${swing}; it can be ${STRAIGHT_SWING} (straight) to ${WIDEST_SWING}.`);
   const chart = parseChart(chartText);
+  if (chart.ok && beatSeconds !== undefined)
+    return isRound(beatSeconds)
+      ? good(timelineOnBeats(chart.value, roundBeatMap(beatSeconds, firstBeatSeconds), swing))
+      : bad('The beats of the recording are not in order; lay them anew.');
   return chart.ok ? good(timelineFromTempo(chart.value, { bpm, swing, firstBeatSeconds })) : chart;
 }

@@ -1,9 +1,6 @@
 /** Plays a recorded take, alone or with its band, from any place. */
-import type { BandForm } from '../core/band/form.ts';
-import type { BandSettings } from '../core/band/settings.ts';
-import { beatMapOf } from '../core/band/tempo.ts';
 import { good, type Outcome } from '../core/outcome.ts';
-import type { BandPlayer } from './band-player.ts';
+import type { Along } from './along.ts';
 import { heardContextSeconds } from './clock.ts';
 import { gainOf, rampTo } from './level.ts';
 
@@ -24,28 +21,15 @@ export interface TakePlayer {
   dispose(): void;
 }
 
-/** The band that plays along: the player stays the caller's. */
-export interface Accompaniment {
-  readonly player: BandPlayer;
-  readonly form: BandForm;
-  readonly settings: BandSettings;
-  /** Where the first downbeat lies in the take. */
-  readonly firstBeatSeconds: number;
-}
-
-/** The beat at a place of the take. */
-const beatIn = ({ form, settings, firstBeatSeconds }: Accompaniment, takeSeconds: number): number =>
-  beatMapOf(form, settings).beatAt(takeSeconds - firstBeatSeconds);
-
 const fadeSeconds = 0.03;
 const startLeadSeconds = 0.1;
 
-/** A player for mono samples, at whatever rate they were recorded. */
+/** A player for mono samples, at whatever rate they were recorded. What plays along stays the caller's. */
 export function createTakePlayer(
   context: AudioContext,
   samples: Float32Array<ArrayBuffer>,
   sampleRate: number,
-  band: Accompaniment | null = null,
+  along: Along | null = null,
 ): TakePlayer {
   const buffer = context.createBuffer(1, Math.max(1, samples.length), sampleRate);
   buffer.copyToChannel(samples, 0);
@@ -74,15 +58,12 @@ export function createTakePlayer(
     source.onended = () => fade.disconnect();
     rampTo(fade.gain, 0, context.currentTime, fadeSeconds);
     source.stop(context.currentTime + fadeSeconds);
-    band?.player.stop(fadeSeconds);
+    along?.stop(fadeSeconds);
   };
 
   const begin = (fromSeconds: number) => {
     const startSeconds = context.currentTime + startLeadSeconds;
-    if (band) {
-      const fromBeat = beatIn(band, fromSeconds);
-      band.player.start({ atContextSeconds: startSeconds, fromBeat });
-    }
+    along?.start(startSeconds, fromSeconds);
     const source = new AudioBufferSourceNode(context, { buffer });
     const fade = context.createGain();
     source.connect(fade).connect(level);
@@ -93,7 +74,7 @@ export function createTakePlayer(
       if (run?.source !== source) return;
       run = null;
       restSeconds = 0;
-      band?.player.stop();
+      along?.stop();
       ended();
     };
   };
@@ -109,9 +90,8 @@ export function createTakePlayer(
       const own = ++turn;
       const from = within(fromSeconds ?? restSeconds);
       restSeconds = from;
-      if (band) {
-        const fromBeat = beatIn(band, from);
-        const ready = await band.player.prepare(band.form, band.settings, fromBeat);
+      if (along) {
+        const ready = await along.prepare(from);
         if (!ready.ok) return ready;
         if (own !== turn) return good(undefined);
       }

@@ -6,6 +6,7 @@ import type { GradingEvents, Sound, SoundToGrade } from '../analysis/grade-sampl
 import type { FileLine, Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../analysis/order.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
+import type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
 import type { BandClock } from '../audio/clock.ts';
 import type { DeviceChoice } from '../audio/devices.ts';
 import type { PlayingSounds } from '../audio/play-sounds.ts';
@@ -53,6 +54,16 @@ export interface Accompaniment {
   readonly levels: BandLevels;
   /** Where the first downbeat lies in the take. */
   readonly firstBeatSeconds: number;
+  /** The recording that was played to, in the band's place. */
+  readonly backing?: BackingRun;
+}
+
+export type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
+
+/** A recording to be played in the band's place. */
+export interface BackingToPlay extends BackingRun {
+  /** The share that is rendered. */
+  progress(share: number): void;
 }
 
 /** Plays a take back. */
@@ -78,7 +89,15 @@ export interface AudioPort {
   outputName(deviceId: string | null): Promise<string>;
   /** Sounds one after the other, silence between them. */
   playSounds(sounds: readonly Float32Array<ArrayBuffer>[], gapSeconds: number): PlayingSounds;
-  openBand(timeline: Timeline, settings: BandSettings, levels: BandLevels): Promise<Outcome<OpenBand>>;
+  /** @param backing plays in the band's place; the settings then only count in */
+  openBand(
+    timeline: Timeline,
+    settings: BandSettings,
+    levels: BandLevels,
+    backing?: BackingToPlay,
+  ): Promise<Outcome<OpenBand>>;
+  /** A recording of the player's own, to be looked at and listened to. */
+  openBacking(source: BackingSource): Promise<Outcome<OpenBacking>>;
   openPlayer(audio: TakeAudio, band: Accompaniment | null): OpenPlayer;
   /** The moment of the audio clock that reaches the ear now, in seconds. */
   heardSeconds(): number;

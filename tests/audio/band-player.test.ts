@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { BandRenderer } from '../../src/audio/band/render-client.ts';
+import { bandAlong } from '../../src/audio/along.ts';
 import { createBandPlayer, quietStartDb } from '../../src/audio/band-player.ts';
 import { createTakePlayer } from '../../src/audio/take-player.ts';
 import { bad, good } from '../../src/core/outcome.ts';
@@ -119,12 +120,12 @@ describe('TakePlayer', () => {
   it('plays the take and its band from the same moment', async () => {
     const fake = fakeContext();
     const band = createBandPlayer(fake.context, fakeRenderer());
-    const take = createTakePlayer(fake.context, new Float32Array(48_000 * 60), 48_000, {
-      player: band,
-      form,
-      settings,
-      firstBeatSeconds: 2,
-    });
+    const take = createTakePlayer(
+      fake.context,
+      new Float32Array(48_000 * 60),
+      48_000,
+      bandAlong(band, form, settings, 2),
+    );
     await take.play(10);
     const clock = band.clock!;
     const source = fake.scheduled.find(({ offset }) => offset === 10)!;

@@ -168,6 +168,7 @@ export async function world(
         good({ samples: new Float32Array(Math.ceil(durationSeconds * rate)), sampleRate: rate }),
       );
     },
+    openBacking: () => Promise.resolve(bad('no recording in this world')),
     renderDemo: () => Promise.resolve(bad('no demo in this world')),
   };
   const settings = fakeSettings({

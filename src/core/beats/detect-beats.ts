@@ -1,3 +1,5 @@
+// eslint-disable-next-line @typescript-eslint/triple-slash-reference -- every project that takes this file in needs it
+/// <reference path="./music-tempo.d.ts" />
 /**
  * The beats of a recording, by the onsets of its sound and agents that follow a pulse through them (Dixon, "Automatic
  * Extraction of Tempo and Beat from Expressive Performances", JNMR 2001; `music-tempo` is that method).

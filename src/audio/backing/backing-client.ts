@@ -1,0 +1,60 @@
+/** The page's side of the backing worker: typed questions, answers as outcomes, one recording at a time. */
+import type { Outcome } from '../../core/outcome.ts';
+import { Requests } from '../../core/requests.ts';
+import type {
+  BackingAnswer,
+  BackingFacts,
+  BackingRequest,
+  BakedRound,
+  DetectedBeats,
+  RoundOrder,
+} from './backing-messages.ts';
+
+const WORKER_GONE = 'The recording could not be worked on: reload the page and try again.';
+
+type Order<R> = R extends unknown ? Omit<R, 'id'> : never;
+
+export class BackingClient {
+  readonly #requests = new Requests();
+  readonly #worker: Worker;
+  #progress: (share: number) => void = () => undefined;
+
+  constructor(makeWorker: () => Worker = newWorker) {
+    this.#worker = makeWorker();
+    this.#worker.onmessage = ({ data }: MessageEvent<BackingAnswer>) => {
+      if (data.kind === 'progress') this.#progress(data.share);
+      else this.#requests.answer(data.id, data.outcome);
+    };
+    this.#worker.onerror = () => this.#requests.fail(WORKER_GONE);
+  }
+
+  /** Reads a recording; the questions below are about it. */
+  open(file: Blob, name: string): Promise<Outcome<BackingFacts>> {
+    return this.#ask({ kind: 'open', file, name });
+  }
+
+  beats(): Promise<Outcome<DetectedBeats>> {
+    return this.#ask({ kind: 'beats' });
+  }
+
+  whole(): Promise<Outcome<BakedRound>> {
+    return this.#ask({ kind: 'whole' });
+  }
+
+  /** @param progress called with the share done, of the newest question */
+  round(order: RoundOrder, progress: (share: number) => void): Promise<Outcome<BakedRound>> {
+    this.#progress = progress;
+    return this.#ask({ kind: 'round', order });
+  }
+
+  dispose(): void {
+    this.#worker.terminate();
+    this.#requests.fail(WORKER_GONE);
+  }
+
+  #ask<T>(order: Order<BackingRequest>): Promise<Outcome<T>> {
+    return this.#requests.ask((id) => this.#worker.postMessage({ ...order, id }));
+  }
+}
+
+const newWorker = () => new Worker(new URL('./backing.worker.ts', import.meta.url), { type: 'module' });

@@ -1,0 +1,30 @@
+/** What the page and the backing worker say to each other; an answer carries the number of its question. */
+import type { DetectedBeats } from '../../core/beats/detect-beats.ts';
+import type { Outcome } from '../../core/outcome.ts';
+import type { BakedRound, RoundOrder } from './bake-round.ts';
+
+export type BackingRequest =
+  /** Reads a file and holds it; everything else is asked about that one. Answer: `BackingFacts`. */
+  | { readonly id: number; readonly kind: 'open'; readonly file: Blob; readonly name: string }
+  /** Answer: `DetectedBeats`. */
+  | { readonly id: number; readonly kind: 'beats' }
+  /** Answer: the whole recording as `BakedRound`, without a seam. */
+  | { readonly id: number; readonly kind: 'whole' }
+  /** Answer: `BakedRound`. */
+  | { readonly id: number; readonly kind: 'round'; readonly order: RoundOrder };
+
+export type BackingAnswer =
+  | { readonly kind: 'answer'; readonly id: number; readonly outcome: Outcome<unknown> }
+  | { readonly kind: 'progress'; readonly share: number };
+
+/** A recording as it is drawn and described. */
+export interface BackingFacts {
+  readonly durationSeconds: number;
+  readonly sampleRate: number;
+  /** Loudest sample of each stretch of 1 / `peaksPerSecond`. */
+  readonly peaks: Float32Array<ArrayBuffer>;
+  readonly peaksPerSecond: number;
+  readonly warnings: readonly string[];
+}
+
+export type { BakedRound, DetectedBeats, RoundOrder };

@@ -1,0 +1,105 @@
+/** The backing worker's work, with no worker in it: one recording in hand, and what is asked about it. */
+import { detectBeats } from '../../core/beats/detect-beats.ts';
+import { LEAST_SECONDS, SILENT_PEAK } from '../../core/beats/settings.ts';
+import type { ByteSource } from '../../core/files/bytes.ts';
+import { readChannels, type Channels } from '../../core/files/read-channels.ts';
+import { bad, good, type Outcome } from '../../core/outcome.ts';
+import { bakeRound } from './bake-round.ts';
+import type { BackingAnswer, BackingFacts, BackingRequest, BakedRound } from './backing-messages.ts';
+import { stretch } from './stretch.ts';
+
+const PEAKS_PER_SECOND = 200;
+const NOTHING_OPEN = 'No recording is open: open one first.';
+
+export class BackingRoom {
+  readonly #post: (message: BackingAnswer, transfer?: Transferable[]) => void;
+  #sound: Channels | null = null;
+
+  constructor(post: (message: BackingAnswer, transfer?: Transferable[]) => void) {
+    this.#post = post;
+  }
+
+  /** Never rejects: what goes wrong is the answer. */
+  async handle(request: BackingRequest): Promise<void> {
+    let outcome: Outcome<unknown>;
+    try {
+      outcome = await this.#answer(request);
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      outcome = bad(`The recording could not be worked on (${why}). Reload the page and try again.`);
+    }
+    this.#post({ kind: 'answer', id: request.id, outcome }, outcome.ok ? buffersOf(outcome.value) : []);
+  }
+
+  #answer(request: BackingRequest): Outcome<unknown> | Promise<Outcome<unknown>> {
+    if (request.kind === 'open') return this.#open(request.file, request.name);
+    const sound = this.#sound;
+    if (sound === null) return bad(NOTHING_OPEN);
+    switch (request.kind) {
+      case 'beats':
+        return detectBeats(monoOf(sound), sound.sampleRate);
+      case 'whole':
+        return good<BakedRound>({
+          channels: sound.channels.map((channel) => channel.slice()),
+          sampleRate: sound.sampleRate,
+          leadSeconds: 0,
+        });
+      case 'round':
+        return bakeRound(sound.channels, sound.sampleRate, request.order, (channels) =>
+          stretch(channels, sound.sampleRate, request.order, (share) =>
+            this.#post({ kind: 'progress', share }),
+          ),
+        ).then(good);
+    }
+  }
+
+  async #open(file: Blob, name: string): Promise<Outcome<BackingFacts>> {
+    this.#sound = null;
+    const read = await readChannels(bytesOf(file, name));
+    if (!read.ok) return read;
+    const { channels, sampleRate, warnings } = read.value;
+    const durationSeconds = channels[0]!.length / sampleRate;
+    if (durationSeconds < LEAST_SECONDS)
+      return bad(
+        `${name} lasts less than ${LEAST_SECONDS} seconds: too short to play over. Open a longer one.`,
+      );
+    const peaks = peaksOf(channels, sampleRate);
+    if (!peaks.some((peak) => peak > SILENT_PEAK))
+      return bad(`${name} is silent from beginning to end: open another file.`);
+    this.#sound = read.value;
+    return good({ durationSeconds, sampleRate, peaks, peaksPerSecond: PEAKS_PER_SECOND, warnings });
+  }
+}
+
+function bytesOf(blob: Blob, name: string): ByteSource {
+  return {
+    name,
+    size: blob.size,
+    read: async (offset, length) => new Uint8Array(await blob.slice(offset, offset + length).arrayBuffer()),
+  };
+}
+
+function monoOf({ channels }: Channels): Float32Array {
+  const [first, second] = channels;
+  return second ? first!.map((sample, i) => (sample + second[i]!) / 2) : first!;
+}
+
+function peaksOf(channels: readonly Float32Array[], sampleRate: number): Float32Array<ArrayBuffer> {
+  const frames = channels[0]!.length;
+  const peaks = new Float32Array(Math.ceil((frames / sampleRate) * PEAKS_PER_SECOND));
+  for (const channel of channels) {
+    for (let i = 0; i < frames; i++) {
+      const at = Math.floor((i / sampleRate) * PEAKS_PER_SECOND);
+      const loud = Math.abs(channel[i]!);
+      if (loud > peaks[at]!) peaks[at] = loud;
+    }
+  }
+  return peaks;
+}
+
+/** The buffers of an answer, to be handed over instead of copied. */
+function buffersOf(value: unknown): Transferable[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if ('channels' in value) return (value as BakedRound).channels.map(({ buffer }) => buffer);
+  return 'peaks' in value ? [(value as BackingFacts).peaks.buffer] : [];
+}

@@ -1,0 +1,78 @@
+/** Recordings that are played along to: the one in hand is read once, and rendered anew only when it has to sound otherwise. */
+import { good, type Outcome } from '../../core/outcome.ts';
+import { BackingClient } from './backing-client.ts';
+import type { BackingFacts, BakedRound, DetectedBeats, RoundOrder } from './backing-messages.ts';
+import { createMarkedPlayer, type MarkedPlayer } from './marked-player.ts';
+import { createRoundPlayer, type RoundPlayer } from './round-player.ts';
+
+/** Where a recording comes from. */
+export interface BackingSource {
+  /** Tells one recording from another. */
+  readonly id: string;
+  readonly name: string;
+  file(): Promise<Outcome<Blob>>;
+}
+
+/** A part of a recording that goes round, as it is to sound. */
+export interface BackingRun {
+  readonly source: BackingSource;
+  readonly order: RoundOrder;
+  /** Each beat in seconds from the round's first downbeat as it is played; the last is where it begins again. */
+  readonly beatSeconds: readonly number[];
+  readonly beatsPerBar: number;
+}
+
+/** A recording on the desk: looked at, listened to, its beats found. */
+export interface OpenBacking extends MarkedPlayer {
+  readonly facts: BackingFacts;
+  findBeats(): Promise<Outcome<DetectedBeats>>;
+}
+
+export class BackingSounds {
+  readonly #context: () => AudioContext;
+  #held: { readonly id: string; readonly client: BackingClient; readonly facts: BackingFacts } | null = null;
+  #baked: { readonly key: string; readonly round: BakedRound } | null = null;
+
+  constructor(context: () => AudioContext) {
+    this.#context = context;
+  }
+
+  /** Reads a recording and puts it on the desk. */
+  async open(source: BackingSource): Promise<Outcome<OpenBacking>> {
+    const held = await this.#hold(source);
+    if (!held.ok) return held;
+    const { client, facts } = held.value;
+    const whole = await client.whole();
+    if (!whole.ok) return whole;
+    const player = createMarkedPlayer(this.#context(), whole.value);
+    return good({ ...player, facts, findBeats: () => client.beats() });
+  }
+
+  /** Renders a round, or takes the one that is rendered already. @param progress the share done */
+  async round(run: BackingRun, progress: (share: number) => void): Promise<Outcome<RoundPlayer>> {
+    const key = JSON.stringify([run.source.id, run.order]);
+    if (this.#baked?.key !== key) {
+      const held = await this.#hold(run.source);
+      if (!held.ok) return held;
+      const round = await held.value.client.round(run.order, progress);
+      if (!round.ok) return round;
+      this.#baked = { key, round: round.value };
+    }
+    return good(createRoundPlayer(this.#context(), this.#baked.round, run.beatSeconds, run.beatsPerBar));
+  }
+
+  async #hold(source: BackingSource): Promise<Outcome<{ client: BackingClient; facts: BackingFacts }>> {
+    if (this.#held?.id === source.id) return good(this.#held);
+    const file = await source.file();
+    if (!file.ok) return file;
+    const client = new BackingClient();
+    const facts = await client.open(file.value, source.name);
+    if (!facts.ok) {
+      client.dispose();
+      return facts;
+    }
+    this.#held?.client.dispose();
+    this.#held = { id: source.id, client, facts: facts.value };
+    return good(this.#held);
+  }
+}

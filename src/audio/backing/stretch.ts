@@ -1,0 +1,173 @@
+// eslint-disable-next-line @typescript-eslint/triple-slash-reference -- every project that takes this file in needs it
+/// <reference path="./signalsmith-stretch.d.ts" />
+/**
+ * Slower without a change of pitch, and shifted by cents without a change of tempo, by `signalsmith-stretch`. The
+ * package is made for an audio worklet that runs in real time; here its processor's engine is driven by hand, in a
+ * worker, forty times as fast.
+ */
+
+import { Resampler } from '../../core/pitch/resample.ts';
+
+/** How it is asked to sound. */
+export interface Stretching {
+  /** 1 as recorded, 0.5 half as fast. */
+  readonly speed: number;
+  /** Above 0 higher. */
+  readonly cents: number;
+}
+
+/** The engine's own verbs, as the package's processor calls them. */
+interface Engine {
+  readonly HEAP8?: Int8Array;
+  readonly exports?: { readonly memory: WebAssembly.Memory };
+  _presetDefault(channels: number, sampleRate: number): void;
+  _reset(): void;
+  _setTransposeSemitones(semitones: number, tonalityLimit: number): void;
+  /** Answers with the address of the input buffers, one a channel, and behind them the output buffers. */
+  _setBuffers(channels: number, frames: number): number;
+  _process(inputFrames: number, outputFrames: number): void;
+  _inputLatency(): number;
+  _outputLatency(): number;
+}
+
+interface Processor {
+  readonly wasmReady: boolean;
+  readonly wasmModule: Engine | null;
+}
+
+/** Put in so much at a time; slowed to half, twice as much comes out. */
+const PIECE_FRAMES = 2048;
+const BUFFER_FRAMES = 3 * PIECE_FRAMES;
+/** The package's own choice. */
+const TONALITY_HZ = 8000;
+/** Of the rate: the highest partials that are kept when a sound is read faster. */
+const PASS_OF_RATE = 0.43;
+const PIECES_A_WORD = 64;
+const ENGINE_WAIT_MS = 10_000;
+
+let engine: Promise<Engine> | null = null;
+
+/**
+ * The same sound, slower and shifted. It begins where the given sound begins, and lasts its length over the speed, to
+ * the frame. The engine's own transposition is off by up to 13 cents under 500 Hz (measured), its stretching by nothing:
+ * so the sound is stretched alone, and then read faster or slower.
+ * @param progress called with the share done
+ * @example await stretch([left, right], 44_100, { speed: 0.75, cents: -20 })
+ */
+export async function stretch(
+  channels: readonly Float32Array<ArrayBuffer>[],
+  sampleRate: number,
+  { speed, cents }: Stretching,
+  progress: (share: number) => void = () => undefined,
+): Promise<readonly Float32Array<ArrayBuffer>[]> {
+  if (speed === 1 && cents === 0) return channels;
+  const faster = 2 ** (cents / 1200);
+  const slowed = lengthen(
+    await (engine ??= loadEngine(sampleRate)),
+    channels,
+    sampleRate,
+    speed / faster,
+    progress,
+  );
+  if (cents === 0) return slowed;
+  const frames = Math.round((channels[0]?.length ?? 0) / speed);
+  return slowed.map((side) => readFaster(side, sampleRate, faster, frames));
+}
+
+function lengthen(
+  at: Engine,
+  channels: readonly Float32Array<ArrayBuffer>[],
+  sampleRate: number,
+  speed: number,
+  progress: (share: number) => void,
+): readonly Float32Array<ArrayBuffer>[] {
+  at._presetDefault(channels.length, sampleRate);
+  at._reset();
+  at._setTransposeSemitones(0, TONALITY_HZ / sampleRate);
+  const address = at._setBuffers(channels.length, BUFFER_FRAMES);
+  const bufferOf = (number: number, frames: number) =>
+    new Float32Array(memoryOf(at), address + 4 * BUFFER_FRAMES * number, frames);
+
+  const frames = channels[0]?.length ?? 0;
+  const wanted = Math.round(frames / speed);
+  // What goes in comes out later by both latencies; that much comes out first and is left out.
+  const late = Math.round(at._outputLatency() + at._inputLatency() / speed);
+  const out = channels.map(() => new Float32Array(wanted));
+  let taken = 0;
+  let given = 0;
+  for (let pieces = 0; given < wanted + late; pieces++) {
+    channels.forEach((channel, c) => {
+      const piece = bufferOf(c, PIECE_FRAMES);
+      piece.fill(0);
+      piece.set(channel.subarray(taken, taken + PIECE_FRAMES));
+    });
+    taken += PIECE_FRAMES;
+    const fresh = Math.round(taken / speed) - given;
+    at._process(PIECE_FRAMES, fresh);
+    out.forEach((side, c) => {
+      const piece = bufferOf(channels.length + c, fresh);
+      const from = Math.max(0, late - given);
+      const place = given + from - late;
+      if (from < fresh && place < wanted)
+        side.set(piece.subarray(from, Math.min(fresh, from + wanted - place)), place);
+    });
+    given += fresh;
+    if (pieces % PIECES_A_WORD === 0) progress(Math.min(1, given / (wanted + late)));
+  }
+  return out;
+}
+
+/** Reads the samples `faster` times as fast: as with a tape, pitch and tempo rise together. */
+function readFaster(
+  samples: Float32Array,
+  sampleRate: number,
+  faster: number,
+  frames: number,
+): Float32Array<ArrayBuffer> {
+  const resampler = new Resampler(sampleRate * faster, sampleRate, PASS_OF_RATE * sampleRate, sampleRate / 2);
+  const out = new Float32Array(frames);
+  // The filter looks ahead; what it waits for at the end is silence.
+  const ahead = Math.ceil(resampler.delaySamples) + 1;
+  const silence = new Float32Array(ahead);
+  const block = new Float32Array(resampler.largestInput * 2 + 8);
+  let written = 0;
+  const feed = (input: Float32Array) => {
+    for (let from = 0; from < input.length; from += resampler.largestInput) {
+      const to = Math.min(input.length, from + resampler.largestInput);
+      const fresh = resampler.process(input, from, to, block, 0);
+      out.set(block.subarray(0, Math.max(0, Math.min(fresh, frames - written))), written);
+      written = Math.min(frames, written + fresh);
+    }
+  };
+  feed(samples);
+  feed(silence);
+  return out;
+}
+
+const memoryOf = (at: Engine): ArrayBuffer => (at.exports?.memory.buffer ?? at.HEAP8?.buffer) as ArrayBuffer;
+
+/**
+ * The package looks for a worklet's two names when it is loaded, and registers its processor there. They are lent to it
+ * for that moment, and the processor is asked for its engine.
+ */
+async function loadEngine(sampleRate: number): Promise<Engine> {
+  let registered: (new (options: object) => Processor) | null = null;
+  const lent = {
+    AudioWorkletProcessor: class {
+      readonly port = { postMessage: () => undefined, onmessage: null };
+    },
+    registerProcessor: (_name: string, made: new (options: object) => Processor) => (registered = made),
+    sampleRate,
+  };
+  Object.assign(globalThis, lent);
+  await import('signalsmith-stretch');
+  const Made = registered as (new (options: object) => Processor) | null;
+  if (Made === null) throw new Error('the stretching did not register');
+  const processor = new Made({ numberOfOutputs: 1, outputChannelCount: [2] });
+  const began = Date.now();
+  while (!processor.wasmReady) {
+    if (Date.now() - began > ENGINE_WAIT_MS) throw new Error('the stretching did not start');
+    await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+  return processor.wasmModule!;
+}
