@@ -13,6 +13,9 @@ export interface LandfallDb extends DBSchema {
   messages: { key: [string, number]; value: unknown };
   charts: { key: string; value: unknown };
   settings: { key: string; value: unknown };
+  /** Recordings that are played to: what is known about each, and its file's bytes. Key: id of the recording. */
+  backings: { key: string; value: unknown };
+  backingFiles: { key: string; value: unknown };
 }
 
 export type Database = IDBPDatabase<LandfallDb>;
@@ -25,6 +28,9 @@ const MIGRATIONS: readonly ((db: Database) => void)[] = [
   },
   (db) => {
     db.createObjectStore('messages');
+  },
+  (db) => {
+    for (const name of ['backings', 'backingFiles'] as const) db.createObjectStore(name);
   },
 ];
 

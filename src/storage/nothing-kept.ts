@@ -1,5 +1,6 @@
 /** Where a browser keeps nothing: every verb of the stores answers, and says so. */
 import { bad, type Outcome } from '../core/outcome.ts';
+import type { BackingRecord } from './backing-record.ts';
 import type { ChartRecord, TakeCard, UnfinishedTake } from './records.ts';
 
 /** Stands in for `Takes`. */
@@ -21,6 +22,16 @@ export function nothingKept(sentence: string) {
 export const noCharts = (sentence: string) => ({
   list: () => Promise.resolve({ charts: [] as readonly ChartRecord[], sentences: [] as readonly string[] }),
   save: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
+  remove: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
+});
+
+/** Stands in for `Backings`. */
+export const noBackings = (sentence: string) => ({
+  list: () =>
+    Promise.resolve({ backings: [] as readonly BackingRecord[], sentences: [] as readonly string[] }),
+  save: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
+  keepFile: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
+  file: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
   remove: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
 });
 

@@ -1,5 +1,6 @@
 /** Everything that is kept on this machine, opened together; what can't be opened answers with a sentence. */
 import type { GenericSchema } from 'valibot';
+import { Backings } from './backings.ts';
 import { Charts } from './charts.ts';
 import { chunkSounds } from './chunk-sounds.ts';
 import { good, type Outcome } from '../core/outcome.ts';
@@ -12,6 +13,7 @@ import { browserLocks, Takes } from './takes.ts';
 export interface LocalStorage {
   readonly takes: Takes;
   readonly charts: Charts;
+  readonly backings: Backings;
   settings<T extends object>(
     name: string,
     fields: { readonly [K in keyof T]: GenericSchema<unknown, T[K]> },
@@ -35,6 +37,7 @@ export async function openStorage(): Promise<Outcome<LocalStorage>> {
       askToStay: () => void navigator.storage?.persist?.(),
     }),
     charts: new Charts(db),
+    backings: new Backings(db),
     settings: (name, fields, usual) => new SettingsStore(db, name, fields, usual),
   });
 }

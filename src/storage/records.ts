@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { feelNames } from '../core/band/settings.ts';
 import type { PlayedMessage } from '../core/notes/played-notes.ts';
+import { TakenBackingSchema } from './backing-record.ts';
 
 const text = v.string();
 const seconds = v.pipe(v.number(), v.finite());
@@ -46,6 +47,8 @@ export const TakeDetailsSchema = v.object({
   ),
   /** How the band came back through the microphone. Where it did, what it played is kept beside the sound. */
   path: v.exactOptional(v.object({ heldBackSamples: seconds, taps: v.instance(Float32Array) })),
+  /** The recording that was played to; left out where the band played. */
+  backing: v.exactOptional(TakenBackingSchema),
   /** Where the browser lost sound, in order. */
   lost: v.exactOptional(v.array(v.object({ atSeconds: seconds, seconds }))),
 });
