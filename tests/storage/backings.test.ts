@@ -48,9 +48,8 @@ describe('recordings', () => {
   });
 
   test('a full disk is said in a sentence of its own', async () => {
-    const db = await freshDatabase();
     const put = () => Promise.reject(new DOMException('full', 'QuotaExceededError'));
-    const store = new Backings({ put } as unknown as typeof db);
+    const store = new Backings({ put } as unknown as Awaited<ReturnType<typeof freshDatabase>>);
     expect(await store.keepFile('one', new Blob(['x']))).toMatchObject({
       ok: false,
       sentence: expect.stringMatching(/no room/),
