@@ -6,6 +6,7 @@ import { Scale } from 'tonal';
 import { describe, expect, it } from 'vitest';
 import { timelineFromBeats } from '../../src/core/chart/build-timeline.ts';
 import { grade } from '../../src/core/grade.ts';
+import { headline } from '../../src/core/grading/headline.ts';
 import { MAJOR_PENTATONIC, MINOR_PENTATONIC } from '../../src/core/grading/scales.ts';
 import { toneMask, holds } from '../../src/core/grading/tone-sets.ts';
 import { parseChord } from '../../src/core/music/parse-chord.ts';
@@ -147,5 +148,30 @@ describe('landings against the player’s own notes, by hand', () => {
     ]).shares;
     expect(landings.chordTones).toMatchObject({ hits: 2, of: 2, expected: 1, chance: 0.5, tail: 0.25 });
     expect(landings.thirds).toMatchObject({ hits: 1, of: 2, expected: 0.5, chance: 0.25, tail: 0.5 });
+  });
+
+  // C4 to beat 3.5, B4 from there to beat 4.04 and so early for G, C4 for four beats: B has 0.54 beats of 8.04. On the
+  // third of G luck has two goes, the early note if it fits and, where it does not, the first note after.
+  it('counts the second go of the anticipation in what luck would give, as the verdict does', () => {
+    const { landings } = gradeLine('| C | G |', [
+      [0, 3.5, 60],
+      [3.5, 0.5, 71, { offsetSeconds: 2.02 }],
+      [4, 4, 60],
+    ]).shares;
+    const own = 0.54 / 8.04;
+    expect(landings.thirds.expected).toBeCloseTo(own, 7);
+    expect(landings.thirds.fairExpected).toBeCloseTo(own + (1 - own) * own, 7);
+  });
+});
+
+describe('the sentence', () => {
+  it('names as many by luck as its p value allows for', () => {
+    const share = gradeLine(TWELVE_BARS, []).shares.landings.thirds;
+    const told = { ...share, hits: 9, of: 20, share: 0.45, expected: 2.2, tail: 0.0003, fairExpected: 4.6 };
+    expect(headline({ ...told, fairTail: 0.02, verdict: 'above chance' }, 60)).toMatch(
+      /luck gives about 5: more than luck \(p = 0\.02\)\.$/,
+    );
+    // Reports of old know the plain one alone.
+    expect(headline({ ...told, fairExpected: null, fairTail: 0.02 }, 60)).toContain('luck gives about 2');
   });
 });

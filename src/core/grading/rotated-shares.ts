@@ -95,6 +95,7 @@ function shareOf(events: readonly Counted[], rotations: readonly Tally[], masks:
       expected: chance * of,
       tail: null,
       fairTail: null,
+      fairExpected: null,
       chanceBy: 'rotations',
       verdict: worth < LEAST_EVENTS ? 'too short to tell' : verdict(share, chance, independent),
     };
@@ -111,6 +112,7 @@ const NOTHING: Share = {
   expected: null,
   tail: null,
   fairTail: null,
+  fairExpected: null,
   chanceBy: null,
   verdict: 'too short to tell',
 };

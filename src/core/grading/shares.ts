@@ -70,6 +70,7 @@ export function eventShare(events: readonly LuckEvent[], least = LEAST_EVENTS): 
     expected: luck?.expected ?? null,
     tail: luck?.tail ?? null,
     fairTail: luck === null ? null : fairTail,
+    fairExpected: luck === null ? null : fairChances.reduce((sum, chance) => sum + chance, 0),
     chanceBy: luck === null ? null : 'own notes',
     verdict: of < least ? 'too short to tell' : verdictByTails(fairTail, lowerTail(fairChances, hits)),
   };

@@ -25,8 +25,9 @@ export function interval({ low, high }: Share): string | null {
   return `${Math.round(low * 100)} to ${Math.round(high * 100)} %`;
 }
 
-/** What luck would give, in events: "luck gives about 1". */
-export function luckClause({ expected }: Share): string {
+/** What luck would give, in events, reckoned as the verdict reckons it: "luck gives about 1". */
+export function luckClause({ expected: plain, fairExpected }: Share): string {
+  const expected = fairExpected ?? plain;
   if (expected === null) return 'luck can’t be told';
   if (expected === 0) return 'luck gives none';
   if (expected < 0.5) return 'luck gives hardly one';

@@ -1,4 +1,7 @@
 /** The form as bars, with every landing in its place. */
+import { timelineFromTempo } from '../chart/build-timeline.ts';
+import { SLOWEST_BPM } from '../chart/chart.ts';
+import { parseChart } from '../chart/parse-chart.ts';
 import { isChordTone } from '../grading/roles.ts';
 import { PAGE_COLUMNS } from './text-lines.ts';
 import type { Change, Landing, Report } from './schema.ts';
@@ -20,11 +23,14 @@ export function drawForm(report: Report): readonly string[] {
   return bars <= MOST_BARS ? drawBars(report) : listChords(report.changes.byChord);
 }
 
-function drawBars({ timeline, landings }: Report): readonly string[] {
-  const cells = Array.from({ length: timeline.bars }, (_, bar) =>
+function drawBars(report: Report): readonly string[] {
+  const { bars } = report.timeline;
+  const written = writtenChords(report);
+  const cells = Array.from({ length: bars }, (_, bar) =>
     cellOf(
       bar,
-      landings.filter((landing) => landing.bar === bar),
+      written.filter((chord) => chord.bar === bar),
+      report.landings.filter((landing) => landing.bar === bar),
     ),
   );
   const rows: string[] = [];
@@ -32,7 +38,7 @@ function drawBars({ timeline, landings }: Report): readonly string[] {
     const row = cells.slice(bar, bar + BARS_A_ROW);
     const fits = row.every((cell) => joined(cell).length <= CELL_COLUMNS);
     if (fits) rows.push(drawRow(row.map(joined)));
-    else rows.push(drawRow(row.map((cell) => cell.head)), drawRow(row.map(marksOf)));
+    else rows.push(drawRow(row.map(headOf)), drawRow(row.map(marksOf)));
   }
   return rows;
 }
@@ -40,28 +46,59 @@ function drawBars({ timeline, landings }: Report): readonly string[] {
 const drawRow = (cells: readonly string[]): string =>
   cells.map((cell) => `│${cell.slice(0, CELL_COLUMNS).padEnd(CELL_COLUMNS)}`).join('') + '│';
 
-/** A bar: its number and the chords that arrive in it, and under them where the choruses landed. */
+/** A chord where the chart writes it. */
+interface WrittenChord {
+  readonly bar: number;
+  readonly beatOfBar: number;
+  readonly name: string;
+}
+
+/** One round of the chart, as it is written; of a chart that can't be read again, what stood under the take. */
+function writtenChords({ timeline }: Report): readonly WrittenChord[] {
+  const { beatsPerBar, bars } = timeline;
+  const chart = parseChart(timeline.chart);
+  // The tempo is no matter here: the bars are counted in beats.
+  const spans = chart.ok
+    ? timelineFromTempo(chart.value, { bpm: SLOWEST_BPM })
+        .spansBetween(0, bars * beatsPerBar)
+        .map(({ startBeat, bar, chord }) => ({ startBeat, bar, name: chord?.symbol ?? 'N.C.' }))
+    : timeline.spans
+        .filter(({ chorus }) => chorus === 0)
+        .map(({ startBeat, bar, chord }) => ({ startBeat, bar, name: chord ?? 'N.C.' }));
+  return spans.map(({ startBeat, bar, name }) => ({ bar, beatOfBar: startBeat - bar * beatsPerBar, name }));
+}
+
+/** A bar: its number, the chords written in it, and where the choruses landed on those that arrive. */
 interface Cell {
   readonly number: string;
-  readonly head: string;
-  readonly groups: readonly (readonly Landing[])[];
+  readonly groups: readonly { readonly chord: string; readonly landings: readonly Landing[] }[];
 }
 
-function cellOf(bar: number, landings: readonly Landing[]): Cell {
-  const number = String(bar + 1).padStart(2);
-  const places = [...new Set(landings.map((landing) => landing.beatOfBar))].sort((a, b) => a - b);
-  const groups = places.map((place) => landings.filter((landing) => landing.beatOfBar === place));
-  return { number, head: [number, ...groups.map((group) => group[0]!.chord)].join(' '), groups };
+function cellOf(bar: number, written: readonly WrittenChord[], landings: readonly Landing[]): Cell {
+  const places = [...new Set([...written, ...landings].map(({ beatOfBar }) => beatOfBar))];
+  return {
+    number: String(bar + 1).padStart(2),
+    groups: places
+      .sort((one, other) => one - other)
+      .map((place) => {
+        const here = landings.filter(({ beatOfBar }) => beatOfBar === place);
+        const name = written.find(({ beatOfBar }) => beatOfBar === place)?.name;
+        return { chord: here[0]?.chord ?? name ?? '', landings: here };
+      }),
+  };
 }
 
-/** " 5 F7 3 3 b7 ·", where it fits into one line. */
+const headOf = ({ number, groups }: Cell): string => [number, ...groups.map(({ chord }) => chord)].join(' ');
+
+/** " 5 F7 3 3 b7 ·", where it fits into one line; " 6 F7" where nothing arrives. */
 const joined = ({ number, groups }: Cell): string =>
-  [number, ...groups.map((group) => `${group[0]!.chord} ${group.map(mark).join(' ')}`)].join(' ');
+  [number, ...groups.map(({ chord, landings }) => [chord, ...landings.map(mark)].join(' '))].join(' ');
 
 /** The marks alone, a slash between two chords; where there are too many choruses, the commonest mark of each. */
 function marksOf({ groups }: Cell): string {
-  const all = groups.map((group) => group.map(mark).join(' ')).join(' / ');
-  return '   ' + (all.length + 3 <= CELL_COLUMNS ? all : groups.map(tally).join(' / '));
+  const landed = groups.flatMap(({ landings }) => (landings.length === 0 ? [] : [landings]));
+  const all = landed.map((landings) => landings.map(mark).join(' ')).join(' / ');
+  return '   ' + (all.length + 3 <= CELL_COLUMNS ? all : landed.map(tally).join(' / '));
 }
 
 function mark({ kind, degree, role, leansInto }: Landing): string {

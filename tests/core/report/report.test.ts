@@ -93,6 +93,12 @@ describe('the page', () => {
       expect(page).toContain(part);
   });
 
+  it('names the chord of every bar, whether a chord arrives there or only stays', () => {
+    for (const bar of ['│ 1 C7 ', '│ 4 C7  ', '│ 6 F7  ', '│12 C7  ']) expect(page).toContain(bar);
+    const two = reportText(gradeLine('| C7 F7 | F7 / G7 / | % | N.C. |', [[0, 1, 64]], {}, 'C'));
+    for (const bar of ['│ 2 F7 G7', '│ 3 F7 G7', '│ 4 N.C.']) expect(two).toContain(bar);
+  });
+
   it('is drawn for an empty take and for a long list of beats too', () => {
     expect(reportText(gradeLine(TWELVE_BARS, []))).toContain('nothing to grade yet');
     const long = `| ${Array.from({ length: 40 }, (_, i) => ['C7', 'F7', 'G7'][i % 3]!).join(' | ')} |`;

@@ -13,6 +13,7 @@ const share: Share = {
   expected: 4,
   tail: 0.07,
   fairTail: 0.07,
+  fairExpected: 4.4,
   chanceBy: 'own notes',
   verdict: 'at chance',
 };
