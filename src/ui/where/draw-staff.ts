@@ -4,7 +4,15 @@ import type { Instrument } from '../../core/music/instruments.ts';
 import { withSigns } from '../parts/engrave.ts';
 import { drawClef } from './clefs.ts';
 import { drawHeard, drawNow, drawShore, drawSlur, drawTarget, letter, type Page } from './pen.ts';
-import { ledgerSteps, octavesNear, writeNote, type Clef, type WrittenNote } from './staff.ts';
+import {
+  ledgerSteps,
+  middleOf,
+  octavesNear,
+  stepsFor,
+  writeNote,
+  type Clef,
+  type WrittenNote,
+} from './staff.ts';
 
 export interface StaffPicture {
   readonly instrument: Instrument;
@@ -21,8 +29,6 @@ export interface StaffPicture {
 
 /** Semitones to either side of the register that chord tones are written in. */
 const REACH = 8;
-/** Steps above and below the middle line that the page has room for: three ledger lines. */
-const STEPS = 10.5;
 /** Shares of the width: where the clef ends, the note just played stands, the bar line is. */
 const COLUMNS = { clef: 0.085, played: 0.52, barLine: 0.6 } as const;
 
@@ -34,10 +40,12 @@ export function drawStaff(
   picture: StaffPicture,
 ): void {
   const { clef, instrument, now, targets, register, heard, goal, label } = picture;
-  const half = height / (2 * STEPS);
+  const registerStep = ((register - middleOf(instrument, clef)) * 7) / 12;
+  const { lowest, highest } = stepsFor(registerStep, REACH);
+  const half = height / (highest - lowest);
   const unit = Math.max(12, Math.min(half * 2.3, width / 22, 40));
   const page: Page = { context, width, height, inks, unit };
-  const yOf = (step: number) => height / 2 - step * half;
+  const yOf = (step: number) => (highest - step) * half;
   const barX = width * COLUMNS.barLine;
 
   context.fillStyle = inks.soft;

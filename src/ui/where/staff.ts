@@ -60,3 +60,29 @@ export function octavesNear(pitchClass: number, register: number, reach: number)
 /** The sounding pitch in the middle of what an instrument plays on this clef: where the page lies at first. */
 export const middleOf = (instrument: Instrument, clef: Clef): number =>
   (clef === 'treble' ? 71 : 50) + instrument.soundingFromWritten;
+
+/** Steps of the page, from the lowest to the highest that is drawn; the staff itself lies from −4 to 4. */
+export interface Steps {
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+/** Room over and under the staff where the line stays on it: a ledger line and a label. */
+const AROUND_STAFF = 7;
+/** Steps that a reach of semitones spans, and room for a label. */
+const STEPS_A_SEMITONE = 7 / 12;
+const LABEL_STEPS = 3;
+
+/**
+ * The stretch of the page for a register: the staff always, and as many ledger lines as the line has climbed to. It
+ * goes by the register alone, so that the page lies still from chord to chord.
+ * @param registerStep where the register stands, in steps from the middle line
+ * @param reachSemitones how far to either side notes are drawn
+ */
+export function stepsFor(registerStep: number, reachSemitones: number): Steps {
+  const reach = reachSemitones * STEPS_A_SEMITONE + LABEL_STEPS;
+  return {
+    lowest: Math.min(-AROUND_STAFF, registerStep - reach),
+    highest: Math.max(AROUND_STAFF, registerStep + reach),
+  };
+}

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { instrumentOf } from '../../../src/core/music/instruments.ts';
-import { ledgerSteps, octavesNear, writeNote, writtenName } from '../../../src/ui/where/staff.ts';
+import { ledgerSteps, octavesNear, stepsFor, writeNote, writtenName } from '../../../src/ui/where/staff.ts';
 
 const of = (id: string) => instrumentOf(id)!;
 
@@ -49,5 +49,15 @@ describe('a note on the staff', () => {
   it('finds every octave in reach', () => {
     expect(octavesNear(0, 60, 12)).toEqual([48, 60, 72]);
     expect(octavesNear(11, 60, 8)).toEqual([59]);
+  });
+
+  it('keeps the staff on the page and makes room where the line climbs', () => {
+    const calm = stepsFor(0, 8);
+    expect(calm.lowest).toBeLessThan(-4);
+    expect(calm.highest).toBeGreaterThan(4);
+    const high = stepsFor(13, 8);
+    expect(high.highest).toBeGreaterThan(13 + (8 * 7) / 12);
+    expect(high.lowest).toBeLessThan(-4);
+    expect(stepsFor(-13, 8).lowest).toBe(-high.highest);
   });
 });
