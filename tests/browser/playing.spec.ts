@@ -1,6 +1,7 @@
 /** The playing screen with both hands busy: every instrument view, foot switches, MIDI, quiet, the next aim. */
 import type { Page } from '@playwright/test';
 import { expect, test } from './app.ts';
+import { playKeys, send, withKeyboard } from './fake-midi.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
 import { expectAccessible, openRecording, startButton, stopButton, untilReview } from './screens.ts';
 
@@ -83,42 +84,14 @@ test('the aim decides the tones to land on, and the next aim is one press away',
 });
 
 test('a MIDI keyboard is graded, and its pedal stops the take', async ({ openApp }) => {
-  const { page } = await openApp({
-    before: async (fresh) => {
-      await fresh.addInitScript(() => {
-        const input = { name: 'test keys', state: 'connected', onmidimessage: null as unknown };
-        const access = {
-          inputs: new Map([['1', input]]),
-          addEventListener: () => undefined,
-          removeEventListener: () => undefined,
-        };
-        Object.assign(navigator, { requestMIDIAccess: () => Promise.resolve(access) });
-        Object.assign(globalThis, {
-          send: (...bytes: number[]) =>
-            (input.onmidimessage as ((event: unknown) => void) | null)?.({
-              data: new Uint8Array(bytes),
-              timeStamp: performance.now(),
-            }),
-        });
-      });
-    },
-  });
+  const { page } = await openApp({ before: withKeyboard });
   await page.getByText('How it is shown, and run without hands').click();
   await player(page).getByLabel('Heard by').selectOption('midi');
   await expect(player(page).getByText('test keys')).toBeVisible();
   await player(page).getByLabel('MIDI pedal runs the screen').check();
   await untilPlaying(page);
-  const send = (...bytes: number[]) =>
-    page.evaluate(
-      (message) => (globalThis as unknown as { send: (...b: number[]) => void }).send(...message),
-      bytes,
-    );
-  for (const key of [61, 64, 67]) {
-    await send(0x90, key, 100);
-    await page.waitForTimeout(300);
-    await send(0x80, key, 0);
-  }
-  await send(0xb0, 64, 127);
+  await playKeys(page, [61, 64, 67]);
+  await send(page, 0xb0, 64, 127);
   await untilReview(page);
   await expect(page.getByText(/\b3 notes\b/).first()).toBeVisible();
 });

@@ -21,7 +21,7 @@ export async function openRecording(
   page: Page,
   files: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0],
 ) {
-  await page.locator('input[type=file]').setInputFiles(files);
+  await page.locator('input[type=file][multiple]').setInputFiles(files);
 }
 
 /** Saves a file by a button of the review; answers with its path. */

@@ -107,4 +107,4 @@ export const textSentence = (name: string) => `${name} is text, and no sound or 
 
 /** The sentence for a list of beats that was given as the line. */
 export const beatsSentence = (name: string) =>
-  `${name} is a list of beats, and no notes; give it after --beats, and a recording or a list of notes as the file.`;
+  `${name} is a list of beats, and no notes: it belongs under a line (at the command line, after --beats); give a recording or a list of notes.`;
