@@ -61,6 +61,7 @@ async function assemble(): Promise<AppState> {
   });
   await Promise.all([setup.load(), library.load(), songbook.load()]);
   const analysis = new AnalysisClient();
+  analysis.warm();
   const audio = audioPort();
   const soundCheck = new SoundCheck({
     audio,

@@ -17,6 +17,13 @@ export interface ListeningEvents {
   failed(sentence: string): void;
 }
 
+/** What a waiting worker hears to warm up: a second of silence. */
+const WARM_RATE = 48_000;
+const WARM_HOP_FRAMES = 4800;
+const WARM_HOPS = 10;
+/** The next spare is loaded when the count-in is over, and in nobody's way. */
+const WARM_AGAIN_MS = 8000;
+
 type Asked = Extract<AnalysisRequest, { readonly id: number }>;
 /** A request without its number. */
 type Order<R> = R extends unknown ? Omit<R, 'id'> : never;
@@ -25,17 +32,31 @@ type Order<R> = R extends unknown ? Omit<R, 'id'> : never;
 class Line {
   readonly #requests = new Requests();
   readonly #worker: Worker;
+  #onMessage: (message: AnalysisMessage) => void = () => undefined;
+  #onGone: () => void = () => undefined;
+  #gone = false;
 
-  constructor(makeWorker: () => Worker, onMessage: (message: AnalysisMessage) => void, onGone?: () => void) {
+  constructor(makeWorker: () => Worker) {
     this.#worker = makeWorker();
     this.#worker.onmessage = ({ data }: MessageEvent<AnalysisMessage>) => {
       if (data.kind === 'answer') this.#requests.answer(data.id, data.outcome);
-      else onMessage(data);
+      else this.#onMessage(data);
     };
     this.#worker.onerror = () => {
+      this.#gone = true;
       this.dispose();
-      onGone?.();
+      this.#onGone();
     };
+  }
+
+  /** False once its worker fell over. */
+  get alive(): boolean {
+    return !this.#gone;
+  }
+
+  take(onMessage: (message: AnalysisMessage) => void, onGone: () => void = () => undefined): void {
+    this.#onMessage = onMessage;
+    this.#onGone = onGone;
   }
 
   ask<T>(order: Order<Asked>, transfer: Transferable[] = []): Promise<Outcome<T>> {
@@ -72,9 +93,22 @@ export interface Listening {
 export class AnalysisClient {
   readonly #makeWorker: () => Worker;
   readonly #lines = new Set<Line>();
+  /** A worker that is loaded and waits for the next listening; only once `warm` was asked for. */
+  #spare: Line | null = null;
+  #keepsWarm = false;
 
   constructor(makeWorker: () => Worker = newWorker) {
     this.#makeWorker = makeWorker;
+  }
+
+  /** From now on a worker stands ready, so that a listening opens at once. */
+  warm(): void {
+    this.#keepsWarm = true;
+    if (this.#spare?.alive) return;
+    this.#spare = new Line(this.#makeWorker);
+    // A moment of silence, so that the machine has compiled the listener before somebody plays.
+    void this.#spare.ask({ kind: 'open', sampleRate: WARM_RATE, path: null });
+    for (let hop = 0; hop < WARM_HOPS; hop++) this.#spare.hop(new Float32Array(WARM_HOP_FRAMES), null);
   }
 
   /** @param path how the band comes back through the microphone, to be taken out; null where it does not */
@@ -83,17 +117,24 @@ export class AnalysisClient {
     path: RoomPath | null,
     events: ListeningEvents,
   ): Promise<Outcome<Listening>> {
+    let open = false;
+    const spare = this.#spare?.alive === true ? this.#spare : null;
+    this.#spare = null;
     const line = this.#line(
       (message) => {
-        if (message.kind === 'heard') events.heard(message.heard);
+        // What a spare heard while it warmed up is nobody's.
+        if (message.kind === 'heard' && open) events.heard(message.heard);
       },
       () => events.failed(WORKER_GONE),
+      spare,
     );
     const opened = await line.ask<undefined>({ kind: 'open', sampleRate, path });
     if (!opened.ok) {
       this.#hangUp(line);
       return opened;
     }
+    open = true;
+    if (this.#keepsWarm) setTimeout(() => this.warm(), WARM_AGAIN_MS);
     const listening: Listening = {
       hop: (samples, band) => line.hop(samples, band),
       follow: (order) => line.ask({ kind: 'follow', order }),
@@ -142,10 +183,14 @@ export class AnalysisClient {
   /** Ends every job; those still open answer with a sentence. */
   dispose(): void {
     for (const line of [...this.#lines]) this.#hangUp(line);
+    this.#keepsWarm = false;
+    this.#spare?.dispose();
+    this.#spare = null;
   }
 
-  #line(onMessage: (message: AnalysisMessage) => void, onGone?: () => void): Line {
-    const line = new Line(this.#makeWorker, onMessage, onGone);
+  #line(onMessage: (message: AnalysisMessage) => void, onGone?: () => void, spare: Line | null = null): Line {
+    const line = spare ?? new Line(this.#makeWorker);
+    line.take(onMessage, onGone);
     this.#lines.add(line);
     return line;
   }

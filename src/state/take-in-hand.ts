@@ -17,10 +17,10 @@ import type {
   OpenBand,
   RoomsPort,
   TakesPort,
-  TakeWriter,
 } from './ports.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
+import { LateWriter } from './late-writer.ts';
 import { BandRecording, Recording } from './recording.ts';
 import { roundTripOf, type KnownRoom } from './rooms.ts';
 import { orderOf, type TakeDetails } from './take.ts';
@@ -67,7 +67,7 @@ export class TakeInHand {
   #band: OpenBand | null = null;
   #microphone: Microphone | null = null;
   #listener: LiveListener | null = null;
-  #writer: TakeWriter | null = null;
+  #writer: LateWriter | null = null;
   #recording: Recording | null = null;
   /** Where the band comes back through the microphone and is taken out. */
   #bandRecording: BandRecording | null = null;
@@ -87,21 +87,57 @@ export class TakeInHand {
     this.#events = events;
   }
 
-  /** Opens everything and starts the count-in. After a failure, or if it was called off meanwhile, call `dispose`. */
+  /**
+   * Opens everything, side by side, and starts the count-in as soon as band, microphone and listener are there. After a
+   * failure, or if it was called off meanwhile, call `dispose`.
+   */
   async open(): Promise<Outcome<void>> {
-    const { audio, analysis, rooms } = this.#ports;
-    this.#events.opening('the sound');
-    const woken = await audio.wake();
+    const { audio, analysis, takes } = this.#ports;
+    // The band is asked for first: its bus is recorded beside the microphone.
+    const [woken, band, microphone] = await Promise.all([
+      audio.wake(),
+      audio.openBand(this.#plan.timeline, this.#plan.band, this.#plan.levels).then((opened) => {
+        if (opened.ok) this.#keepBand(opened.value);
+        return opened;
+      }),
+      this.#openMicrophone(),
+    ]);
     if (!woken.ok) return woken;
-
-    this.#events.opening('the band');
-    const band = await audio.openBand(this.#plan.timeline, this.#plan.band, this.#plan.levels);
     if (!band.ok) return band;
-    this.#band = band.value;
-    band.value.onFailed(this.#events.notice);
+    if (!microphone.ok) return microphone;
+    const { sampleRate } = microphone.value;
+    const path = this.#room?.path ?? null;
+    const listener = await analysis.listen(sampleRate, path, {
+      heard: (heard) => this.#heard(heard),
+      failed: this.#events.notice,
+    });
+    if (!listener.ok) return listener;
+    if (this.#calledOff) {
+      listener.value.dispose();
+      return bad('The take was called off before it began.');
+    }
+    this.#listener = listener.value;
+    this.#writer = new LateWriter(
+      takes.begin(this.#details(sampleRate), this.#events.notice),
+      this.#events.notice,
+    );
+    // From here on hops count: the count-in is on the recording, and the first downbeat after it.
+    this.#recording = new Recording(sampleRate);
+    this.#bandRecording = path ? new BandRecording() : null;
+    this.#clock = band.value.start();
+    return good(undefined);
+  }
 
+  #keepBand(band: OpenBand): void {
+    if (this.#calledOff) return band.dispose();
+    this.#band = band;
+    band.onFailed(this.#events.notice);
+  }
+
+  async #openMicrophone(): Promise<Outcome<Microphone>> {
+    const { audio, rooms } = this.#ports;
     this.#events.opening('the microphone');
-    const microphone = await audio.openMicrophone(
+    const opened = await audio.openMicrophone(
       {
         onHop: (hop) => this.#take(hop),
         onLost: this.#events.lost,
@@ -109,27 +145,17 @@ export class TakeInHand {
       },
       rooms.inputId,
     );
-    if (!microphone.ok) return microphone;
-    this.#room = rooms.find(microphone.value.label, await audio.outputName(rooms.outputId));
+    if (!opened.ok) return opened;
+    const microphone = opened.value;
+    if (this.#calledOff) {
+      microphone.dispose();
+      return bad('The take was called off before it began.');
+    }
+    this.#microphone = microphone;
+    for (const warning of microphone.warnings) this.#events.notice(warning);
+    this.#room = rooms.find(microphone.label, await audio.outputName(rooms.outputId));
     if (this.#room === null && rooms.knowsOthers) this.#events.notice(OTHER_DEVICES);
-    this.#microphone = microphone.value;
-    for (const warning of microphone.value.warnings) this.#events.notice(warning);
-    const { sampleRate } = microphone.value;
-
-    const listener = await analysis.listen(sampleRate, this.#room?.path ?? null, {
-      heard: (heard) => this.#heard(heard),
-      failed: this.#events.notice,
-    });
-    if (!listener.ok) return listener;
-    this.#listener = listener.value;
-
-    await this.#startWriting(sampleRate);
-    if (this.#calledOff) return bad('The take was called off before it began.');
-    // From here on hops count: the count-in is on the recording, and the first downbeat after it.
-    this.#recording = new Recording(sampleRate);
-    this.#bandRecording = this.#room?.path ? new BandRecording() : null;
-    this.#clock = band.value.start();
-    return good(undefined);
+    return opened;
   }
 
   /** The beat that reaches the ear now; null until the count-in has begun. */
@@ -156,11 +182,11 @@ export class TakeInHand {
     const { sampleRate } = recording;
     const details = this.#details(sampleRate);
     const path = this.#room?.path;
-    const [stopped, report] = await Promise.all([writer?.finish(), listener?.report(orderOf(details))]);
+    const [id, report] = await Promise.all([writer?.finish() ?? null, listener?.report(orderOf(details))]);
     listener?.dispose();
     return {
       take: {
-        id: writer && stopped === null ? writer.id : null,
+        id,
         details,
         content: {
           kind: 'sound',
@@ -182,14 +208,8 @@ export class TakeInHand {
     this.#clock = null;
     const writer = this.#writer;
     this.#writer = null;
-    if (writer) void writer.finish().then(() => this.#ports.takes.remove(writer.id));
-  }
-
-  async #startWriting(sampleRate: number): Promise<void> {
-    const details = this.#details(sampleRate);
-    const writer = await this.#ports.takes.begin(details, this.#events.notice);
-    if (writer.ok) this.#writer = writer.value;
-    else this.#events.notice(writer.sentence);
+    if (writer)
+      void writer.abandon().then((id) => (id === null ? undefined : void this.#ports.takes.remove(id)));
   }
 
   #take(hop: Hop): void {
