@@ -11,13 +11,43 @@ export function eachFrame<Target extends Element>(draw: (target: Target) => void
   };
 }
 
+export interface Size {
+  /** In CSS pixels. */
+  readonly width: number;
+  readonly height: number;
+}
+
+const sizes = new WeakMap<Element, Size>();
+let observer: ResizeObserver | null = null;
+
+/**
+ * How large an element is, told by the browser when it changes: asking at every frame would make it lay the page out
+ * anew in the middle of one.
+ */
+export function sizeOf(element: Element): Size {
+  const known = sizes.get(element);
+  if (known !== undefined) return known;
+  observer ??= new ResizeObserver((entries) => {
+    for (const { target } of entries) sizes.set(target, measure(target));
+  });
+  observer.observe(element);
+  const size = measure(element);
+  sizes.set(element, size);
+  return size;
+}
+
+const measure = ({ clientWidth, clientHeight }: Element): Size => ({
+  width: clientWidth,
+  height: clientHeight,
+});
+
 /** Gives a canvas as many pixels as its place on the page has; answers with its context in CSS pixels. */
 export function sizedContext(
   canvas: HTMLCanvasElement,
 ): { readonly context: CanvasRenderingContext2D; readonly width: number; readonly height: number } | null {
   const context = canvas.getContext('2d');
   if (context === null) return null;
-  const { clientWidth: width, clientHeight: height } = canvas;
+  const { width, height } = sizeOf(canvas);
   const ratio = Math.min(window.devicePixelRatio, 2);
   const wide = Math.round(width * ratio);
   const high = Math.round(height * ratio);

@@ -61,11 +61,16 @@ export interface LandingsHere {
   }[];
 }
 
-/** Landings gathered by bar of the form and by place in the bar. `index` is that in the report's list. */
+/**
+ * Landings gathered by bar of the form and by place in the bar. `index` is that in the report's list.
+ * @param before what was gathered last: a bar in which nothing changed comes back as the same value, so that it is not
+ *   drawn again. While playing, every note brings the whole list anew.
+ */
 export function landingsByBar(
   landings: readonly Landing[],
   bars: number,
   beatsPerBar: number,
+  before: readonly (readonly LandingsHere[])[] = [],
 ): readonly (readonly LandingsHere[])[] {
   const gathered = Array.from({ length: bars }, () => new Map<number, LandingsHere['landings'][number][]>());
   for (const [index, landing] of landings.entries()) {
@@ -76,8 +81,36 @@ export function landingsByBar(
     list.push({ chorus: place.chorus, landing, index });
     here?.set(place.beatInBar, list);
   }
-  return gathered.map((bar) => [...bar].map(([beatInBar, list]) => ({ beatInBar, landings: list })));
+  return gathered.map((map, bar) => {
+    const fresh = [...map].map(([beatInBar, list]) => ({ beatInBar, landings: list }));
+    const old = before[bar];
+    return old !== undefined && sameBar(old, fresh) ? old : fresh;
+  });
 }
+
+const sameBar = (old: readonly LandingsHere[], fresh: readonly LandingsHere[]): boolean =>
+  old.length === fresh.length &&
+  fresh.every(({ beatInBar, landings }, i) => {
+    const then = old[i];
+    return (
+      then?.beatInBar === beatInBar &&
+      then.landings.length === landings.length &&
+      landings.every(({ index, landing }, j) => {
+        const one = then.landings[j];
+        return one?.index === index && sameLanding(one.landing, landing);
+      })
+    );
+  });
+
+/** Whether two landings look and read the same in the form. */
+const sameLanding = (one: Landing, other: Landing): boolean =>
+  one === other ||
+  (one.chord === other.chord &&
+    one.kind === other.kind &&
+    one.degree === other.degree &&
+    one.role === other.role &&
+    one.stepSemitones === other.stepSemitones &&
+    one.offsetMs === other.offsetMs);
 
 /**
  * How many bars stand in a row: four, as lead sheets have it; eight where a long form meets a wide page, two

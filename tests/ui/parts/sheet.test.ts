@@ -49,6 +49,18 @@ describe('places', () => {
     ]);
     expect(gathered[0]).toEqual([]);
   });
+
+  it('leave a bar as it was where nothing changed in it, so that it is not drawn again', () => {
+    const first = landingsByBar([landing(4), landing(8)], 12, 4);
+    // What comes from the worker is a copy each time.
+    const second = landingsByBar([landing(4), landing(8), landing(56)], 12, 4, first);
+    expect(second[1]).toBe(first[1]);
+    expect(second[2]).not.toBe(first[2]);
+    const corrected = landingsByBar([{ ...landing(4), degree: '3' }, landing(8)], 12, 4, first);
+    expect(corrected[1]).not.toBe(first[1]);
+    expect(corrected[1]?.[0]?.landings[0]?.landing.degree).toBe('3');
+    expect(corrected[2]).toBe(first[2]);
+  });
 });
 
 it('sets four bars in a row, eight for long forms on wide pages, two on slips', () => {
