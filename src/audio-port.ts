@@ -8,6 +8,7 @@ import { loadRecorder, openMicrophone } from './audio/capture.ts';
 import {
   chooseOutput,
   listDevices,
+  microphoneAllowed,
   onDevicesChanged,
   outputCanBeChosen,
   outputName,
@@ -15,6 +16,7 @@ import {
 import { heardContextSeconds } from './audio/clock.ts';
 import { createAudioContext, wake } from './audio/context.ts';
 import kitUrl from './audio/kit/landfall-kit.sf3?url';
+import { midiAllowed } from './audio/midi-input.ts';
 import { playSounds } from './audio/play-sounds.ts';
 import { createTakePlayer } from './audio/take-player.ts';
 import { bandParts } from './core/band/events.ts';
@@ -62,19 +64,29 @@ export function audioPort(): AudioPort {
     countInBars: number,
     levels: BandLevels,
   ): Promise<Outcome<OpenBand>> => {
-    const opened = await backings.round(run, progress);
-    if (!opened.ok) return opened;
+    // A microphone that is opened while it is rendered is to have its bus.
+    const bus = theContext().createGain();
+    bus.connect(theContext().destination);
+    const own = { bus };
+    band = own;
+    const opened = await backings.round(run, bus, progress);
+    if (!opened.ok) {
+      if (band === own) band = null;
+      return opened;
+    }
     const player = opened.value;
     setRoundLevels(player, levels);
-    band = player;
     return good({
       start: () => player.start({ fromBeat: -countInBars * run.beatsPerBar }),
       setLevels: (changed: BandLevels) => setRoundLevels(player, changed),
       onFailed: () => undefined,
       dispose: () => {
-        if (band === player) band = null;
+        if (band === own) band = null;
         player.stop();
-        setTimeout(() => player.dispose(), 1000);
+        setTimeout(() => {
+          player.dispose();
+          bus.disconnect();
+        }, 1000);
       },
     });
   };
@@ -93,7 +105,7 @@ export function audioPort(): AudioPort {
     let player: RoundPlayer | null = null;
     let wanted = levels;
     const open = async () => {
-      const opened = await backings.round(backing, () => undefined);
+      const opened = await backings.round(backing, theContext().destination, () => undefined);
       if (!opened.ok) return opened;
       player = opened.value;
       setRoundLevels(player, wanted);
@@ -129,6 +141,11 @@ export function audioPort(): AudioPort {
       outputs: outputCanBeChosen(theContext()) ? await listDevices('audiooutput') : [],
     }),
     onDevicesChanged,
+    mayOpen: async (input) => {
+      if (!(await (input === 'midi' ? midiAllowed() : microphoneAllowed()))) return 'closed';
+      // Without a touch of the page no browser starts its sound, and none would listen.
+      return theContext().state === 'running' || navigator.userActivation?.hasBeenActive ? 'yes' : 'asleep';
+    },
     chooseOutput: (deviceId) => chooseOutput(theContext(), deviceId),
     outputName,
     playSounds: (sounds, gapSeconds) => playSounds(theContext(), sounds, gapSeconds),

@@ -13,6 +13,7 @@ import { noRooms, roomFields, type RoomSettings } from './state/rooms.ts';
 import { settingsFields, usualSettings, type Settings } from './state/settings.ts';
 import { Setup } from './state/setup.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
+import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/soundcheck.svelte.ts';
 import { openStorage } from './storage/open-storage.ts';
 import { noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
@@ -86,7 +87,14 @@ async function assemble(): Promise<AppState> {
     files,
     today: () => new Date(),
   });
-  return { setup, session, midi, library, songbook, soundCheck };
+  const startSignal = new StartSignal({
+    audio,
+    analysis,
+    rooms: soundCheck,
+    midi,
+    nowSeconds: () => performance.now() / 1000,
+  });
+  return { setup, session, startSignal, midi, library, songbook, soundCheck };
 }
 
 const target = document.getElementById('app');

@@ -15,6 +15,17 @@ export async function listDevices(kind: 'audioinput' | 'audiooutput'): Promise<r
     .map(({ deviceId, label }, i) => ({ deviceId, label: label || `${name} ${i + 1}` }));
 }
 
+/** Whether the player allowed the microphone before, so that opening it asks nothing. */
+export async function microphoneAllowed(): Promise<boolean> {
+  try {
+    // The name is newer than the types of some browsers.
+    const asked = await navigator.permissions.query({ name: 'microphone' as PermissionName });
+    return asked.state === 'granted';
+  } catch {
+    return false;
+  }
+}
+
 /** Calls back when something is plugged in or pulled out; answers with the verb that stops it. */
 export function onDevicesChanged(listener: () => void): () => void {
   navigator.mediaDevices?.addEventListener('devicechange', listener);

@@ -5,6 +5,7 @@ import type { MidiDesk } from './midi-desk.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
+import type { StartSignal } from './start-signal.svelte.ts';
 import type { SoundCheck } from './soundcheck.svelte.ts';
 
 export interface AppState {
@@ -13,6 +14,7 @@ export interface AppState {
   readonly midi: MidiDesk;
   readonly library: Library;
   readonly soundCheck: SoundCheck;
+  readonly startSignal: StartSignal;
   readonly songbook: Songbook;
 }
 

@@ -34,7 +34,7 @@ export interface PlayingSettings {
   readonly speakLandings: boolean;
   /** A take that ended by itself starts again after a look at its page. */
   readonly repeat: boolean;
-  /** Three low notes stop the take. */
+  /** Three low notes start a take from the open page, and stop it. */
   readonly playedSignal: boolean;
   readonly pedal: Pedal;
   readonly input: 'microphone' | 'midi';

@@ -83,6 +83,11 @@ export interface AudioPort {
   devices(): Promise<{ readonly inputs: readonly DeviceChoice[]; readonly outputs: readonly DeviceChoice[] }>;
   /** Answers with the verb that stops it. */
   onDevicesChanged(listener: () => void): () => void;
+  /**
+   * Whether this input can be opened with nothing asked of the player: closed where the browser would ask him, asleep
+   * where it takes a touch of the page first.
+   */
+  mayOpen(input: 'microphone' | 'midi'): Promise<'yes' | 'closed' | 'asleep'>;
   /** null is the system's own choice. */
   chooseOutput(deviceId: string | null): Promise<Outcome<void>>;
   /** The name of the output that sounds when this one is chosen. */

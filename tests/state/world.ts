@@ -21,6 +21,7 @@ import type {
 import { Session } from '../../src/state/session.svelte.ts';
 import { usualSettings, type Settings } from '../../src/state/settings.ts';
 import { noRooms, type KnownRoom } from '../../src/state/rooms.ts';
+import { StartSignal } from '../../src/state/start-signal.svelte.ts';
 import { SoundCheck } from '../../src/state/soundcheck.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
 import { InProcessWorker } from '../analysis/in-process.ts';
@@ -81,6 +82,8 @@ export async function world(
     roundTripSeconds?: number;
     microphone?: () => Promise<Outcome<void>>;
     midiRefused?: boolean;
+    /** Whether an input can be opened with nothing asked; yes unless given. */
+    mayOpen?: (input: 'microphone' | 'midi') => 'yes' | 'closed' | 'asleep';
     /** Of the microphone; RATE unless given. */
     sampleRate?: number;
     /** What a sound check has found. */
@@ -127,6 +130,7 @@ export async function world(
     },
     devices: () => Promise.resolve({ inputs: [{ deviceId: 'fake', label: 'fake' }], outputs: [] }),
     onDevicesChanged: () => () => undefined,
+    mayOpen: (input) => Promise.resolve(options.mayOpen?.(input) ?? 'yes'),
     chooseOutput: () => Promise.resolve(good(undefined)),
     outputName: () => Promise.resolve('speakers'),
     playSounds: (sounds, gapSeconds) => {
@@ -229,12 +233,15 @@ export async function world(
     today: () => new Date('2026-03-01T10:15:00Z'),
   });
 
+  const startSignal = new StartSignal({ audio, analysis, rooms: soundCheck, midi, nowSeconds: now });
+
   const settle = async () => {
     for (let i = 0; i < 20; i++) await new Promise((resolve) => setTimeout(resolve, 0));
   };
   return {
     setup,
     session,
+    startSignal,
     midi,
     /** A message of the MIDI keyboard, as it arrives. */
     send: (...message: number[]) => midiEvents?.onMessage(new Uint8Array(message), 0),
@@ -246,6 +253,7 @@ export async function world(
     takes,
     sounds,
     audio,
+    analysis,
     open,
     players,
     rendered,

@@ -1,0 +1,149 @@
+/**
+ * Three low notes on the open page start a take. It listens only where the player has asked for that and the browser
+ * would not have to ask him anything; whether it listens is always there to be seen.
+ */
+import type { Hop, Microphone } from '../audio/capture.ts';
+import { instrumentOf } from '../core/music/instruments.ts';
+import { PlayedNotes } from '../core/notes/played-notes.ts';
+import { PlayedSignal } from '../core/notes/played-signal.ts';
+import type { MidiDesk } from './midi-desk.svelte.ts';
+import type { PlayingSettings } from './playing-settings.ts';
+import type { AnalysisPort, AudioPort, LiveListener, RoomsPort } from './ports.ts';
+
+/**
+ * off: not asked for. closed: the browser has not allowed it yet. asleep: it takes a touch of the page first, or
+ * nobody has played for long. failed: it can't, `sentence` says why.
+ */
+export type Ear = 'off' | 'closed' | 'asleep' | 'listening' | 'failed';
+
+type Wanted = Pick<PlayingSettings, 'instrument' | 'input'>;
+
+export interface StartSignalPorts {
+  readonly audio: Pick<AudioPort, 'wake' | 'mayOpen' | 'openMicrophone'>;
+  readonly analysis: Pick<AnalysisPort, 'listen'>;
+  readonly rooms: Pick<RoomsPort, 'inputId'>;
+  readonly midi: MidiDesk;
+  readonly nowSeconds: () => number;
+  /** After so long it falls asleep; ten minutes unless given. */
+  readonly longestSeconds?: number;
+}
+
+/** Then it falls asleep: an open microphone that nobody plays into is neither polite nor cheap. */
+const USUAL_LONGEST_SECONDS = 600;
+
+export class StartSignal {
+  readonly #ports: StartSignalPorts;
+  #ear = $state.raw<Ear>('off');
+  #sentence = $state.raw<string | null>(null);
+  #microphone: Microphone | null = null;
+  #listener: LiveListener | null = null;
+  #stopMidi: (() => void) | null = null;
+  /** Counts what was begun: what opens after something else began is closed again. */
+  #turn = 0;
+
+  constructor(ports: StartSignalPorts) {
+    this.#ports = ports;
+  }
+
+  get ear(): Ear {
+    return this.#ear;
+  }
+
+  /** Why it can't listen, or null. */
+  get sentence(): string | null {
+    return this.#sentence;
+  }
+
+  /** Listens until `halt`, or until the signal is given; then it has let go of the microphone already. */
+  async listen({ instrument, input }: Wanted, given: () => void): Promise<void> {
+    this.halt();
+    const turn = this.#turn;
+    const may = await this.#ports.audio.mayOpen(input);
+    if (turn !== this.#turn) return;
+    if (may !== 'yes') {
+      this.#ear = may;
+      return;
+    }
+    const signal = new PlayedSignal(instrumentOf(instrument)?.lowestMidi ?? 0);
+    const start = () => {
+      if (turn !== this.#turn) return;
+      this.halt();
+      given();
+    };
+    if (input === 'midi') await this.#listenToMidi(signal, start, turn);
+    else await this.#listenToMicrophone(signal, start, turn);
+  }
+
+  /** Lets go of everything. */
+  halt(): void {
+    this.#turn++;
+    this.#release();
+    this.#ear = 'off';
+    this.#sentence = null;
+  }
+
+  async #listenToMicrophone(signal: PlayedSignal, start: () => void, turn: number): Promise<void> {
+    const { audio, analysis, rooms, longestSeconds = USUAL_LONGEST_SECONDS } = this.#ports;
+    const woken = await audio.wake();
+    if (turn !== this.#turn) return;
+    if (!woken.ok) return this.#fail(woken.sentence);
+    let heardFrames = 0;
+    const microphone = await audio.openMicrophone(
+      {
+        onHop: ({ samples }: Hop) => {
+          heardFrames += samples.length;
+          this.#listener?.hop(samples, null);
+          if (heardFrames > longestSeconds * (this.#microphone?.sampleRate ?? Infinity)) this.#sleep();
+        },
+        onLost: (sentence) => this.#fail(sentence),
+        onSilent: () => undefined,
+      },
+      rooms.inputId,
+    );
+    if (turn !== this.#turn) return microphone.ok ? microphone.value.dispose() : undefined;
+    if (!microphone.ok) return this.#fail(microphone.sentence);
+    this.#microphone = microphone.value;
+    const listener = await analysis.listen(microphone.value.sampleRate, null, {
+      heard: ({ notes }) => signal.hears(notes) && start(),
+      failed: (sentence) => this.#fail(sentence),
+    });
+    if (turn !== this.#turn) return listener.ok ? listener.value.dispose() : undefined;
+    if (!listener.ok) return this.#fail(listener.sentence);
+    this.#listener = listener.value;
+    this.#ear = 'listening';
+  }
+
+  async #listenToMidi(signal: PlayedSignal, start: () => void, turn: number): Promise<void> {
+    const { midi, nowSeconds } = this.#ports;
+    const connected = await midi.connect();
+    if (turn !== this.#turn) return;
+    if (!connected.ok) return this.#fail(connected.sentence);
+    const notes = new PlayedNotes();
+    let told = 0;
+    this.#stopMidi = midi.listen((message, agoSeconds) => {
+      if (!notes.message(message, nowSeconds() - agoSeconds)) return;
+      const fresh = notes.ended.slice(told);
+      told = notes.ended.length;
+      if (signal.hears(fresh)) start();
+    });
+    this.#ear = 'listening';
+  }
+
+  #sleep(): void {
+    this.halt();
+    this.#ear = 'asleep';
+  }
+
+  #fail(sentence: string): void {
+    this.halt();
+    this.#ear = 'failed';
+    this.#sentence = sentence;
+  }
+
+  #release(): void {
+    this.#microphone?.dispose();
+    this.#listener?.dispose();
+    this.#stopMidi?.();
+    this.#microphone = this.#listener = this.#stopMidi = null;
+  }
+}
