@@ -1,9 +1,12 @@
 /** The one place where everything is put together. */
 import { mount } from 'svelte';
+import * as v from 'valibot';
 import { AnalysisClient } from './analysis/client.ts';
 import { midiAllowed, openMidi } from './audio/midi-input.ts';
 import { audioPort } from './audio-port.ts';
 import { instrumentOf } from './core/music/instruments.ts';
+import { Backings, emptyStand, type StandSettings } from './state/backings.svelte.ts';
+import { BackingDesk } from './state/backing-desk.svelte.ts';
 import type { AppState } from './state/context.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
@@ -16,7 +19,7 @@ import { Songbook } from './state/songbook.svelte.ts';
 import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/soundcheck.svelte.ts';
 import { openStorage } from './storage/open-storage.ts';
-import { noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
+import { noBackings, noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import App from './ui/App.svelte';
 import './ui/base.css';
 import './ui/fonts/fonts.css';
@@ -60,10 +63,26 @@ async function assemble(): Promise<AppState> {
     files,
     newId: () => crypto.randomUUID(),
   });
+  const recordings = opened.ok ? opened.value.backings : noBackings(opened.sentence);
+  const backings = new Backings({
+    backings: recordings,
+    setup,
+    stand: opened.ok
+      ? opened.value.settings<StandSettings>('stand', { backing: v.nullable(v.string()) }, emptyStand)
+      : nothingRemembered(emptyStand),
+  });
   await Promise.all([setup.load(), library.load(), songbook.load()]);
+  await backings.load();
   const analysis = new AnalysisClient();
   analysis.warm();
   const audio = audioPort();
+  const backingDesk = new BackingDesk({
+    audio,
+    frames,
+    files,
+    backings,
+    newId: () => crypto.randomUUID(),
+  });
   const soundCheck = new SoundCheck({
     audio,
     analysis,
@@ -83,6 +102,7 @@ async function assemble(): Promise<AppState> {
     analysis,
     takes,
     rooms: soundCheck,
+    backings: recordings,
     frames,
     files,
     today: () => new Date(),
@@ -94,7 +114,7 @@ async function assemble(): Promise<AppState> {
     midi,
     nowSeconds: () => performance.now() / 1000,
   });
-  return { setup, session, startSignal, midi, library, songbook, soundCheck };
+  return { setup, session, startSignal, midi, library, songbook, soundCheck, backings, backingDesk };
 }
 
 const target = document.getElementById('app');

@@ -1,5 +1,7 @@
 /** Hands the state down the tree of components: set once by the root, read by whoever needs it. */
 import { createContext } from 'svelte';
+import type { BackingDesk } from './backing-desk.svelte.ts';
+import type { Backings } from './backings.svelte.ts';
 import type { Library } from './library.svelte.ts';
 import type { MidiDesk } from './midi-desk.svelte.ts';
 import type { Session } from './session.svelte.ts';
@@ -16,6 +18,8 @@ export interface AppState {
   readonly soundCheck: SoundCheck;
   readonly startSignal: StartSignal;
   readonly songbook: Songbook;
+  readonly backings: Backings;
+  readonly backingDesk: BackingDesk;
 }
 
 export const [useApp, provideApp] = createContext<AppState>();

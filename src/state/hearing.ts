@@ -3,17 +3,30 @@ import type { Outcome } from '../core/outcome.ts';
 import { good } from '../core/outcome.ts';
 import { accompanimentOf, type Review } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
-import type { AudioPort, BandLevels, FramesPort, OpenPlayer } from './ports.ts';
+import type { AudioPort, BackingsPort, BandLevels, FramesPort, OpenPlayer } from './ports.ts';
+import { runOf, sourceOf } from './standing-backing.ts';
 
 /** @param usual the band's levels for takes of before they were kept */
 export function hearAgain(
   review: Review,
-  { audio, frames }: { readonly audio: AudioPort; readonly frames: FramesPort },
+  {
+    audio,
+    frames,
+    backings,
+  }: {
+    readonly audio: AudioPort;
+    readonly frames: FramesPort;
+    readonly backings: Pick<BackingsPort, 'file'>;
+  },
   usual: BandLevels,
 ): Playback {
   const { content, details } = review;
   const levels = details.levels ?? usual;
-  const band = accompanimentOf(review, levels);
+  const { backing } = details;
+  const band = {
+    ...accompanimentOf(review, levels),
+    ...(backing && { backing: runOf(backing, sourceOf(backings, backing), review.timeline.beatsPerBar) }),
+  };
   const player =
     content.kind === 'sound'
       ? audio.openPlayer(content.audio, band)

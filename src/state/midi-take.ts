@@ -11,6 +11,7 @@ import { bad, good, type Outcome } from '../core/outcome.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
 import { NOTES_RATE, playedContent, type FinishedTake } from './finished-take.ts';
 import type { MidiDesk } from './midi-desk.svelte.ts';
+import { openBand } from './open-band.ts';
 import type { AudioPort, BandLevels, NotesWriter, OpenBand, TakesPort } from './ports.ts';
 import { orderOf, type TakeDetails } from './take.ts';
 import type { TakeEvents, TakePlan } from './take-in-hand.ts';
@@ -52,8 +53,7 @@ export class MidiTake {
     this.#events.opening('MIDI');
     const connected = await midi.connect();
     if (!connected.ok) return connected;
-    this.#events.opening('the band');
-    const band = await audio.openBand(this.#plan.timeline, this.#plan.band, this.#plan.levels);
+    const band = await openBand(audio, this.#plan, this.#events);
     if (!band.ok) return band;
     this.#band = band.value;
     band.value.onFailed(this.#events.notice);

@@ -19,6 +19,7 @@ import type { Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { RoomPath } from '../core/room/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
+import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
 import type { KnownRoom } from './rooms.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
@@ -199,6 +200,16 @@ export interface ChartsPort {
   /** By title. */
   list(): Promise<{ readonly charts: readonly KeptChart[]; readonly sentences: readonly string[] }>;
   save(chart: KeptChart): Promise<Outcome<void>>;
+  remove(id: string): Promise<Outcome<void>>;
+}
+
+/** The player's own recordings. */
+export interface BackingsPort {
+  /** By title. */
+  list(): Promise<{ readonly backings: readonly BackingRecord[]; readonly sentences: readonly string[] }>;
+  save(record: BackingRecord): Promise<Outcome<void>>;
+  keepFile(id: string, file: Blob): Promise<Outcome<void>>;
+  file(id: string): Promise<Outcome<Blob>>;
   remove(id: string): Promise<Outcome<void>>;
 }
 

@@ -14,7 +14,7 @@ import { openDemo, openFiles, openStored, type LineFiles, type OpenedTake } from
 import { reviewOf, type Phase } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';
 import type { MidiDesk } from './midi-desk.svelte.ts';
-import type { FilesPort, FramesPort } from './ports.ts';
+import type { BackingsPort, FilesPort, FramesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
 import type { TakePorts } from './take-in-hand.ts';
 import type { TakeId } from './take.ts';
@@ -27,6 +27,7 @@ export interface SessionPorts extends TakePorts {
   readonly midi: MidiDesk;
   readonly library: Library;
   readonly frames: FramesPort;
+  readonly backings: BackingsPort;
   readonly files: FilesPort;
   readonly today: () => Date;
 }

@@ -11,7 +11,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
 import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
-import type { Outcome } from '../core/outcome.ts';
+import { good, type Outcome } from '../core/outcome.ts';
 import type { PlayingSettings } from './playing-settings.ts';
 import type { SettingsPort } from './ports.ts';
 import {
@@ -25,6 +25,7 @@ import {
   usualSettings,
   type Settings,
 } from './settings.ts';
+import { planOver, timelineOver, type StandingBacking } from './standing-backing.ts';
 import { seedOf } from './take.ts';
 import type { TakePlan } from './take-in-hand.ts';
 
@@ -46,8 +47,11 @@ export class Setup {
   readonly #store: SettingsPort<Settings>;
   #settings = $state.raw<Settings>(usualSettings);
   #notices = $state.raw<readonly string[]>([]);
-  readonly #chart = $derived.by(() => chartOf(this.#settings));
+  /** A recording in the band's place; its own chart counts then. */
+  #backing = $state.raw<StandingBacking | null>(null);
+  readonly #chart = $derived.by(() => (this.#backing ? good(this.#backing.chart) : chartOf(this.#settings)));
   readonly #timeline = $derived.by(() => {
+    if (this.#backing !== null) return timelineOver(this.#backing);
     if (!this.#chart.ok) return this.#chart;
     const chartText = writeChart(practiceChart(this.#chart.value, this.#settings.practice));
     return timelineOf({ chartText, bpm: this.#settings.bpm, swing: this.swing, firstBeatSeconds: 0 });
@@ -66,6 +70,16 @@ export class Setup {
 
   get settings(): Settings {
     return this.#settings;
+  }
+
+  /** The recording that is played to; null where the band plays. */
+  get backing(): StandingBacking | null {
+    return this.#backing;
+  }
+
+  /** Puts a recording in the band's place; null lets the band play again. */
+  standOn(backing: StandingBacking | null): void {
+    this.#backing = backing;
   }
 
   get notices(): readonly string[] {
@@ -97,6 +111,7 @@ export class Setup {
   /** A short name for lists: "12-bar blues in A", the chart's own title, or its first chords. */
   get title(): string {
     const { form, key } = this.#settings;
+    if (this.#backing !== null) return this.#backing.record.title;
     if (form !== null) return `${form} in ${key}`;
     return this.#chart.ok ? (this.#chart.value.title ?? firstChords(this.#chart.value)) : 'own chart';
   }
@@ -107,6 +122,7 @@ export class Setup {
     if (!form) throw new RangeError(`no form is called ${name}`);
     const old = parseKey(this.#settings.key);
     const key = keyOn(old?.tonicPitchClass ?? 0, form.mode, old?.tonic);
+    this.#backing = null;
     this.#change({ form: name, key: writeKey(key), practice: { ...this.#settings.practice, loop: null } });
   }
 
@@ -114,13 +130,14 @@ export class Setup {
   writeChart(text: string): void {
     const chart = parseChart(text);
     const key = chart.ok ? writeKey(chart.value.key) : this.#settings.key;
+    this.#backing = null;
     this.#change({ form: null, ownChart: text, key });
   }
 
   /** Moves the form, or the player's own chart, to the key's tonic; the mode stays the chart's. */
   chooseKey(key: string): void {
     const wanted = parseKey(key);
-    if (!wanted || !this.#chart.ok) return;
+    if (!wanted || !this.#chart.ok || this.#backing !== null) return;
     const moved = transposeChart(this.#chart.value, wanted);
     this.#change({
       key: writeKey(moved.key),
@@ -180,7 +197,7 @@ export class Setup {
     const { bpm, feel, countInBars, levels, roundTripSeconds, reference, instrument, capo, aim, practice } =
       this.#settings;
     const startedAt = now.toISOString();
-    return {
+    const plan: TakePlan = {
       timeline,
       band: {
         feel,
@@ -210,6 +227,7 @@ export class Setup {
         backbeatClick: practice.backbeatClick,
       },
     };
+    return this.#backing === null ? plan : planOver(plan, this.#backing);
   }
 
   #change(change: Partial<Settings>): void {

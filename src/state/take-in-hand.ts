@@ -5,8 +5,6 @@
 import type { Heard } from '../analysis/messages.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { BandClock } from '../audio/clock.ts';
-import type { BandSettings } from '../core/band/settings.ts';
-import type { Timeline } from '../core/chart/timeline.ts';
 import { fromPcm16 } from '../core/files/pcm16.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import type {
@@ -21,29 +19,13 @@ import type {
 import type { Report } from '../core/report/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { LateWriter } from './late-writer.ts';
+import { openBand } from './open-band.ts';
 import { BandRecording, Recording } from './recording.ts';
 import { roundTripOf, type KnownRoom } from './rooms.ts';
 import { orderOf, type TakeDetails } from './take.ts';
+import type { TakeEvents, TakePlan } from './take-plan.ts';
 
-export interface TakePlan {
-  readonly timeline: Timeline;
-  readonly band: BandSettings;
-  readonly levels: BandLevels;
-  /** Seconds from what is scheduled to what comes back, or null: what the browser admits to. */
-  readonly roundTripSeconds: number | null;
-  /** All but the rate, which the microphone decides, and the first downbeat, which the clock tells. */
-  readonly details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>;
-}
-
-export interface TakeEvents {
-  /** What is being opened, to be read in a sentence. */
-  opening(what: string): void;
-  /** Worth telling, but the take goes on. */
-  notice(sentence: string): void;
-  /** The microphone is gone. */
-  lost(sentence: string): void;
-  heard(heard: Heard): void;
-}
+export type { TakeEvents, TakePlan } from './take-plan.ts';
 
 export interface TakePorts {
   readonly audio: AudioPort;
@@ -96,7 +78,7 @@ export class TakeInHand {
     // The band is asked for first: its bus is recorded beside the microphone.
     const [woken, band, microphone] = await Promise.all([
       audio.wake(),
-      audio.openBand(this.#plan.timeline, this.#plan.band, this.#plan.levels).then((opened) => {
+      openBand(audio, this.#plan, this.#events).then((opened) => {
         if (opened.ok) this.#keepBand(opened.value);
         return opened;
       }),

@@ -20,6 +20,7 @@ export const orderOf = (details: TakeDetails): GradeOrder => ({
   firstBeatSeconds: details.firstBeatSeconds ?? 0,
   reference: details.reference,
   source: details.source === 'microphone' ? 'microphone' : 'audio',
+  ...(details.backing !== undefined && { beatSeconds: details.backing.beatSeconds }),
   ...(details.lost !== undefined && { lost: details.lost }),
   ...(details.instrument !== undefined && { instrument: details.instrument }),
   ...(details.capo !== undefined && { capo: details.capo }),

@@ -24,6 +24,7 @@ import { noRooms, type KnownRoom } from '../../src/state/rooms.ts';
 import { StartSignal } from '../../src/state/start-signal.svelte.ts';
 import { SoundCheck } from '../../src/state/soundcheck.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
+import { noBackings } from '../../src/storage/nothing-kept.ts';
 import { InProcessWorker } from '../analysis/in-process.ts';
 import { freshDatabase, memorySounds, takesOn } from '../storage/fakes.ts';
 
@@ -223,6 +224,7 @@ export async function world(
     analysis,
     takes,
     rooms: soundCheck,
+    backings: noBackings('nothing is kept in this world'),
     frames: {
       each: (draw) => {
         draws.add(draw);

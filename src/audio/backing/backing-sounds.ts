@@ -48,8 +48,16 @@ export class BackingSounds {
     return good({ ...player, facts, findBeats: () => client.beats() });
   }
 
-  /** Renders a round, or takes the one that is rendered already. @param progress the share done */
-  async round(run: BackingRun, progress: (share: number) => void): Promise<Outcome<RoundPlayer>> {
+  /**
+   * Renders a round, or takes the one that is rendered already.
+   * @param into where it is to sound
+   * @param progress the share done
+   */
+  async round(
+    run: BackingRun,
+    into: AudioNode,
+    progress: (share: number) => void,
+  ): Promise<Outcome<RoundPlayer>> {
     const key = JSON.stringify([run.source.id, run.order]);
     if (this.#baked?.key !== key) {
       const held = await this.#hold(run.source);
@@ -58,7 +66,9 @@ export class BackingSounds {
       if (!round.ok) return round;
       this.#baked = { key, round: round.value };
     }
-    return good(createRoundPlayer(this.#context(), this.#baked.round, run.beatSeconds, run.beatsPerBar));
+    return good(
+      createRoundPlayer(this.#context(), into, this.#baked.round, run.beatSeconds, run.beatsPerBar),
+    );
   }
 
   async #hold(source: BackingSource): Promise<Outcome<{ client: BackingClient; facts: BackingFacts }>> {

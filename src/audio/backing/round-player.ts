@@ -19,8 +19,6 @@ export interface RoundStart {
 }
 
 export interface RoundPlayer {
-  /** The sum, behind all levels: connect it to a capture worklet to take it out of the microphone. */
-  readonly bus: AudioNode;
   /** Returns the clock of this run. */
   start(start: RoundStart): BandClock;
   /** Fades and stops. Safe to call at any time. */
@@ -31,16 +29,20 @@ export interface RoundPlayer {
   dispose(): void;
 }
 
-/** @param beatSeconds the round's beats as they are played, from its first downbeat */
+/**
+ * @param into where it sounds: the loudspeaker, or a bus that is recorded too
+ * @param beatSeconds the round's beats as they are played, from its first downbeat
+ */
 export function createRoundPlayer(
   context: AudioContext,
+  into: AudioNode,
   baked: BakedRound,
   beatSeconds: readonly number[],
   beatsPerBar: number,
 ): RoundPlayer {
   const master = context.createGain();
   master.gain.value = gainOf(quietStartDb);
-  master.connect(context.destination);
+  master.connect(into);
   const clickLevel = context.createGain();
   clickLevel.connect(master);
   const clicks = new Clicks(context, clickLevel);
@@ -51,7 +53,6 @@ export function createRoundPlayer(
   let run: { readonly source: AudioBufferSourceNode; readonly fade: GainNode } | null = null;
 
   const player: RoundPlayer = {
-    bus: master,
     start: ({ atContextSeconds, fromBeat }) => {
       player.stop(fadeInSeconds);
       const inRound = roundBeatMap(beatSeconds, 0);

@@ -1,0 +1,270 @@
+/** A recording on the desk: its beats are found or tapped and judged by ear, a chart is put on it, and it is kept. */
+import { bpmOf } from '../core/beats/intervals.ts';
+import { barsIn } from '../core/beats/round.ts';
+import { beatsOfTaps, bpmOfTaps, LEAST_TAPS } from '../core/beats/taps.ts';
+import { secondsOf } from '../core/beats/track.ts';
+import type { Chart } from '../core/chart/chart.ts';
+import { parseChart } from '../core/chart/parse-chart.ts';
+import { withMeter } from '../core/chart/with-meter.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { Backings } from './backings.svelte.ts';
+import { BeatEditor } from './beat-editor.svelte.ts';
+import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';
+import { beatsTable, freshRecord, withTrack, type BackingFields } from './backing-fields.ts';
+import { trackOfRecord, type BackingRecord } from './standing-backing.ts';
+
+/** What the desk is doing, to be read in a sentence; null when it waits for the player. */
+type Busy = 'reading the recording' | 'listening for its beats' | null;
+
+interface DeskPorts {
+  readonly audio: AudioPort;
+  readonly frames: FramesPort;
+  readonly files: FilesPort;
+  readonly backings: Backings;
+  readonly newId: () => string;
+}
+
+export class BackingDesk {
+  readonly #ports: DeskPorts;
+  readonly editor = new BeatEditor();
+  #record = $state.raw<BackingRecord | null>(null);
+  #sound = $state.raw<OpenBacking | null>(null);
+  #busy = $state.raw<Busy>(null);
+  #problem = $state.raw<string | null>(null);
+  #playing = $state.raw(false);
+  #seconds = $state.raw(0);
+  #taps = $state.raw<readonly number[]>([]);
+  /** The file of a recording that is not kept yet. */
+  #fresh: File | null = null;
+  #attacks: readonly number[] = [];
+  #stopFrames: (() => void) | null = null;
+  #turn = 0;
+
+  constructor(ports: DeskPorts) {
+    this.#ports = ports;
+  }
+
+  /** null: nothing is on the desk. */
+  get record(): BackingRecord | null {
+    return this.#record;
+  }
+
+  /** null until the recording is read. */
+  get sound(): OpenBacking | null {
+    return this.#sound;
+  }
+
+  get busy(): Busy {
+    return this.#busy;
+  }
+
+  /** What went wrong last, or null. */
+  get problem(): string | null {
+    return this.#problem;
+  }
+
+  get playing(): boolean {
+    return this.#playing;
+  }
+
+  /** Where the playing is, or will begin. */
+  get seconds(): number {
+    return this.#seconds;
+  }
+
+  get taps(): readonly number[] {
+    return this.#taps;
+  }
+
+  /** Of the taps so far; null for fewer than four. */
+  get tappedBpm(): number | null {
+    return bpmOfTaps(this.#taps);
+  }
+
+  /** Of the beats, in the middle; null without. */
+  get bpm(): number | null {
+    const { marks } = this.editor.track;
+    return marks.length < 2 ? null : bpmOf(secondsOf(this.editor.track));
+  }
+
+  get chart(): Outcome<Chart> {
+    return parseChart(this.#record?.chartText ?? '');
+  }
+
+  get beatsPerBar(): number {
+    return this.chart.ok ? this.chart.value.meter.beatsPerBar : 4;
+  }
+
+  /** Whole bars from the first downbeat on. */
+  get bars(): number {
+    return barsIn(this.editor.track, this.beatsPerBar);
+  }
+
+  get canKeep(): boolean {
+    return this.chart.ok && this.bars > 0 && this.#record !== null && this.#record.title.trim() !== '';
+  }
+
+  /** A new recording: read, and its beats looked for. @param chartText lies on it until another is written */
+  async openFile(file: File, chartText: string): Promise<void> {
+    const id = this.#ports.newId();
+    this.#fresh = file;
+    const source = { id, name: file.name, file: () => Promise.resolve({ ok: true, value: file } as const) };
+    const opened = await this.#open(source, freshRecord(id, file.name, chartText));
+    if (opened) await this.findBeats();
+  }
+
+  /** One that is kept, to correct it. */
+  async openKept(id: string): Promise<void> {
+    const record = this.#ports.backings.kept.find((kept) => kept.id === id);
+    if (!record) return;
+    this.#fresh = null;
+    if (!(await this.#open(this.#ports.backings.sourceOf(record), record))) return;
+    // Its beats stay as they were set; the attacks are what later taps are drawn to.
+    const turn = this.#turn;
+    const found = await this.#sound?.findBeats();
+    if (found?.ok && turn === this.#turn) this.#attacks = found.value.attacks;
+  }
+
+  async findBeats(): Promise<void> {
+    const sound = this.#sound;
+    if (!sound || this.#busy) return;
+    const turn = this.#turn;
+    this.#busy = 'listening for its beats';
+    const found = await sound.findBeats();
+    if (turn !== this.#turn) return;
+    this.#busy = null;
+    this.#problem = found.ok ? null : found.sentence;
+    if (!found.ok) return;
+    this.#attacks = found.value.attacks;
+    this.editor.lay(found.value.beats);
+    this.editor.choose(this.editor.track.downbeat);
+    this.#click();
+  }
+
+  /** One beat, tapped to what is heard now. Does nothing while nothing plays. */
+  tap(): void {
+    if (this.#playing && this.#sound) this.#taps = [...this.#taps, this.#sound.positionSeconds()];
+  }
+
+  /** The taps become beats; too few of them are forgotten, and that is said. */
+  useTaps(): void {
+    const beats = beatsOfTaps(this.#taps, this.#attacks);
+    if (beats.length > 0) this.editor.layWithin(beats);
+    this.#problem = beats.length > 0 ? null : `Tap ${LEAST_TAPS} beats or more while the recording plays.`;
+    this.#taps = [];
+    this.#click();
+  }
+
+  forgetTaps(): void {
+    this.#taps = [];
+  }
+
+  play(fromSeconds: number = this.#seconds): void {
+    const sound = this.#sound;
+    if (!sound) return;
+    void this.#ports.audio.wake();
+    this.#seconds = fromSeconds;
+    this.#playing = true;
+    sound.play(fromSeconds, this.#marks);
+    this.#stopFrames ??= this.#ports.frames.each(() => (this.#seconds = sound.positionSeconds()));
+  }
+
+  pause(): void {
+    this.#sound?.pause();
+    this.#halt();
+  }
+
+  /** Where playing begins next. */
+  goTo(seconds: number): void {
+    if (this.#playing) this.play(seconds);
+    else this.#seconds = seconds;
+  }
+
+  /** After any change of the beats: they click where they are now. */
+  #click(): void {
+    this.#sound?.setMarks(this.#marks);
+  }
+
+  /** Runs a verb of the editor, and lets the beats click in their new places. */
+  edit(act: (editor: BeatEditor) => void): void {
+    act(this.editor);
+    this.#click();
+  }
+
+  write(change: Partial<BackingFields>): void {
+    if (this.#record) this.#record = { ...this.#record, ...change };
+    this.#click();
+  }
+
+  setMeter(written: string): void {
+    if (this.#record) this.write({ chartText: withMeter(this.#record.chartText, written) });
+  }
+
+  /** Keeps the recording with all that was set, puts it on the stand and clears the desk. */
+  async keep(): Promise<void> {
+    const record = this.#record;
+    if (!record || !this.canKeep) return;
+    const kept = withTrack(record, this.editor.track);
+    const fresh = this.#fresh;
+    this.close();
+    if (fresh) await this.#ports.backings.keepFile(kept.id, fresh);
+    await this.#ports.backings.save(kept);
+  }
+
+  /** Downloads the beats with their chords as the table that the command line reads. */
+  saveBeats(): void {
+    const chart = this.chart;
+    if (!this.#record || !chart.ok || this.bars < 1) return;
+    const table = beatsTable(this.#record, chart.value, this.editor.track);
+    this.#ports.files.save(new Blob([table], { type: 'text/csv' }), `${this.#record.title} beats.csv`);
+  }
+
+  /** Clears the desk; what was not kept is gone. */
+  close(): void {
+    this.#turn++;
+    this.#halt();
+    this.#sound?.dispose();
+    this.#sound = this.#record = this.#fresh = null;
+    this.#busy = this.#problem = null;
+    this.#taps = [];
+  }
+
+  get #marks() {
+    const { marks, downbeat } = this.editor.track;
+    return marks.map(({ seconds }, i) => ({
+      seconds,
+      accent: i >= downbeat && (i - downbeat) % this.beatsPerBar === 0,
+    }));
+  }
+
+  async #open(source: BackingSource, record: BackingRecord): Promise<boolean> {
+    const fresh = this.#fresh;
+    this.close();
+    this.#fresh = fresh;
+    const turn = ++this.#turn;
+    this.#record = record;
+    this.#busy = 'reading the recording';
+    const sound = await this.#ports.audio.openBacking(source);
+    if (turn !== this.#turn) return false;
+    this.#busy = null;
+    if (!sound.ok) {
+      this.#problem = sound.sentence;
+      return false;
+    }
+    const { durationSeconds, warnings } = sound.value.facts;
+    this.#problem = warnings[0] ?? null;
+    this.#record = { ...record, durationSeconds };
+    this.editor.open(trackOfRecord(record), durationSeconds);
+    this.#sound = sound.value;
+    this.#seconds = 0;
+    this.#attacks = [];
+    sound.value.onEnded(() => this.#halt());
+    return true;
+  }
+
+  #halt(): void {
+    this.#playing = false;
+    this.#stopFrames?.();
+    this.#stopFrames = null;
+  }
+}

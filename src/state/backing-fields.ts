@@ -1,0 +1,43 @@
+/** What is known about a recording, as plain values: at first, with its beats, and as a table. */
+import { secondsOf, type BeatTrack } from '../core/beats/track.ts';
+import { listedBeatMap } from '../core/chart/beat-maps.ts';
+import { timelineOnBeats } from '../core/chart/build-timeline.ts';
+import { STRAIGHT_SWING, type Chart } from '../core/chart/chart.ts';
+import { writeBeatsCsv } from '../core/files/write-beats-csv.ts';
+import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import type { BackingRecord } from './standing-backing.ts';
+
+/** What can be changed about a recording besides its beats. */
+export type BackingFields = Pick<BackingRecord, 'title' | 'chartText' | 'swing' | 'referenceHz'>;
+
+/** A recording that was just opened: nothing is known of its beats. @param chartText lies on it at first */
+export const freshRecord = (id: string, fileName: string, chartText: string): BackingRecord => ({
+  id,
+  title: fileName.replace(/\.[^.]*$/, ''),
+  fileName,
+  durationSeconds: 0,
+  chartText,
+  beats: [],
+  pinned: [],
+  downbeat: 0,
+  swing: STRAIGHT_SWING,
+  referenceHz: STANDARD_A4_HZ,
+  speed: 1,
+  cents: 0,
+  bars: null,
+});
+
+/** The record with the beats as they were set. */
+export const withTrack = (record: BackingRecord, track: BeatTrack): BackingRecord => ({
+  ...record,
+  title: record.title.trim(),
+  beats: [...secondsOf(track)],
+  pinned: track.marks.flatMap(({ pinned }, i) => (pinned ? [i] : [])),
+  downbeat: track.downbeat,
+});
+
+/** Beats with their chords from the first downbeat on, in seconds of the recording at its own pace. */
+export function beatsTable({ swing }: BackingRecord, chart: Chart, track: BeatTrack): string {
+  const times = secondsOf(track).slice(track.downbeat);
+  return writeBeatsCsv(timelineOnBeats(chart, listedBeatMap(times), swing), 0, times.length);
+}

@@ -1,0 +1,129 @@
+/** The player's own recordings: which are kept, and which one is on the stand. */
+import type { BarRange } from '../core/beats/round.ts';
+import type { Outcome } from '../core/outcome.ts';
+import type { BackingsPort, BackingSource, SettingsPort } from './ports.ts';
+import type { Setup } from './setup.svelte.ts';
+import { sourceOf, standingOf, type BackingRecord } from './standing-backing.ts';
+
+/** Which recording was on the stand when the page was closed. */
+export interface StandSettings {
+  readonly backing: string | null;
+}
+export const emptyStand: StandSettings = { backing: null };
+
+/** How a recording is played, as it can be changed on the stand. */
+export interface BackingPlay {
+  readonly speed: number;
+  readonly cents: number;
+  readonly bars: BarRange | null;
+}
+
+export class Backings {
+  readonly #store: BackingsPort;
+  readonly #setup: Setup;
+  readonly #stand: SettingsPort<StandSettings>;
+  #kept = $state.raw<readonly BackingRecord[]>([]);
+  #notices = $state.raw<readonly string[]>([]);
+  #remembered: string | null = null;
+  /** Files of recordings that there is no room to keep: they last as long as the page. */
+  #unkept: Readonly<Record<string, Blob>> = {};
+
+  constructor(ports: {
+    readonly backings: BackingsPort;
+    readonly setup: Setup;
+    readonly stand: SettingsPort<StandSettings>;
+  }) {
+    this.#store = ports.backings;
+    this.#setup = ports.setup;
+    this.#stand = ports.stand;
+  }
+
+  /** By title. */
+  get kept(): readonly BackingRecord[] {
+    return this.#kept;
+  }
+
+  /** Sentences about what could not be read, and about the last verb if it failed. */
+  get notices(): readonly string[] {
+    return this.#notices;
+  }
+
+  /** Reads what is kept, and puts back on the stand what was there. */
+  async load(): Promise<void> {
+    await this.#read();
+    const { value } = await this.#stand.load();
+    this.#remembered = value.backing;
+    const record = this.#kept.find(({ id }) => id === value.backing);
+    if (record) this.choose(record.id);
+  }
+
+  /** Puts a recording on the stand; its chart and its beats count then. */
+  choose(id: string): void {
+    const record = this.#kept.find((kept) => kept.id === id);
+    if (!record) return;
+    const standing = standingOf(record, this.sourceOf(record));
+    this.#tell(standing);
+    if (standing.ok) this.#setup.standOn(standing.value);
+  }
+
+  /** Called whenever something else is on the stand: it is there again on the next visit. */
+  remember(id: string | null): void {
+    if (id === this.#remembered) return;
+    this.#remembered = id;
+    this.#stand.save({ backing: id });
+  }
+
+  /** Slower, shifted, other bars: written at once. */
+  async play(id: string, change: Partial<BackingPlay>): Promise<void> {
+    const record = this.#kept.find((kept) => kept.id === id);
+    if (record) await this.save({ ...record, ...change, bars: copied(change.bars, record.bars) });
+  }
+
+  /** Writes what is known about a recording, and puts it on the stand. */
+  async save(record: BackingRecord): Promise<void> {
+    const before = this.#kept.filter(({ id }) => id !== record.id);
+    this.#kept = [...before, record].toSorted((a, b) => a.title.localeCompare(b.title));
+    this.choose(record.id);
+    // What is known of a file that is not kept would only promise it.
+    if (!(record.id in this.#unkept)) this.#tell(await this.#store.save(record));
+  }
+
+  /** Keeps the file of a new recording; where there is no room it lasts as long as the page, and that is said. */
+  async keepFile(id: string, file: Blob): Promise<void> {
+    const kept = await this.#store.keepFile(id, file);
+    if (!kept.ok) this.#unkept = { ...this.#unkept, [id]: file };
+    this.#tell(kept);
+  }
+
+  async remove(id: string): Promise<void> {
+    if (this.#setup.backing?.record.id === id) this.#setup.standOn(null);
+    const removed = await this.#store.remove(id);
+    await this.#read();
+    this.#tell(removed);
+  }
+
+  sourceOf(record: Pick<BackingRecord, 'id' | 'title'>): BackingSource {
+    const unkept = this.#unkept[record.id];
+    if (!unkept) return sourceOf(this.#store, record);
+    return { id: record.id, name: record.title, file: () => Promise.resolve({ ok: true, value: unkept }) };
+  }
+
+  async #read(): Promise<void> {
+    const { backings, sentences } = await this.#store.list();
+    this.#kept = backings;
+    this.#notices = sentences;
+  }
+
+  #tell(outcome: Outcome<unknown>): void {
+    if (!outcome.ok && !this.#notices.includes(outcome.sentence))
+      this.#notices = [...this.#notices, outcome.sentence];
+  }
+}
+
+const copied = (
+  wanted: BarRange | null | undefined,
+  before: BackingRecord['bars'],
+): BackingRecord['bars'] => {
+  if (wanted === undefined) return before;
+  return wanted === null ? null : { ...wanted };
+};

@@ -1,0 +1,107 @@
+/** A recording of the player's own on the stand, in the band's place: what is played, graded and kept of it. */
+import { timelineOf } from '../analysis/order.ts';
+import { chartOver, rangeOf, roundOf, type Round } from '../core/beats/round.ts';
+import type { BeatTrack } from '../core/beats/track.ts';
+import type { Chart } from '../core/chart/chart.ts';
+import { parseChart } from '../core/chart/parse-chart.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import { writeChart } from '../core/chart/write-chart.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
+import type { BackingRecord, TakenBacking } from '../storage/backing-record.ts';
+import type { BackingRun, BackingSource, BackingsPort } from './ports.ts';
+import type { TakePlan } from './take-plan.ts';
+
+export type { BackingRecord } from '../storage/backing-record.ts';
+
+export interface StandingBacking {
+  readonly record: BackingRecord;
+  readonly source: BackingSource;
+  /** As it lies over the bars that go round. */
+  readonly chart: Chart;
+  readonly round: Round;
+  /** As it is played, in the mean. */
+  readonly bpm: number;
+  /** A4 as it sounds, in Hz: what the player tunes to. */
+  readonly soundingHz: number;
+}
+
+export const trackOfRecord = ({ beats, pinned, downbeat }: BackingRecord): BeatTrack => ({
+  marks: beats.map((seconds, i) => ({ seconds, pinned: pinned.includes(i) })),
+  downbeat,
+});
+
+/** Where the file of a recording lies. */
+export const sourceOf = (
+  backings: Pick<BackingsPort, 'file'>,
+  { id, title }: Pick<TakenBacking, 'id' | 'title'>,
+): BackingSource => ({ id, name: title, file: () => backings.file(id) });
+
+/** Fails with a sentence where its chart can't be read, or its beats hold no whole bar. */
+export function standingOf(record: BackingRecord, source: BackingSource): Outcome<StandingBacking> {
+  const chart = parseChart(record.chartText);
+  if (!chart.ok) return chart;
+  const track = trackOfRecord(record);
+  const { beatsPerBar } = chart.value.meter;
+  const bars = rangeOf(track, chart.value, record.bars);
+  if (bars === null)
+    return bad(
+      `“${record.title}” has no whole bar behind its first downbeat: set the downbeat further ahead.`,
+    );
+  const round = roundOf(track, beatsPerBar, bars, record.speed);
+  const { beatSeconds } = round;
+  return good({
+    record,
+    source,
+    chart: chartOver(chart.value, bars),
+    round,
+    bpm: (60 * (beatSeconds.length - 1)) / beatSeconds.at(-1)!,
+    soundingHz: record.referenceHz * 2 ** (record.cents / 1200),
+  });
+}
+
+/** Its chart on its beats, the first downbeat at 0 seconds. */
+export const timelineOver = ({ record, chart, round, bpm }: StandingBacking): Outcome<Timeline> =>
+  timelineOf({
+    chartText: writeChart(chart),
+    bpm,
+    swing: record.swing,
+    firstBeatSeconds: 0,
+    beatSeconds: round.beatSeconds,
+  });
+
+/** The plan of a take with the recording in the band's place. A reference that is set is the recording's as it sounds. */
+export function planOver(plan: TakePlan, standing: StandingBacking): TakePlan {
+  const { record, source, round, chart, bpm, soundingHz } = standing;
+  const { fromSeconds, toSeconds, beatSeconds } = round;
+  const { id, title, speed, cents, swing } = record;
+  const backing: TakenBacking = {
+    id,
+    title,
+    speed,
+    cents,
+    fromSeconds,
+    toSeconds,
+    beatSeconds: [...beatSeconds],
+  };
+  return {
+    ...plan,
+    band: { ...plan.band, bpm, swing, chordsRest: false, backbeatClick: false },
+    backing: runOf(backing, source, chart.meter.beatsPerBar),
+    details: {
+      ...plan.details,
+      bpm,
+      swing,
+      reference: plan.details.reference === 'auto' ? 'auto' : soundingHz,
+      chordsRest: false,
+      backbeatClick: false,
+      backing,
+    },
+  };
+}
+
+/** What is to be played of a recording. */
+export const runOf = (
+  { speed, cents, fromSeconds, toSeconds, beatSeconds }: TakenBacking,
+  source: BackingSource,
+  beatsPerBar: number,
+): BackingRun => ({ source, order: { speed, cents, fromSeconds, toSeconds }, beatSeconds, beatsPerBar });
