@@ -1,11 +1,11 @@
-/** Takes as files that leave the app: the line, the band, the report, and the words that grade the line elsewhere. */
+/** Takes as files that leave the app: the line, the band that was in it, the beats it was played to, the report. */
 import { toPcm16 } from '../core/files/pcm16.ts';
+import { writeBeatsCsv } from '../core/files/write-beats-csv.ts';
 import { writeLineMidi } from '../core/files/write-line-midi.ts';
 import { writeWav } from '../core/files/write-wav.ts';
-import { AIM_LADDER } from '../core/grading/aims.ts';
-import { instrumentOf } from '../core/music/instruments.ts';
 import type { Report } from '../core/report/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
+import type { Review } from './phase.ts';
 import type { TakeAudio } from './ports.ts';
 import type { TakeDetails } from './take.ts';
 
@@ -14,8 +14,11 @@ export interface ExportFile {
   readonly fileName: string;
 }
 
-/** The line is its sound, or, played by MIDI, its notes; the band is what was taken out of the sound. */
-export type ExportPart = 'line' | 'band' | 'report';
+/**
+ * The line is its sound, or, played by MIDI, its notes; the band is what was taken out of the sound; the beats are those
+ * of a recording that was played to, where no tempo tells them.
+ */
+export type ExportPart = 'line' | 'band' | 'beats' | 'report';
 
 /** A name that every system takes: "landfall 2026-03-01 10-15 Blues in A". */
 export function fileStem(details: TakeDetails): string {
@@ -28,13 +31,30 @@ export function fileStem(details: TakeDetails): string {
   return `landfall ${day} ${title}`.trim();
 }
 
+/** What each part of a take is called when it leaves. */
+export function fileNames(details: TakeDetails) {
+  const stem = fileStem(details);
+  return {
+    sound: `${stem}.wav`,
+    notes: `${stem}.mid`,
+    band: `${stem} band.wav`,
+    beats: `${stem} beats.csv`,
+    report: `${stem}.json`,
+  };
+}
+
 /** null where the take has no such part, or where the player has the file already. */
-export function exportFile(
-  take: FinishedTake & { readonly report: Report },
-  part: ExportPart,
-): ExportFile | null {
-  if (part === 'report') return reportFile(take.details, take.report);
-  return part === 'line' ? lineFile(take) : bandFile(take);
+export function exportFile(review: Review, part: ExportPart): ExportFile | null {
+  switch (part) {
+    case 'report':
+      return reportFile(review.details, review.report);
+    case 'line':
+      return lineFile(review);
+    case 'band':
+      return bandFile(review);
+    case 'beats':
+      return beatsFile(review);
+  }
 }
 
 /** The sound as WAV, a cue point at the first downbeat; or what was played as a MIDI file. */
@@ -44,7 +64,7 @@ export function lineFile({ details, content }: FinishedTake): ExportFile | null 
   if (content.messages === null) return null;
   return {
     blob: new Blob([writeLineMidi(content.messages, details.bpm)], { type: 'audio/midi' }),
-    fileName: `${fileStem(details)}.mid`,
+    fileName: fileNames(details).notes,
   };
 }
 
@@ -52,10 +72,16 @@ export function lineFile({ details, content }: FinishedTake): ExportFile | null 
 function bandFile({ details, content }: FinishedTake): ExportFile | null {
   if (content.kind !== 'sound' || content.backing?.kind !== 'band') return null;
   const audio = { samples: content.backing.samples, sampleRate: details.sampleRate };
-  return { ...soundFile(details, audio, null), fileName: bandName(details) };
+  return { ...soundFile(details, audio, null), fileName: fileNames(details).band };
 }
 
-const bandName = (details: TakeDetails) => `${fileStem(details)} band.wav`;
+/** Every beat under the take with the chord that starts there: what the command line takes behind --beats. */
+function beatsFile({ details, timeline, report }: Review): ExportFile | null {
+  if (details.backing === undefined) return null;
+  const beats = Math.ceil(timeline.beatMap.beatAt(report.source.durationSeconds));
+  const table = writeBeatsCsv(timeline, 0, Math.max(timeline.beatsPerBar, beats));
+  return { blob: new Blob([table], { type: 'text/csv' }), fileName: fileNames(details).beats };
+}
 
 function soundFile(details: TakeDetails, audio: TakeAudio, firstBeatSeconds: number | null): ExportFile {
   const cue =
@@ -65,7 +91,7 @@ function soundFile(details: TakeDetails, audio: TakeAudio, firstBeatSeconds: num
   const samples = audio.samples instanceof Int16Array ? audio.samples : toPcm16(audio.samples);
   return {
     blob: new Blob([writeWav(samples, audio.sampleRate, cue)], { type: 'audio/wav' }),
-    fileName: `${fileStem(details)}.wav`,
+    fileName: fileNames(details).sound,
   };
 }
 
@@ -73,51 +99,6 @@ function soundFile(details: TakeDetails, audio: TakeAudio, firstBeatSeconds: num
 export function reportFile(details: TakeDetails, report: Report): ExportFile {
   return {
     blob: new Blob([JSON.stringify(report, null, 2)], { type: 'application/json' }),
-    fileName: `${fileStem(details)}.json`,
+    fileName: fileNames(details).report,
   };
-}
-
-const quoted = (text: string) => `'${text.replaceAll("'", `'\\''`)}'`;
-
-/** The name under which the line leaves, or the one that the player's file has. */
-const lineName = ({ details, content }: FinishedTake): string => {
-  if (details.source === 'recording') return details.title;
-  return `${fileStem(details)}.${content.kind === 'sound' ? 'wav' : 'mid'}`;
-};
-
-/** The band's name as it leaves, or that of the file it was opened from; null where nothing was taken out. */
-function backingName({ details, content }: FinishedTake): string | null {
-  const backing = content.kind === 'sound' ? content.backing : null;
-  if (backing === null) return null;
-  return backing.kind === 'band' ? bandName(details) : backing.name;
-}
-
-/**
- * The words that grade the exported line at the command line. They give this very report, but for one case: where the
- * band was taken out by a path that a sound check had measured, the command line, which has no sound check, finds the
- * path in the take, and a note here or there comes out otherwise.
- */
-export function commandLine(take: FinishedTake): string {
-  const { details } = take;
-  const backing = backingName(take);
-  const aim = AIM_LADDER.find(({ id }) => id === details.aim)?.id;
-  return [
-    `npx landfall grade ${quoted(lineName(take))}`,
-    ...(backing === null ? [] : [`--backing ${quoted(backing)}`]),
-    `--chart ${quoted(details.chartText)}`,
-    `--tempo ${details.bpm}`,
-    `--swing ${details.swing}`,
-    `--first-beat ${details.firstBeatSeconds ?? 0}`,
-    `--reference ${details.reference}`,
-    ...instrumentWords(details),
-    ...(aim === undefined ? [] : [`--aim ${aim}`]),
-  ].join(' ');
-}
-
-/** As the grading takes it: a capo off the neck, or an instrument that is no longer there, is left out. */
-function instrumentWords({ instrument: id, capo = 0 }: TakeDetails): readonly string[] {
-  const instrument = id === undefined ? null : instrumentOf(id);
-  if (instrument === null) return [];
-  const onNeck = instrument.neck !== null && capo > 0 && capo < instrument.neck.frets;
-  return [`--instrument ${instrument.id}`, ...(onNeck ? [`--capo ${capo}`] : [])];
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { timelineOf } from '../../src/analysis/order.ts';
 import { bad, good } from '../../src/core/outcome.ts';
-import { commandLine, fileStem } from '../../src/state/export-files.ts';
+import { commandLine } from '../../src/state/command-line.ts';
+import { fileStem } from '../../src/state/export-files.ts';
 import { Library } from '../../src/state/library.svelte.ts';
 import { liveAt } from '../../src/state/live.ts';
 import { Playback } from '../../src/state/playback.svelte.ts';
@@ -160,7 +161,7 @@ describe('files that leave', () => {
     const audio = { samples: ramp(8), sampleRate: 8000 };
     const take = { id: null, details: named, content: { kind: 'sound' as const, audio, backing: null } };
     const chart =
-      "--chart 'title: Kid'\\''s\n| A7 |' --tempo 96 --swing 0.62 --first-beat 1.25 --reference 440";
+      "--chart 'title: Kid'\\''s\n| A7 |' --tempo 96 --first-beat 1.25 --swing 0.62 --reference 440";
     expect(commandLine(take)).toBe(
       `npx landfall grade 'landfall 2026-03-01 10-00 My best take 2 A.wav' ${chart}`,
     );
