@@ -5,8 +5,9 @@ import type { Outcome } from '../core/outcome.ts';
 import type { Landing, Report } from '../core/report/schema.ts';
 import { newTake, type AnyTake } from './any-take.ts';
 import { exportFile, type ExportPart } from './export-files.ts';
-import { gradeTake, type FinishedTake } from './finished-take.ts';
+import type { FinishedTake } from './finished-take.ts';
 import { hearAgain } from './hearing.ts';
+import { judgeTake } from './judge-take.ts';
 import type { Library } from './library.svelte.ts';
 import type { Live } from './live.ts';
 import { LiveState } from './live-state.svelte.ts';
@@ -187,7 +188,7 @@ export class Session {
     if (!opened.ok) return this.#trouble(opened.sentence, 'back');
     const { take, report, warnings } = opened.value;
     for (const warning of warnings) this.#notice(warning);
-    if (report === null) await this.#grade(take, turn);
+    if (report === null) await this.#judge(take, null, turn);
     else this.#review(take, report);
   }
 
@@ -245,31 +246,22 @@ export class Session {
     if (notice !== null) this.#notice(notice);
     const turn = this.#turn;
     const finished = await take.finish();
-    if (finished.report === null) await this.#grade(finished.take, turn);
-    else await this.#settle(finished.take, finished.report, turn);
+    await this.#judge(finished.take, finished.report, turn);
   }
 
-  /** Hears the whole recording and grades it. */
-  async #grade(take: FinishedTake, turn: number): Promise<void> {
-    this.#while(turn, () => (this.#phase = { kind: 'grading', progress: 0 }));
-    const report = await gradeTake(take, this.#ports.analysis, {
-      progress: (progress) => this.#while(turn, () => (this.#phase = { kind: 'grading', progress })),
+  /** Grades what is not graded yet, keeps it and shows it. */
+  async #judge(take: FinishedTake, known: Report | null, turn: number): Promise<void> {
+    const progress = (share: number) => {
+      this.#while(turn, () => (this.#phase = { kind: 'grading', progress: share }));
+    };
+    progress(0);
+    const report = await judgeTake(take, known, this.#ports, {
+      progress,
       told: (sentence) => this.#while(turn, () => this.#notice(sentence)),
     });
-    if (report.ok) return this.#settle(take, report.value, turn);
-    if (take.id !== null) void this.#ports.library.load();
-    this.#while(turn, () => this.#trouble(report.sentence, 'back'));
-  }
-
-  /** Keeps the report with its take and shows it. */
-  async #settle(take: FinishedTake, report: Report, turn: number): Promise<void> {
-    const { takes, library } = this.#ports;
-    if (take.id !== null) {
-      const saved = await takes.saveReport(take.id, report, report.summary);
-      if (!saved.ok) this.#while(turn, () => this.#notice(saved.sentence));
-      void library.load();
-    }
-    this.#while(turn, () => this.#review(take, report));
+    this.#while(turn, () =>
+      report.ok ? this.#review(take, report.value) : this.#trouble(report.sentence, 'back'),
+    );
   }
 
   #review(take: FinishedTake, report: Report): void {
