@@ -106,7 +106,8 @@ export class CrossingPen {
     this.#drawLine(context, xOf, yOf, unit, inks);
     if (landing !== null && landing.beat >= fromBeat - 0.5 && landing.beat < toBeat) {
       const midi = this.#midis.subarray(0, this.#count).find((heard) => !Number.isNaN(heard));
-      drawLanding(context, landing, xOf(landing.beat), yOf(midi ?? middle), unit, inks);
+      const y = Math.max(1.2 * unit, Math.min(height - 0.8 * unit, yOf(midi ?? middle)));
+      drawLanding(context, landing, xOf(landing.beat), y, unit, inks);
     }
     const { note } = live;
     if (note !== null) drawPenHead(context, note.role, xOf(live.beat), yOf(note.midi), unit, inks);

@@ -19,6 +19,9 @@ const MARGIN = 2.5;
 /** A strip never shows less than this, so that a line on two notes does not look like a leap. */
 const LEAST_RANGE = 14;
 
+/** Kept free above the highest note for its degree. */
+const LABEL_PX = 16;
+
 /** Fits a strip round the notes: `heightPx` high, `beatPx` a beat, whole bars from the first to the last. */
 export function stripFor(
   notes: readonly ReportNote[],
@@ -38,7 +41,7 @@ export function stripFor(
     lastBeat: Math.ceil(last / beatsPerBar) * beatsPerBar,
     beatPx,
     lowMidi: (low + high) / 2 - range / 2,
-    semitonePx: heightPx / range,
+    semitonePx: (heightPx - LABEL_PX) / range,
     heightPx,
   };
 }
