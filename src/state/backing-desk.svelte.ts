@@ -14,7 +14,7 @@ import { beatsTable, freshRecord, withTrack, type BackingFields } from './backin
 import { trackOfRecord, type BackingRecord } from './standing-backing.ts';
 
 /** What the desk is doing, to be read in a sentence; null when it waits for the player. */
-type Busy = 'reading the recording' | 'listening for its beats' | null;
+type Busy = 'reading the backing' | 'listening for its beats' | null;
 
 interface DeskPorts {
   readonly audio: AudioPort;
@@ -150,7 +150,7 @@ export class BackingDesk {
   useTaps(): void {
     const beats = beatsOfTaps(this.#taps, this.#attacks);
     if (beats.length > 0) this.editor.layWithin(beats);
-    this.#problem = beats.length > 0 ? null : `Tap ${LEAST_TAPS} beats or more while the recording plays.`;
+    this.#problem = beats.length > 0 ? null : `Tap ${LEAST_TAPS} beats or more while the backing plays.`;
     this.#taps = [];
     this.#click();
   }
@@ -243,7 +243,7 @@ export class BackingDesk {
     this.#fresh = fresh;
     const turn = ++this.#turn;
     this.#record = record;
-    this.#busy = 'reading the recording';
+    this.#busy = 'reading the backing';
     const sound = await this.#ports.audio.openBacking(source);
     if (turn !== this.#turn) return false;
     this.#busy = null;

@@ -41,3 +41,20 @@ export function beatsTable({ swing }: BackingRecord, chart: Chart, track: BeatTr
   const times = secondsOf(track).slice(track.downbeat);
   return writeBeatsCsv(timelineOnBeats(chart, listedBeatMap(times), swing), 0, times.length);
 }
+
+/** A chord where it begins in the recording. */
+export interface ChordPlace {
+  readonly seconds: number;
+  readonly symbol: string;
+}
+
+/** Every chord of the chart, laid over the beats round after round. */
+export function chordPlaces(chart: Chart, track: BeatTrack): readonly ChordPlace[] {
+  const times = secondsOf(track).slice(track.downbeat);
+  if (times.length < 2) return [];
+  const timeline = timelineOnBeats(chart, listedBeatMap(times), STRAIGHT_SWING);
+  return timeline.spansBetween(0, times.length).map(({ startBeat, chord }) => ({
+    seconds: timeline.beatMap.secondsAt(startBeat),
+    symbol: chord?.symbol ?? 'N.C.',
+  }));
+}

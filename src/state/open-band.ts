@@ -9,7 +9,7 @@ export function openBand(audio: AudioPort, plan: TakePlan, events: TakeEvents): 
     events.opening('the band');
     return audio.openBand(timeline, band, levels);
   }
-  events.opening('the recording');
-  const progress = (share: number) => events.opening(`the recording, ${Math.round(100 * share)} % rendered`);
+  events.opening('the backing');
+  const progress = (share: number) => events.opening(`the backing, ${Math.round(100 * share)} % rendered`);
   return audio.openBand(timeline, band, levels, { ...backing, progress });
 }

@@ -1,0 +1,112 @@
+/** A recording of the player's own: its beats are found, a chart is put on it, it plays, and the take is graded by it. */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { toPcm16 } from '../../src/core/files/pcm16.ts';
+import { writeWav } from '../../src/core/files/write-wav.ts';
+import { renderTrack, wanderingSeconds, type RenderedTrack } from '../core/beats/rendered-track.ts';
+import { kitSynth } from '../core/sound/kit-file.ts';
+import { expect, test } from './app.ts';
+import { knownLine, type KnownLine } from './known-line.ts';
+import { expectAccessible, startButton, stopButton, untilReview } from './screens.ts';
+
+const RATE = 44_100;
+let folder: string;
+let file: string;
+let track: RenderedTrack;
+let line: KnownLine;
+
+test.beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'landfall-backing-'));
+  file = join(folder, 'drifting groove.wav');
+  const chart = '| Gm7 | C7 | Gm7 | D7 |';
+  track = renderTrack(await kitSynth(RATE), {
+    chart,
+    feel: 'straight',
+    bpm: 126,
+    seed: 5100,
+    choruses: 2,
+    secondsAt: wanderingSeconds(126, 0.08, 24),
+  });
+  writeFileSync(file, writeWav(toPcm16(track.mono), RATE));
+  writeFileSync(join(folder, 'words.wav'), 'this is no recording');
+  line = await knownLine();
+});
+test.afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+  line.dispose();
+});
+
+async function bring(page: Page, path: string) {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Bring your own backing' }).click(),
+  ]);
+  await chooser.setFiles(path);
+}
+
+const wave = (page: Page) => page.getByRole('slider', { name: /Beats of the backing/ });
+
+test('its drifting beats are found, corrected, kept, played and graded by', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await bring(page, file);
+  await expect(page.getByText(/1\d\d(\.\d)? beats a minute in the middle/)).toBeVisible();
+  // The chosen beat is the first one that was found: bar 1.
+  const first = /at 0:(\d\d\.\d\d)/.exec((await wave(page).getAttribute('aria-valuetext')) ?? '')?.[1];
+  expect(Math.abs(Number(first) - track.beats[0]!)).toBeLessThan(0.02);
+  await expectAccessible(page);
+
+  // By the keyboard: the next bar's beat goes 20 ms later, is told, and comes back.
+  await wave(page).focus();
+  await page.keyboard.press('PageDown');
+  const before = await wave(page).getAttribute('aria-valuetext');
+  expect(before).toMatch(/^Bar 2, beat 1/);
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowRight');
+  expect(await wave(page).getAttribute('aria-valuetext')).toMatch(/set by hand/);
+  for (let i = 0; i < 2; i++) await page.getByRole('button', { name: 'Undo' }).click();
+  expect(await wave(page).getAttribute('aria-valuetext')).toBe(before);
+
+  await page.getByLabel('Your chart, bar by bar').fill('| Gm7 | C7 | Gm7 | D7 |');
+  await page.getByRole('button', { name: 'Keep it and play' }).click();
+  await expect(page.getByRole('heading', { name: 'drifting groove' })).toBeVisible();
+  await page.getByLabel('Speed').selectOption('90 %');
+  await page.getByLabel('To bar').selectOption('4');
+  await expectAccessible(page);
+
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await page.waitForTimeout(4000);
+  await stopButton(page).click();
+  await untilReview(page);
+  await expect(page.getByText(/\b[1-9]\d* notes\b/).first()).toBeVisible();
+  // It is there again on the next visit, on the stand.
+  await page.reload();
+  await expect(page.getByRole('heading', { name: 'drifting groove' })).toBeVisible();
+});
+
+test('what is no recording is told, and taps lay beats where none were found', async ({ openApp }) => {
+  const { page } = await openApp();
+  await bring(page, join(folder, 'words.wav'));
+  await expect(page.getByRole('status').first()).toContainText('words.wav');
+  await page.getByRole('button', { name: 'Back' }).click();
+
+  const noise = join(folder, 'noise.wav');
+  let state = 7;
+  const samples = Int16Array.from({ length: 8 * RATE }, () => {
+    state = (state * 16_807) % 2_147_483_647;
+    return (state % 8000) - 4000;
+  });
+  writeFileSync(noise, writeWav(samples, RATE));
+  await bring(page, noise);
+  await expect(page.getByText(/No steady beat was found/)).toBeVisible();
+  await page.keyboard.press('Space');
+  for (let tap = 0; tap < 6; tap++) {
+    await page.waitForTimeout(400);
+    await page.keyboard.press('Space');
+  }
+  await expect(page.getByText(/6 taps, 1\d\d a minute/)).toBeVisible();
+  await page.getByRole('button', { name: 'Take the taps as beats' }).click();
+  await expect(page.getByText(/1\d\d(\.\d)? beats a minute in the middle/)).toBeVisible();
+});
