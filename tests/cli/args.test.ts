@@ -12,6 +12,25 @@ const sentence = (...args: string[]) => {
   return read.ok ? 'was taken' : read.sentence;
 };
 
+describe('a capo', () => {
+  const words = (...more: string[]) => ['grade', 'take.wav', '--chart', '| C7 |', '--tempo', '96', ...more];
+
+  it('lies on the neck of the instrument', () => {
+    expect(order(...words('--instrument', 'guitar', '--capo', '3'))).toMatchObject({
+      instrument: { id: 'guitar', neck: { capo: 3 } },
+    });
+  });
+
+  it('needs a neck, and a fret on it', () => {
+    expect(sentence(...words('--capo', '3'))).toMatch(/needs an --instrument with a neck/);
+    expect(sentence(...words('--instrument', 'flute', '--capo', '3'))).toMatch(/with a neck/);
+    expect(sentence(...words('--instrument', 'guitar', '--capo', '99'))).toMatch(
+      /a fret from 1 to \d+, not 99/,
+    );
+    expect(sentence(...words('--instrument', 'guitar', '--capo', '0'))).toMatch(/from 1 up/);
+  });
+});
+
 describe('the words of the command line', () => {
   it('become an order', () => {
     expect(

@@ -26,16 +26,10 @@ export type LostSound = Readonly<v.InferOutput<typeof lostSchema>>;
 export function placeLost(lost: readonly LostStretch[], timeline: Timeline): LostSound[] {
   return lost.map(({ atSeconds, seconds }) => {
     const beat = timeline.beatMap.beatAt(atSeconds);
-    const span = beat < 0 ? undefined : timeline.spansBetween(beat, beat + 1e-6)[0];
-    // A chord may stand for several bars: the bar is counted from where the round began.
-    const inRound = beat - (span?.chorus ?? 0) * timeline.roundBeats;
-    return {
-      atSeconds,
-      seconds,
-      beat,
-      bar: span === undefined ? null : Math.floor(inRound / timeline.beatsPerBar),
-      chorus: span?.chorus ?? null,
-    };
+    if (beat < 0) return { atSeconds, seconds, beat, bar: null, chorus: null };
+    const chorus = Math.floor(beat / timeline.roundBeats);
+    const bar = Math.floor((beat - chorus * timeline.roundBeats) / timeline.beatsPerBar);
+    return { atSeconds, seconds, beat, bar, chorus };
   });
 }
 

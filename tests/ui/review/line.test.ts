@@ -3,6 +3,7 @@ import { parseChord } from '../../../src/core/music/parse-chord.ts';
 import type { ReportNote } from '../../../src/core/report/schema.ts';
 import {
   beatOf,
+  gapsOn,
   notesBetween,
   penPaths,
   shoresOf,
@@ -21,6 +22,20 @@ const notes = [
   note(4, 5, 67, 'fifth'),
 ];
 const strip = stripFor(notes, 7, 4, 50, 280);
+
+describe('lost sound on the strip', () => {
+  it('is hatched where it was, and never too narrow to be seen', () => {
+    const lost = [
+      { atSeconds: 2, seconds: 0.01 },
+      { atSeconds: 3, seconds: 0.5 },
+    ];
+    // At 120 a second is two beats of 50 px; the strip begins a bar before the first.
+    expect(gapsOn(strip, lost, (seconds) => 2 * seconds)).toEqual([
+      { x: 400, widthPx: 8 },
+      { x: 500, widthPx: 50 },
+    ]);
+  });
+});
 
 describe('the strip', () => {
   it('holds whole bars, from the pickup to the end of the take', () => {
