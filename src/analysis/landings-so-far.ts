@@ -1,12 +1,12 @@
 /** Landings while the take goes on, graded by the rules of the report over the notes committed so far. */
 import type { Timeline } from '../core/chart/timeline.ts';
-import { defaultAnticipationBeats } from '../core/chart/attribute.ts';
 import { gradeNotes } from '../core/grading/grade-notes.ts';
 import { findChanges, judgeChanges } from '../core/grading/landings.ts';
 import { findPhrases } from '../core/grading/phrases.ts';
 import { palettePitchClasses } from '../core/grading/scales.ts';
 import { PHRASE_GAP_BEATS } from '../core/grading/settings.ts';
 import { findThirds } from '../core/grading/thirds.ts';
+import { playersNote } from '../core/grading/turns.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import type { Landing } from '../core/report/schema.ts';
 import { tidyNumbers } from '../core/report/tidy.ts';
@@ -63,10 +63,17 @@ export class LandingsSoFar {
     const lastSettled = ended.findLastIndex((note) => beatMap.beatAt(note.onsetSeconds) < settledBeat);
     const from = Math.max(0, lastSettled + 1 - NOTES_BEFORE);
     const recent = [...ended.slice(from), ...(standing === null ? [] : [standing])];
-    const shifted = (index: number | null) => (index === null ? null : index + from);
+    const own = recent.flatMap((heard, i) => {
+      const note = playersNote(heard, this.#timeline, 'an eighth');
+      return note === null ? [] : [{ note, index: i + from }];
+    });
+    const shifted = (index: number | null) => (index === null ? null : own[index]!.index);
     this.#landings = [
       ...this.#landings.filter((landing) => landing.beat < settledBeat),
-      ...this.#judge(recent, settledBeat).map((landing) => ({
+      ...this.#judge(
+        own.map(({ note }) => note),
+        settledBeat,
+      ).map((landing) => ({
         ...landing,
         note: shifted(landing.note),
         leansInto: shifted(landing.leansInto),
@@ -79,7 +86,7 @@ export class LandingsSoFar {
     const timeline = this.#timeline;
     const notes = gradeNotes(heard, timeline, {
       referenceHz: this.#referenceHz,
-      anticipationBeats: defaultAnticipationBeats(timeline.swing, timeline.divisions),
+      anticipation: 'an eighth',
       palette: this.#palette,
     });
     const { leans } = findThirds(notes, findPhrases(notes, PHRASE_GAP_BEATS));

@@ -2,8 +2,9 @@
 import { isRound, roundBeatMap } from '../core/chart/beat-maps.ts';
 import { timelineFromTempo, timelineOnBeats } from '../core/chart/build-timeline.ts';
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
+import type { FeelName } from '../core/band/settings.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
-import type { Timeline } from '../core/chart/timeline.ts';
+import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
 import { AIM_LADDER } from '../core/grading/aims.ts';
 import type { GradeSettings } from '../core/grading/settings.ts';
 import { instrumentOf, withCapo } from '../core/music/instruments.ts';
@@ -16,6 +17,12 @@ export interface GradeOrder {
   readonly bpm: number;
   /** Share of the beat that the first eighth takes. */
   readonly swing: number;
+  /** How it was played: a section with a feel of its own swings by that. The chart's own word without. */
+  readonly feel?: FeelName;
+  /** The tempo rose as the chart went round. */
+  readonly rise?: TempoRise;
+  /** Player and band took turns of so many bars; the player's are graded. */
+  readonly turnBars?: number;
   /** The beats of a recording that was played to, round and round, as `roundBeatMap` takes them; else the tempo counts. */
   readonly beatSeconds?: readonly number[];
   /** Where the first downbeat lies, in seconds from the first sample, round trip included. */
@@ -48,9 +55,12 @@ export function choiceOf({
 
 /** The chart laid on time as the order has it: the same in the worker and on the page. */
 export function timelineOf(
-  order: Pick<GradeOrder, 'chartText' | 'bpm' | 'swing' | 'firstBeatSeconds' | 'beatSeconds'>,
+  order: Pick<
+    GradeOrder,
+    'chartText' | 'bpm' | 'swing' | 'firstBeatSeconds' | 'beatSeconds' | 'feel' | 'rise' | 'turnBars'
+  >,
 ): Outcome<Timeline> {
-  const { chartText, bpm, swing, firstBeatSeconds, beatSeconds } = order;
+  const { chartText, bpm, swing, firstBeatSeconds, beatSeconds, feel, rise, turnBars } = order;
   if (!(bpm >= SLOWEST_BPM && bpm <= FASTEST_BPM))
     return bad(`The tempo is ${bpm}; it can be ${SLOWEST_BPM} to ${FASTEST_BPM} beats a minute.`);
   if (!(swing >= STRAIGHT_SWING && swing <= WIDEST_SWING))
@@ -60,5 +70,15 @@ export function timelineOf(
     return isRound(beatSeconds)
       ? good(timelineOnBeats(chart.value, roundBeatMap(beatSeconds, firstBeatSeconds), swing))
       : bad('The beats of the recording are not in order; lay them anew.');
-  return chart.ok ? good(timelineFromTempo(chart.value, { bpm, swing, firstBeatSeconds })) : chart;
+  if (!chart.ok) return chart;
+  return good(
+    timelineFromTempo(chart.value, {
+      bpm,
+      swing,
+      firstBeatSeconds,
+      ...(feel && { feel }),
+      ...(rise && { rise }),
+      ...(turnBars !== undefined && { turnBars }),
+    }),
+  );
 }

@@ -1,13 +1,25 @@
 /** Words of the command line to an order, or a sentence about the first one that can't be followed. */
-import { parseArgs } from 'node:util';
-import { feelNames, type FeelName } from '../core/band/settings.ts';
+import { feelNames, type DroneTones, type FeelName } from '../core/band/settings.ts';
 import { METERS, meterOf, type Meter } from '../core/chart/chart.ts';
+import { AIM_CHOICES } from '../core/grading/targets.ts';
 import type { PaletteName } from '../core/grading/settings.ts';
 import type { Key } from '../core/music/chord.ts';
 import { instrumentOf, withCapo, type Instrument } from '../core/music/instruments.ts';
 import { parseKey } from '../core/music/keys.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
-import { OPTIONS, PALETTES, RANGES, type OptionName } from './options.ts';
+import {
+  countOf,
+  numberOf,
+  oneOf,
+  refuse,
+  riseIn,
+  takeApart,
+  wholeOf,
+  WrongUsage,
+  type Given,
+  type RiseOrder,
+} from './given.ts';
+import { OPTIONS, PALETTES, type OptionName } from './options.ts';
 
 /** Everything that is null was not given. */
 export interface GradeOrder {
@@ -22,6 +34,11 @@ export interface GradeOrder {
         readonly chart: string;
         readonly bpm: number | null;
         readonly firstBeatSeconds: number;
+        readonly rise: RiseOrder | null;
+        /** Bars of a turn, where player and band took turns. */
+        readonly turnBars: number | null;
+        /** How it was played, where the chart does not say. */
+        readonly feel: FeelName | null;
       }
     | { readonly kind: 'beats'; readonly file: string };
   readonly meter: Meter | null;
@@ -49,6 +66,11 @@ export interface BandOrder {
   readonly key: Key | null;
   readonly feel: FeelName | null;
   readonly swing: number | null;
+  readonly rise: RiseOrder | null;
+  readonly turnBars: number | null;
+  /** Id of the aim that the band's turns are examples of. */
+  readonly aim: string | null;
+  readonly drone: DroneTones | null;
   readonly choruses: number | null;
   readonly seed: number | null;
   /** The file to write, told by its ending. */
@@ -60,91 +82,20 @@ export type Order =
   | BandOrder
   | { readonly command: 'forms' | 'schema' | 'help' | 'version'; readonly json: boolean };
 
-/** Leaves the reading with a sentence; never seen outside. */
-class WrongUsage extends Error {}
-const refuse = (sentence: string): never => {
-  throw new WrongUsage(sentence);
-};
-
-interface Given {
-  readonly words: readonly string[];
-  readonly has: (name: OptionName) => boolean;
-  readonly value: (name: OptionName) => string | null;
-  readonly values: (name: OptionName) => readonly string[];
-}
-
-/** Takes the words apart; Node's own strictness would speak for us, so it is left off and done here. */
-function takeApart(args: readonly string[]): Given {
-  const { tokens } = parseArgs({
-    args: [...args],
-    options: OPTIONS,
-    strict: false,
-    allowPositionals: true,
-    tokens: true,
-  });
-  const words: string[] = [];
-  const found = new Map<OptionName, string[]>();
-  for (const token of tokens) {
-    if (token.kind === 'positional') words.push(token.value);
-    if (token.kind !== 'option') continue;
-    if (!Object.hasOwn(OPTIONS, token.name)) refuse(`There is no option ${token.rawName}.`);
-    const name = token.name as OptionName;
-    const option = OPTIONS[name];
-    if (option.type === 'boolean' && token.value !== undefined) refuse(`--${name} takes no value.`);
-    const missing = token.value === undefined || (!token.inlineValue && token.value.startsWith('--'));
-    if (option.type === 'string' && missing) refuse(`--${name} needs a value behind it.`);
-    const before = found.get(name) ?? [];
-    if (before.length > 0 && !('multiple' in option)) refuse(`--${name} is given twice.`);
-    found.set(name, [...before, token.value ?? '']);
-  }
-  return {
-    words,
-    has: (name) => found.has(name),
-    value: (name) => found.get(name)?.[0] ?? null,
-    values: (name) => found.get(name) ?? [],
-  };
-}
-
-function numberOf(given: Given, name: keyof typeof RANGES): number | null {
-  const text = given.value(name);
-  if (text === null) return null;
-  const { lowest, highest, unit } = RANGES[name];
-  const value = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text.trim()) ? Number(text) : NaN;
-  if (value >= lowest && value <= highest) return value;
-  const or = name === 'reference' ? ', or auto' : '';
-  return refuse(`--${name} must be a number from ${lowest} to ${highest} ${unit}${or}, not "${text}".`);
-}
-
-function wholeOf(given: Given, name: 'part' | 'explain' | 'capo'): number | null {
-  const text = given.value(name);
-  if (text === null) return null;
-  return /^[1-9]\d{0,5}$/.test(text)
-    ? Number(text)
-    : refuse(`--${name} must be a number from 1 up, not "${text}".`);
-}
-
-/** A number of things, within its range. */
-function countOf(given: Given, name: 'choruses' | 'seed'): number | null {
-  const value = numberOf(given, name);
-  const { lowest, highest } = RANGES[name];
-  return value === null || Number.isInteger(value)
-    ? value
-    : refuse(`--${name} must be a whole number from ${lowest} to ${highest}, not "${given.value(name)}".`);
-}
-
-/** One of a closed set by what `find` makes of its name. */
-function oneOf<T>(given: Given, name: OptionName, find: (text: string) => T | null, what: string): T | null {
-  const text = given.value(name);
-  if (text === null) return null;
-  return find(text) ?? refuse(`--${name} must be ${what}, not "${text}".`);
-}
+const feelIn = (given: Given): FeelName | null =>
+  oneOf(
+    given,
+    'feel',
+    (text) => feelNames.find((name) => name === text.toLowerCase()) ?? null,
+    `one of ${feelNames.join(', ')}`,
+  );
 
 function under(given: Given): GradeOrder['under'] {
   const chart = given.value('chart');
   const beats = given.value('beats');
   if (chart !== null && beats !== null) refuse('Give --chart or --beats, not both.');
   if (beats !== null) {
-    const idle = (['tempo', 'first-beat'] as const).find(given.has);
+    const idle = (['tempo', 'first-beat', 'rise', 'trade', 'feel'] as const).find(given.has);
     if (idle) refuse(`--${idle} has no meaning with --beats: the list says when each beat comes.`);
     return { kind: 'beats', file: beats };
   }
@@ -154,6 +105,9 @@ function under(given: Given): GradeOrder['under'] {
     chart,
     bpm: numberOf(given, 'tempo'),
     firstBeatSeconds: numberOf(given, 'first-beat') ?? 0,
+    rise: riseIn(given),
+    turnBars: countOf(given, 'trade'),
+    feel: feelIn(given),
   };
 }
 
@@ -197,8 +151,14 @@ function gradeOrder(given: Given): GradeOrder {
 }
 
 /** Options that have a meaning for the band; the others speak of a take. */
-const BAND_ONLY = ['feel', 'choruses', 'seed', 'out'] as const;
-const BAND_OPTIONS: readonly OptionName[] = ['chart', 'tempo', 'meter', 'key', 'swing', ...BAND_ONLY];
+const BAND_ONLY = ['drone', 'choruses', 'seed', 'out'] as const;
+const BAND_OPTIONS: readonly OptionName[] = [
+  ...(['chart', 'tempo', 'meter', 'key', 'swing', 'feel', 'rise', 'trade', 'aim'] as const),
+  ...BAND_ONLY,
+];
+
+/** Root alone, or the fifth with it. */
+const DRONES: Readonly<Record<string, DroneTones>> = { root: 'root', fifth: 'root and fifth' };
 
 const OUT_KINDS = [
   { ending: /\.wav$/i, kind: 'wav' },
@@ -224,12 +184,16 @@ function bandOrder(given: Given): BandOrder {
     bpm: numberOf(given, 'tempo'),
     meter: oneOf(given, 'meter', meterOf, `one of ${METERS.map(({ written }) => written).join(', ')}`),
     key: oneOf(given, 'key', parseKey, 'a key like Bb or "F# minor"'),
-    feel: oneOf(
+    feel: feelIn(given),
+    rise: riseIn(given),
+    turnBars: countOf(given, 'trade'),
+    aim: oneOf(
       given,
-      'feel',
-      (text) => feelNames.find((name) => name === text.toLowerCase()) ?? null,
-      `one of ${feelNames.join(', ')}`,
+      'aim',
+      (text) => AIM_CHOICES.find(({ id }) => id === text.toLowerCase())?.id ?? null,
+      `one of ${AIM_CHOICES.map(({ id }) => id).join(', ')}`,
     ),
+    drone: oneOf(given, 'drone', (text) => DRONES[text.toLowerCase()] ?? null, 'root or fifth'),
     swing: numberOf(given, 'swing'),
     choruses: countOf(given, 'choruses'),
     seed: countOf(given, 'seed'),

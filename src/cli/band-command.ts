@@ -13,6 +13,7 @@ import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { toPcm16 } from '../core/files/pcm16.ts';
 import { writeMusicXml } from '../core/files/write-musicxml.ts';
 import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/write-wav.ts';
+import { USUAL_AIM } from '../core/grading/targets.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import { renderPerformance } from '../core/sound/render-performance.ts';
 import type { Stereo } from '../core/sound/stereo.ts';
@@ -21,7 +22,7 @@ import { wrongUsage, type Answer } from './answer.ts';
 import type { BandOrder } from './args.ts';
 import { diskSentence } from './file-source.ts';
 import { BAND_TEMPO } from './options.ts';
-import { readChartGiven } from './read-timeline.ts';
+import { readChartGiven, riseOver } from './read-timeline.ts';
 
 const SAMPLE_RATE = 48_000;
 const BYTES_PER_FRAME = 4;
@@ -51,6 +52,9 @@ export async function writeBand(order: BandOrder, kitFolder: string): Promise<An
     swing: order.swing ?? chart.swing,
     seed: order.seed ?? 1,
     countInBars: 1,
+    ...(order.rise && { rise: riseOver(chart, order.rise) }),
+    ...(order.turnBars !== null && { trade: { bars: order.turnBars, aim: order.aim ?? USUAL_AIM } }),
+    ...(order.drone && { drone: { tones: order.drone, semitones: [0] } }),
   };
   const form = bandForm(timelineFromTempo(chart, { bpm }));
   const choruses = order.choruses ?? CHORUSES;
@@ -129,6 +133,7 @@ async function writeSound(
 ): Promise<Outcome<void>> {
   const beats =
     chorusBeats(form) * choruses + pickupBeats(form) + (settings.countInBars + 1) * form.beatsPerBar;
+  // At the first tempo: a rise only makes it shorter.
   if ((beats * 60 * SAMPLE_RATE * BYTES_PER_FRAME) / settings.bpm > MOST_WAV_DATA_BYTES)
     return bad(`${file} would be longer than a WAV file can be; ask for fewer choruses.`);
   const kit = new Uint8Array(readFileSync(join(kitFolder, KIT_FILE)));

@@ -8,6 +8,9 @@ export const OPTIONS = {
   tempo: { type: 'string' },
   meter: { type: 'string' },
   swing: { type: 'string' },
+  rise: { type: 'string' },
+  trade: { type: 'string' },
+  drone: { type: 'string' },
   'first-beat': { type: 'string' },
   beats: { type: 'string' },
   key: { type: 'string' },
@@ -41,6 +44,7 @@ interface Range {
 export const RANGES = {
   tempo: { lowest: SLOWEST_BPM, highest: FASTEST_BPM, unit: 'beats a minute' },
   swing: { lowest: STRAIGHT_SWING, highest: WIDEST_SWING, unit: 'of the beat' },
+  trade: { lowest: 1, highest: 64, unit: 'bars' },
   // A day either way: the bound only keeps out what can't be meant.
   'first-beat': { lowest: -86_400, highest: 86_400, unit: 'seconds' },
   // From the lowest pitch that old-music players use (392) and the highest organs (about 480), with room.

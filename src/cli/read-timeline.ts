@@ -1,9 +1,10 @@
 /** The chords under the line: a chart at a tempo, or a list of beats. */
 import { readFileSync } from 'node:fs';
 import { timelineFromBeats, timelineFromTempo } from '../core/chart/build-timeline.ts';
-import type { Meter } from '../core/chart/chart.ts';
+import type { Chart, Meter } from '../core/chart/chart.ts';
 import { readChartArgument } from '../core/chart/forms.ts';
-import type { Timeline } from '../core/chart/timeline.ts';
+import { playedBars } from '../core/chart/play-order.ts';
+import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
 import { readBeatsCsv } from '../core/files/beats-csv.ts';
 import { readChartFile } from '../core/files/read-chart-file.ts';
 import type { ReadChartFile } from '../core/files/read-musicxml.ts';
@@ -12,6 +13,7 @@ import { bad, good, type Outcome } from '../core/outcome.ts';
 import type { GradeOrder } from './args.ts';
 import { wrongUsage, type Answer } from './answer.ts';
 import { diskSentence } from './file-source.ts';
+import type { RiseOrder } from './given.ts';
 
 /** Bytes of a file; null where there is no file of that name. */
 function bytesOfFile(path: string): Outcome<Uint8Array | null> {
@@ -56,6 +58,12 @@ export function readChartGiven(given: string, meter: Meter | null): Outcome<Read
   );
 }
 
+/** A rise that names no bars comes after each chorus. */
+export const riseOver = (chart: Chart, { byBpm, everyBars }: RiseOrder): TempoRise => ({
+  byBpm,
+  everyBars: everyBars ?? playedBars(chart).length,
+});
+
 /** The chords on time, and what was left out of the file they came from. */
 export interface ReadTimeline {
   readonly timeline: Timeline;
@@ -72,6 +80,9 @@ function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<ReadTimeli
     bpm,
     firstBeatSeconds: under.firstBeatSeconds,
     ...(order.swing === null ? {} : { swing: order.swing }),
+    ...(under.rise && { rise: riseOver(chart, under.rise) }),
+    ...(under.turnBars !== null && { turnBars: under.turnBars }),
+    ...(under.feel && { feel: under.feel }),
   });
   return good({ timeline, warnings });
 }

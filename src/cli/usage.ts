@@ -64,6 +64,15 @@ export const HELP = [
       '--swing SHARE',
       `Share of the beat that the first eighth takes, ${range(RANGES.swing)}. 0.5 unless given.`,
     ],
+    ['--rise BPM[/BARS]', 'The tempo rises by so much after each chorus, or after so many bars, up to 280.'],
+    [
+      '--trade BARS',
+      "Player and band take turns of so many bars, the player first: only the player's are graded.",
+    ],
+    [
+      '--feel NAME',
+      'How it is played, where the chart does not say: a section with another feel swings by that.',
+    ],
     [
       '--key KEY',
       'For the second reading of each note, like Bb or "F# minor"; the chart\'s own unless given.',
@@ -101,6 +110,8 @@ export const HELP = [
     ],
     ['--feel NAME', `${feelNames.join(', ')}; the chart's own unless given, else shuffle.`],
     ['--swing SHARE', "As above; the feel's own at this tempo unless given."],
+    ['--rise, --trade', 'As above; in its turns the band plays a line on the --aim.'],
+    ['--drone root|fifth', "The key's root, or root and fifth, held in place of bass and chords."],
     [
       '--choruses N',
       `How often the chart goes round, ${range(RANGES.choruses)}. 3 unless given; an ending follows.`,

@@ -26,6 +26,7 @@ import { eventShares, type ToneEvent } from './grading/shares.ts';
 import { median } from './grading/statistics.ts';
 import { findThirds } from './grading/thirds.ts';
 import { tellTiming } from './grading/timing.ts';
+import { playersNotes } from './grading/turns.ts';
 import type { HeardNote } from './notes/note.ts';
 import { placeLost } from './report/lost-sound.ts';
 import type { Landing, Phrase, Report } from './report/schema.ts';
@@ -40,6 +41,7 @@ import { STANDARD_A4_HZ } from './tuning/temperament.ts';
  * @example grade(notes, timeline, { source: { kind: 'notes', durationSeconds: 20, sampleRate: null }, referenceHz: 440 })
  */
 export function grade(heard: readonly HeardNote[], timeline: Timeline, settings: GradeSettings): Report {
+  const anticipation = settings.anticipationBeats ?? 'an eighth';
   const anticipationBeats =
     settings.anticipationBeats ?? defaultAnticipationBeats(timeline.swing, timeline.divisions);
   if (!(anticipationBeats >= 0 && anticipationBeats <= MOST_ANTICIPATION_BEATS)) {
@@ -48,10 +50,11 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   const phraseGapBeats = settings.phraseGapBeats ?? PHRASE_GAP_BEATS;
   const paletteName = settings.palette ?? 'both pentatonics';
   const palette = palettePitchClasses(paletteName, timeline.key);
-  const tuning = findReference(heard, settings.referenceHz);
+  const played = playersNotes(heard, timeline, anticipation);
+  const tuning = findReference(played, settings.referenceHz);
   const { referenceHz } = tuning;
 
-  const notes = gradeNotes(heard, timeline, { referenceHz, anticipationBeats, palette });
+  const notes = gradeNotes(played, timeline, { referenceHz, anticipation, palette });
   const phrases = findPhrases(notes, phraseGapBeats);
   const strong = onStrongBeats(
     notes.map((note) => note.onsetBeat),
@@ -63,7 +66,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   const landings = judgeChanges(changes, notes, thirds.leans, timeline, palette);
   const phraseEnds = phrases.map((phrase) => notes[phrase.lastNote]!);
 
-  const rotated = rotatedShares(notes, strong, timeline, anticipationBeats, referenceHz);
+  const rotated = rotatedShares(notes, strong, timeline, anticipation, referenceHz);
   const shares = {
     landings: eventShares(landingEvents(landings, changes, notes), notes),
     phraseEnds: eventShares(noteEvents(phraseEnds), notes),
@@ -173,7 +176,7 @@ function tellTimeline(
   notes: readonly GradedNote[],
   durationSeconds: number,
 ): Report['timeline'] {
-  const { beatMap, beatsPerBar, bars, chart, key, swing } = timeline;
+  const { beatMap, beatsPerBar, bars, chart, key, swing, rise, turnBars } = timeline;
   const lastOffset = notes.reduce((latest, note) => Math.max(latest, note.offsetBeat), 0);
   const endBeat = Math.max(lastOffset, beatMap.beatAt(durationSeconds));
   const spans = timeline.spansBetween(Math.min(0, notes[0]?.onsetBeat ?? 0), endBeat).map((span) => {
@@ -195,6 +198,8 @@ function tellTimeline(
     chart,
     key: { tonic: key.tonic, mode: key.mode },
     swing,
+    ...(rise && { rise }),
+    ...(turnBars !== undefined && { turnBars }),
     spans,
   };
 }

@@ -43,11 +43,18 @@ export function commandLine(take: FinishedTake): string {
   ].join(' ');
 }
 
-const chartWords = ({ chartText, bpm, firstBeatSeconds }: TakeDetails): readonly string[] => [
-  `--chart ${quoted(chartText)}`,
-  `--tempo ${bpm}`,
-  `--first-beat ${firstBeatSeconds ?? 0}`,
-];
+const chartWords = (details: TakeDetails): readonly string[] => {
+  const { chartText, bpm, firstBeatSeconds, rise, trade, feel } = details;
+  return [
+    `--chart ${quoted(chartText)}`,
+    `--tempo ${bpm}`,
+    `--first-beat ${firstBeatSeconds ?? 0}`,
+    ...(rise === undefined ? [] : [`--rise ${rise.byBpm}/${rise.everyBars}`]),
+    ...(trade === undefined ? [] : [`--trade ${trade.bars}`]),
+    // A feel tells the sections that have one of their own from the rest.
+    ...(/^feel:/m.test(chartText) ? [`--feel ${feel}`] : []),
+  ];
+};
 
 /** A recording that was played to has no one tempo: its beats leave as a table, each with its chord. */
 function beatsWords(details: TakeDetails): readonly string[] {

@@ -12,6 +12,7 @@ import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
 import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
 import { good, type Outcome } from '../core/outcome.ts';
+import { bandPractice } from './practice-settings.ts';
 import type { PlayingSettings } from './playing-settings.ts';
 import type { SettingsPort } from './ports.ts';
 import {
@@ -53,8 +54,18 @@ export class Setup {
   readonly #timeline = $derived.by(() => {
     if (this.#backing !== null) return timelineOver(this.#backing);
     if (!this.#chart.ok) return this.#chart;
-    const chartText = writeChart(practiceChart(this.#chart.value, this.#settings.practice));
-    return timelineOf({ chartText, bpm: this.#settings.bpm, swing: this.swing, firstBeatSeconds: 0 });
+    const { bpm, feel, practice, aim } = this.#settings;
+    const chartText = writeChart(practiceChart(this.#chart.value, practice));
+    const { rise, trade } = bandPractice(practice, this.#chart.value, aim);
+    return timelineOf({
+      chartText,
+      bpm,
+      feel,
+      swing: this.swing,
+      firstBeatSeconds: 0,
+      ...(rise && { rise }),
+      ...(trade && { turnBars: trade.bars }),
+    });
   });
 
   constructor(ports: { readonly settings: SettingsPort<Settings> }) {
@@ -197,6 +208,9 @@ export class Setup {
     const { bpm, feel, countInBars, levels, roundTripSeconds, reference, instrument, capo, aim, practice } =
       this.#settings;
     const startedAt = now.toISOString();
+    // A recording in the band's place plays as it is.
+    const practised =
+      this.#chart.ok && this.#backing === null ? bandPractice(practice, this.#chart.value, aim) : {};
     const plan: TakePlan = {
       timeline,
       band: {
@@ -205,8 +219,7 @@ export class Setup {
         swing: this.swing,
         seed: seedOf(startedAt),
         countInBars,
-        chordsRest: practice.chordsRest,
-        backbeatClick: practice.backbeatClick,
+        ...practised,
       },
       levels,
       roundTripSeconds,
@@ -223,8 +236,7 @@ export class Setup {
         instrument,
         capo,
         aim,
-        chordsRest: practice.chordsRest,
-        backbeatClick: practice.backbeatClick,
+        ...practised,
       },
     };
     return this.#backing === null ? plan : planOver(plan, this.#backing);

@@ -21,6 +21,9 @@ export const orderOf = (details: TakeDetails): GradeOrder => ({
   reference: details.reference,
   source: details.source === 'microphone' ? 'microphone' : 'audio',
   ...(details.backing !== undefined && { beatSeconds: details.backing.beatSeconds }),
+  feel: details.feel,
+  ...(details.rise !== undefined && { rise: details.rise }),
+  ...(details.trade !== undefined && { turnBars: details.trade.bars }),
   ...(details.lost !== undefined && { lost: details.lost }),
   ...(details.instrument !== undefined && { instrument: details.instrument }),
   ...(details.capo !== undefined && { capo: details.capo }),
@@ -35,6 +38,9 @@ export const bandOf = ({
   startedAt,
   chordsRest = false,
   backbeatClick = false,
+  rise,
+  trade,
+  drone,
 }: TakeDetails): BandSettings => ({
   feel,
   bpm,
@@ -43,6 +49,9 @@ export const bandOf = ({
   countInBars: 0,
   chordsRest,
   backbeatClick,
+  ...(rise && { rise }),
+  ...(trade && { trade }),
+  ...(drone && { drone }),
 });
 
 /** Each take has a band of its own, and the same one whenever it is heard again. */

@@ -7,6 +7,7 @@ import { TakenBackingSchema } from './backing-record.ts';
 const text = v.string();
 const seconds = v.pipe(v.number(), v.finite());
 const level = seconds;
+const bars = v.pipe(v.number(), v.integer(), v.minValue(1));
 
 /** What is known about a take besides its sound: written when it begins, so that a cut-off one can be graded. */
 export const TakeDetailsSchema = v.object({
@@ -34,6 +35,14 @@ export const TakeDetailsSchema = v.object({
   /** How the band was asked to play, as `BandSettings` has it. */
   chordsRest: v.exactOptional(v.boolean()),
   backbeatClick: v.exactOptional(v.boolean()),
+  rise: v.exactOptional(v.object({ byBpm: seconds, everyBars: bars })),
+  trade: v.exactOptional(v.object({ bars, aim: text })),
+  drone: v.exactOptional(
+    v.object({
+      tones: v.picklist(['root', 'root and fifth']),
+      semitones: v.pipe(v.array(v.number()), v.readonly()),
+    }),
+  ),
   /** The band's levels as they stood at the end, in dB. */
   levels: v.exactOptional(
     v.object({

@@ -6,6 +6,8 @@ import { roomPathOf, type RoomPath } from '../../src/core/room/band-remover.ts';
 import type { MeasuredPath } from '../../src/core/room/measure-path.ts';
 import { noteScore } from '../bench/note-metrics.ts';
 import { gradedByCommand, reviewOf } from './by-command.ts';
+import { usualPractice } from '../../src/state/practice-settings.ts';
+import type { Settings } from '../../src/state/settings.ts';
 import { world } from './world.ts';
 
 /** What the browser gives is 44.1 kHz or more; this is quicker, and holds all that the listener hears. */
@@ -117,7 +119,14 @@ describe('a take through speakers', () => {
 
 describe('a take heard again', () => {
   it('has the band as it played: resting chords, click, feel, and the levels as they were left', async () => {
-    const practice = { loop: null, keys: null, seed: 1, chordsRest: true, backbeatClick: true };
+    const practice: Settings['practice'] = {
+      ...usualPractice.practice,
+      chordsRest: true,
+      backbeatClick: true,
+      rise: { byBpm: 5, everyChoruses: 2 },
+      tradeBars: 2,
+      drone: 'root',
+    };
     const w = await throughSpeakers({ practice, feel: 'bossa' });
     await w.session.start();
     await w.play(new Float32Array(5 * RATE));
@@ -127,6 +136,11 @@ describe('a take heard again', () => {
     const { id, details } = await reviewOf(w);
     const live = w.accompaniments.at(-1)!;
     expect(live.settings).toMatchObject({ chordsRest: true, backbeatClick: true, feel: 'bossa', bpm: 100 });
+    expect(live.settings).toMatchObject({
+      rise: { byBpm: 5, everyBars: 4 },
+      trade: { bars: 2, aim: w.setup.settings.aim },
+      drone: { tones: 'root', semitones: [0] },
+    });
     expect(live.levels).toMatchObject({ all: -18, drums: -12 });
     await w.settle();
     // What the player sets afterwards changes nothing of what was played.

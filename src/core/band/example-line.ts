@@ -3,6 +3,7 @@
  * tone of the aim, it comes there by step, and between the landings it walks in eighths through chord and key. The
  * cheapest path through the keys (Viterbi) with seeded taste in the costs, as the walking bass is found.
  */
+import { bandTurns } from '../chart/turns.ts';
 import { aimChoiceOf, targetsOf } from '../grading/targets.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { sameChord } from '../music/same-chord.ts';
@@ -12,7 +13,6 @@ import { sameBeat, spanAt } from './pattern.ts';
 import { loosen, type Chance } from './random.ts';
 import type { BandSettings, FeelName, Trade } from './settings.ts';
 import { swungBeat } from './swing.ts';
-import { bandTurns } from './turns.ts';
 import { inKey } from './voicing.ts';
 
 /** B3 to G5: where a guitar sings, above the chords, inside the kit's guitar and piano. */

@@ -1,5 +1,5 @@
 /** How the band is asked to play. */
-import type { TempoRise } from '../chart/tempo-rise.ts';
+import type { TempoRise } from '../chart/timeline.ts';
 
 export type FeelName = 'shuffle' | 'swing' | 'straight' | 'slow-blues' | 'funk' | 'bossa' | 'rock' | 'ballad';
 

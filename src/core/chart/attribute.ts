@@ -28,7 +28,7 @@ export interface TimedPitch {
 }
 
 /**
- * The chord of a note. A note that starts `anticipationBeats` or less before the next change, still sounds after
+ * The chord of a note. A note that starts the anticipation or less before the next change, still sounds after
  * it, and is a chord tone of the new chord belongs to the new chord; every other note to the chord at its onset.
  * A change is where the chord differs from the one before, N.C. being a chord of its own, and the first chord; a note
  * over no chord, or just before a chart's first downbeat, can anticipate too; a note before the first of listed beats
@@ -39,22 +39,23 @@ export interface TimedPitch {
 export function chordOfNote(
   note: TimedPitch,
   timeline: Timeline,
-  anticipationBeats: number,
+  anticipation: Anticipation,
   referenceHz: number = STANDARD_A4_HZ,
 ): Attribution {
-  if (!(anticipationBeats >= 0)) {
-    throw new RangeError(`an anticipation is 0 beats or more, not ${anticipationBeats}`);
+  if (anticipation !== 'an eighth' && !(anticipation >= 0)) {
+    throw new RangeError(`an anticipation is 0 beats or more, not ${anticipation}`);
   }
   const beat = timeline.beatMap.beatAt(note.onsetSeconds);
   const onset: Attribution = { chord: timeline.chordAt(beat), beat, rule: 'onset' };
   // A list of beats says nothing about what comes before it; a chart at a tempo is counted in.
   const unlisted = timeline.beatMap.bpm === null && beat < -BEAT_TOLERANCE;
-  if (anticipationBeats === 0 || unlisted) return onset;
+  if (anticipation === 0 || unlisted) return onset;
   const change = timeline.nextChange(beat);
   if (!change?.chord) return onset;
   const ahead = change.startBeat - beat;
   const soundsOn = timeline.beatMap.beatAt(note.offsetSeconds) - change.startBeat > BEAT_TOLERANCE;
-  if (ahead > anticipationBeats + BEAT_TOLERANCE || !soundsOn) return onset;
+  const furthest = anticipationBefore(timeline, change.startBeat, anticipation);
+  if (ahead > furthest + BEAT_TOLERANCE || !soundsOn) return onset;
   const pitchClass = wrapPitchClass(nameNote(note.midi, referenceHz).nearestMidi);
   const fits = change.chord.tones.some((tone) => tone.pitchClass === pitchClass);
   return fits ? { chord: change.chord, beat, rule: 'anticipation', change } : onset;
@@ -66,3 +67,17 @@ export function chordOfNote(
  */
 export const defaultAnticipationBeats = (swing: number, divisions: 2 | 3 = 2): number =>
   divisions === 3 ? 1 / 3 : 1 - swing;
+
+/** How far a note may run ahead: so many beats, or an eighth note as the bar before the change swings it. */
+export type Anticipation = number | 'an eighth';
+
+/** The anticipation before a change, in beats. */
+export function anticipationBefore(
+  { swing, barSwings, divisions, beatsPerBar, bars }: Timeline,
+  changeBeat: number,
+  anticipation: Anticipation,
+): number {
+  if (anticipation !== 'an eighth') return anticipation;
+  const bar = Math.max(0, Math.ceil((changeBeat - BEAT_TOLERANCE) / beatsPerBar) - 1);
+  return defaultAnticipationBeats(barSwings?.[bar % bars] ?? swing, divisions);
+}

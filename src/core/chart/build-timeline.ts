@@ -1,4 +1,7 @@
 /** Charts and lists of beats laid on time: the two ways to a timeline. */
+import { feelOf } from '../band/feel-words.ts';
+import type { FeelName } from '../band/settings.ts';
+import { swingShare } from '../band/swing.ts';
 import { bad, good, type Outcome } from '../outcome.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { parseChord, readingHint } from '../music/parse-chord.ts';
@@ -13,8 +16,9 @@ import {
   type ChartChord,
 } from './chart.ts';
 import { findKey } from './find-key.ts';
-import { playedBars } from './play-order.ts';
-import type { BeatMap, ChordSpan, Timeline } from './timeline.ts';
+import { playedBars, type PlayedBar } from './play-order.ts';
+import { risingBeatMap } from './tempo-rise.ts';
+import type { BeatMap, ChordSpan, Timeline, TempoRise } from './timeline.ts';
 import { writeBar, writeChart } from './write-chart.ts';
 
 export interface TempoOptions {
@@ -24,6 +28,12 @@ export interface TempoOptions {
   readonly firstBeatSeconds?: number;
   /** Share of the beat that the first eighth takes; the chart's own without, else straight. */
   readonly swing?: number;
+  /** The tempo rises as the chart goes round. */
+  readonly rise?: TempoRise;
+  /** Player and band take turns of so many bars: 1 or more. */
+  readonly turnBars?: number;
+  /** How the chart is played; its own word without. A section that asks for another feel swings by that. */
+  readonly feel?: FeelName;
 }
 
 /** One row of a list of beats. An empty chord goes on with the one before. */
@@ -40,6 +50,8 @@ export interface BeatListOptions {
   readonly swing?: number;
 }
 
+/** A feel's swing goes by the tempo; beats that have none are taken for this. */
+const USUAL_BPM = 120;
 /** Two neighbouring beats can't be closer: 6,000 beats a minute is no music. */
 const CLOSEST_BEATS_SECONDS = 0.01;
 /**
@@ -58,14 +70,26 @@ export function timelineFromTempo(chart: Chart, options: TempoOptions): Timeline
     throw new RangeError(`bpm is ${SLOWEST_BPM} to ${FASTEST_BPM}, not ${bpm}`);
   }
   if (!Number.isFinite(firstBeatSeconds)) throw new RangeError('firstBeatSeconds is a number of seconds');
-  return timelineOnBeats(chart, steadyBeatMap(bpm, firstBeatSeconds), swing);
+  const { rise, turnBars, feel } = options;
+  if (turnBars !== undefined && !(Number.isInteger(turnBars) && turnBars >= 1))
+    throw new RangeError(`a turn is 1 or more whole bars, not ${turnBars}`);
+  const beatMap =
+    rise === undefined
+      ? steadyBeatMap(bpm, firstBeatSeconds)
+      : risingBeatMap({ bpm, rise, beatsPerBar: chart.meter.beatsPerBar }, firstBeatSeconds);
+  return {
+    ...timelineOnBeats(chart, beatMap, swing, feel),
+    ...(rise && { rise }),
+    ...(turnBars !== undefined && { turnBars }),
+  };
 }
 
 /**
  * The chart on beats of any kind, going round for ever. A pickup stands once, before beat 0.
  * @param swing share of the beat that the first eighth takes; throws outside 0.5 to 0.75
+ * @param feel how it is played; the chart's own word without
  */
-export function timelineOnBeats(chart: Chart, beatMap: BeatMap, swing: number): Timeline {
+export function timelineOnBeats(chart: Chart, beatMap: BeatMap, swing: number, feel?: FeelName): Timeline {
   const bars = playedBars(chart);
   const chorus: ChordSpan[] = [];
   bars.forEach(({ bar }, index) => {
@@ -82,6 +106,11 @@ export function timelineOnBeats(chart: Chart, beatMap: BeatMap, swing: number): 
     chart: writeChart(chart),
     key: chart.key,
     swing: checkedSwing(swing),
+    ...barSwings(chart, bars, {
+      swing,
+      bpm: beatMap.bpm ?? USUAL_BPM,
+      feel: feel ?? feelOf(chart.feel ?? ''),
+    }),
     before: pickup,
     chorus,
     chorusBeats: bars.length * chart.meter.beatsPerBar,
@@ -168,6 +197,21 @@ function spansOf(chords: readonly ChartChord[], startBeat: number, bar: number, 
     at += beats;
     return span;
   });
+}
+
+/** The swing of each bar, where a section's own feel has another. */
+function barSwings(
+  { sections }: Chart,
+  bars: readonly PlayedBar[],
+  whole: { readonly swing: number; readonly bpm: number; readonly feel: FeelName | null },
+): Pick<Timeline, 'barSwings'> {
+  const own = sections.map((section) => {
+    const feel = section.feel === null ? null : feelOf(section.feel);
+    if (feel === null || feel === whole.feel) return whole.swing;
+    return Math.min(WIDEST_SWING, swingShare(feel, whole.bpm));
+  });
+  if (own.every((swing) => swing === whole.swing)) return {};
+  return { barSwings: bars.map(({ section }) => own[section] ?? whole.swing) };
 }
 
 function checkedSwing(swing: number): number {

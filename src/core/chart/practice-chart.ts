@@ -45,7 +45,7 @@ function loopBars(chart: Chart, fromBar: number, toBar: number): Chart {
 
 function cycleKeys(chart: Chart, cycle: KeyCycle, seed: number): Chart {
   const played: Chart = { ...chart, keyWritten: true, pickup: null, sections: playedOut(chart) };
-  const sections = keyOrder(cycle, seed).flatMap((semitones) => {
+  const sections = semitonesThrough(cycle, seed).flatMap((semitones) => {
     const key = keyOn((chart.key.tonicPitchClass + semitones) % SEMITONES, chart.key.mode);
     const [head, ...rest] = (semitones === 0 ? played : transposeChart(played, key)).sections;
     if (!head) return [];
@@ -55,8 +55,8 @@ function cycleKeys(chart: Chart, cycle: KeyCycle, seed: number): Chart {
   return { ...played, sections };
 }
 
-/** Semitones above the chart's key, chorus by chorus. */
-function keyOrder(cycle: KeyCycle, seed: number): readonly number[] {
+/** Semitones above the chart's key, chorus by chorus; its own key first. */
+export function semitonesThrough(cycle: KeyCycle, seed: number): readonly number[] {
   const around = Array.from({ length: SEMITONES }, (_, i) => i);
   if (cycle !== 'random') return around.map((i) => (i * steps[cycle]) % SEMITONES);
   const luck = chance(seed);

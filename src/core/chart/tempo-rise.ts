@@ -1,13 +1,5 @@
 /** A tempo that rises as the form goes round: what band, clock and grading all count by. */
-import type { BeatMap } from './timeline.ts';
-
-/** Faster by so much after each so many bars. Bars, not choruses: a loop through twelve keys is one long chorus. */
-export interface TempoRise {
-  /** Beats a minute, above 0. */
-  readonly byBpm: number;
-  /** A whole number from 1. */
-  readonly everyBars: number;
-}
+import type { BeatMap, TempoRise } from './timeline.ts';
 
 /** No faster than this does a tempo rise; one that starts faster stays as it is. */
 export const MOST_RISEN_BPM = 280;

@@ -12,6 +12,14 @@ export interface BeatMap {
   secondsAt(beat: number): number;
 }
 
+/** Faster by so much after each so many bars. Bars, not choruses: a loop through twelve keys is one long chorus. */
+export interface TempoRise {
+  /** Beats a minute, above 0. */
+  readonly byBpm: number;
+  /** A whole number from 1. */
+  readonly everyBars: number;
+}
+
 /** A stretch of one chord; neighbouring spans of the same chord stay apart where the chart writes it again. */
 export interface ChordSpan {
   readonly startBeat: number;
@@ -40,6 +48,12 @@ export interface Timeline {
   readonly key: Key;
   /** Share of the beat that the first eighth takes: 0.5 straight, 0.667 triplet. */
   readonly swing: number;
+  /** Likewise in each bar of the chorus, where sections have a feel of their own; left out, it is the same in all. */
+  readonly barSwings?: readonly number[];
+  /** The tempo rises; left out, it does not. The beat map knows. */
+  readonly rise?: TempoRise;
+  /** Player and band take turns of so many bars, the player first; only the player's are graded. Left out, all are. */
+  readonly turnBars?: number;
   /** null before the first downbeat and over N.C. Behind the last of listed beats its chord stands on. */
   chordAt(beat: number): Chord | null;
   /** Spans that overlap [fromBeat, toBeat), in order, never clipped. */

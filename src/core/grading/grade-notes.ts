@@ -1,5 +1,5 @@
 /** Heard notes set against the chart: each with its chord, degree and role. */
-import { chordOfNote, type Attribution } from '../chart/attribute.ts';
+import { anticipationBefore, chordOfNote, type Anticipation, type Attribution } from '../chart/attribute.ts';
 import { BEAT_TOLERANCE } from '../chart/build-timeline.ts';
 import type { Timeline } from '../chart/timeline.ts';
 import { degreeInKey, degreeOver } from '../music/pitch-names.ts';
@@ -12,7 +12,7 @@ import { roleOf } from './roles.ts';
 /** How notes are set against a chart. */
 export interface NoteRules {
   readonly referenceHz: number;
-  readonly anticipationBeats: number;
+  readonly anticipation: Anticipation;
   /** Pitch classes that count as colour. */
   readonly palette: ReadonlySet<number>;
 }
@@ -31,12 +31,15 @@ export function gradeNotes(
 function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: NoteRules): GradedNote {
   const { nearestMidi, cents } = nameNote(heard.midi, rules.referenceHz);
   const pitchClass = wrapPitchClass(nearestMidi);
-  const attribution = chordOfNote(heard, timeline, rules.anticipationBeats, rules.referenceHz);
+  const attribution = chordOfNote(heard, timeline, rules.anticipation, rules.referenceHz);
   const { chord, beat } = attribution;
   const offsetBeat = timeline.beatMap.beatAt(heard.offsetSeconds);
   const change = timeline.nextChange(beat);
   const crosses = change !== null && offsetBeat > change.startBeat + BEAT_TOLERANCE;
-  const isEarly = crosses && change.startBeat - beat <= rules.anticipationBeats + BEAT_TOLERANCE;
+  const isEarly =
+    crosses &&
+    change.startBeat - beat <=
+      anticipationBefore(timeline, change.startBeat, rules.anticipation) + BEAT_TOLERANCE;
   return {
     index,
     heard,
@@ -49,7 +52,7 @@ function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: N
     chord,
     anticipates: attribution.change?.startBeat ?? null,
     early:
-      isEarly && change.chord !== null && rules.anticipationBeats > 0
+      isEarly && change.chord !== null && rules.anticipation !== 0
         ? { beat: change.startBeat, chord: change.chord, from: timeline.chordAt(beat) }
         : null,
     heldInto: crosses ? change.chord : null,

@@ -2,6 +2,7 @@
 import type { Chord } from '../music/chord.ts';
 import { degreeOver } from '../music/pitch-names.ts';
 import type { ChordSpan, Timeline } from '../chart/timeline.ts';
+import { endOfTurn, isPlayersTurn } from '../chart/turns.ts';
 import type { Landing, Lean } from '../report/schema.ts';
 import { sameChord } from '../music/same-chord.ts';
 import type { GradedNote } from './graded-note.ts';
@@ -39,7 +40,8 @@ const STEP_SEMITONES = 2;
 
 /**
  * The changes a take is asked about: from the chart's first downbeat until the last note ends. What comes after isn't
- * asked, nor another chorus into which the last note merely rings. Arrivals of N.C. ask for nothing.
+ * asked, nor another chorus into which the last note merely rings. Arrivals of N.C. ask for nothing, nor do those in the
+ * band's turns where player and band trade bars.
  */
 export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): readonly ChordChange[] {
   const end = takeEnd(notes, timeline);
@@ -48,8 +50,9 @@ export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): r
   let fromChord: Chord | null = null;
   while (span !== null && span.startBeat <= end) {
     const next = timeline.nextChange(span.startBeat);
-    if (span.chord !== null) {
-      changes.push({ span, chord: span.chord, fromChord, untilBeat: next?.startBeat ?? Infinity });
+    if (span.chord !== null && isPlayersTurn(timeline, span.startBeat)) {
+      const untilBeat = Math.min(next?.startBeat ?? Infinity, endOfTurn(timeline, span.startBeat));
+      changes.push({ span, chord: span.chord, fromChord, untilBeat });
     }
     fromChord = span.chord;
     span = next;

@@ -7,7 +7,17 @@ import type { ChordSpan, Timeline } from '../chart/timeline.ts';
  * before the first downbeat has no chord. A list of beats is turned as one long chart and still played once.
  */
 export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
-  const { beatMap, beatsPerBar, divisions, bars: barsInAll, roundBeats, chart, key, swing } = timeline;
+  const {
+    beatMap,
+    beatsPerBar,
+    divisions,
+    bars: barsInAll,
+    roundBeats,
+    chart,
+    key,
+    swing,
+    barSwings,
+  } = timeline;
   const goesRound = beatMap.bpm !== null;
   const turned = turn(timeline.spansBetween(0, roundBeats), bars * beatsPerBar, roundBeats);
   const chorus = goesRound
@@ -22,6 +32,7 @@ export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
     chart,
     key,
     swing,
+    ...(barSwings && { barSwings }),
     before: [],
     chorus,
     chorusBeats: goesRound ? roundBeats : null,

@@ -1,5 +1,5 @@
 /** Shares over all notes, over those on strong beats, and by length: their chance is the mean over all rotations. */
-import { chordOfNote } from '../chart/attribute.ts';
+import { chordOfNote, type Anticipation } from '../chart/attribute.ts';
 import type { Timeline } from '../chart/timeline.ts';
 import type { Chord } from '../music/chord.ts';
 import type { Share, Shares, Verdict } from '../report/schema.ts';
@@ -28,14 +28,14 @@ export function rotatedShares(
   notes: readonly GradedNote[],
   strong: readonly boolean[],
   timeline: Timeline,
-  anticipationBeats: number,
+  anticipation: Anticipation,
   referenceHz: number,
 ): Readonly<Record<Kind, Shares>> {
   const masks = maskReader();
   const bars = notes.map((note) => Math.floor(note.onsetBeat / timeline.beatsPerBar));
   const countOver = (chart: Timeline): Readonly<Record<Kind, readonly Counted[]>> => {
     const all = notes.map(({ heard, pitchClass }, i) => {
-      const { chord } = chordOfNote(heard, chart, anticipationBeats, referenceHz);
+      const { chord } = chordOfNote(heard, chart, anticipation, referenceHz);
       return { pitchClass, chord, weight: 1, bar: bars[i]! };
     });
     const parts = splitAtChanges(notes, chart);

@@ -58,6 +58,10 @@ const timelineSchema = v.object({
   chart: v.string(),
   key: v.object({ tonic: v.string(), mode: v.picklist(['major', 'minor']) }),
   swing: finite,
+  /** The tempo rose by so much after each so many bars; `bpm` is the first. Left out where it stayed. */
+  rise: v.exactOptional(v.object({ byBpm: finite, everyBars: count })),
+  /** Player and band took turns of so many bars, and only the player's are graded. Left out where nobody traded. */
+  turnBars: v.exactOptional(count),
   /** Every stretch of one chord under the take, so that it can be drawn from the report alone. */
   spans: v.array(spanSchema),
 });

@@ -34,14 +34,19 @@ export function reportText(report: Report): string {
 }
 
 function title({ timeline, tuning, settings, summary }: Report): string {
-  const { bpm, bars, key } = timeline;
-  const tempo = bpm === null ? '' : `${Math.round(bpm * 10) / 10} bpm, `;
+  const { bpm, bars, key, rise, turnBars } = timeline;
+  const rising =
+    rise === undefined
+      ? ''
+      : ` and ${rise.byBpm} more every ${rise.everyBars} ${several(rise.everyBars, 'bar')}`;
+  const tempo = bpm === null ? '' : `${Math.round(bpm * 10) / 10} bpm${rising}, `;
+  const turns = turnBars === undefined ? '' : `, your turns of ${turnBars} ${several(turnBars, 'bar')}`;
   const reference = Math.round(tuning.referenceHz * 10) / 10;
   const estimated = tuning.estimated ? ' (found)' : '';
   const early = Math.round(settings.anticipationBeats * 100) / 100;
   return (
     `${summary.notes} ${several(summary.notes, 'note')} over ${bars} ${several(bars, 'bar')} in ${key.tonic} ${key.mode}, ${tempo}` +
-    `A4 ${reference} Hz${estimated}, anticipation ${early} beat`
+    `A4 ${reference} Hz${estimated}, anticipation ${early} beat${turns}`
   );
 }
 

@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { arrange, arrangeChorus } from '../../../src/core/band/arrange.ts';
 import { lineRange } from '../../../src/core/band/example-line.ts';
 import { feelNames } from '../../../src/core/band/settings.ts';
-import { bandTurns } from '../../../src/core/band/turns.ts';
+import { bandTurns } from '../../../src/core/chart/turns.ts';
 import { AIM_CHOICES, aimChoiceOf, targetsOf } from '../../../src/core/grading/targets.ts';
 import { sameChord } from '../../../src/core/music/same-chord.ts';
 import { chartTexts, formOf, settingsOf } from './forms.ts';

@@ -91,4 +91,22 @@ describe('an eighth before the beat', () => {
     const early = chordOfNote({ onsetSeconds: 0.9, offsetSeconds: 2, midi: E4 }, listed.value, 0.5);
     expect(early.chord).toBe(null);
   });
+
+  it('is swung as the section before the change is swung, in any chorus', () => {
+    const chart = chartOf('feel: shuffle\n[A]\n| C7 | F7 |\n[B]\nfeel: straight\n| C7 | F7 |');
+    const mixed = timelineFromTempo(chart, { bpm: 60, swing: 2 / 3 });
+    const from = (beat: number) =>
+      chordOfNote({ onsetSeconds: beat, offsetSeconds: Math.ceil(beat) + 1, midi: A4 }, mixed, 'an eighth')
+        .rule;
+    for (const chorus of [0, 16, 160]) {
+      // Into bar 2 of the shuffle a third of a beat, into bar 4 of the straight section half a beat.
+      expect(from(chorus + 4 - 0.3)).toBe('anticipation');
+      expect(from(chorus + 4 - 0.45)).toBe('onset');
+      expect(from(chorus + 12 - 0.45)).toBe('anticipation');
+      expect(from(chorus + 12 - 0.55)).toBe('onset');
+    }
+    expect(mixed.barSwings).toEqual([2 / 3, 2 / 3, 0.5, 0.5]);
+    // A section that asks for the feel that is played anyway swings with it.
+    expect(timelineFromTempo(chart, { bpm: 60, swing: 0.6, feel: 'straight' }).barSwings).toBeUndefined();
+  });
 });
