@@ -43,3 +43,11 @@ export async function expectAccessible(page: Page): Promise<void> {
   );
   expect(told).toEqual([]);
 }
+
+/** The same by day and by night. */
+export async function expectAccessibleInBothLights(page: Page): Promise<void> {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    await expectAccessible(page);
+  }
+}

@@ -1,0 +1,120 @@
+/** What a player does and needs without a mouse while the band plays: dials, what is read, what is said, a lit display. */
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { expect, test } from './app.ts';
+import { knownLine, type KnownLine } from './known-line.ts';
+import { download, startButton, stopButton, untilReview } from './screens.ts';
+
+let line: KnownLine;
+test.beforeAll(async () => {
+  line = await knownLine();
+});
+test.afterAll(() => line.dispose());
+
+const untilCountIn = async (page: Page) => {
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+};
+const dial = (page: Page, name: string) =>
+  page.getByRole('group', { name: 'Band and time' }).locator('[aria-pressed]').filter({ hasText: name });
+const untilPlaying = async (page: Page) => {
+  await untilCountIn(page);
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+};
+
+test('the dials turn by keys: the band with its care, a new tempo counted in again or kept for the next take', async ({
+  openApp,
+}) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await untilCountIn(page);
+  // While counting in nothing has been played: a new tempo begins the count-in again.
+  await page.keyboard.press('t');
+  await expect(dial(page, 'tempo')).toHaveAttribute('aria-pressed', 'true');
+  await page.keyboard.press('+');
+  await expect(dial(page, 'tempo')).toContainText('100');
+  await expect(page.getByText('Tempo 100: it counts in again.')).toBeVisible();
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+  // While playing the band is heard at once, time holds from the next take on.
+  await page.keyboard.press('b');
+  await page.keyboard.press('-');
+  await expect(dial(page, 'band')).toContainText('−20 dB');
+  await expect(page.getByText('loud sound harms hearing')).toBeVisible();
+  await page.keyboard.press('s');
+  await page.keyboard.press('-');
+  await expect(page.getByText(/Swing \d\d %: from the next take on/)).toBeVisible();
+  await page.waitForTimeout(2500);
+  await page.keyboard.press('Space');
+  await untilReview(page);
+  // The take is graded at the tempo that it was played at.
+  await expect(page.getByText('100 bpm')).toBeVisible();
+  await page.reload();
+  await expect(page.getByLabel('Tempo')).toHaveValue('100');
+});
+
+test('an alto reads a blues in A in F sharp; what is exported is at concert pitch', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await page.getByLabel(/^Instrument/).selectOption('alto-sax');
+  await expect(page.getByLabel('Chords and names')).toHaveValue('written');
+  await expect(page.getByRole('list', { name: 'Bars of the form' })).toContainText('F sharp 7');
+  await untilPlaying(page);
+  const stage = page.getByRole('region', { name: 'Chords' });
+  await expect(stage).toContainText('F sharp 7');
+  // Next comes B7, concert D7: its third and seventh as an alto names them.
+  await expect(stage.getByRole('list', { name: 'Tones to land on' })).toContainText('D♯');
+  await page.waitForTimeout(6000);
+  await page.keyboard.press('Space');
+  await untilReview(page);
+  await expect(page.getByText('12-bar blues in F♯')).toBeVisible();
+  await expect(page.getByRole('list', { name: 'Bars of the form' })).toContainText('F sharp 7');
+  const { path } = await download(page, 'Save the report');
+  const report = JSON.parse(readFileSync(path, 'utf8')) as {
+    timeline: { key: { tonic: string }; spans: { chord: string | null }[] };
+    notes: { midi: number }[];
+  };
+  expect(report.timeline.key.tonic).toBe('A');
+  expect(report.timeline.spans.map(({ chord }) => chord)).toContain('A7');
+  // Concert pitch: what sounded, between the lowest and the highest of the known line.
+  for (const { midi } of report.notes) expect(midi).toBeLessThan(76);
+});
+
+test('the display stays lit while playing, and may go dark afterwards', async ({ openApp }) => {
+  const { page } = await openApp({
+    microphone: { file: line.file },
+    before: async (fresh) => {
+      await fresh.addInitScript(() => {
+        const locks = { asked: 0, released: 0 };
+        Object.assign(globalThis, { locks });
+        Object.defineProperty(navigator, 'wakeLock', {
+          value: {
+            request: (kind: string) => {
+              if (kind === 'screen') locks.asked += 1;
+              return Promise.resolve({ release: () => Promise.resolve((locks.released += 1)) });
+            },
+          },
+        });
+      });
+    },
+  });
+  const locks = () =>
+    page.evaluate(() => (globalThis as unknown as { locks: { asked: number; released: number } }).locks);
+  expect(await locks()).toEqual({ asked: 0, released: 0 });
+  await untilPlaying(page);
+  expect(await locks()).toEqual({ asked: 1, released: 0 });
+  await page.waitForTimeout(1500);
+  await page.keyboard.press('Space');
+  await untilReview(page);
+  expect(await locks()).toEqual({ asked: 1, released: 1 });
+});
+
+test('landings are said as they happen, and stand still where motion is not wanted', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await untilPlaying(page);
+  const said = page.locator('[aria-live=polite]').filter({ hasText: /^A 7: / });
+  await expect(said).toHaveText(/^A 7: (root|third|fifth|seventh|extension|colour|blue note|outside|open)/, {
+    timeout: 8000,
+  });
+  const mark = page.locator('.form .landing .mark').first();
+  await expect(mark).toBeVisible();
+  // The test browser asks for reduced motion: a landing is there at once.
+  expect(await mark.evaluate((element) => getComputedStyle(element).animationDuration)).toMatch(/^0(ms|s)$/);
+});

@@ -1,0 +1,77 @@
+/** Every screen and state by day and by night: WCAG 2.2 A and AA, as far as axe can tell. */
+import { expect, test } from './app.ts';
+import { knownLine, type KnownLine } from './known-line.ts';
+import {
+  demoButton,
+  expectAccessibleInBothLights,
+  openRecording,
+  startButton,
+  stopButton,
+  untilReview,
+} from './screens.ts';
+
+let line: KnownLine;
+test.beforeAll(async () => {
+  line = await knownLine();
+});
+test.afterAll(() => line.dispose());
+
+test('the open page with everything unfolded, on a phone too', async ({ openApp }) => {
+  const { page } = await openApp();
+  await page.getByLabel(/^Instrument/).selectOption('alto-sax');
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+  await expectAccessibleInBothLights(page);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expectAccessibleInBothLights(page);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+});
+
+test('the sound check', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await page.getByRole('button', { name: 'Sound check' }).click();
+  await expect(page.getByRole('heading', { name: 'Sound check' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Play the sweeps' })).toBeEnabled();
+  await expectAccessibleInBothLights(page);
+});
+
+test('playing, with a dial just turned', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await page.keyboard.press('+');
+  await expect(page.getByText('loud sound harms hearing')).toBeVisible();
+  await expectAccessibleInBothLights(page);
+});
+
+test('grading', async ({ openApp }) => {
+  const { page } = await openApp({
+    // The order to grade never arrives: the screen stands for as long as it is looked at.
+    before: async (fresh) => {
+      await fresh.addInitScript(() => {
+        const post = Object.getOwnPropertyDescriptor(Worker.prototype, 'postMessage')!.value as (
+          ...message: unknown[]
+        ) => void;
+        Worker.prototype.postMessage = function (this: Worker, ...message: unknown[]) {
+          if ((message[0] as { kind?: string } | null)?.kind !== 'grade') post.apply(this, message);
+        };
+      });
+    },
+  });
+  await openRecording(page, line.file);
+  await expect(page.getByRole('progressbar', { name: 'Grading' })).toBeVisible({ timeout: 15_000 });
+  await expectAccessibleInBothLights(page);
+});
+
+test('the review with a note explained and all shares unfolded, and trouble', async ({ openApp }) => {
+  const { page } = await openApp();
+  await demoButton(page).click();
+  await untilReview(page);
+  await page.getByText('Phrase ends, strong beats').click();
+  await expectAccessibleInBothLights(page);
+  await page.getByRole('button', { name: 'Back' }).click();
+  await openRecording(page, { name: 'words.wav', mimeType: 'audio/wav', buffer: Buffer.from('no sound') });
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('words.wav');
+  await expectAccessibleInBothLights(page);
+});
