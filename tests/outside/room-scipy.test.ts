@@ -82,7 +82,7 @@ test('ERLE (ITU-T G.168: level of the echo before the canceller over that behind
     const swept = new BandFollower({
       blockSize: BLOCK_SIZE,
       partitions: PARTITIONS,
-      path,
+      path: [path],
       heldBackSamples: LOOK_AHEAD,
     });
     const left = cancelled(swept, echoed, band, LOOK_AHEAD);

@@ -54,7 +54,7 @@ export class BandRemover {
     this.#follower = new BandFollower({
       blockSize: BLOCK_SIZE,
       partitions: PARTITIONS,
-      path: path.taps,
+      path: [path.taps],
       heldBackSamples: path.heldBackSamples,
     });
   }
@@ -106,7 +106,7 @@ export class BandRemover {
     const out = new Float32Array(whole);
     for (let from = 0; from < whole; from += BLOCK_SIZE) {
       const to = from + BLOCK_SIZE;
-      this.#follower.process(heard.subarray(from, to), played.subarray(from, to), out.subarray(from, to));
+      this.#follower.process(heard.subarray(from, to), [played.subarray(from, to)], out.subarray(from, to));
     }
     this.#checkDelay(heard.subarray(0, whole), played.subarray(0, whole));
     this.#enhancement.add(heard.subarray(0, whole), out);

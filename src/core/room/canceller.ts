@@ -9,7 +9,8 @@
  * by bin, how unsure it is of the path and how loud the player is; a loud player stops it from learning in
  * the bins where he plays, so that his notes are never mistaken for the band. No double-talk detector.
  */
-import { MismatchMeter, type Mismatch } from './mismatch.ts';
+import { KnobAndClock, type Correction } from './knob-and-clock.ts';
+import { PathEstimate, turn } from './path-estimate.ts';
 import { RealFft } from './real-fft.ts';
 
 export interface CancellerSettings {
@@ -17,27 +18,32 @@ export interface CancellerSettings {
   readonly blockSize: number;
   /** Blocks of path that are modelled. */
   readonly partitions: number;
-  /** Path known from a sweep, index 0 at no delay, or null to start from nothing. */
-  readonly path: Float32Array | null;
+  /** Of each channel of the band the path known from a sweep, index 0 at no delay, or null to start from nothing. */
+  readonly path: readonly (Float32Array | null)[];
+  /** How many times as loud as it seems the player is taken to be while learning; left out, it goes by what is known. */
+  readonly caution?: number;
 }
 
-/** How sure a swept path is: its error is taken to be 20 dB below it. */
-const SWEPT_UNCERTAINTY = 0.01;
-/** Power of the path to be expected where nothing is known: unity gain in all. */
-const BLANK_UNCERTAINTY = 1;
 /**
- * What a partition is expected to hold of the power of the one before: 60 dB in 0.9 s at 12 kHz, a lively living room.
- * Without it (1) the same eight lines kept 1.5 dB more of the band; 0.75 and 0.85 do alike.
+ * A note of the player's and one of the band's in the same bin keep step for many blocks, which are then no independent
+ * witnesses: the player is taken to be louder than he is. Band left 8 s on, against the player, eight tuning lines,
+ * swept: 1 left −30.8 dB, 4 −34.8, 10 −36.8; with a path 20 dB off −30.0, −32.2, −32.0.
  */
-const BLANK_DECAY = 0.85;
+const KNOWN_CAUTION = 4;
 /**
- * How much of the path is the same after a block. A path of a room at rest keeps for minutes: what the filter
- * takes for change is mostly the player. Residual against the player's level, eight lines, band as loud:
- * 0.9995 left −17.0 dB, 0.9999 −22.3, 0.99999 −30.3.
+ * While the path is unknown, most of what seems to be the player is band. The same lines, from nothing: 4 left −9.3 dB,
+ * 1 −14.2, 0.3 −15.6, 0.1 −15.0.
  */
-const AT_REST = 0.99999;
-/** Smoothing of the player's spectrum, a time constant of about 2 blocks: an attack must count at once. */
-const NEAR_SMOOTHING = 0.5;
+const BLANK_CAUTION = 0.3;
+/** From one to the other in 12 s of band. */
+const CAUTION_GROWTH = 1.0023;
+/** Smoothing of the player's spectrum, a time constant of about 5 blocks: an attack must count at once. */
+const NEAR_SMOOTHING = 0.8;
+/** Half a second. */
+const GIVING_BLOCKS = 48;
+const SOUNDING_SMOOTHING = 0.995;
+/** More than this, in samples, is no drift of half a second but another path. */
+const MOST_LATENESS = 0.5;
 /** Summed power of a block's spectrum under which the band is silent there, −100 dB of full scale: nothing to do. */
 const SILENT = 1e-6;
 const TINY = 1e-12;
@@ -47,11 +53,9 @@ export class Canceller {
   readonly blockSize: number;
   readonly #fft: RealFft;
   readonly #partitions: number;
-  /** Spectra of the path, partition after partition, re and im in turn. */
-  readonly #weights: Float64Array;
-  /** How unsure each of them is: the variance of its error. */
-  readonly #variance: Float64Array;
-  /** Spectra of what was played, a ring of blocks; their powers; whether anything sounded. */
+  readonly #channels: number;
+  readonly #known: PathEstimate;
+  /** Spectra of what was played, channel after channel a ring of blocks; their powers; whether anything sounded. */
   readonly #history: Float64Array;
   readonly #powers: Float64Array;
   readonly #sounded: Uint8Array;
@@ -60,69 +64,48 @@ export class Canceller {
   /** Power of the error that the filter's own doubt accounts for. */
   readonly #doubt: Float64Array;
   readonly #signal: Float64Array;
-  readonly #played: Float64Array;
+  /** The last two blocks of each channel. */
+  readonly #played: readonly Float64Array[];
   readonly #spectrum: Float64Array;
   readonly #error: Float64Array;
   readonly #foretold: Float64Array;
-  readonly #mismatch: MismatchMeter;
-  #constrained = 0;
+  readonly #knobAndClock: KnobAndClock;
+  #caution: number;
+  readonly #mostCaution: number;
+  /** The band's power of late in each bin. */
+  readonly #sounding: Float64Array;
+  #sinceGiven = 0;
 
-  constructor({ blockSize, partitions, path }: CancellerSettings) {
+  constructor({ blockSize, partitions, path, caution }: CancellerSettings) {
     const fft = (this.#fft = new RealFft(2 * blockSize));
     const { bins } = fft;
+    const all = partitions * path.length;
     this.blockSize = blockSize;
     this.#partitions = partitions;
-    this.#weights = new Float64Array(2 * bins * partitions);
-    this.#variance = new Float64Array(bins * partitions);
-    this.#history = new Float64Array(2 * bins * partitions);
-    this.#powers = new Float64Array(bins * partitions);
-    this.#sounded = new Uint8Array(partitions);
+    this.#channels = path.length;
+    this.#known = new PathEstimate(fft, partitions, path);
+    this.#history = new Float64Array(2 * bins * all);
+    this.#powers = new Float64Array(bins * all);
+    this.#sounded = new Uint8Array(all);
     this.#near = new Float64Array(bins);
     this.#doubt = new Float64Array(bins);
     this.#signal = new Float64Array(fft.size);
-    this.#played = new Float64Array(fft.size);
+    this.#played = path.map(() => new Float64Array(fft.size));
     this.#spectrum = fft.spectrum();
     this.#error = fft.spectrum();
+    this.#sounding = new Float64Array(bins);
     this.#foretold = fft.spectrum();
-    this.#mismatch = new MismatchMeter(blockSize);
-    if (path) this.#trust(path);
-    else this.#expect(BLANK_UNCERTAINTY);
-  }
-
-  #trust(path: Float32Array): void {
-    const { bins } = this.#fft;
-    for (let p = 0; p < this.#partitions; p++) {
-      const w = this.#partition(p);
-      this.#signal.fill(0);
-      this.#signal.set(path.subarray(p * this.blockSize, (p + 1) * this.blockSize));
-      this.#fft.forward(this.#signal, w);
-      for (let k = 0; k < bins; k++) {
-        this.#variance[p * bins + k] = SWEPT_UNCERTAINTY * (w[2 * k]! ** 2 + w[2 * k + 1]! ** 2);
-      }
-    }
-  }
-
-  /** Nothing is known but that rooms decay. */
-  #expect(power: number): void {
-    const { bins } = this.#fft;
-    const shares = Float64Array.from({ length: this.#partitions }, (_, p) => BLANK_DECAY ** p);
-    const all = shares.reduce((sum, share) => sum + share, 0);
-    for (const [p, share] of shares.entries()) {
-      this.#variance.fill((power * share) / all, p * bins, (p + 1) * bins);
-    }
-  }
-
-  /** One partition's spectrum; a view, so not for `process`. */
-  #partition(p: number): Float64Array {
-    return this.#weights.subarray(2 * p * this.#fft.bins, 2 * (p + 1) * this.#fft.bins);
+    this.#knobAndClock = new KnobAndClock(blockSize);
+    this.#caution = caution ?? (path[0] ? KNOWN_CAUTION : BLANK_CAUTION);
+    this.#mostCaution = caution ?? KNOWN_CAUTION;
   }
 
   /**
    * @param microphone a block of what was heard
-   * @param band the same block of what was played
+   * @param band of each channel the same block of what was played
    * @param out the block without the band; may be `microphone`
    */
-  process(microphone: Float32Array, band: Float32Array, out: Float32Array): void {
+  process(microphone: Float32Array, band: readonly Float32Array[], out: Float32Array): void {
     const { blockSize } = this;
     const signal = this.#signal;
     this.#takeIn(band);
@@ -137,94 +120,105 @@ export class Canceller {
       const power = this.#error[2 * k]! ** 2 + this.#error[2 * k + 1]! ** 2;
       near[k] = NEAR_SMOOTHING * near[k]! + (1 - NEAR_SMOOTHING) * power;
     }
-    this.#mismatch.add(this.#error, this.#foretold, near);
+    this.#knobAndClock.observe(this.#error, this.#foretold, near, this.#doubt);
     this.#learn();
-    this.#tidyOne();
+    this.#known.tidyOne();
+    this.#giveBack();
   }
 
-  get mismatch(): Mismatch {
-    return this.#mismatch.now;
+  /** What the path has learned of a drifting clock goes back to the clock. */
+  #giveBack(): void {
+    const sounding = this.#sounding;
+    const newest = this.#newest * sounding.length;
+    for (let k = 0; k < sounding.length; k++) {
+      sounding[k] = SOUNDING_SMOOTHING * sounding[k]! + this.#powers[newest + k]!;
+    }
+    if (++this.#sinceGiven < GIVING_BLOCKS) return;
+    this.#sinceGiven = 0;
+    if (this.#caution < this.#mostCaution) {
+      this.#known.anchor();
+      return;
+    }
+    const late = this.#known.takeLateness(sounding, MOST_LATENESS);
+    if (Math.abs(late) > MOST_LATENESS) {
+      this.#known.anchor();
+      return;
+    }
+    this.#knobAndClock.given(late, GIVING_BLOCKS);
+  }
+
+  /** What is to be mended of loudness and delay, as far as it is worth the trouble. */
+  get correction(): Correction {
+    return this.#knobAndClock.due;
   }
 
   /** The band comes back `factor` times as loud as the path says: a volume knob was turned. */
   scale(factor: number): void {
-    const square = factor * factor;
-    for (let i = 0; i < this.#weights.length; i++) this.#weights[i]! *= factor;
-    for (let i = 0; i < this.#variance.length; i++) this.#variance[i]! *= square;
-    this.#mismatch.scaled(factor);
+    this.#known.scale(factor);
+    this.#knobAndClock.scaled(factor);
   }
 
-  /** The band now comes in `samples` later than before: what was compared so far is judged in that light. */
-  shifted(samples: number): void {
-    this.#mismatch.shifted(samples);
-  }
-
-  /**
-   * The path is no longer what it was: it is doubted as much as would explain a band of `gain` (power of what is
-   * left against the band's), spread over time as the old path was, which has the room's decay.
-   */
-  doubt(gain: number): void {
+  /** The band comes in `samples` later than it was handed over of late: less than one, as a clock drifts. */
+  delay(samples: number): void {
     const { bins } = this.#fft;
-    const profile = this.#profile();
-    for (let p = 0; p < this.#partitions; p++) {
-      for (let i = p * bins; i < (p + 1) * bins; i++) {
-        this.#variance[i] = Math.max(this.#variance[i]!, gain * profile[p]!);
-      }
-    }
-    this.#mismatch.forget();
+    for (let k = 0; k < bins; k++) turn(this.#history, bins, k, -samples);
+    this.#knobAndClock.delayed(samples);
   }
 
-  /** The path's share of energy in each partition, each smeared over its neighbours; adds up to 1. */
-  #profile(): Float64Array {
-    const energy = Float64Array.from({ length: this.#partitions }, (_, p) =>
-      this.#partition(p).reduce((sum, x) => sum + x * x, TINY),
-    );
-    const near = [-2, -1, 0, 1, 2];
-    const smeared = energy.map((_, p) => near.reduce((sum, step) => sum + (energy[p + step] ?? 0), 0));
-    const all = smeared.reduce((sum, x) => sum + x);
-    return smeared.map((x) => x / all);
+  /** The path is another one; `gain` is the power of what is left against the band's. */
+  doubt(gain: number): void {
+    this.#known.doubt(gain);
+    this.#knobAndClock.forget();
+    this.#caution = Math.min(this.#caution, BLANK_CAUTION);
   }
 
-  /** The path as it is known now, partitions × blockSize taps. */
-  path(): Float32Array {
-    const taps = new Float32Array(this.#partitions * this.blockSize);
-    for (let p = 0; p < this.#partitions; p++) {
-      this.#fft.inverse(this.#partition(p), this.#signal);
-      for (let i = 0; i < this.blockSize; i++) taps[p * this.blockSize + i] = this.#signal[i]!;
-    }
-    return taps;
+  /** The path of a channel as it is known now, partitions × blockSize taps. */
+  path(channel = 0): Float32Array {
+    return this.#known.taps(channel);
   }
 
-  #takeIn(band: Float32Array): void {
+  #takeIn(band: readonly Float32Array[]): void {
     const { blockSize } = this;
     const { bins } = this.#fft;
-    const played = this.#played;
-    played.copyWithin(0, blockSize);
-    for (let i = 0; i < blockSize; i++) played[blockSize + i] = band[i]!;
-    this.#newest = (this.#newest + this.#partitions - 1) % this.#partitions;
     const x = this.#spectrum;
-    this.#fft.forward(played, x);
-    this.#history.set(x, 2 * this.#newest * bins);
-    let sum = 0;
-    for (let k = 0, i = this.#newest * bins; k < bins; k++, i++) {
-      const power = x[2 * k]! * x[2 * k]! + x[2 * k + 1]! * x[2 * k + 1]!;
-      this.#powers[i] = power;
-      sum += power;
+    this.#newest = (this.#newest + this.#partitions - 1) % this.#partitions;
+    let heard = 0;
+    for (let channel = 0; channel < this.#channels; channel++) {
+      const played = this.#played[channel]!;
+      const block = band[channel]!;
+      played.copyWithin(0, blockSize);
+      for (let i = 0; i < blockSize; i++) played[blockSize + i] = block[i]!;
+      const slot = channel * this.#partitions + this.#newest;
+      this.#fft.forward(played, x);
+      this.#history.set(x, 2 * slot * bins);
+      let sum = 0;
+      for (let k = 0, i = slot * bins; k < bins; k++, i++) {
+        const power = x[2 * k]! * x[2 * k]! + x[2 * k + 1]! * x[2 * k + 1]!;
+        this.#powers[i] = power;
+        sum += power;
+      }
+      this.#sounded[slot] = sum > SILENT ? 1 : 0;
+      heard += sum;
     }
-    this.#sounded[this.#newest] = sum > SILENT ? 1 : 0;
+    if (heard > SILENT) this.#caution = Math.min(this.#mostCaution, this.#caution * CAUTION_GROWTH);
+  }
+
+  /** Where the block that partition p of all is to weigh lies in the history. */
+  #slotOf(p: number): number {
+    const within = p % this.#partitions;
+    return p - within + ((this.#newest + within) % this.#partitions);
   }
 
   /** The band as it should arrive: the second half of `#signal` (overlap-save). And how much to doubt it. */
   #predict(): void {
     const { bins } = this.#fft;
     const history = this.#history;
-    const weights = this.#weights;
+    const { weights, variance } = this.#known;
     const powers = this.#powers;
-    const variance = this.#variance;
     const sum = this.#spectrum.fill(0);
     const doubt = this.#doubt.fill(0);
-    for (let p = 0; p < this.#partitions; p++) {
-      const slot = (this.#newest + p) % this.#partitions;
+    for (let p = 0; p < this.#sounded.length; p++) {
+      const slot = this.#slotOf(p);
       if (this.#sounded[slot] === 0) continue;
       const w0 = p * bins;
       const x0 = slot * bins;
@@ -246,14 +240,22 @@ export class Canceller {
   #learn(): void {
     const { bins } = this.#fft;
     const history = this.#history;
-    const weights = this.#weights;
+    const { weights, variance } = this.#known;
     const powers = this.#powers;
-    const variance = this.#variance;
     const error = this.#error;
     const scale = this.#doubt;
-    for (let k = 0; k < bins; k++) scale[k] = 1 / (TINY + this.#near[k]! + 0.5 * scale[k]!);
-    for (let p = 0; p < this.#partitions; p++) {
-      const slot = (this.#newest + p) % this.#partitions;
+    const caution = this.#caution;
+    const { gainVariance, delayVariance } = this.#knobAndClock;
+    const foretold = this.#foretold;
+    for (let k = 0; k < bins; k++) {
+      // What knob and clock may account for is not learned as another path.
+      const size = foretold[2 * k]! * foretold[2 * k]! + foretold[2 * k + 1]! * foretold[2 * k + 1]!;
+      const omega = (Math.PI / this.blockSize) * k;
+      const theirs = size * (gainVariance + omega * omega * delayVariance);
+      scale[k] = 1 / (TINY + caution * this.#near[k]! + theirs + 0.5 * scale[k]!);
+    }
+    for (let p = 0; p < this.#sounded.length; p++) {
+      const slot = this.#slotOf(p);
       if (this.#sounded[slot] === 0) continue;
       const w0 = p * bins;
       const x0 = slot * bins;
@@ -271,29 +273,5 @@ export class Canceller {
         variance[w0 + k] = unsure * (1 - 0.5 * gain * powers[x0 + k]!);
       }
     }
-  }
-
-  /**
-   * Each block, one partition in turn is made causal again (circular wrap would smear the path) and ages by as many
-   * blocks as have gone by since its last turn.
-   */
-  #tidyOne(): void {
-    const { bins } = this.#fft;
-    const w = this.#spectrum;
-    const at = this.#constrained * bins;
-    const weights = this.#weights;
-    for (let i = 0; i < w.length; i++) w[i] = weights[2 * at + i]!;
-    this.#fft.inverse(w, this.#signal);
-    this.#signal.fill(0, this.blockSize);
-    this.#fft.forward(this.#signal, w);
-    const keep = AT_REST ** (2 * this.#partitions);
-    for (let k = 0; k < bins; k++) {
-      const re = w[2 * k]!;
-      const im = w[2 * k + 1]!;
-      weights[2 * (at + k)] = re;
-      weights[2 * (at + k) + 1] = im;
-      this.#variance[at + k] = keep * this.#variance[at + k]! + (1 - keep) * (re * re + im * im);
-    }
-    this.#constrained = (this.#constrained + 1) % this.#partitions;
   }
 }

@@ -6,15 +6,9 @@ import { Canceller, type CancellerSettings } from './canceller.ts';
 import { interpolated } from './interpolate.ts';
 import { Leftover } from './leftover.ts';
 
-/** Share of the gain error that is mended a block: 63 % after 10 blocks, a tenth of a second. */
-const GAIN_STEP = 0.1;
-/** A gain error below this is the player's accident. */
-const LEAST_GAIN_ERROR = 0.03;
-/** A second-order loop: share of the delay error that is mended at once, and that changes the rate. */
-const DELAY_STEP = 0.05;
-const RATE_STEP = 0.001;
-/** Beyond this error of loudness the path is another one: what it says of delay means nothing. */
-const STRANGE_GAIN = 0.2;
+/** A knob turned down is followed so far: under it the band is gone, and nothing would tell that it is back. */
+const LEAST_GAIN = 0.01;
+const MOST_GAIN = 100;
 /** A second. */
 const HELD_BLOCKS = 94;
 /** The clocks of two consumer devices differ by less than 300 ppm. */
@@ -39,10 +33,12 @@ export class BandFollower {
   readonly #settings: CancellerSettings;
   #canceller: Canceller;
   readonly #heldBack: number;
-  readonly #line: Float32Array;
-  readonly #band: Float32Array;
+  /** Of each channel of the band what was played, and the block that is due. */
+  readonly #lines: readonly Float32Array[];
+  readonly #band: readonly Float32Array[];
   readonly #leftover: Leftover;
   #shift = 0;
+  #gain = 1;
   #rate = 0;
   /** Blocks for which knob and clock are left alone: the path is being learned anew. */
   #held = 0;
@@ -57,8 +53,9 @@ export class BandFollower {
     this.blockSize = settings.blockSize;
     this.#settings = settings;
     this.#canceller = new Canceller(settings);
-    this.#line = new Float32Array(heldBackSamples + MOST_SHIFT + LEAST_HELD_BACK + settings.blockSize);
-    this.#band = new Float32Array(settings.blockSize);
+    const length = heldBackSamples + MOST_SHIFT + LEAST_HELD_BACK + settings.blockSize;
+    this.#lines = settings.path.map(() => new Float32Array(length));
+    this.#band = settings.path.map(() => new Float32Array(settings.blockSize));
     this.#leftover = new Leftover(settings.partitions * settings.blockSize);
   }
 
@@ -69,6 +66,7 @@ export class BandFollower {
   jumped(samples: number): void {
     this.#moveBy(samples);
     this.#rate = 0;
+    this.#gain = 1;
     this.#canceller = new Canceller(this.#settings);
   }
 
@@ -88,44 +86,42 @@ export class BandFollower {
   }
 
   /**
-   * @param microphone a block of what was heard @param band of what was played, the delay of the path before it
+   * @param microphone a block of what was heard
+   * @param band of each channel what was played, the delay of the path before it
    * @param out the block without the band; may be `microphone`
    */
-  process(microphone: Float32Array, band: Float32Array, out: Float32Array): void {
-    const line = this.#line;
-    line.copyWithin(0, this.blockSize);
-    line.set(band, line.length - this.blockSize);
-    const first = line.length - this.blockSize - this.#heldBack;
-    for (let i = 0; i < this.blockSize; i++) {
-      this.#band[i] = interpolated(line, first + i - this.#shift - this.#rate * i);
+  process(microphone: Float32Array, band: readonly Float32Array[], out: Float32Array): void {
+    for (const [channel, line] of this.#lines.entries()) {
+      const due = this.#band[channel]!;
+      line.copyWithin(0, this.blockSize);
+      line.set(band[channel]!, line.length - this.blockSize);
+      const first = line.length - this.blockSize - this.#heldBack;
+      for (let i = 0; i < this.blockSize; i++) {
+        due[i] = interpolated(line, first + i - this.#shift - this.#rate * i);
+      }
     }
     this.#canceller.process(microphone, this.#band, out);
-    if (this.#leftover.push(out, this.#band)) {
+    if (this.#leftover.push(out, this.#band[0]!)) {
       this.#canceller.doubt(this.#leftover.ratio);
       this.#held = HELD_BLOCKS;
     }
-    if (this.#held > 0) {
-      this.#held--;
-      this.#moveBy(this.#rate * this.blockSize);
-    } else {
-      this.#followVolume();
-      this.#followClock();
+    this.#moveBy(this.#rate * this.blockSize);
+    if (this.#held > 0) this.#held--;
+    else this.#mend();
+  }
+
+  #mend(): void {
+    const { gain, delaySamples, rate } = this.#canceller.correction;
+    if (gain !== 0) {
+      const before = this.#gain;
+      this.#gain = Math.max(LEAST_GAIN, Math.min(MOST_GAIN, before * (1 + gain)));
+      this.#canceller.scale(this.#gain / before);
     }
-  }
-
-  #followVolume(): void {
-    const { gain } = this.#canceller.mismatch;
-    if (Math.abs(gain) < LEAST_GAIN_ERROR) return;
-    this.#canceller.scale(1 + GAIN_STEP * Math.max(-0.5, Math.min(1, gain)));
-  }
-
-  #followClock(): void {
-    if (Math.abs(this.#canceller.mismatch.gain) > STRANGE_GAIN) return;
-    const error = Math.max(-1, Math.min(1, this.#canceller.mismatch.delaySamples));
-    this.#rate = clamp(this.#rate + (RATE_STEP * error) / this.blockSize, MOST_RATE);
-    const mended = DELAY_STEP * error;
-    this.#moveBy(this.#rate * this.blockSize + mended);
-    this.#canceller.shifted(mended);
+    if (delaySamples !== 0) {
+      this.#moveBy(delaySamples);
+      this.#canceller.delay(delaySamples);
+    }
+    this.#rate = clamp(rate, MOST_RATE);
   }
 
   #moveBy(samples: number): void {

@@ -51,8 +51,9 @@ export class Leftover {
     this.#fresh -= HOP;
     this.#heights = [...this.#heights.slice(1 - COMPARISONS), this.#compare()];
     if (this.#rest > 0) this.#rest--;
-    const middle = this.#heights.toSorted((a, b) => a - b)[COMPARISONS >> 1] ?? 0;
-    if (this.#rest > 0 || middle < PRESENT) return false;
+    if (this.#rest > 0 || this.#heights.length < COMPARISONS) return false;
+    const middle = this.#heights.toSorted((a, b) => a - b)[COMPARISONS >> 1]!;
+    if (middle < PRESENT) return false;
     this.#rest = REST;
     return true;
   }

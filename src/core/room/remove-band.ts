@@ -59,7 +59,7 @@ const follower = (path: Float32Array | null): BandFollower =>
   new BandFollower({
     blockSize: BLOCK_SIZE,
     partitions: PARTITIONS,
-    path,
+    path: [path],
     heldBackSamples: LOOK_AHEAD,
   });
 
@@ -77,12 +77,12 @@ function run(follower: BandFollower, microphone: Float32Array, band: Float32Arra
   for (let from = 0; from < microphone.length; from += size) {
     const to = from + size;
     if (to <= microphone.length) {
-      follower.process(microphone.subarray(from, to), band.subarray(from, to), out.subarray(from, to));
+      follower.process(microphone.subarray(from, to), [band.subarray(from, to)], out.subarray(from, to));
     } else {
       const [a, b] = [new Float32Array(size), new Float32Array(size)];
       a.set(microphone.subarray(from));
       b.set(band.subarray(from, microphone.length));
-      follower.process(a, b, last);
+      follower.process(a, [b], last);
       out.set(last.subarray(0, microphone.length - from), from);
     }
   }

@@ -13,7 +13,7 @@ export function cancelled(
   const out = new Float32Array(microphone.length);
   for (let from = 0; from + size <= out.length; from += size) {
     const to = from + size;
-    follower.process(microphone.subarray(from, to), early.subarray(from, to), out.subarray(from, to));
+    follower.process(microphone.subarray(from, to), [early.subarray(from, to)], out.subarray(from, to));
   }
   return out;
 }

@@ -28,7 +28,7 @@ const follower = (path: Float32Array | null) =>
   new BandFollower({
     blockSize: BLOCK_SIZE,
     partitions: PARTITIONS,
-    path,
+    path: [path],
     heldBackSamples: LOOK_AHEAD,
   });
 const minus = (a: Float32Array, b: Float32Array) => a.map((x, i) => x - b[i]!);
@@ -63,27 +63,35 @@ describe('the band out of the microphone', () => {
     expect(errorDb(phones, heard.player, [0, 29])).toBeLessThan(-25);
   });
 
-  test('a volume knob turned by 6 dB either way is followed within 3 s', () => {
+  test('a volume knob turned by 6 dB either way: a second later the band is out as cleanly as before', () => {
     for (const gain of [2, 0.5]) {
-      const turned = heard.echo.map((x, i) => (i < 15 * ROOM_HZ ? x : gain * x));
+      const turned = heard.echo.map((x, i) => (i < 6 * ROOM_HZ ? x : gain * x));
       const out = cancelled(
         follower(sweptPath(heard.path)),
-        sumOf(heard.player, turned),
+        sumOf(heard.player, turned).subarray(0, 12 * ROOM_HZ),
         heard.band,
         LOOK_AHEAD,
       );
-      expect(errorDb(out, heard.player, [18, 30])).toBeLessThan(-12);
+      // Against the player; of the band, 6 dB louder, 6 dB more may be left.
+      expect(errorDb(out, heard.player, [7, 12])).toBeLessThan(gain > 1 ? -24 : -30);
     }
   });
 
-  test('100 ppm of clock drift are followed', () => {
-    const drifting = heard.band.map((_, i) => interpolated(heard.band, i * (1 - 1e-4)));
-    const echo = throughSpeaker(drifting, heard.path);
-    const swept = follower(sweptPath(heard.path));
-    const out = cancelled(swept, sumOf(heard.player, echo), heard.band, LOOK_AHEAD);
-    expect(errorDb(out, heard.player, [10, 30])).toBeLessThan(-12);
-    expect(swept.driftPpm).toBeGreaterThan(60);
-    expect(swept.driftPpm).toBeLessThan(140);
+  test('clocks that drift by 100 ppm from the first sample on are locked within 5 s, and nothing wrong is learned', () => {
+    for (const ppm of [100, -100]) {
+      const drifting = heard.band.map((_, i) => interpolated(heard.band, i * (1 - ppm * 1e-6)));
+      const echo = throughSpeaker(drifting, heard.path);
+      const swept = follower(sweptPath(heard.path));
+      const out = cancelled(
+        swept,
+        sumOf(heard.player, echo).subarray(0, 12 * ROOM_HZ),
+        heard.band,
+        LOOK_AHEAD,
+      );
+      expect(errorDb(out, heard.player, [2, 5])).toBeLessThan(-20);
+      expect(errorDb(out, heard.player, [5, 12])).toBeLessThan(-24);
+      expect(Math.abs(swept.driftPpm - ppm)).toBeLessThan(10);
+    }
   });
 
   test('a moved laptop is noticed, and its new path learned', () => {
