@@ -5,6 +5,7 @@
  */
 import { execFileSync, spawnSync } from 'node:child_process';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { chance } from '../../src/core/band/random.ts';
 import { detectBeats } from '../../src/core/beats/detect-beats.ts';
 import { atLevel } from '../../src/core/beats/levels.ts';
 import type { Synth } from '../../src/core/sound/synth.ts';
@@ -50,6 +51,22 @@ describe('beats of a rendered band', () => {
     expect(beatFMeasure(beats, track.beats)).toBeGreaterThan(0.97);
     // Much finer than the measure asks for: a landing's lateness is told in milliseconds.
     expect(beatFMeasure(beats, track.beats, 0.015)).toBeGreaterThan(0.93);
+  });
+
+  test('players who scatter by 10 ms: the beats under them come out finer than any stroke', () => {
+    const secondsAt = wanderingSeconds(122, 0.06, 64);
+    const luck = chance(5009);
+    const stroke = () => Array.from({ length: 6 }, () => luck.next() - 0.5).reduce((a, b) => a + b) / 0.7071;
+    const track = renderTrack(synth, {
+      feel: 'rock',
+      bpm: 122,
+      seed: 5009,
+      chart: blues,
+      secondsAt: (beat) => secondsAt(beat) + 0.01 * stroke(),
+    });
+    const truth = track.beats.map((_, beat) => 0.8 + secondsAt(beat));
+    expect(beatFMeasure(found(track.mono), truth)).toBeGreaterThan(0.97);
+    expect(beatFMeasure(found(track.mono), truth, 0.015)).toBeGreaterThan(0.9);
   });
 
   test('a fast swing is heard at half its tempo, and the other level is one choice away', () => {

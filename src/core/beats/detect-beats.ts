@@ -7,17 +7,18 @@
 import MusicTempo from 'music-tempo';
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
 import { bad, good, type Outcome } from '../outcome.ts';
-import { bpmOf, unevenness } from './intervals.ts';
+import { bpmOf, smoothed } from './intervals.ts';
 import { feltBeats } from './levels.ts';
 import {
   AGENT_CORRECTION,
   AGENT_MOST_CHANGE,
+  BETWEEN_BEATS,
   BIAS_OF_WINDOW,
   HOP_SECONDS,
   LEAST_BEATS,
+  LEAST_CONTRAST,
   LEAST_SECONDS,
   LEAST_SUPPORT,
-  MOST_UNEVENNESS,
   PLAIN_RATE,
   SILENT_PEAK,
   SUPPORT_SECONDS,
@@ -50,11 +51,11 @@ export function detectBeats(samples: Float32Array, sampleRate: number): Outcome<
   const tracked = track(thinned(samples, factor), sampleRate / factor);
   const steady =
     tracked !== null &&
-    tracked.beats.length >= LEAST_BEATS &&
-    unevenness(tracked.beats) <= MOST_UNEVENNESS &&
-    supported(tracked) >= LEAST_SUPPORT;
+    tracked.found.beats.length >= LEAST_BEATS &&
+    tracked.contrast >= LEAST_CONTRAST &&
+    supported(tracked.found) >= LEAST_SUPPORT;
   return steady
-    ? good(tracked)
+    ? good(tracked.found)
     : bad('No steady beat was found in this recording: tap it along with the music.');
 }
 
@@ -65,6 +66,12 @@ function supported({ beats, attacks }: DetectedBeats): number {
     return at >= 0 && beat - attacks[at]! <= SUPPORT_SECONDS;
   });
   return near.length / beats.length;
+}
+
+interface Tracked {
+  readonly found: DetectedBeats;
+  /** How far the flux at the beats stands above that between them, in deviations. */
+  readonly contrast: number;
 }
 
 /** Means of so many samples each: half the work, and attacks live far below what is lost. */
@@ -79,7 +86,7 @@ function thinned(samples: Float32Array, factor: number): number[] {
 }
 
 /** null where the library finds no onsets, or nothing that recurs: it throws then. */
-function track(samples: number[], sampleRate: number): DetectedBeats | null {
+function track(samples: number[], sampleRate: number): Tracked | null {
   const hopSize = Math.round(HOP_SECONDS * sampleRate);
   const bufferSize = 2 ** Math.round(Math.log2(WINDOW_SECONDS * sampleRate));
   const timeStep = hopSize / sampleRate;
@@ -100,12 +107,26 @@ function track(samples: number[], sampleRate: number): DetectedBeats | null {
     const strengths = found.beats.map((beat) => strengthAt(found.spectralFlux, Math.round(beat / timeStep)));
     const quick = rising(found.beats.map(secondsOf));
     const felt = feltBeats(quick, strengths, bpmOf(quick));
-    const beats = felt.filter((seconds) => seconds >= 0);
-    return { beats, bpm: bpmOf(beats), attacks: rising(found.events.map(secondsOf)) };
+    const beats = rising(smoothed(felt.filter((seconds) => seconds >= 0)).map((beat) => Math.max(0, beat)));
+    const fluxAt = (seconds: number) =>
+      strengthAt(found.spectralFlux, Math.round((seconds + bias) / timeStep));
+    const attacks = rising(found.events.map(secondsOf));
+    return { found: { beats, bpm: bpmOf(beats), attacks }, contrast: contrastOf(beats, fluxAt) };
   } catch {
     return null;
   }
 }
+
+/** The flux at the beats, in the mean, over that between them. */
+function contrastOf(beats: readonly number[], fluxAt: (seconds: number) => number): number {
+  const between = BETWEEN_BEATS.flatMap((share) =>
+    beats.slice(1).map((beat, i) => fluxAt(beats[i]! + share * (beat - beats[i]!))),
+  );
+  return mean(beats.map(fluxAt)) - mean(between);
+}
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
 
 /** The highest flux a hop or two around. */
 const strengthAt = (flux: readonly number[], hop: number): number =>

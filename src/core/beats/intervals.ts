@@ -1,4 +1,4 @@
-/** Beats as the intervals between them. */
+/** Beats as the intervals between them, and without the scatter of single strokes. */
 
 /** Beats a minute by the middle interval. */
 export const bpmOf = (beats: readonly number[]): number => 60 / middle(intervalsOf(beats));
@@ -10,9 +10,35 @@ export const intervalsOf = (beats: readonly number[]): readonly number[] =>
 export const middle = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
 
-/** How much neighbouring intervals differ, as a share of the middle one: little for a drifting tempo, much for chance. */
-export function unevenness(beats: readonly number[]): number {
-  const intervals = intervalsOf(beats);
-  const changes = intervals.slice(1).map((interval, i) => Math.abs(interval - intervals[i]!));
-  return middle(changes) / Math.max(1e-9, middle(intervals));
+/** Two bars of four: long enough to halve a hand's scatter, short enough for a tempo that drifts. */
+const SMOOTHED_OVER = 9;
+
+/**
+ * Beats without the scatter of single strokes: each is put on the parabola through the nine around it (Savitzky & Golay
+ * 1964), so that a tempo that drifts, or drifts ever faster, is followed without a lag. Fewer than five stay as they are.
+ */
+export function smoothed(beats: readonly number[]): readonly number[] {
+  const width = Math.min(SMOOTHED_OVER, beats.length);
+  if (width < 5) return beats;
+  return beats.map((_, i) => {
+    const from = Math.min(Math.max(0, i - (width >> 1)), beats.length - width);
+    return onParabola(beats.slice(from, from + width), i - from);
+  });
+}
+
+/** What the least-squares parabola through the values has at index `at`: orthogonal polynomials over equal steps. */
+function onParabola(values: readonly number[], at: number): number {
+  const n = values.length;
+  const centre = (n - 1) / 2;
+  const second = (n * n - 1) / 12;
+  const shapes = [() => 1, (x: number) => x, (x: number) => x * x - second];
+  return shapes.reduce((sum, shape) => {
+    let along = 0;
+    let size = 0;
+    values.forEach((value, i) => {
+      along += value * shape(i - centre);
+      size += shape(i - centre) ** 2;
+    });
+    return sum + (along / size) * shape(at - centre);
+  }, 0);
 }

@@ -1,18 +1,16 @@
 /** A player taps along: a hand scatters by some 20 ms and comes early, so taps tell the pace, and attacks the place. */
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
-import { middle } from './intervals.ts';
+import { middle, smoothed } from './intervals.ts';
 import { CLOSEST_SECONDS } from './track.ts';
 
 /** Four taps tell a tempo: three intervals. */
 export const LEAST_TAPS = 4;
-/** Each tap is smoothed over so many on each side: two bars of four in all. */
-const SMOOTHED_OVER = 4;
 /** An attack so near is what was tapped to. Wider than a hand scatters, narrower than an eighth at 240. */
 const NEAR_SECONDS = 0.06;
 
 /**
- * The beats that were tapped: smoothed by a straight line through the neighbouring taps (so that a tempo that drifts is
- * followed), then drawn together to the attacks of the recording where those are known.
+ * The beats that were tapped: smoothed over the neighbouring taps, then drawn together to the attacks of the recording
+ * where those are known.
  * @param taps seconds in the recording, in any order
  * @param attacks rising; empty where they are not known
  * @returns rising beats; empty for fewer than {@link LEAST_TAPS}
@@ -22,13 +20,7 @@ export function beatsOfTaps(taps: readonly number[], attacks: readonly number[])
     .toSorted((a, b) => a - b)
     .filter((tap, i, all) => i === 0 || tap - all[i - 1]! >= CLOSEST_SECONDS);
   if (sorted.length < LEAST_TAPS) return [];
-  const smooth = sorted.map((_, i) => {
-    const reach = Math.min(SMOOTHED_OVER, i, sorted.length - 1 - i);
-    // At the ends a line through the first or last few, so that they are smoothed too.
-    const from = Math.max(0, Math.min(i - Math.max(reach, 2), sorted.length - 5));
-    const to = Math.min(sorted.length, Math.max(i + Math.max(reach, 2) + 1, from + 5));
-    return onLine(sorted.slice(from, to), i - from);
-  });
+  const smooth = smoothed(sorted);
   const early = middle(smooth.flatMap((tap) => offsetTo(tap, attacks, NEAR_SECONDS * 2)));
   return smooth
     .map((tap) => tap + early)
@@ -41,20 +33,6 @@ export function bpmOfTaps(taps: readonly number[]): number | null {
   if (taps.length < LEAST_TAPS) return null;
   const rising = taps.toSorted((a, b) => a - b);
   return (60 * (rising.length - 1)) / (rising.at(-1)! - rising[0]!);
-}
-
-/** What a least-squares line through the values has at index `at`. */
-function onLine(values: readonly number[], at: number): number {
-  const n = values.length;
-  const meanX = (n - 1) / 2;
-  const meanY = values.reduce((sum, value) => sum + value, 0) / n;
-  let up = 0;
-  let across = 0;
-  values.forEach((value, x) => {
-    up += (x - meanX) * (value - meanY);
-    across += (x - meanX) ** 2;
-  });
-  return meanY + (across > 0 ? up / across : 0) * (at - meanX);
 }
 
 /** From a place to the attack next to it, where one is near; else nothing. */
