@@ -64,8 +64,9 @@ export function createRoundPlayer(
       for (let beat = Math.ceil(fromBeat); beat < 0; beat++)
         clicks.at(map.secondsAt(beat), beat % beatsPerBar === 0 ? 'accent' : 'plain');
 
-      // The buffer begins the lead before the downbeat; a start within the count-in waits for it.
-      const when = Math.max(begin, first - baked.leadSeconds);
+      // The buffer begins the lead before the downbeat, so that no attack is faded in.
+      const earliest = fromBeat <= 0 ? Math.max(first - baked.leadSeconds, context.currentTime) : begin;
+      const when = Math.max(earliest, first - baked.leadSeconds);
       const offset = (when - first + baked.leadSeconds) % lengthSeconds;
       const fade = context.createGain();
       fade.gain.setValueAtTime(0, when);

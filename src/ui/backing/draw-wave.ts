@@ -30,7 +30,7 @@ export interface WavePage {
 }
 
 /** Rows of the page, in CSS pixels. */
-const NUMBERS_HIGH = 26;
+const NUMBERS_HIGH = 34;
 const CHORDS_HIGH = 34;
 /** Bar numbers and chords nearer than this would run into each other. */
 const LEAST_NUMBER_GAP = 26;
@@ -121,7 +121,7 @@ function drawBeats(
     if (i === chosen) noteHead(context, x, shore);
     if (isBar && x - lastNumber > LEAST_NUMBER_GAP) {
       context.fillStyle = inks.ink;
-      context.fillText(String(1 + (i - track.downbeat) / beatsPerBar), x - 1, top - 9);
+      context.fillText(String(1 + (i - track.downbeat) / beatsPerBar), x - 1, top - 15);
       lastNumber = x;
     }
   });
