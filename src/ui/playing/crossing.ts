@@ -26,6 +26,12 @@ const FOLLOW_BEATS = 0.5;
 const LIFT_BEATS = 0.4;
 /** Widths of the pen in units: where the chord names the tone, elsewhere, and through a gap. */
 const PEN = { ashore: 0.17, atSea: 0.07, gap: 0.04 } as const;
+/**
+ * A leap is drawn when it has stood so long: at a stroke the listener may hear another octave for a moment, and the line
+ * would show a leap that nobody played. The mark at the pen's head does not wait.
+ */
+const LEAP_SEMITONES = 4.5;
+const LEAP_BEATS = 0.12;
 /** How long the pen takes to swing over to a new height, in beats: it has weight, and draws slopes, not stairs. */
 const SWING_BEATS = 0.05;
 
@@ -46,6 +52,14 @@ export function pageAt(beat: number, changedAt: number, nextBeat: number | null,
   return { fromBeat, toBeat, shore: nextBeat !== null && toBeat === nextBeat };
 }
 
+/** What a page shows beside the moment. */
+export interface CrossingView {
+  readonly beatsPerBar: number;
+  /** The newest landing. */
+  readonly landing: Landing | null;
+  readonly quiet: boolean;
+}
+
 /** What the pen has written on this page, in plain buffers, and where its middle lies. */
 export class CrossingPen {
   readonly #beats = new Float64Array(MOST_POINTS);
@@ -58,6 +72,8 @@ export class CrossingPen {
   #lastBeat = -Infinity;
   #middle = NaN;
   #penMidi = NaN;
+  /** Where the last leap began, in beats; NaN while the line goes by step. */
+  #leapFrom = NaN;
 
   /** Takes the moment in; `beatsPerBar` is the chart's. */
   follow(live: Live, beatsPerBar: number): void {
@@ -73,24 +89,35 @@ export class CrossingPen {
     const midi = live.note?.midi ?? NaN;
     const sinceBeats = Math.max(0, live.beat - this.#lastBeat);
     this.#lastBeat = live.beat;
-    if (!Number.isNaN(midi)) {
+    const draws = !Number.isNaN(midi) && !this.#leaps(midi, live.beat);
+    if (draws) {
       this.#middle = lean(this.#middle, midi, sinceBeats / FOLLOW_BEATS);
       this.#penMidi = lean(this.#penMidi, midi, sinceBeats / SWING_BEATS);
     }
     if (this.#count === MOST_POINTS) return;
     this.#beats[this.#count] = live.beat;
-    this.#midis[this.#count] = Number.isNaN(midi) ? NaN : this.#penMidi;
+    this.#midis[this.#count] = draws ? this.#penMidi : NaN;
     this.#ashore[this.#count] = isAshore(live.note?.role ?? null) ? 1 : 0;
     this.#count += 1;
   }
 
+  /** Whether this is a leap that has not stood long enough to be drawn. */
+  #leaps(midi: number, beat: number): boolean {
+    if (Number.isNaN(this.#penMidi) || Math.abs(midi - this.#penMidi) < LEAP_SEMITONES) {
+      this.#leapFrom = NaN;
+      return false;
+    }
+    if (Number.isNaN(this.#leapFrom)) this.#leapFrom = beat;
+    return beat - this.#leapFrom < LEAP_BEATS;
+  }
+
+  /** On a quiet page there is no line: the place moves, and what was landed stands where the page begins. */
   draw(
     context: CanvasRenderingContext2D,
     width: number,
     height: number,
     live: Live,
-    beatsPerBar: number,
-    landing: Landing | null,
+    { beatsPerBar, landing, quiet }: CrossingView,
     inks: Inks,
   ): void {
     const unit = Math.max(SMALLEST_UNIT_PX, Math.min(width / 12, height / 7));
@@ -103,14 +130,15 @@ export class CrossingPen {
 
     drawBeats(context, fromBeat, toBeat, beatsPerBar, xOf, height, inks);
     if (shore) drawShore(context, live.targets, middle, yOf, { right, width, height }, unit, inks);
-    this.#drawLine(context, xOf, yOf, unit, inks);
+    if (quiet) drawPlace(context, xOf(live.beat), height, inks);
+    else this.#drawLine(context, xOf, yOf, unit, inks);
     if (landing !== null && landing.beat >= fromBeat - 0.5 && landing.beat < toBeat) {
       const midi = this.#midis.subarray(0, this.#count).find((heard) => !Number.isNaN(heard));
       const y = Math.max(1.2 * unit, Math.min(height - 0.8 * unit, yOf(midi ?? middle)));
       drawLanding(context, landing, xOf(landing.beat), y, unit, inks);
     }
     const { note } = live;
-    if (note !== null) drawPenHead(context, note.role, xOf(live.beat), yOf(note.midi), unit, inks);
+    if (note !== null && !quiet) drawPenHead(context, note.role, xOf(live.beat), yOf(note.midi), unit, inks);
   }
 
   #drawLine(
@@ -169,6 +197,12 @@ function drawBeats(
     context.lineTo(xOf(beat), height);
     context.stroke();
   }
+}
+
+/** Where we are between the two changes, and nothing of what is played. */
+function drawPlace(context: CanvasRenderingContext2D, x: number, height: number, inks: Inks): void {
+  context.fillStyle = inks.shore;
+  context.fillRect(x - 2, height * 0.86, 4, height * 0.14);
 }
 
 /** The targets at every octave of the page; a shore line runs out from each into the page. */

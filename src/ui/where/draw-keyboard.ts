@@ -75,5 +75,6 @@ export function drawKeyboard(
   if (heard === null || heard < keys.lowest || heard > keys.highest) return;
   drawHeard(page, lay.keyX(heard), markY(heard));
   if (goal !== null && goal >= keys.lowest && goal <= keys.highest)
-    drawSlur(page, lay.keyX(heard), markY(heard) - unit * 0.2, lay.keyX(goal), markY(goal) - unit * 0.2);
+    // Over the labels, which stand above their marks.
+    drawSlur(page, lay.keyX(heard), markY(heard) - unit * 0.75, lay.keyX(goal), markY(goal) - unit * 0.75);
 }

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { pageAt } from '../../../src/ui/playing/crossing.ts';
+import type { Live } from '../../../src/state/live.ts';
+import type { Inks } from '../../../src/ui/parts/frames.ts';
+import { CrossingPen, pageAt } from '../../../src/ui/playing/crossing.ts';
 
 describe('the page of the crossing', () => {
   it('runs from change to change, its edge the shore', () => {
@@ -13,5 +15,51 @@ describe('the page of the crossing', () => {
 
   it('goes on where nothing changes any more', () => {
     expect(pageAt(20, 0, null, 4)).toEqual({ fromBeat: 16, toBeat: 24, shore: false });
+  });
+});
+
+/** A canvas that only remembers how high the line went, in its order. */
+function drawnHeights(midis: readonly (number | null)[], quiet = false): readonly number[] {
+  const heights: number[] = [];
+  const ignore = () => undefined;
+  const context = new Proxy({} as Record<string, unknown>, {
+    get: (set, name) =>
+      name === 'lineTo'
+        ? (_x: number, y: number) => heights.push(Math.round(y))
+        : (set[name as string] ?? ignore),
+    set: (set, name, value) => Reflect.set(set, name, value),
+  }) as unknown as CanvasRenderingContext2D;
+  const pen = new CrossingPen();
+  const moment = (frame: number, midi: number | null) =>
+    ({
+      // 60 frames a second at 120 quarters a minute.
+      beat: frame / 30,
+      chordNow: { symbol: 'A7' },
+      beatsToNext: null,
+      targets: [],
+      note: midi === null ? null : { midi, role: null },
+    }) as unknown as Live;
+  for (const [frame, midi] of midis.entries()) pen.follow(moment(frame, midi), 4);
+  const view = { beatsPerBar: 4, landing: null, quiet };
+  pen.draw(context, 600, 300, moment(midis.length, null), view, {} as Inks);
+  // The bar lines' strokes reach the foot of the page; the line does not.
+  return heights.filter((y) => y < 300);
+}
+
+describe('the pen', () => {
+  const held = (midi: number, frames: number) => Array.from({ length: frames }, () => midi);
+  const spread = (heights: readonly number[]) => Math.max(...heights) - Math.min(...heights);
+
+  it('does not draw an octave that was heard for two frames', () => {
+    expect(spread(drawnHeights([...held(69, 20), ...held(57, 2), ...held(69, 20)]))).toBeLessThan(5);
+  });
+
+  it('draws a leap that stands, and a step at once', () => {
+    expect(spread(drawnHeights([...held(69, 20), ...held(57, 20)]))).toBeGreaterThan(100);
+    expect(spread(drawnHeights([...held(69, 20), ...held(67, 3)]))).toBeGreaterThan(10);
+  });
+
+  it('draws no line on a quiet page', () => {
+    expect(drawnHeights(held(69, 20), true)).toEqual([]);
   });
 });
