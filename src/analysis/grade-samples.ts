@@ -3,10 +3,11 @@ import { fromPcm16 } from '../core/files/pcm16.ts';
 import { grade } from '../core/grade.ts';
 import type { BackingFacts } from '../core/grading/settings.ts';
 import { Listener } from '../core/listen.ts';
-import { listenWithout } from '../core/listen-without.ts';
+import { listenPastBacking, listenWithout } from '../core/listen-without.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
+import { tidyNumbers } from '../core/report/tidy.ts';
 import { BandRemover, type RoomPath } from '../core/room/band-remover.ts';
 import { ROOM_HZ } from '../core/room/room-rate.ts';
 import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
@@ -24,8 +25,11 @@ export interface Sound {
 
 /** What is in the take beside the player, and is to be taken out before listening. */
 export type Backing =
-  /** What the band played on the same frames, and the path by which it came back: as it was taken out live. */
-  | { readonly kind: 'band'; readonly samples: Int16Array; readonly path: RoomPath }
+  /**
+   * What the band played on the same frames. With the path by which it came back it is taken out as it was live; with
+   * null nobody knows whether it came back, and it is looked for.
+   */
+  | { readonly kind: 'band'; readonly samples: Int16Array; readonly path: RoomPath | null }
   /** A recording of it: where it lies in the take and how it came there is found in the take itself. */
   | { readonly kind: 'recording'; readonly name: string; readonly sound: Sound };
 
@@ -34,6 +38,8 @@ export interface SoundToGrade extends Sound {
   readonly name: string;
   /** null where nothing is to be taken out. */
   readonly backing: Backing | null;
+  /** What the live listener made of it with the band in it, if it was: it stands where the band is not found. */
+  readonly known?: Report | null;
 }
 
 export interface GradingEvents {
@@ -51,17 +57,54 @@ export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: Gradi
   // What can't be graded is said before anybody waits for the listening.
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
-  const { notes, facts } = heardIn(sound, events);
-  return gradeHeard(notes, sound, order, facts);
+  const { backing, known = null } = sound;
+  if (isKnown(backing)) {
+    const { notes, facts } = heardIn(sound, backing, events);
+    return gradeHeard(notes, sound, order, facts);
+  }
+  const band = { samples: floats(backing.samples), sampleRate: sound.sampleRate };
+  const found = listenPastBacking({ ...sound, samples: floats(sound.samples) }, band, events.progress);
+  if (found === null || !isRoundTrip(found.backing.offsetSeconds))
+    return known ? good(known) : gradeHeard(listenTo(sound, events), sound, order);
+  // In the report's own digits: whoever reads the place there finds the first downbeat where it was graded.
+  const facts = tidyNumbers(found.backing);
+  events.told(cameBackSentence(facts.offsetSeconds, order.assumedRoundTripSeconds !== undefined));
+  return gradeHeard(found.notes, sound, foundIn(order, facts), { backing: facts });
 }
+
+/** Where the round trip was but assumed, the band that was found tells it: its first downbeat lies by so much elsewhere. */
+export const foundIn = (order: GradeOrder, { offsetSeconds }: BackingFacts): GradeOrder =>
+  order.assumedRoundTripSeconds === undefined
+    ? order
+    : {
+        ...order,
+        firstBeatSeconds: order.firstBeatSeconds + offsetSeconds - order.assumedRoundTripSeconds,
+        assumedRoundTripSeconds: offsetSeconds,
+      };
+
+/** The longest way from a clock to the ear and back that a wireless speaker makes; more is an accident of the search. */
+const LONGEST_ROUND_TRIP_SECONDS = 1;
+const isRoundTrip = (seconds: number) => seconds > 0 && seconds < LONGEST_ROUND_TRIP_SECONDS;
+
+const cameBackSentence = (offsetSeconds: number, placedByIt: boolean) =>
+  `The band came back through the microphone, ${Math.round(1000 * offsetSeconds)} ms late: it was taken out` +
+  `${placedByIt ? ', and your notes are placed by that' : ''}. A sound check does the same while you play.`;
 
 interface HeardIn {
   readonly notes: readonly HeardNote[];
   readonly facts: { readonly backing?: BackingFacts | null };
 }
 
-function heardIn(sound: SoundToGrade, events: GradingEvents): HeardIn {
-  const { backing } = sound;
+type KnownBacking = Extract<Backing, { kind: 'recording' }> | KnownBand;
+const isKnown = (backing: Backing | null): backing is KnownBacking | null =>
+  backing?.kind !== 'band' || backing.path !== null;
+interface KnownBand {
+  readonly kind: 'band';
+  readonly samples: Int16Array;
+  readonly path: RoomPath;
+}
+
+function heardIn(sound: SoundToGrade, backing: KnownBacking | null, events: GradingEvents): HeardIn {
   if (backing === null) return { notes: listenTo(sound, events), facts: {} };
   if (backing.kind === 'band') return listenPast(sound, backing, events);
   const { name, sampleRate } = sound;
@@ -87,7 +130,7 @@ function listenTo({ samples, sampleRate }: Sound, events: GradingEvents): readon
 /** As it was heard live. */
 function listenPast(
   { samples, sampleRate }: Sound,
-  { samples: band, path }: Extract<Backing, { kind: 'band' }>,
+  { samples: band, path }: KnownBand,
   events: GradingEvents,
 ): HeardIn {
   const remover = new BandRemover(sampleRate, path);

@@ -27,6 +27,8 @@ export interface GradeOrder {
   readonly beatSeconds?: readonly number[];
   /** Where the first downbeat lies, in seconds from the first sample, round trip included. */
   readonly firstBeatSeconds: number;
+  /** The round trip in it, where it was only assumed: what is measured later takes its place. */
+  readonly assumedRoundTripSeconds?: number;
   /** A4 in Hz, or estimated from the notes. */
   readonly reference: number | 'auto';
   readonly source: 'microphone' | 'audio';

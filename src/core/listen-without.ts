@@ -29,7 +29,7 @@ const BLOCK_SECONDS = 1;
 /**
  * Takes the backing out of the take, wherever it lies within ten seconds of the take's start, and listens to what is
  * left. A backing that does not fit costs nothing: the take is heard as it is, and a sentence says why. App and
- * command line both call this, so that both tell the same.
+ * command line both come through here, so that both tell the same.
  *
  * @param progress called with the share done, 0 to 1
  * @example listenWithout({ name: 'take.wav', ...take }, { name: 'backing.wav', ...band }).backing?.removedDb
@@ -39,29 +39,45 @@ export function listenWithout(
   backing: NamedSound,
   progress: (share: number) => void = () => undefined,
 ): HeardWithout {
-  const silent = isSilent(backing.samples);
-  const removed = silent ? null : removeBand(take, backing);
-  const heard = removed ? { samples: removed.samples, sampleRate: ROOM_HZ } : take;
-  const listener = new Listener({ sampleRate: heard.sampleRate });
-  const block = Math.round(BLOCK_SECONDS * heard.sampleRate);
-  for (let from = 0; from < heard.samples.length; from += block) {
-    listener.push(heard.samples.subarray(from, from + block));
-    const listened = Math.min(1, (from + block) / heard.samples.length);
-    progress(SHARE_OF_REMOVAL + (1 - SHARE_OF_REMOVAL) * listened);
+  const heard = listenPastBacking(take, backing, progress);
+  if (heard !== null) return { ...heard, sentence: null };
+  const sentence = isSilent(backing.samples)
+    ? silentSentence(backing.name)
+    : unheardSentence(take.name, backing.name);
+  return { notes: listenTo(take, progress), backing: null, sentence };
+}
+
+/**
+ * The same where the backing is heard in the take, else null: finding that out takes a second, however long the take.
+ *
+ * @param progress called with the share done, 0 to 1
+ */
+export function listenPastBacking(
+  take: Omit<NamedSound, 'name'>,
+  backing: Omit<NamedSound, 'name'>,
+  progress: (share: number) => void = () => undefined,
+): { readonly notes: readonly HeardNote[]; readonly backing: BackingFacts } | null {
+  const removed = isSilent(backing.samples) ? null : removeBand(take, backing);
+  if (removed === null) return null;
+  const { samples, alignment, removedDb } = removed;
+  const notes = listenTo({ samples, sampleRate: ROOM_HZ }, (share) =>
+    progress(SHARE_OF_REMOVAL + (1 - SHARE_OF_REMOVAL) * share),
+  );
+  const { offsetSeconds, driftPpm } = alignment;
+  return { notes, backing: { offsetSeconds, driftPpm, removedDb } };
+}
+
+function listenTo(
+  { samples, sampleRate }: Omit<NamedSound, 'name'>,
+  progress: (share: number) => void,
+): readonly HeardNote[] {
+  const listener = new Listener({ sampleRate });
+  const block = Math.round(BLOCK_SECONDS * sampleRate);
+  for (let from = 0; from < samples.length; from += block) {
+    listener.push(samples.subarray(from, from + block));
+    progress(Math.min(1, (from + block) / samples.length));
   }
-  return {
-    notes: listener.finish(),
-    backing: removed && {
-      offsetSeconds: removed.alignment.offsetSeconds,
-      driftPpm: removed.alignment.driftPpm,
-      removedDb: removed.removedDb,
-    },
-    sentence: removed
-      ? null
-      : silent
-        ? silentSentence(backing.name)
-        : unheardSentence(take.name, backing.name),
-  };
+  return listener.finish();
 }
 
 const isSilent = (samples: Float32Array): boolean => samples.every((x) => Math.abs(x) < SILENT_PEAK);

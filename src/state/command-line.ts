@@ -1,10 +1,13 @@
 /** The words that grade a take elsewhere: its exported files at the command line. */
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { AIM_LADDER } from '../core/grading/aims.ts';
+import type { Report } from '../core/report/schema.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
 import { fileNames } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';
 import type { TakeDetails } from './take.ts';
+
+type GradedTake = FinishedTake & { readonly report: Pick<Report, 'source'> };
 
 const quoted = (text: string) => `'${text.replaceAll("'", `'\\''`)}'`;
 
@@ -16,9 +19,10 @@ const lineName = ({ details, content }: FinishedTake): string => {
 };
 
 /** The band's name as it leaves, or that of the file it was opened from; null where nothing was taken out. */
-function backingName({ details, content }: FinishedTake): string | null {
+function backingName({ details, content, report }: GradedTake): string | null {
   const backing = content.kind === 'sound' ? content.backing : null;
-  if (backing === null) return null;
+  // A band that is kept, and was not heard in the sound, is none that anybody needs.
+  if (backing === null || (backing.kind === 'band' && !report.source.backing)) return null;
   return backing.kind === 'band' ? fileNames(details).band : backing.name;
 }
 
@@ -28,7 +32,7 @@ function backingName({ details, content }: FinishedTake): string | null {
  * finds the path in the take, and a note here or there comes out otherwise; and under listed beats nothing goes round,
  * so that all bars are one chorus.
  */
-export function commandLine(take: FinishedTake): string {
+export function commandLine(take: GradedTake): string {
   const { details } = take;
   const backing = backingName(take);
   const aim = AIM_LADDER.find(({ id }) => id === details.aim)?.id;

@@ -77,8 +77,7 @@ export function takeFromStore({
   durationSeconds,
 }: StoredTake): FinishedTake {
   if (messages !== null) return { id, details, content: playedContent(messages, durationSeconds) };
-  const backing: Backing | null =
-    band && details.path ? { kind: 'band', samples: band, path: details.path } : null;
+  const backing: Backing | null = band && { kind: 'band', samples: band, path: details.path ?? null };
   const audio = { samples, sampleRate: details.sampleRate };
   return { id, details, content: { kind: 'sound', audio, backing } };
 }
@@ -90,14 +89,18 @@ export const playedContent = (messages: readonly PlayedMessage[], durationSecond
   messages,
 });
 
-/** Hears the whole take, where it has to be heard, and grades it. */
+/**
+ * Hears the whole take, where it has to be heard, and grades it.
+ * @param known what the live listener made of it; it may have had the band in its ear
+ */
 export function gradeTake(
   { details, content }: FinishedTake,
+  known: Report | null,
   analysis: AnalysisPort,
   events: GradingEvents,
 ): Promise<Outcome<Report>> {
   const order = orderOf(details);
   if (content.kind === 'notes') return analysis.gradeNotes(content.notes, content.durationSeconds, order);
   const { audio, backing } = content;
-  return analysis.grade({ ...audio, name: details.title, backing }, order, events);
+  return analysis.grade({ ...audio, name: details.title, backing, known }, order, events);
 }

@@ -1,10 +1,11 @@
 /** From a finished take to its report, kept with the take where the take is kept. */
-import type { GradingEvents } from '../analysis/grade-samples.ts';
+import { foundIn, type GradingEvents } from '../analysis/grade-samples.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
 import { gradeTake, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
 import type { AnalysisPort, TakesPort } from './ports.ts';
+import { orderOf } from './take.ts';
 
 export interface JudgePorts {
   readonly analysis: AnalysisPort;
@@ -12,22 +13,45 @@ export interface JudgePorts {
   readonly library: Library;
 }
 
+export interface Judged {
+  /** With what the grading found out about it. */
+  readonly take: FinishedTake;
+  readonly report: Report;
+}
+
 /**
- * @param report what was graded while it was played; null hears the whole take anew
- * @returns the report, whether or not it could be kept; what stood in the way of that is told
+ * @param known what was graded while it was played; null hears the whole take anew
+ * @returns take and report, whether or not they could be kept; what stood in the way of that is told
  */
 export async function judgeTake(
   take: FinishedTake,
-  report: Report | null,
+  known: Report | null,
   { analysis, takes, library }: JudgePorts,
   events: GradingEvents,
-): Promise<Outcome<Report>> {
-  const graded = report === null ? await gradeTake(take, analysis, events) : good(report);
-  if (take.id === null) return graded;
-  if (graded.ok) {
-    const saved = await takes.saveReport(take.id, graded.value, graded.value.summary);
-    if (!saved.ok) events.told(saved.sentence);
+): Promise<Outcome<Judged>> {
+  const graded =
+    known !== null && !mayHoldBand(take) ? good(known) : await gradeTake(take, known, analysis, events);
+  if (!graded.ok) {
+    if (take.id !== null) void library.load();
+    return graded;
   }
-  void library.load();
-  return graded;
+  const report = graded.value;
+  const change = changeBy(take, report);
+  if (take.id !== null) {
+    const saved = await takes.saveReport(take.id, report, report.summary, change);
+    if (!saved.ok) events.told(saved.sentence);
+    void library.load();
+  }
+  return good({ take: { ...take, details: { ...take.details, ...change } }, report });
+}
+
+/** Nobody has measured whether the band came back: what was heard live may have it in it. */
+const mayHoldBand = ({ content }: FinishedTake): boolean =>
+  content.kind === 'sound' && content.backing?.kind === 'band' && content.backing.path === null;
+
+/** Where the band was found in the take, the first downbeat lies by what was measured and not by what was assumed. */
+function changeBy(take: FinishedTake, { source }: Report) {
+  if (!mayHoldBand(take) || !source.backing || take.details.assumedRoundTripSeconds === undefined) return {};
+  const { firstBeatSeconds, assumedRoundTripSeconds } = foundIn(orderOf(take.details), source.backing);
+  return assumedRoundTripSeconds === undefined ? {} : { firstBeatSeconds, assumedRoundTripSeconds };
 }

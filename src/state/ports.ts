@@ -185,7 +185,13 @@ export interface TakesPort {
   /** @param onFull called at most once, when nothing more can be written; the caller goes on in memory */
   begin(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<TakeWriter>>;
   beginNotes(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<NotesWriter>>;
-  saveReport(id: TakeId, report: Report, summary: TakeSummary): Promise<Outcome<void>>;
+  /** @param change what the grading found out about the take */
+  saveReport(
+    id: TakeId,
+    report: Report,
+    summary: TakeSummary,
+    change?: Partial<TakeDetails>,
+  ): Promise<Outcome<void>>;
   list(): Promise<{ readonly takes: readonly TakeCard[]; readonly sentences: readonly string[] }>;
   unfinished(): Promise<readonly UnfinishedTake[]>;
   open(id: TakeId): Promise<Outcome<StoredTake>>;

@@ -255,12 +255,14 @@ export class Session {
       this.#while(turn, () => (this.#phase = { kind: 'grading', progress: share }));
     };
     progress(0);
-    const report = await judgeTake(take, known, this.#ports, {
+    const judged = await judgeTake(take, known, this.#ports, {
       progress,
       told: (sentence) => this.#while(turn, () => this.#notice(sentence)),
     });
     this.#while(turn, () =>
-      report.ok ? this.#review(take, report.value) : this.#trouble(report.sentence, 'back'),
+      judged.ok
+        ? this.#review(judged.value.take, judged.value.report)
+        : this.#trouble(judged.sentence, 'back'),
     );
   }
 

@@ -51,11 +51,12 @@ export class TakeInHand {
   #listener: LiveListener | null = null;
   #writer: LateWriter | null = null;
   #recording: Recording | null = null;
-  /** Where the band comes back through the microphone and is taken out. */
+  /** Where the band comes back through the microphone, or nobody knows whether it does. */
   #bandRecording: BandRecording | null = null;
   #levels: BandLevels;
   #clock: BandClock | null = null;
   #firstBeatSeconds: number | null = null;
+  #assumedRoundTrip: number | null = null;
   #room: KnownRoom | null = null;
   /** Delay against the measured one that is allowed for already. */
   #delayChange = 0;
@@ -105,7 +106,7 @@ export class TakeInHand {
     );
     // From here on hops count: the count-in is on the recording, and the first downbeat after it.
     this.#recording = new Recording(sampleRate);
-    this.#bandRecording = path ? new BandRecording() : null;
+    this.#bandRecording = this.#keepsBand ? new BandRecording() : null;
     this.#clock = band.value.start();
     return good(undefined);
   }
@@ -163,7 +164,7 @@ export class TakeInHand {
     this.dispose();
     const { sampleRate } = recording;
     const details = this.#details(sampleRate);
-    const path = this.#room?.path;
+    const path = this.#room?.path ?? null;
     const [id, report] = await Promise.all([writer?.finish() ?? null, listener?.report(orderOf(details))]);
     listener?.dispose();
     return {
@@ -173,7 +174,7 @@ export class TakeInHand {
         content: {
           kind: 'sound',
           audio: { samples: recording.whole(), sampleRate },
-          backing: band && path ? { kind: 'band', samples: band.whole(), path } : null,
+          backing: band && { kind: 'band', samples: band.whole(), path },
         },
       },
       report: report?.ok ? report.value : null,
@@ -201,7 +202,7 @@ export class TakeInHand {
     const piece = recording.add(hop);
     const band = this.#bandRecording?.add(hop, piece.length) ?? null;
     this.#writer?.append(piece, band);
-    this.#listener?.hop(fromPcm16(piece), band && fromPcm16(band));
+    this.#listener?.hop(fromPcm16(piece), this.#room?.path && band ? fromPcm16(band) : null);
     this.#placeFirstBeat(recording);
     if (recording.lostFrames > lostBefore) this.#writer?.change({ lost: recording.lost });
     if (!this.#lossTold && recording.lostFrames > LOST_SECONDS_WORTH_TELLING * recording.sampleRate) {
@@ -216,15 +217,25 @@ export class TakeInHand {
   #placeFirstBeat(recording: Recording): void {
     const start = recording.startSeconds;
     if (this.#firstBeatSeconds !== null || this.#clock === null || start === null) return;
-    const measured = this.#room && roundTripOf(this.#room);
-    const roundTrip = measured ?? this.#plan.roundTripSeconds ?? this.#ports.audio.assumedRoundTripSeconds();
+    const known = (this.#room && roundTripOf(this.#room)) ?? this.#plan.roundTripSeconds;
+    if (known === null) this.#assumedRoundTrip = this.#ports.audio.assumedRoundTripSeconds();
+    const roundTrip = known ?? this.#assumedRoundTrip ?? 0;
     this.#setFirstBeat(this.#clock.firstBeatContextSeconds - start + roundTrip, recording);
   }
 
   #setFirstBeat(seconds: number, recording: Recording): void {
     this.#firstBeatSeconds = seconds;
-    this.#writer?.change({ firstBeatSeconds: seconds });
+    const assumed = this.#assumedRoundTrip;
+    this.#writer?.change({
+      firstBeatSeconds: seconds,
+      ...(assumed !== null && { assumedRoundTripSeconds: assumed }),
+    });
     void this.#listener?.follow(orderOf(this.#details(recording.sampleRate)));
+  }
+
+  /** Only where a sound check heard nothing come back is the band not worth keeping. */
+  get #keepsBand(): boolean {
+    return this.#room === null || this.#room.path !== null;
   }
 
   #heard(heard: Heard): void {
@@ -251,6 +262,8 @@ export class TakeInHand {
       firstBeatSeconds: this.#firstBeatSeconds,
       levels: this.#levels,
       ...(this.#room?.path && { path: this.#room.path }),
+      ...(this.#keepsBand && { bandKept: true }),
+      ...(this.#assumedRoundTrip !== null && { assumedRoundTripSeconds: this.#assumedRoundTrip }),
       ...(lost.length > 0 && { lost }),
     };
   }

@@ -18,6 +18,9 @@ export const orderOf = (details: TakeDetails): GradeOrder => ({
   bpm: details.bpm,
   swing: details.swing,
   firstBeatSeconds: details.firstBeatSeconds ?? 0,
+  ...(details.assumedRoundTripSeconds !== undefined && {
+    assumedRoundTripSeconds: details.assumedRoundTripSeconds,
+  }),
   reference: details.reference,
   source: details.source === 'microphone' ? 'microphone' : 'audio',
   ...(details.backing !== undefined && { beatSeconds: details.backing.beatSeconds }),

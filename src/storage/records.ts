@@ -54,7 +54,11 @@ export const TakeDetailsSchema = v.object({
       click: level,
     }),
   ),
-  /** How the band came back through the microphone. Where it did, what it played is kept beside the sound. */
+  /** Whether what the band played is kept beside the sound; left out where it did not come back, or nobody kept it. */
+  bandKept: v.exactOptional(v.boolean()),
+  /** The round trip in the first downbeat, where nobody had measured it. */
+  assumedRoundTripSeconds: v.exactOptional(seconds),
+  /** How the band came back through the microphone, as a sound check had measured it. */
   path: v.exactOptional(v.object({ heldBackSamples: seconds, taps: v.instance(Float32Array) })),
   /** The recording that was played to; left out where the band played. */
   backing: v.exactOptional(TakenBackingSchema),

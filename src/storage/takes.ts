@@ -57,7 +57,7 @@ export class Takes {
     const put = await attempt(() => this.#db.put('takes', record, id));
     if (!put.ok) return put;
     const sound = await this.#sounds.create(id);
-    const band = sound.ok && details.path ? await this.#sounds.create(bandOf(id)) : good(null);
+    const band = sound.ok && details.bandKept ? await this.#sounds.create(bandOf(id)) : good(null);
     if (!sound.ok || !band.ok) {
       if (sound.ok) await sound.value.close();
       await this.remove(id);
@@ -98,12 +98,23 @@ export class Takes {
     );
   }
 
-  /** Keeps the report with its take; a take that was cut off is whole from then on. */
-  saveReport(id: TakeId, report: unknown, summary: TakeSummary): Promise<Outcome<void>> {
+  /** Keeps the report with its take, and what the grading found out; a take that was cut off is whole from then on. */
+  saveReport(
+    id: TakeId,
+    report: unknown,
+    summary: TakeSummary,
+    change: Partial<TakeDetails> = {},
+  ): Promise<Outcome<void>> {
     return attempt(async () => {
       const frames = await this.#framesOf(id);
       await this.#db.put('reports', report, id);
-      await this.#change(id, (old) => ({ ...old, finished: true, frames, summary }));
+      await this.#change(id, (old) => ({
+        ...old,
+        details: { ...old.details, ...change },
+        finished: true,
+        frames,
+        summary,
+      }));
       this.#askToStay();
     });
   }
@@ -145,7 +156,7 @@ export class Takes {
     const { details } = parsed.output;
     const samples = await this.#sounds.read(id);
     if (!samples.ok) return samples;
-    const band = details.path ? await this.#sounds.read(bandOf(id)) : good(null);
+    const band = details.bandKept ? await this.#sounds.read(bandOf(id)) : good(null);
     if (!band.ok) return band;
     const messages = details.source === 'midi' ? await readMessages(this.#db, id) : good(null);
     if (!messages.ok) return messages;

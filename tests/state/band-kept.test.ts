@@ -117,6 +117,74 @@ describe('a take through speakers', () => {
   });
 });
 
+describe('a take without a sound check', () => {
+  /** The browser says 20 ms; the truth is 60. */
+  const unchecked = () =>
+    world({ sampleRate: RATE, roundTripSeconds: 0.02, settings: { bpm: 100, reference: 440 } });
+  /** A bar of count-in at 100. */
+  const COUNT_IN = 2.4;
+
+  it('through speakers: the band is found and taken out, and the delay is the one that was measured', async () => {
+    const w = await unchecked();
+    await w.session.start();
+    await w.play(microphone, band);
+    await w.session.stop();
+    const review = await reviewOf(w);
+    expect(f1(review.report)).toBeGreaterThan(0.85);
+    expect(review.report.source.backing?.offsetSeconds).toBeCloseTo(0.06, 3);
+    expect(review.details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.06, 3);
+    expect(review.timeline.beatMap.secondsAt(0)).toBeCloseTo(COUNT_IN + 0.06, 3);
+    expect(w.session.notices.join()).toMatch(/The band came back through the microphone, 60 ms late/);
+    // From the disk the same report stands, and graded anew it comes out the same.
+    await w.settle();
+    await w.session.openTake(review.id!);
+    expect((await reviewOf(w)).report).toEqual(review.report);
+    await spoilReport(w, review.id!, review.report);
+    await w.session.openTake(review.id!);
+    const again = await reviewOf(w);
+    expect(again.report).toEqual(review.report);
+    expect(again.details.firstBeatSeconds).toBeCloseTo(review.details.firstBeatSeconds!, 9);
+    // And at the command line it is this very report.
+    w.session.save('line');
+    w.session.save('band');
+    const { source, ...elsewhere } = await gradedByCommand(w);
+    const { source: here, ...app } = review.report;
+    expect(elsewhere).toEqual(app);
+    expect(source.backing).toEqual(here.backing);
+  });
+
+  it('through headphones: what was heard live stands, and nothing is said or saved of the band', async () => {
+    const w = await unchecked();
+    await w.session.start();
+    await w.play(heard.player.map(half), band);
+    await w.session.stop();
+    const review = await reviewOf(w);
+    expect(review.report.source).not.toHaveProperty('backing');
+    expect(review.details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.02, 6);
+    expect(w.session.notices.join()).not.toMatch(/band/);
+    w.session.save('band');
+    expect(w.saved).toEqual([]);
+    w.session.save('line');
+    const { source: _, ...elsewhere } = await gradedByCommand(w);
+    const { source: __, ...app } = review.report;
+    expect(elsewhere).toEqual(app);
+  });
+
+  it('cut off: the band is looked for as well', async () => {
+    const w = await unchecked();
+    await w.session.start();
+    const frames = 8 * RATE;
+    await w.play(microphone.subarray(0, frames), band.subarray(0, frames));
+    await w.session.openTake('take-0');
+    const { report, details } = await reviewOf(w);
+    expect(report.source.backing?.offsetSeconds).toBeCloseTo(0.06, 3);
+    expect(details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.06, 3);
+    const played = heard.truth.filter(({ offsetSeconds }) => offsetSeconds < 7.4);
+    const told = report.notes.filter(({ offsetSeconds }) => offsetSeconds < 7.4);
+    expect(noteScore(played, told).f1).toBeGreaterThan(0.85);
+  });
+});
+
 describe('a take heard again', () => {
   it('has the band as it played: resting chords, click, feel, and the levels as they were left', async () => {
     const practice: Settings['practice'] = {

@@ -159,7 +159,14 @@ describe('files that leave', () => {
 
   it('come with the words that grade them, safe for a shell', () => {
     const audio = { samples: ramp(8), sampleRate: 8000 };
-    const take = { id: null, details: named, content: { kind: 'sound' as const, audio, backing: null } };
+    const source = { kind: 'microphone' as const, durationSeconds: 1, sampleRate: 8000 };
+    const report = { source };
+    const take = {
+      id: null,
+      details: named,
+      content: { kind: 'sound' as const, audio, backing: null },
+      report,
+    };
     const chart =
       "--chart 'title: Kid'\\''s\n| A7 |' --tempo 96 --first-beat 1.25 --swing 0.62 --reference 440";
     expect(commandLine(take)).toBe(
@@ -167,7 +174,7 @@ describe('files that leave', () => {
     );
     const opened = { ...named, title: "it's me.wav", source: 'recording' as const, capo: 2, aim: 'thirds' };
     const backing = { kind: 'recording' as const, name: 'band.wav', sound: audio };
-    expect(commandLine({ id: null, details: opened, content: { kind: 'sound', audio, backing } })).toBe(
+    expect(commandLine({ ...take, details: opened, content: { kind: 'sound', audio, backing } })).toBe(
       `npx landfall grade 'it'\\''s me.wav' --backing 'band.wav' ${chart}`,
     );
     expect(commandLine({ ...take, details: { ...named, instrument: 'guitar', capo: 2 } })).toMatch(

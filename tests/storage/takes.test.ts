@@ -100,7 +100,7 @@ describe('the band beside a take', () => {
   it('is kept frame by frame where it is taken out, with the path it came by', async () => {
     const sounds = memorySounds();
     const takes = takesOn(await freshDatabase(), sounds);
-    const writer = value(await takes.begin({ ...details, path }, never));
+    const writer = value(await takes.begin({ ...details, path, bandKept: true }, never));
     for (let i = 0; i < 9; i++)
       writer.append(ramp(1000, i * 1000), i % 3 === 1 ? null : ramp(1000, -i * 1000));
     expect(await writer.finish()).toBeNull();
@@ -127,7 +127,7 @@ describe('the band beside a take', () => {
   it('cut off, sound and band are as long as each other', async () => {
     const sounds = memorySounds();
     const takes = takesOn(await freshDatabase(), sounds);
-    const writer = value(await takes.begin({ ...details, path }, never));
+    const writer = value(await takes.begin({ ...details, path, bandKept: true }, never));
     writer.append(ramp(13_500), ramp(13_500));
     await new Promise((resolve) => setTimeout(resolve, 20));
     const open = value(await takes.open(writer.id));
