@@ -19,6 +19,8 @@ const MARGIN = 2.5;
 /** A strip never shows less than this, so that a line on two notes does not look like a leap. */
 const LEAST_RANGE = 14;
 
+/** Kept free before the first bar line, so that a mark on it is whole. */
+const LEFT_PX = 18;
 /** Kept free above the highest note for its degree. */
 const LABEL_PX = 16;
 
@@ -65,11 +67,11 @@ export const gapsOn = (
     return { x, widthPx: Math.max(LEAST_GAP_PX, xOf(strip, beatAt(atSeconds + seconds)) - x) };
   });
 
-export const xOf = (strip: Strip, beat: number): number => (beat - strip.firstBeat) * strip.beatPx;
-export const beatOf = (strip: Strip, x: number): number => strip.firstBeat + x / strip.beatPx;
+export const xOf = (strip: Strip, beat: number): number => LEFT_PX + (beat - strip.firstBeat) * strip.beatPx;
+export const beatOf = (strip: Strip, x: number): number => strip.firstBeat + (x - LEFT_PX) / strip.beatPx;
 export const yOf = (strip: Strip, midi: number): number =>
   strip.heightPx - (midi - strip.lowMidi) * strip.semitonePx;
-export const widthOf = (strip: Strip): number => (strip.lastBeat - strip.firstBeat) * strip.beatPx;
+export const widthOf = (strip: Strip): number => xOf(strip, strip.lastBeat);
 
 /** Notes that reach into [fromBeat, toBeat), with their place in the report. */
 export function notesBetween(

@@ -29,10 +29,10 @@ describe('lost sound on the strip', () => {
       { atSeconds: 2, seconds: 0.01 },
       { atSeconds: 3, seconds: 0.5 },
     ];
-    // At 120 a second is two beats of 50 px; the strip begins a bar before the first.
+    // At 120 a second is two beats of 50 px; the strip begins a bar before the first, 18 px from the edge.
     expect(gapsOn(strip, lost, (seconds) => 2 * seconds)).toEqual([
-      { x: 400, widthPx: 8 },
-      { x: 500, widthPx: 50 },
+      { x: 418, widthPx: 8 },
+      { x: 518, widthPx: 50 },
     ]);
   });
 });
@@ -40,7 +40,7 @@ describe('lost sound on the strip', () => {
 describe('the strip', () => {
   it('holds whole bars, from the pickup to the end of the take', () => {
     expect([strip.firstBeat, strip.lastBeat]).toEqual([-4, 8]);
-    expect(widthOf(strip)).toBe(600);
+    expect(widthOf(strip)).toBe(618);
   });
 
   it('holds every note, the higher the higher', () => {
@@ -57,7 +57,7 @@ describe('the strip', () => {
 
   it('stands for a take without notes', () => {
     const empty = stripFor([], 0, 4, 50, 280);
-    expect(widthOf(empty)).toBe(200);
+    expect(widthOf(empty)).toBe(218);
     expect(Number.isFinite(yOf(empty, 60))).toBe(true);
   });
 });
