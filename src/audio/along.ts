@@ -3,7 +3,7 @@ import type { BandForm } from '../core/band/form.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import { beatMapOf } from '../core/band/tempo.ts';
 import { roundBeatMap } from '../core/chart/beat-maps.ts';
-import { good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/outcome.ts';
 import type { BandPlayer } from './band-player.ts';
 import type { RoundPlayer } from './backing/round-player.ts';
 
@@ -35,7 +35,7 @@ export function bandAlong(
 
 /**
  * A round of a recording, rendered when it is first needed.
- * @param open renders it; asked again after it failed
+ * @param open renders it; where it fails that is said once, and the take is heard without it from then on
  */
 export function roundAlong(
   open: () => Promise<Outcome<RoundPlayer>>,
@@ -44,11 +44,16 @@ export function roundAlong(
 ): Along {
   const map = roundBeatMap(beatSeconds, firstBeatSeconds);
   let player: RoundPlayer | null = null;
+  let refused = false;
   return {
     prepare: async () => {
-      if (player !== null) return good(undefined);
+      if (player !== null || refused) return good(undefined);
       const opened = await open();
-      if (!opened.ok) return opened;
+      if (!opened.ok) {
+        // A recording that is gone takes nothing of the take with it.
+        refused = true;
+        return bad(`${opened.sentence} Press again to hear the take alone.`);
+      }
       player = opened.value;
       return good(undefined);
     },

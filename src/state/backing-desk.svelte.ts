@@ -35,7 +35,8 @@ export class BackingDesk {
   #seconds = $state.raw(0);
   #taps = $state.raw<readonly number[]>([]);
   /** The file of a recording that is not kept yet. */
-  #fresh: File | null = null;
+  #fresh = $state.raw<File | null>(null);
+  #written = $state.raw(false);
   #attacks: readonly number[] = [];
   #stopFrames: (() => void) | null = null;
   #turn = 0;
@@ -93,6 +94,11 @@ export class BackingDesk {
 
   get beatsPerBar(): number {
     return this.chart.ok ? this.chart.value.meter.beatsPerBar : 4;
+  }
+
+  /** Whether something would be lost if the desk were cleared now. */
+  get changed(): boolean {
+    return this.#sound !== null && (this.#fresh !== null || this.#written || this.editor.canUndo);
   }
 
   /** Whole bars from the first downbeat on. */
@@ -193,6 +199,7 @@ export class BackingDesk {
 
   write(change: Partial<BackingFields>): void {
     if (this.#record) this.#record = { ...this.#record, ...change };
+    this.#written = true;
     this.#click();
   }
 
@@ -226,6 +233,7 @@ export class BackingDesk {
     this.#sound?.dispose();
     this.#sound = this.#record = this.#fresh = null;
     this.#busy = this.#problem = null;
+    this.#written = false;
     this.#taps = [];
   }
 

@@ -85,15 +85,13 @@ export function planOver(plan: TakePlan, standing: StandingBacking): TakePlan {
   };
   return {
     ...plan,
-    band: { ...plan.band, bpm, swing, chordsRest: false, backbeatClick: false },
+    band: { ...plan.band, bpm, swing },
     backing: runOf(backing, source, chart.meter.beatsPerBar),
     details: {
       ...plan.details,
       bpm,
       swing,
       reference: plan.details.reference === 'auto' ? 'auto' : soundingHz,
-      chordsRest: false,
-      backbeatClick: false,
       backing,
     },
   };

@@ -142,6 +142,7 @@ describe('a recording on the desk', () => {
     desk.setMeter('3/4');
     expect(desk.beatsPerBar).toBe(3);
     expect(desk.bars).toBeGreaterThan(bars);
+    expect(desk.changed).toBe(true);
     desk.write({ chartText: '| H7 |' });
     expect(desk.canKeep).toBe(false);
   });

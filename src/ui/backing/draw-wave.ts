@@ -37,6 +37,8 @@ const LEAST_NUMBER_GAP = 26;
 const LEAST_CHORD_GAP = 46;
 /** Strokes of the hatching. */
 const HATCH_STEP = 3;
+/** Paler than any beat. */
+const HATCH_ALPHA = 0.6;
 
 export const placeOf = ({ from, to }: Sight, width: number, seconds: number): number =>
   ((seconds - from) / (to - from)) * width;
@@ -91,7 +93,9 @@ function drawSound(
     context.moveTo(x + 1.5, shore - high);
     context.lineTo(x + 1.5, shore + high);
   }
+  context.globalAlpha = HATCH_ALPHA;
   context.stroke();
+  context.globalAlpha = 1;
 }
 
 function drawBeats(
@@ -113,7 +117,7 @@ function drawBeats(
     const isBar = i >= track.downbeat && inBar === 0;
     const reach = isBar ? half : half * 0.45;
     context.fillStyle = i === chosen ? inks.shore : i < track.downbeat ? inks.soft : inks.ink;
-    const wide = i === chosen ? 3 : isBar ? 2 : 1.5;
+    const wide = i === chosen ? 4 : isBar ? 3 : 2;
     context.fillRect(x - wide / 2, shore - reach, wide, 2 * reach);
     // Bar 1 begins behind a double bar.
     if (i === track.downbeat) context.fillRect(x - 7, shore - half, 4, 2 * half);

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { roundAlong } from '../../../src/audio/along.ts';
 import { createRoundPlayer } from '../../../src/audio/backing/round-player.ts';
-import { good } from '../../../src/core/outcome.ts';
+import { bad, good } from '../../../src/core/outcome.ts';
 import { fakeContext } from '../fake-context.ts';
 
 const beatSeconds = [0, 0.52, 1.01, 1.55, 2.04];
@@ -48,4 +48,12 @@ test('goes along with a take: silent before its first downbeat, in place behind 
   expect(fake.scheduled[0]!.when).toBeCloseTo(0.5 + 2 - baked.leadSeconds, 4);
   along.start(0.5, 3 + 2.04 + 0.52);
   expect(fake.scheduled.at(-1)!.offset).toBeCloseTo(0.52 + baked.leadSeconds, 4);
+});
+
+test('a recording that is gone is told once, and the take is heard alone', async () => {
+  const along = roundAlong(() => Promise.resolve(bad('It is gone.')), beatSeconds, 3);
+  expect(await along.prepare(0)).toMatchObject({ ok: false, sentence: expect.stringMatching(/gone.*alone/) });
+  expect((await along.prepare(0)).ok).toBe(true);
+  along.start(0.5, 1);
+  along.stop();
 });
