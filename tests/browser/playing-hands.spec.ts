@@ -118,3 +118,48 @@ test('landings are said as they happen, and stand still where motion is not want
   // The test browser asks for reduced motion: a landing is there at once.
   expect(await mark.evaluate((element) => getComputedStyle(element).animationDuration)).toMatch(/^0(ms|s)$/);
 });
+
+test('nothing is cut off on a phone, upright or on its side, on a laptop, on a wall', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await page.getByRole('radio', { name: /Jazz blues/ }).press('Space');
+  await untilPlaying(page);
+  for (const [width, height] of [
+    [390, 844],
+    [844, 390],
+    [1280, 800],
+    [2560, 1440],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await page.waitForTimeout(200);
+    const cut = await page.evaluate(() => {
+      const seen =
+        'header button, .where b, .level, .stage .now .set, .stage .next .set, .targets svg, .targets .degree, ' +
+        '.when b, .heard .degree, .heard .scale, .stage canvas, .form [aria-current] .set';
+      return [...document.querySelectorAll(seen)]
+        .map((element) => ({ element, box: element.getBoundingClientRect() }))
+        .filter(({ box }) => box.width > 0)
+        .filter(
+          ({ box }) =>
+            box.left < -1 || box.top < -1 || box.right > innerWidth + 1 || box.bottom > innerHeight + 1,
+        )
+        .map(({ element, box }) => `${element.className} ${Math.round(box.left)} ${Math.round(box.top)}`);
+    });
+    expect(cut, `${width} × ${height}`).toEqual([]);
+    // The page does not scroll, and the tones to land on keep off the line beside them.
+    expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight + 1)).toBe(true);
+    const overlap = await page.evaluate(() => {
+      const box = (selector: string) => document.querySelector(selector)?.getBoundingClientRect();
+      const [next, now, crossing] = [box('.stage .coming'), box('.stage .now'), box('.stage .crossing')];
+      const meets = (a?: DOMRect, b?: DOMRect) =>
+        a !== undefined &&
+        b !== undefined &&
+        b.width > 0 &&
+        a.left < b.right - 1 &&
+        b.left < a.right - 1 &&
+        a.top < b.bottom - 1 &&
+        b.top < a.bottom - 1;
+      return [meets(next, crossing), meets(now, crossing), meets(now, next)];
+    });
+    expect(overlap, `${width} × ${height}`).toEqual([false, false, false]);
+  }
+});
