@@ -12,7 +12,7 @@ import { landingAsRead } from '../core/report/as-read.ts';
 import type { Landing } from '../core/report/schema.ts';
 import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
 import type { PlayingSettings } from './playing-settings.ts';
-import { liveAt, type Live } from './live.ts';
+import { askedEachFrame, liveAt, type Live } from './live.ts';
 
 export class LiveState {
   #now = $state.raw<Live | null>(null);
@@ -47,7 +47,7 @@ export class LiveState {
   open({ aim, playedSignal, instrument, pitch }: PlayingSettings, timeline: Timeline): void {
     const played = instrumentOf(instrument);
     this.#pitch = readingOf(played, pitch);
-    this.#read = timelineAsRead(timeline, this.#pitch);
+    this.#read = askedEachFrame(timelineAsRead(timeline, this.#pitch));
     this.#targetsOver = targetReader(aimChoiceOf(aim), this.#read.key);
     this.#signal = playedSignal ? new PlayedSignal(played?.lowestMidi ?? 0) : null;
   }

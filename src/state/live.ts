@@ -3,7 +3,7 @@ import type { ChordSpan, Timeline } from '../core/chart/timeline.ts';
 import { roleOf } from '../core/grading/roles.ts';
 import { palettePitchClasses } from '../core/grading/scales.ts';
 import type { TargetTone } from '../core/grading/targets.ts';
-import type { Chord } from '../core/music/chord.ts';
+import type { Chord, Key } from '../core/music/chord.ts';
 import { degreeOver } from '../core/music/pitch-names.ts';
 import type { LiveReading } from '../core/notes/note.ts';
 import type { Role } from '../core/report/schema.ts';
@@ -72,6 +72,34 @@ export function liveAt(
   };
 }
 
+const palettes = new WeakMap<Key, ReadonlySet<number>>();
+
+/** The palette of a key, worked out once: the display asks at every frame. */
+function paletteOf(key: Key): ReadonlySet<number> {
+  const known = palettes.get(key) ?? palettePitchClasses('both pentatonics', key);
+  palettes.set(key, known);
+  return known;
+}
+
+/**
+ * The same timeline, for a display that asks for the next change at every frame: it is looked for once, and again when
+ * it has come or the beat has gone back.
+ */
+export function askedEachFrame(timeline: Timeline): Timeline {
+  let askedAt = Infinity;
+  let found: ChordSpan | null = null;
+  return {
+    ...timeline,
+    nextChange(beat) {
+      if (beat < askedAt || (found !== null && beat >= found.startBeat)) {
+        askedAt = beat;
+        found = timeline.nextChange(beat);
+      }
+      return found;
+    },
+  };
+}
+
 function liveNote(midi: number, chord: Chord | null, timeline: Timeline, referenceHz: number): LiveNote {
   const named = nameNote(midi, referenceHz);
   const pitchClass = ((named.nearestMidi % 12) + 12) % 12;
@@ -80,6 +108,6 @@ function liveNote(midi: number, chord: Chord | null, timeline: Timeline, referen
     cents: named.cents,
     midi,
     degree: chord && degreeOver(pitchClass, chord),
-    role: chord && roleOf(pitchClass, chord, palettePitchClasses('both pentatonics', timeline.key)),
+    role: chord && roleOf(pitchClass, chord, paletteOf(timeline.key)),
   };
 }
