@@ -1,6 +1,6 @@
 /** Which part of a recording is played round and round, and the chart that lies over it. */
 import type { Chart, ChartBar, ChartSection } from '../chart/chart.ts';
-import { playedBars } from '../chart/play-order.ts';
+import { playedBars, playedOut } from '../chart/play-order.ts';
 import { secondsOf, type BeatTrack } from './track.ts';
 
 /** Bars of the recording, from 1 at the first downbeat, both included. */
@@ -84,7 +84,7 @@ export function chartOver(chart: Chart, { fromBar, toBar }: BarRange): Chart {
     const own: ChartSection | undefined = chart.sections[section];
     if (before?.section !== section || written <= before.written)
       sections.push({ name: own?.name ?? null, feel: own?.feel ?? null, bars: [] });
-    sections.at(-1)?.bars.push({ ...bar, repeatStart: false, repeatTimes: 0, endings: [] });
+    sections.at(-1)?.bars.push(playedOut(bar));
   }
   return { ...chart, keyWritten: true, pickup: null, sections };
 }

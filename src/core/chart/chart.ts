@@ -32,6 +32,26 @@ export interface ChartBar {
   readonly repeatTimes: number;
   /** The passes whose ending starts with this bar: [1] for a first ending; else empty. */
   readonly endings: readonly number[];
+  /** Left out where the bar has none. */
+  readonly signs?: BarSigns;
+}
+
+/** Signs of the roadmap: segno and coda stand before the bar, the others behind it. What is left out is not there. */
+export interface BarSigns {
+  readonly segno?: true;
+  readonly coda?: true;
+  /** From here to the coda, once a jump that says so has been taken. */
+  readonly toCoda?: true;
+  /** The end, once a jump has been taken. */
+  readonly fine?: true;
+  readonly jump?: Jump;
+}
+
+/** D.C. goes back to the start, D.S. to the segno. */
+export interface Jump {
+  readonly to: 'start' | 'segno';
+  /** "al Fine", "al Coda"; null where it says neither. */
+  readonly until: 'fine' | 'coda' | null;
 }
 
 export interface ChartSection {

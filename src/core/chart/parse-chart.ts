@@ -3,6 +3,8 @@ import { bad, good, type Outcome } from '../outcome.ts';
 import { METERS, meterOf, writtenBars, type Chart, type ChartSection, type Meter } from './chart.ts';
 import { UnreadableChart, refuse, type ChartProblem } from './chart-problem.ts';
 import { findKey } from './find-key.ts';
+import { hasSigns } from './read-signs.ts';
+import { lostJump, withCodaNamed } from './roadmap.ts';
 import { LONGEST_CHORUS_BARS, playedBars } from './play-order.ts';
 import { readLine, refuseEmptySection, startReading, type Reading } from './read-lines.ts';
 
@@ -72,11 +74,12 @@ function finish(reading: Reading): Chart {
       repeatOpen,
       `Line ${repeatOpen.line} opens a repeat that never closes: write :| behind its last bar.`,
     );
-  const sections: readonly ChartSection[] = reading.sections.map(({ name, feel, bars }) => ({
-    name,
-    feel,
-    bars,
-  }));
+  if (hasSigns(reading.signs)) refuse(start, 'A segno or coda sign at the end has no bar behind it.');
+  const sections = withCodaNamed(
+    reading.sections.map(({ name, feel, bars }): ChartSection => ({ name, feel, bars })),
+  );
+  const lost = lostJump(sections);
+  if (lost !== null) refuse(start, lost);
   const bars = writtenBars({ sections });
   const orphan = bars.findIndex(
     (bar, index) =>

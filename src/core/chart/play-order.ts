@@ -1,5 +1,5 @@
-/** The bars of a chart in the order they sound: repeats gone round, endings chosen. */
-import type { Chart, ChartBar } from './chart.ts';
+/** The bars of a chart in the order they sound: repeats gone round, endings chosen, jumps followed. */
+import type { Chart, ChartBar, Jump } from './chart.ts';
 
 export interface PlayedBar {
   readonly bar: ChartBar;
@@ -12,34 +12,80 @@ export interface PlayedBar {
 /** Longest chorus that is played out, in bars: longer ones are repeats written by mistake. */
 export const LONGEST_CHORUS_BARS = 4000;
 
-/** One chorus as played. A chorus longer than {@link LONGEST_CHORUS_BARS} is cut there. */
+/**
+ * One chorus as played. A chorus longer than {@link LONGEST_CHORUS_BARS} is cut there.
+ *
+ * Jumps as notation handbooks have them (*common practice*, from memory): D.C. and D.S. are followed once, where the
+ * bar's repeats are done; from there on repeats are not taken and of several endings the last is; "al Fine" ends at the
+ * Fine, "al Coda" goes from the To Coda to the coda, where repeats count again. A jump that says neither ends at a Fine
+ * where there is one, else takes a To Coda where there is one, else plays on to the end.
+ */
 export function playedBars(chart: Pick<Chart, 'sections'>): readonly PlayedBar[] {
   const bars: PlayedBar[] = [];
   chart.sections.forEach((section, index) => {
     for (const bar of section.bars) bars.push({ bar, written: bars.length, section: index });
   });
+  const placeOf = (sign: 'segno' | 'coda' | 'fine' | 'toCoda') =>
+    bars.findIndex(({ bar }) => bar.signs?.[sign] === true);
+  const followed = new Set<number>();
   const played: PlayedBar[] = [];
-  let at = 0;
-  while (at < bars.length && played.length < LONGEST_CHORUS_BARS) {
-    const close = bars.findIndex(({ bar }, index) => index >= at && bar.repeatTimes > 0);
-    if (close < 0) {
-      played.push(...bars.slice(at));
-      break;
+  let jump: Jump | null = null;
+  let from: number | null = 0;
+  while (from !== null) {
+    const walked: Generator<PassedBar, void> = straightOn(bars, from, jump === null);
+    from = null;
+    for (const { at, lastTime } of walked) {
+      if (played.length === LONGEST_CHORUS_BARS) return played;
+      const passed = bars[at]!;
+      played.push(passed);
+      const { signs } = passed.bar;
+      if (!signs) continue;
+      const until = jump && (jump.until ?? (placeOf('fine') >= 0 ? 'fine' : 'coda'));
+      if (until === 'fine' && signs.fine) return played;
+      if (until === 'coda' && signs.toCoda && placeOf('coda') >= 0) {
+        jump = null;
+        from = placeOf('coda');
+        break;
+      }
+      if (signs.jump && lastTime && !followed.has(at)) {
+        followed.add(at);
+        jump = signs.jump;
+        from = jump.to === 'start' ? 0 : Math.max(0, placeOf('segno'));
+        break;
+      }
     }
+  }
+  return played;
+}
+
+interface PassedBar {
+  readonly at: number;
+  /** It comes no more, but for a jump. */
+  readonly lastTime: boolean;
+}
+
+/** The bars from one on to the end, repeats gone round or not. */
+function* straightOn(bars: readonly PlayedBar[], from: number, repeats: boolean): Generator<PassedBar, void> {
+  function* stretch(first: number, behind: number, lastTime: boolean): Generator<PassedBar, void> {
+    for (let at = first; at < behind; at++) yield { at, lastTime };
+  }
+  let at = from;
+  while (at < bars.length) {
+    const close = bars.findIndex(({ bar }, index) => index >= at && bar.repeatTimes > 0);
+    if (close < 0) return yield* stretch(at, bars.length, true);
     const open = bars.findLastIndex(({ bar }, index) => index >= at && index <= close && bar.repeatStart);
     const start = open < 0 ? at : open;
-    played.push(...bars.slice(at, start));
+    yield* stretch(at, start, true);
     const endings = endingsOf(bars, start, close);
     const bodyEnd = endings[0]?.from ?? close + 1;
     const times = Math.max(bars[close]?.bar.repeatTimes ?? 0, ...endings.flatMap((ending) => ending.passes));
-    for (let pass = 1; pass <= times; pass++) {
-      played.push(...bars.slice(start, bodyEnd));
+    for (let pass = repeats ? 1 : times; pass <= times; pass++) {
+      yield* stretch(start, bodyEnd, pass === times);
       const ending = endings.find((choice) => choice.passes.includes(pass));
-      if (ending) played.push(...bars.slice(ending.from, ending.to));
+      if (ending) yield* stretch(ending.from, ending.to, pass === times);
     }
     at = endings.at(-1)?.to ?? close + 1;
   }
-  return played.slice(0, LONGEST_CHORUS_BARS);
 }
 
 interface Ending {
@@ -77,4 +123,9 @@ export function endOfEnding(bars: readonly ChartBar[], from: number): number {
     if (bar.repeatTimes > 0) return at + 1;
   }
   return from + 1;
+}
+
+/** A bar as it stands in a chart that is played out: nothing in it leads anywhere else. */
+export function playedOut({ chords }: ChartBar): ChartBar {
+  return { chords, repeatStart: false, repeatTimes: 0, endings: [] };
 }

@@ -2,7 +2,7 @@
 import { chance } from '../band/random.ts';
 import { keyOn, writeKey } from '../music/keys.ts';
 import type { Chart, ChartBar, ChartSection } from './chart.ts';
-import { playedBars } from './play-order.ts';
+import { playedBars, playedOut as barPlayedOut } from './play-order.ts';
 import { transposeChart } from './transpose-chart.ts';
 
 /** How the keys follow one another: each chorus a fourth up, a half step up, or all twelve in a drawn order. */
@@ -77,7 +77,7 @@ function playedOut(chart: Chart): readonly ChartSection[] {
   for (const { bar, section } of playedBars(chart)) {
     const own = chart.sections[section];
     if (section !== before) sections.push({ name: own?.name ?? null, feel: own?.feel ?? null, bars: [] });
-    sections.at(-1)?.bars.push({ ...bar, repeatStart: false, repeatTimes: 0, endings: [] });
+    sections.at(-1)?.bars.push(barPlayedOut(bar));
     before = section;
   }
   return sections;

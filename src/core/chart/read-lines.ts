@@ -1,8 +1,9 @@
 /** Chart text line by line: headings, section names, and bars between bar signs. */
 import { parseChord } from '../music/parse-chord.ts';
-import type { ChartBar, ChartChord, Meter } from './chart.ts';
+import type { BarSigns, ChartBar, ChartChord, Meter } from './chart.ts';
 import { refuse, type Piece } from './chart-problem.ts';
 import { readBar } from './read-bar.ts';
+import { hasSigns, passesOf, takeSigns } from './read-signs.ts';
 import { headingOf, isHeadingWord, readHeading, type Headings } from './read-headings.ts';
 
 const BAR_SIGN = /:\|\|:|:\|:|:\|\||:\|\]|:\||\|\|:|\|:|\|\||\|\]|\|/g;
@@ -35,6 +36,8 @@ export interface Reading {
   repeatOpen: Piece | null;
   /** A repeat sign stands before the next bar. */
   opening: boolean;
+  /** Segno or coda, written before the next bar. */
+  signs: BarSigns;
 }
 
 /** A reading before the first line. */
@@ -45,6 +48,7 @@ export const startReading = (meter: Meter): Reading => ({
   before: null,
   repeatOpen: null,
   opening: false,
+  signs: {},
 });
 
 /** Reads one line of the text into the reading. `line` counts from 1. */
@@ -63,6 +67,9 @@ const begun = (reading: Reading): boolean => reading.pickup !== null || barsIn(r
 
 /** A line without bar signs: a heading or the name of a section. */
 function readWordLine(piece: Piece, reading: Reading): void {
+  const { piece: rest, before, behind } = takeSigns(piece);
+  // A line of signs alone; "Coda" alone names the section that is one.
+  if (rest.text === '' && !/^coda$/i.test(piece.text)) return keepSigns(piece, before, behind, reading);
   const bracketed = /^\[([^\]]*)\]$/.exec(piece.text);
   if (bracketed) return startSection(piece, (bracketed[1] ?? '').trim(), reading);
   const heading = headingOf(piece.text);
@@ -180,11 +187,29 @@ function takeBetweenSigns(piece: Piece, sign: string, next: Piece | null, readin
   if (next?.text.startsWith(':')) closeRepeat(next, reading);
 }
 
+/** Signs without a bar of their own: those that stand behind a bar go to the last, those before one to the next. */
+function keepSigns(piece: Piece, before: BarSigns, behind: BarSigns, reading: Reading): void {
+  const bars = reading.sections.at(-1)?.bars;
+  const last = bars?.at(-1);
+  if (hasSigns(behind)) {
+    if (!bars || !last)
+      return refuse(piece, `Line ${piece.line}: no bar stands before ${piece.text.trim()}.`);
+    bars[bars.length - 1] = { ...last, signs: { ...last.signs, ...behind } };
+  }
+  reading.signs = { ...reading.signs, ...before };
+}
+
 function takeBar(piece: Piece, reading: Reading): void {
   const label = nextBarLabel(reading);
   const ending = ENDING.exec(piece.text);
   const endings = ending ? passesOf(ending[1] ?? ending[2] ?? '', piece, label) : [];
-  const content = trimmed(slice(piece, ending?.[0].length ?? 0, piece.text.length));
+  const {
+    piece: content,
+    before,
+    behind,
+  } = takeSigns(trimmed(slice(piece, ending?.[0].length ?? 0, piece.text.length)));
+  if (content.text === '' && !ending && (hasSigns(before) || hasSigns(behind)))
+    return keepSigns(piece, before, behind, reading);
   if (content.text === '') refuse(piece, `${label} starts an ending but has no chord in it.`);
   const { meter, pickupBeats } = reading.headings;
   const isPickup = pickupBeats > 0 && !begun(reading);
@@ -193,11 +218,19 @@ function takeBar(piece: Piece, reading: Reading): void {
   }
   const beats = isPickup ? pickupBeats : meter.beatsPerBar;
   const chords = readBar(content, { label, beats, before: reading.before });
-  const bar: ChartBar = { chords, repeatStart: reading.opening, repeatTimes: 0, endings };
+  const signs = { ...reading.signs, ...before, ...behind };
+  reading.signs = {};
+  const bar: ChartBar = {
+    chords,
+    repeatStart: reading.opening,
+    repeatTimes: 0,
+    endings,
+    ...(hasSigns(signs) && { signs }),
+  };
   reading.before = chords;
   if (isPickup) {
-    if (bar.repeatStart || endings.length > 0)
-      refuse(piece, 'The pickup is played once: put its repeat sign behind it.');
+    if (bar.repeatStart || endings.length > 0 || bar.signs)
+      refuse(piece, 'The pickup is played once: put repeats and signs behind it.');
     reading.pickup = bar;
     return;
   }
@@ -208,18 +241,6 @@ function takeBar(piece: Piece, reading: Reading): void {
 
 const nextBarLabel = (reading: Reading): string =>
   reading.headings.pickupBeats > 0 && !begun(reading) ? 'The pickup' : `Bar ${barsIn(reading) + 1}`;
-
-/** "1", "1,2", "1-3" as passes. */
-function passesOf(text: string, piece: Piece, label: string): readonly number[] {
-  const passes = new Set<number>();
-  for (const part of text.split(',')) {
-    const [first = 0, last = first] = part.split('-').map(Number);
-    for (let pass = first; pass <= last; pass++) passes.add(pass);
-  }
-  if (passes.size === 0 || passes.has(0))
-    refuse(piece, `${label}: endings are numbered from 1 up, like [1 or [1-3.`);
-  return [...passes].sort((a, b) => a - b);
-}
 
 function openRepeat(piece: Piece, sign: string, reading: Reading): void {
   const open = { text: sign, line: piece.line, column: Math.max(1, piece.column - sign.length) };

@@ -2,6 +2,7 @@
 import { writeKey } from '../music/keys.ts';
 import type { Chart, ChartBar, ChartChord, ChartSection } from './chart.ts';
 import { shareBeats } from './read-bar.ts';
+import { signWords } from './read-signs.ts';
 
 const BARS_IN_A_LINE = 4;
 const BEAT_TOLERANCE = 1e-9;
@@ -41,7 +42,8 @@ function writeLine(bars: readonly ChartBar[]): string {
     if (closing) line += closeSign(before) + (bar.repeatStart ? ' |:' : '');
     else line += bar.repeatStart ? '|:' : '|';
     if (bar.endings.length > 0) line += `${closing ? ' ' : ''}[${bar.endings.join(',')}`;
-    line += ` ${writeBar(bar.chords)} `;
+    const signs = signWords(bar.signs ?? {});
+    line += ` ${[...signs.before, writeBar(bar.chords), ...signs.behind].join(' ')} `;
   });
   const last = bars.at(-1);
   return line + (last && last.repeatTimes > 0 ? closeSign(last) : '|');

@@ -13,13 +13,17 @@ import {
   type ChartChord,
   type Meter,
 } from '../chart/chart.ts';
+import { playedOut } from '../chart/play-order.ts';
 import { parseChart } from '../chart/parse-chart.ts';
+import { hasSigns } from '../chart/read-signs.ts';
+import { lostJump } from '../chart/roadmap.ts';
 import { writeChart } from '../chart/write-chart.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { keyOfSignature, keyOn } from '../music/keys.ts';
 import { bad, good, type Outcome } from '../outcome.ts';
 import { meterFrom } from './meters.ts';
 import { readHarmony } from './musicxml-harmony.ts';
+import { signsOfMeasure, type Roadmap } from './musicxml-roadmap.ts';
 import { childrenOf, firstOf, numberOf, readXml, textOf } from './xml.ts';
 
 export interface ReadChartFile {
@@ -48,6 +52,7 @@ interface Reading {
   pickup: ChartBar | null;
   readonly sections: SectionDraft[];
   readonly warnings: Set<string>;
+  readonly roadmap: Roadmap;
 }
 
 /** Leaves the reading with a sentence; never seen outside. */
@@ -74,6 +79,7 @@ export function readMusicXml(text: string, name: string): Outcome<ReadChartFile>
     pickup: null,
     sections: [],
     warnings: new Set(),
+    roadmap: { unexplainedCodas: 0 },
   };
   try {
     childrenOf(part, 'measure').forEach((measure, index) => readMeasure(measure, index, reading));
@@ -86,7 +92,8 @@ export function readMusicXml(text: string, name: string): Outcome<ReadChartFile>
 
 function finish(root: XmlElement, name: string, reading: Reading): Outcome<ReadChartFile> {
   const title = textOf(root, 'work', 'work-title') ?? textOf(root, 'movement-title');
-  const { key, bpm, swing, pickup, sections, warnings } = reading;
+  const { key, bpm, swing, pickup, warnings } = reading;
+  const sections = withJumpsThatLead(reading);
   const chart: Chart = {
     title: title === null || title === '' ? null : title.replaceAll(/\s+/g, ' '),
     key: key ?? keyOn(0, 'major'),
@@ -104,6 +111,18 @@ function finish(root: XmlElement, name: string, reading: Reading): Outcome<ReadC
   const written = parseChart(writeChart(chart));
   if (!written.ok) return bad(`${name} can't be taken as a chart: ${written.sentence}`);
   return good({ chart: written.value, warnings: [...warnings].map((warning) => `${name}: ${warning}`) });
+}
+
+/** The sections; without their jumps, and with a warning, where one leads nowhere. */
+function withJumpsThatLead({ sections, warnings }: Reading): readonly SectionDraft[] {
+  if (lostJump(sections) === null) return sections;
+  warnings.add(
+    'its jumps (D.C., D.S., coda) lead nowhere; the bars are played in the order they are written.',
+  );
+  return sections.map((section) => ({
+    ...section,
+    bars: section.bars.map(({ signs: _, ...bar }) => bar),
+  }));
 }
 
 function readMeasure(measure: XmlElement, index: number, reading: Reading): void {
@@ -159,10 +178,11 @@ function readMeasure(measure: XmlElement, index: number, reading: Reading): void
     beats,
     reading,
   );
-  const bar: ChartBar = { chords, ...marks };
+  const signs = signsOfMeasure(measure, reading.roadmap);
+  const bar: ChartBar = { chords, ...marks, ...(hasSigns(signs) && { signs }) };
   if (isPickup && beats < meter.beatsPerBar) {
     // An upbeat without a chord says nothing about the chords.
-    if (placed.length > 0) reading.pickup = { ...bar, repeatStart: false, repeatTimes: 0, endings: [] };
+    if (placed.length > 0) reading.pickup = playedOut(bar);
     return;
   }
   if (reading.sections.length === 0) reading.sections.push({ name: null, feel: null, bars: [] });
@@ -221,7 +241,6 @@ function readDirection(element: XmlElement, reading: Reading): void {
     if (mark !== null) startSection(mark, reading);
     const words = textOf(type, 'words');
     if (words !== null && feelOf(words) !== null) takeFeel(words, reading);
-    if (firstOf(type, 'segno') || firstOf(type, 'coda')) warnOfJumps(reading);
   }
   for (const sound of childrenOf(element, 'sound')) readSound(sound, reading);
 }
@@ -243,8 +262,7 @@ function takeFeel(words: string, reading: Reading): void {
 }
 
 function readSound(sound: XmlElement, reading: Reading): void {
-  const { tempo, dacapo, dalsegno, coda, tocoda, fine } = sound.attributes;
-  const quarters = numberOf(tempo);
+  const quarters = numberOf(sound.attributes['tempo']);
   // Told in quarters; the meter stands before it or never changes it by more than the beat's length.
   if (reading.bpm === null && quarters !== null && quarters > 0) {
     const bpm = (quarters * 2) / (reading.meter?.divisions ?? 2);
@@ -256,13 +274,7 @@ function readSound(sound: XmlElement, reading: Reading): void {
     const share = Math.min(WIDEST_SWING, Math.max(STRAIGHT_SWING, first / (first + second)));
     reading.swing = Math.round(share * 1000) / 1000;
   }
-  if ([dacapo, dalsegno, coda, tocoda, fine].some((jump) => jump !== undefined)) warnOfJumps(reading);
 }
-
-const warnOfJumps = ({ warnings }: Reading) =>
-  warnings.add(
-    'its jumps (D.C., D.S., coda, Fine) are not played; the bars stand in the order they are written.',
-  );
 
 interface Marks {
   repeatStart: boolean;
@@ -270,7 +282,7 @@ interface Marks {
   endings: readonly number[];
 }
 
-function readBarline(barline: XmlElement, marks: Marks, reading: Reading): void {
+function readBarline(barline: XmlElement, marks: Marks, { warnings }: Reading): void {
   const repeat = firstOf(barline, 'repeat');
   const ending = firstOf(barline, 'ending');
   if (ending?.attributes['type'] === 'start') {
@@ -278,7 +290,8 @@ function readBarline(barline: XmlElement, marks: Marks, reading: Reading): void 
     marks.endings = passes.map(Number).filter((pass) => pass > 0);
   }
   if (repeat?.attributes['direction'] === 'forward') marks.repeatStart = true;
+  if (repeat?.attributes['after-jump'] === 'yes')
+    warnings.add('repeats that are to be taken after a D.C. or D.S. are not taken there.');
   if (repeat?.attributes['direction'] === 'backward')
     marks.repeatTimes = Math.max(2, Math.round(numberOf(repeat.attributes['times']) ?? 2));
-  if (firstOf(barline, 'segno') || firstOf(barline, 'coda')) warnOfJumps(reading);
 }

@@ -1,9 +1,10 @@
 /**
  * A chart as a MusicXML 4.0 score (W3C): one part of whole-bar rests with the chord symbols over them, repeats,
- * endings, sections as rehearsal marks, key, meter, tempo, swing.
+ * endings, jumps, sections as rehearsal marks, key, meter, tempo, swing.
  */
 import { writtenBars, type Chart, type ChartBar } from '../chart/chart.ts';
 import { endOfEnding } from '../chart/play-order.ts';
+import { jumpWords } from '../chart/read-signs.ts';
 import { fifthsOf } from '../music/keys.ts';
 import { writeHarmony } from './musicxml-harmony.ts';
 import { escaped } from './xml.ts';
@@ -34,8 +35,10 @@ export function writeMusicXml(chart: Chart): string {
         `<measure number="${number}">`,
         ...leftBarline(bar),
         ...head,
+        ...signsBefore(bar),
         ...harmonies,
         `<note><rest measure="yes"/><duration>${divisionsOf(beats)}</duration><voice>1</voice></note>`,
+        ...signsBehind(bar),
         ...rightBarline(bar, endingOver(chart, bar), last),
         '</measure>',
       ].join('\n'),
@@ -97,6 +100,25 @@ const sectionDirections = (name: string | null, feel: string | null): readonly s
 
 const direction = (type: string, sound = ''): string =>
   `<direction placement="above"><direction-type>${type}</direction-type>${sound}</direction>`;
+
+const signsBefore = ({ signs }: ChartBar): readonly string[] => [
+  ...(signs?.segno ? [direction('<segno/>', '<sound segno="segno"/>')] : []),
+  ...(signs?.coda ? [direction('<coda/>', '<sound coda="coda"/>')] : []),
+];
+
+/** Behind the notes of the bar, where the jump is made. */
+const signsBehind = ({ signs }: ChartBar): readonly string[] => [
+  ...(signs?.toCoda ? [direction('<words>To Coda</words>', '<sound tocoda="coda"/>')] : []),
+  ...(signs?.fine ? [direction('<words>Fine</words>', '<sound fine="yes"/>')] : []),
+  ...(signs?.jump
+    ? [
+        direction(
+          `<words>${jumpWords(signs.jump)}</words>`,
+          signs.jump.to === 'start' ? '<sound dacapo="yes"/>' : '<sound dalsegno="segno"/>',
+        ),
+      ]
+    : []),
+];
 
 const endingElement = (passes: readonly number[], type: 'start' | 'stop' | 'discontinue') =>
   `<ending number="${passes.join(',')}" type="${type}"/>`;
