@@ -67,7 +67,8 @@ export function createRoundPlayer(
       // The buffer begins the lead before the downbeat, so that no attack is faded in.
       const earliest = fromBeat <= 0 ? Math.max(first - baked.leadSeconds, context.currentTime) : begin;
       const when = Math.max(earliest, first - baked.leadSeconds);
-      const offset = (when - first + baked.leadSeconds) % lengthSeconds;
+      // Rounding must not ask for a place before the first sample.
+      const offset = Math.max(0, when - first + baked.leadSeconds) % lengthSeconds;
       const fade = context.createGain();
       fade.gain.setValueAtTime(0, when);
       fade.gain.linearRampToValueAtTime(1, when + fadeInSeconds);

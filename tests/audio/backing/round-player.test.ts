@@ -57,3 +57,14 @@ test('a recording that is gone is told once, and the take is heard alone', async
   along.start(0.5, 1);
   along.stop();
 });
+
+test('whenever it is started, no place before the first sample is asked for', () => {
+  const { fake, player } = open();
+  for (let i = 0; i < 500; i++) {
+    fake.moveTo(i * 0.137_31 + 0.000_007 * i * i);
+    player.start({ fromBeat: -4 });
+  }
+  const starts = fake.scheduled.filter((_, i) => i % 5 === 4);
+  expect(starts).toHaveLength(500);
+  expect(Math.min(...starts.map(({ offset }) => offset))).toBeGreaterThanOrEqual(0);
+});
