@@ -1,6 +1,6 @@
 /** What the playing screen sees while a take goes on: the moment, and the landings so far. */
 import type { Heard } from '../analysis/messages.ts';
-import { timelineAsRead } from '../core/chart/as-read.ts';
+import { intervalAsRead, timelineAsRead } from '../core/chart/as-read.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { aimChoiceOf, targetReader, type TargetTone } from '../core/grading/targets.ts';
 import type { Chord } from '../core/music/chord.ts';
@@ -23,6 +23,7 @@ export class LiveState {
   /** At what pitch the player reads; the chords of the take, read so. */
   #pitch = CONCERT;
   #read: Timeline | null = null;
+  #interval = CONCERT.interval;
   #targetsOver: (chord: Chord) => readonly TargetTone[] = () => [];
 
   /** As the player reads it. */
@@ -37,7 +38,7 @@ export class LiveState {
   /** Takes in what was heard; true where the player, in the take, gave the signal agreed on. */
   heard({ reading, notes, landings, referenceHz }: Heard): boolean {
     this.#reading = reading;
-    if (landings !== null) this.#landings = landings.map((landing) => landingAsRead(landing, this.#pitch));
+    if (landings !== null) this.#landings = landings.map((landing) => landingAsRead(landing, this.#interval));
     if (referenceHz !== null) this.#referenceHz = referenceHz;
     const given = this.#signal?.hears(notes) ?? false;
     return given && this.#now !== null && this.#now.beat >= 0;
@@ -48,6 +49,7 @@ export class LiveState {
     const played = instrumentOf(instrument);
     this.#pitch = readingOf(played, pitch);
     this.#read = askedEachFrame(timelineAsRead(timeline, this.#pitch));
+    this.#interval = intervalAsRead(timeline, this.#read);
     this.#targetsOver = targetReader(aimChoiceOf(aim), this.#read.key);
     this.#signal = playedSignal ? new PlayedSignal(played?.lowestMidi ?? 0) : null;
   }
@@ -76,6 +78,7 @@ export class LiveState {
     this.#reading = null;
     this.#read = null;
     this.#pitch = CONCERT;
+    this.#interval = CONCERT.interval;
     this.#referenceHz = STANDARD_A4_HZ;
   }
 }

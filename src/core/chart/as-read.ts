@@ -1,22 +1,43 @@
 /** A timeline with its chords as a transposing player reads them; nothing of its time changes. */
+import type { Chord } from '../music/chord.ts';
 import { keyAsRead, type Reading } from '../music/reading.ts';
-import { timelineFromTempo } from './build-timeline.ts';
+import { intervalBetween } from '../music/spelling.ts';
 import { parseChart } from './parse-chart.ts';
-import type { Timeline } from './timeline.ts';
-import { transposeChart } from './transpose-chart.ts';
+import type { ChordSpan, Timeline } from './timeline.ts';
+import { transposeChart, transposeChord } from './transpose-chart.ts';
+import { writeChart } from './write-chart.ts';
 
 /**
- * The same timeline at concert pitch, and where the beats were listed: such a list is no chart that could be moved.
+ * The same timeline at concert pitch.
  * @example timelineAsRead(bluesInA, readingOf(tenorSax, 'written')) // a blues in B
  */
 export function timelineAsRead(timeline: Timeline, reading: Reading): Timeline {
-  const { beatMap, swing, key } = timeline;
-  if (reading.semitones === 0 || beatMap.bpm === null) return timeline;
+  if (reading.semitones === 0) return timeline;
+  const key = keyAsRead(timeline.key, reading);
+  const interval = intervalBetween(timeline.key.tonic, key.tonic);
+  // A chord is the same value however often it is asked for: the display tells a change by that.
+  const known = new Map<Chord, Chord>();
+  const moved = (chord: Chord | null): Chord | null => {
+    if (chord === null) return null;
+    const read = known.get(chord) ?? transposeChord(chord, interval);
+    known.set(chord, read);
+    return read;
+  };
+  const movedSpan = (span: ChordSpan): ChordSpan => ({ ...span, chord: moved(span.chord) });
   const chart = parseChart(timeline.chart);
-  if (!chart.ok) return timeline;
-  return timelineFromTempo(transposeChart({ ...chart.value, key }, keyAsRead(key, reading)), {
-    bpm: beatMap.bpm,
-    swing,
-    firstBeatSeconds: beatMap.secondsAt(0),
-  });
+  return {
+    ...timeline,
+    key,
+    chart: chart.ok ? writeChart(transposeChart({ ...chart.value, key: timeline.key }, key)) : timeline.chart,
+    chordAt: (beat) => moved(timeline.chordAt(beat)),
+    spansBetween: (fromBeat, toBeat) => timeline.spansBetween(fromBeat, toBeat).map(movedSpan),
+    nextChange: (beat) => {
+      const span = timeline.nextChange(beat);
+      return span && movedSpan(span);
+    },
+  };
 }
+
+/** The spelled interval from a timeline to the same as it is read: what single chord symbols are moved by. */
+export const intervalAsRead = (timeline: Timeline, read: Timeline): string =>
+  intervalBetween(timeline.key.tonic, read.key.tonic);

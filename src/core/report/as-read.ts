@@ -47,9 +47,12 @@ const heardAgain = (
   second: second === null ? null : midiOfName(second) + semitones,
 });
 
-/** A landing of a take that still goes on: only its chords have names. */
-export const landingAsRead = (landing: Landing, { semitones, interval }: Reading): Landing =>
-  semitones === 0
+/**
+ * A landing of a take that still goes on: only its chords have names.
+ * @param interval from concert pitch to what is read; "1P" leaves it as it is
+ */
+export const landingAsRead = (landing: Landing, interval: string): Landing =>
+  interval === '1P'
     ? landing
     : {
         ...landing,

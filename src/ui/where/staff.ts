@@ -67,8 +67,8 @@ export interface Steps {
   readonly highest: number;
 }
 
-/** Room over and under the staff where the line stays on it: a ledger line and a label. */
-const AROUND_STAFF = 7;
+/** Room over and under the staff where the line stays on it: a clef reaches so far, and so do two ledger lines. */
+const AROUND_STAFF = 9;
 /** Steps that a reach of semitones spans, and room for a label. */
 const STEPS_A_SEMITONE = 7 / 12;
 const LABEL_STEPS = 3;

@@ -4,7 +4,8 @@
  * major sixth and an octave; guitar and bass an octave, which changes no name).
  */
 import { describe, expect, it } from 'vitest';
-import { timelineAsRead } from '../../../src/core/chart/as-read.ts';
+import { intervalAsRead, timelineAsRead } from '../../../src/core/chart/as-read.ts';
+import { timelineFromBeats } from '../../../src/core/chart/build-timeline.ts';
 import { INSTRUMENTS, instrumentOf } from '../../../src/core/music/instruments.ts';
 import { parseKey, writeKey } from '../../../src/core/music/keys.ts';
 import { noteName } from '../../../src/core/music/pitch-names.ts';
@@ -71,6 +72,23 @@ describe('a chart as it is read', () => {
     ]);
     expect(tenor.beatMap.secondsAt(7)).toBe(concert.beatMap.secondsAt(7));
     expect(timelineAsRead(concert, CONCERT)).toBe(concert);
+    // A chord asked for twice is one value.
+    expect(tenor.chordAt(1)).toBe(tenor.chordAt(2));
+    expect(tenor.nextChange(1)?.chord?.symbol).toBe('F7/A');
+    expect(tenor.chart).toContain('F7/A');
+  });
+
+  it('moves beats that were listed too, and spells as the key that is read', () => {
+    const rows = ['B7', '', 'E7', ''].map((chord, i) => ({ timeSeconds: i, chord }));
+    const listed = timelineFromBeats(rows, { key: parseKey('F#')! });
+    if (!listed.ok) throw new Error(listed.sentence);
+    const tenor = timelineAsRead(listed.value, read('tenor-sax'));
+    expect([tenor.key.tonic, tenor.chordAt(0)?.symbol, tenor.chordAt(2.5)?.symbol]).toEqual([
+      'Ab',
+      'Db7',
+      'Gb7',
+    ]);
+    expect(intervalAsRead(listed.value, tenor)).not.toBe('2M');
   });
 });
 
@@ -110,8 +128,8 @@ describe('a report as it is read', () => {
     const told = written.advice.find(({ chord }) => chord === 'A7');
     expect(told?.sentence).toMatch(/A7 .*\bD\b.*\bC#/s);
     expect(written.advice.map(({ sentence }) => sentence).join(' ')).not.toMatch(/\bC7\b|\bF7\b/);
-    expect(landingAsRead(report.landings[1]!, reading).chord).toBe('D7');
-    expect(landingAsRead(report.landings[1]!, reading).fromChord).toBe('A7');
+    expect(landingAsRead(report.landings[1]!, reading.interval).chord).toBe('D7');
+    expect(landingAsRead(report.landings[1]!, reading.interval).fromChord).toBe('A7');
   });
 
   it('at concert pitch it is the report itself', () => {
