@@ -39,12 +39,12 @@ export const DIALS: readonly Dial[] = [
   },
 ];
 
-/** Level in dB, quarters a minute, share of the beat that the first eighth takes, bars. */
-export type DialValues = Readonly<Record<DialId, number>>;
+/** Level in dB, quarters a minute, share of the beat that the first eighth takes, bars; null where it can't be turned. */
+export type DialValues = Readonly<Record<DialId, number | null>>;
 
-/** Where a dial stands after one step, never past its ends. */
-export const turned = ({ id, step, lowest, highest }: Dial, values: DialValues, way: 1 | -1): number =>
-  Math.round(100 * clampTo({ lowest, highest }, values[id] + way * step)) / 100;
+/** Where a dial stands after one step, never past its ends. @param value where it stands now */
+export const turned = ({ step, lowest, highest }: Dial, value: number, way: 1 | -1): number =>
+  Math.round(100 * clampTo({ lowest, highest }, value + way * step)) / 100;
 
 /** As it stands on the page. @example dialWords('band', -18) // "−18 dB" */
 export function dialWords(id: DialId, value: number): string {

@@ -25,13 +25,13 @@ describe('the dials', () => {
   });
 
   it('turn by a step and stop at their ends', () => {
-    expect(turned(dial('tempo'), values, 1)).toBe(100);
-    expect(turned(dial('swing'), values, -1)).toBe(0.65);
-    expect(turned(dial('swing'), { ...values, swing: 0.75 }, 1)).toBe(0.75);
-    expect(turned(dial('count-in'), values, -1)).toBe(1);
+    expect(turned(dial('tempo'), 96, 1)).toBe(100);
+    expect(turned(dial('swing'), 0.67, -1)).toBe(0.65);
+    expect(turned(dial('swing'), 0.75, 1)).toBe(0.75);
+    expect(turned(dial('count-in'), 1, -1)).toBe(1);
     // The band as a whole is never raised over its own balance.
-    expect(turned(dial('band'), { ...values, band: 0 }, 1)).toBe(0);
-    expect(turned(dial('band'), { ...values, band: -59 }, -1)).toBe(-60);
+    expect(turned(dial('band'), 0, 1)).toBe(0);
+    expect(turned(dial('band'), -59, -1)).toBe(-60);
   });
 
   it('read as players say it', () => {
