@@ -24,6 +24,11 @@ export function isStrong(attack: Attack): boolean {
   );
 }
 
+/** No louder and no softer than before: the string was not struck anew. */
+export function evenEnergy(attack: Attack): boolean {
+  return attack.energyRatio > 1 / S.LEGATO_ENERGY && attack.energyRatio < S.LEGATO_ENERGY;
+}
+
 /** Ticks on each side in which a peak must be the highest: 16 ms. */
 const PEAK_REACH = 4;
 /** Energy before and after is taken over one period of E1: 25 ms. */

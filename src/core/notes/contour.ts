@@ -119,6 +119,13 @@ export function plateau(track: Track, frame: number, count: number, width: numbe
   return voiced >= Math.min(count, S.PLATEAU_FRAMES) - 1 && high - low < width ? sum / voiced : NaN;
 }
 
+/** Highest clarity of the voiced frames [from, to), 0 without. */
+export function clearest(track: Track, from: number, to: number): number {
+  let best = 0;
+  for (let f = from; f < to; f++) if (!Number.isNaN(track.midi(f))) best = Math.max(best, track.clarity(f));
+  return best;
+}
+
 /** Two, three, four, five or six times the frequency, or that part of it. */
 export function isHarmonic(semitones: number): boolean {
   return [12, 19.02, 24, 27.86, 31.02].some((harmonic) => Math.abs(semitones - harmonic) < 0.6);

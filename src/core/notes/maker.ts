@@ -1,8 +1,10 @@
 import { addedPitch } from './added.ts';
-import { isStrong, type Attack } from './attacks.ts';
+import { evenEnergy, isStrong, type Attack } from './attacks.ts';
+import { isClick, isPulse } from './no-stroke.ts';
+import { breathes } from './breath.ts';
 import { measure } from './measure.ts';
 import type { HeardNote } from './note.ts';
-import { frameAt, isHarmonic, moveInto, plateau, standing } from './contour.ts';
+import { clearest, frameAt, isHarmonic, moveInto, plateau, standing } from './contour.ts';
 import { hearPair, type PartialsAt } from './second.ts';
 import { rises } from './octave.ts';
 import * as S from './settings.ts';
@@ -30,11 +32,6 @@ interface Open {
   other: number;
 }
 
-/** No louder and no softer than before: the string was not struck anew. */
-function evenEnergy(attack: Attack): boolean {
-  return attack.energyRatio > 1 / S.LEGATO_ENERGY && attack.energyRatio < S.LEGATO_ENERGY;
-}
-
 /** Settled frames and attacks → notes, one frame at a time, each decided with LOOK_AHEAD frames in sight. */
 export class NoteMaker {
   readonly #track: Track;
@@ -49,6 +46,9 @@ export class NoteMaker {
   /** Notes handed out so far. */
   #taken = 0;
   #pendingAttack: Attack | null = null;
+  #lastAttack: Attack | null = null;
+  /** The newest attack that was not taken for a note. */
+  #refused: Attack | null = null;
 
   constructor(track: Track, partialsAt: PartialsAt) {
     this.#track = track;
@@ -109,16 +109,23 @@ export class NoteMaker {
   /** Is this attack a new note? Decided from what sounds after it, up to the next attack. */
   #take(attack: Attack, frame: number): void {
     const open = this.#open;
+    const previous = this.#lastAttack;
+    this.#lastAttack = attack;
     const from = frameAt(this.#track, attack.seconds + S.SETTLE_SECONDS, frame);
     const next = this.#attacks.find((a) => a.flux > 0.5 * attack.flux);
     const until = Math.min(attack.seconds + S.JUDGE_SECONDS, next ? next.seconds - 0.004 : Infinity);
-    const heard = standing(this.#track, from, frameAt(this.#track, until, from + 2));
+    const to = frameAt(this.#track, until, from + 2);
+    let heard = standing(this.#track, from, to);
+    if (Number.isNaN(heard)) heard = standing(this.#track, from, from + S.JUDGE_FRAMES);
     const strong = isStrong(attack);
-    const added = addedPitch(attack, heard, open ? open.pitch : null);
+    const clarity = clearest(this.#track, from, Math.max(to, from + S.JUDGE_FRAMES));
+    const added = addedPitch(attack, { midi: heard, clarity }, open?.pitch ?? null);
     const after = added ?? heard;
     if (open) {
       const since = attack.seconds - open.onsetSeconds;
       if (since < S.REFRACTORY_SECONDS) return;
+      if (isPulse(this.#track, attack, previous, from, heard, open.pitch)) return;
+      if (isClick(this.#track, attack, from, open.pitch)) return;
       if (since < 2 * S.REFRACTORY_SECONDS && attack.flux < 0.5 * open.flux) return;
       // The same pitch again so soon is one stroke's own noise unless it is louder.
       const same = Math.abs(after - open.pitch) < S.PLATEAU_STEP;
@@ -129,6 +136,8 @@ export class NoteMaker {
       return;
     }
     let kind: Open['attack'] = 'struck';
+    const joins =
+      added !== null && attack.added!.share > S.JOINS_SHARE && attack.added!.clarity > S.JOINS_CLARITY;
     if (open) {
       const apart = Math.abs(after - open.pitch);
       const louder =
@@ -136,13 +145,16 @@ export class NoteMaker {
         (attack.ratio > S.RESTRIKE_RATIO && attack.energyRatio > S.RESTRIKE_ENERGY && attack.flux > 0.12);
       const fresh =
         apart < S.PLATEAU_STEP || isHarmonic(apart) ? louder : attack.flux > 0.12 || attack.energyRatio > 2;
-      if (!strong && !fresh) return;
+      if (!strong && !fresh && !joins) {
+        this.#refused = attack;
+        return;
+      }
       // Letting go of a string clicks too, but then the sound dies at once.
       const dies = this.#track.level(from + 6) < this.#track.level(from) - S.RELEASE_DROP_DB;
       if (attack.energyRatio < 1 && apart < S.PLATEAU_STEP && dies && !next) return;
       if (apart >= S.PLATEAU_STEP && apart <= S.WIDEST_LEGATO && evenEnergy(attack)) kind = 'legato';
       this.#close(attack.seconds);
-    } else if (this.#tooQuiet(from) || (!strong && attack.energyRatio < 1.5)) return;
+    } else if (this.#tooQuiet(from) || (!strong && !joins && attack.energyRatio < 1.5)) return;
     this.#start(attack.seconds, kind, from, after, attack.flux);
     if (added !== null && this.#open) this.#open.sure = true;
   }
@@ -200,16 +212,8 @@ export class NoteMaker {
 
   /** The same pitch breathed or bowed again: the level dips and comes back, with no attack to speak of. */
   #breath(open: Open, frame: number): boolean {
-    const track = this.#track;
-    const level = track.level(frame);
-    if (level > track.level(frame - 1) || level >= track.level(frame + 1)) return false;
-    let before = level;
-    for (let f = Math.max(open.from, frame - S.DIP_FRAMES); f < frame; f++)
-      before = Math.max(before, track.level(f));
-    let after = level;
-    for (let f = frame + 1; f <= frame + S.LOOK_AHEAD; f++) after = Math.max(after, track.level(f));
-    if (before < level + S.DIP_DB || after < level + S.DIP_RISE_DB) return false;
-    const seconds = track.seconds(frame);
+    if (open.pitch < S.DIP_MIDI || !breathes(this.#track, open.from, frame)) return false;
+    const seconds = this.#track.seconds(frame);
     if (this.#attacks.some((a) => isStrong(a) && a.seconds < seconds + 0.045)) return false;
     const pitch = standing(this.#track, frame + 2, frame + S.LOOK_AHEAD);
     if (!(Math.abs(pitch - open.pitch) < S.PLATEAU_STEP)) return false;
@@ -239,9 +243,10 @@ export class NoteMaker {
     if (track.level(frame + 2) < open.peakDb - S.LEGATO_DROP_DB) return;
     const move = moveInto(this.#track, open, frame, pitch);
     if (move.split) {
-      open.last = move.left;
-      this.#close(move.seconds);
-      this.#start(move.seconds, 'legato', move.there, pitch, 0);
+      const stroke = this.#softStroke(open, frame, pitch);
+      if (!stroke) open.last = move.left;
+      this.#close(stroke?.seconds ?? move.seconds);
+      this.#start(stroke?.seconds ?? move.seconds, stroke ? 'struck' : 'legato', move.there, pitch, 0);
       return;
     }
     open.pitch = pitch;
@@ -249,11 +254,18 @@ export class NoteMaker {
     open.last = frame;
   }
 
+  /** A stroke too soft to be sure of, if it brought just the pitch that now stands alone: the note began there. */
+  #softStroke(open: Open, frame: number, pitch: number): Attack | null {
+    const stroke = this.#refused;
+    if (!stroke?.added || Math.abs(stroke.added.midi - pitch) > S.PLATEAU_STEP) return null;
+    const age = this.#track.seconds(frame) - stroke.seconds;
+    return age > S.SOFT_SECONDS || stroke.seconds - open.onsetSeconds < S.SHORTEST_NOTE ? null : stroke;
+  }
+
   #start(onset: number, attack: Open['attack'], from: number, pitch: number, flux: number): void {
-    // The first frame's middle lies before the first sample.
-    const onsetSeconds = Math.max(0, onset);
     this.#open = {
-      onsetSeconds,
+      // The first frame's middle lies before the first sample.
+      onsetSeconds: Math.max(0, onset),
       attack,
       from,
       last: from,
@@ -278,7 +290,7 @@ export class NoteMaker {
     if (!open) return;
     if (offsetSeconds - open.onsetSeconds < S.SHORTEST_NOTE) return;
     const note = this.#measured(open, offsetSeconds);
-    if (!this.#guard.admits(this.#track, open, note.vibrato !== null)) return;
+    if (!this.#guard.admits(this.#track, open, note, open.sure)) return;
     this.#notes.push(note);
     if (open.told) this.#taken++;
   }

@@ -30,8 +30,13 @@ export function rises(track: Track, note: Sounding, frame: number, pitch: number
 export function wasRising(track: Track, note: Sounding): boolean {
   if (note.pitch >= S.HIGH_MIDI) return false;
   const shares: number[] = [];
-  for (let f = note.from; f <= note.last; f++)
+  let loudest = -120;
+  for (let f = note.from; f <= note.last; f++) {
+    loudest = Math.max(loudest, track.level(f));
+    // A muted string dies away, and what is left of it may well be an overtone.
+    if (track.level(f) < loudest - S.RISING_DROP_DB) break;
     if (Math.abs(track.midi(f) - note.pitch) < 1) shares.push(track.above(f));
+  }
   if (shares.length < S.RISING_FRAMES[0] || shares.length > S.RISING_FRAMES[1]) return false;
   const late = shares.slice(-Math.max(3, shares.length >> 2));
   return median(shares) === 0 && median(late) > 0;

@@ -128,16 +128,18 @@ function isSubharmonic(frame: Frame, candidate: number): boolean {
     if (apart < 11) continue;
     const ratio = 2 ** (apart / 12);
     const multiple = Math.round(ratio);
+    if (multiple > S.HIGHEST_MULTIPLE) continue;
     if (Math.abs(12 * Math.log2(ratio / multiple)) > 0.4) continue;
-    const share =
-      frame.midi[candidate]! > S.HIGH_MIDI
-        ? S.HIGH_SUBHARMONIC_SHARE
-        : S.SUBHARMONIC_SHARE[Math.min(multiple, S.SUBHARMONIC_SHARE.length - 1)]!;
+    const low = S.SUBHARMONIC_SHARE[Math.min(multiple, S.SUBHARMONIC_SHARE.length - 1)]!;
+    const height = Math.min(1, Math.max(0, 1 - (S.HIGH_MIDI - frame.midi[candidate]!) / S.HIGH_RAMP));
+    const share = low + height * Math.max(0, S.HIGH_SUBHARMONIC_SHARE - low);
     if (frame.clarity[other]! >= share * frame.clarity[candidate]!) return true;
   }
   return false;
 }
 
 function registerCost(midi: number): number {
-  return (S.OCTAVE_DOWN_COST * (60 - Math.max(S.OCTAVE_COST_FROM, Math.min(S.OCTAVE_COST_TO, midi)))) / 12;
+  const low =
+    (S.OCTAVE_DOWN_COST * (60 - Math.max(S.OCTAVE_COST_FROM, Math.min(S.OCTAVE_COST_TO, midi)))) / 12;
+  return low + S.CEILING_COST * Math.max(0, midi - S.CEILING_MIDI);
 }

@@ -7,13 +7,19 @@ export const OCTAVE_DOWN_COST = 0.25;
 /** Within this range of pitches; outside it is no likelier error. */
 export const OCTAVE_COST_FROM = 36;
 export const OCTAVE_COST_TO = 76;
+/** Each semitone over E6 costs this: up there a burst of pick or fret noise is as periodic as many a note. */
+export const CEILING_MIDI = 88;
+export const CEILING_COST = 0.12;
 /** A period that is a whole multiple of another candidate's is its subharmonic, and costs this, */
 export const SUBHARMONIC_COST = 0.8;
 /** if the shorter one's peak is at least this share of its own: twice, three times, four times and more. */
 export const SUBHARMONIC_SHARE: readonly number[] = [1, 1, 0.86, 0.9, 0.9];
+/** Beyond this multiple any two pitches are nearly harmonic. */
+export const HIGHEST_MULTIPLE = 8;
 /** Above this pitch (F♯4) few harmonics are left in the band, one strong even one makes the octave look as good: */
 export const HIGH_MIDI = 66.5;
-/** there the shorter period must be all but equal. */
+/** there, and on the way over so many semitones, the shorter period must be all but equal. */
+export const HIGH_RAMP = 4;
 export const HIGH_SUBHARMONIC_SHARE = 0.95;
 /** A frame with no pitch costs as much as a peak of this height at C4. */
 export const UNVOICED_CLARITY = 0.6;
@@ -49,10 +55,14 @@ export const CLEAR_ENERGY = 1.4;
 export const DIP_DB = 4.5;
 export const DIP_RISE_DB = 5;
 export const DIP_FRAMES = 9;
+/** Under this pitch (C2) the level of a steady note ripples with its period. */
+export const DIP_MIDI = 36;
 /** Frames count for the new note from here on, when their windows hold more of it than of the old one, */
 export const SETTLE_SECONDS = 0.012;
 /** and its pitch is judged up to here. */
 export const JUDGE_SECONDS = 0.064;
+/** Never on fewer frames than this, though the next attack be near: a low string's pulses come every 24 ms. */
+export const JUDGE_FRAMES = 3;
 /** A second attack sooner than this is the same stroke; a weaker one even twice as late. */
 export const REFRACTORY_SECONDS = 0.035;
 /** The same pitch is struck again no sooner than this, unless louder. */
@@ -105,11 +115,18 @@ export const SHORTEST_NOTE = 0.04;
 
 /** Strings ring on under an attack that raises the energy by no more than this. */
 export const RINGING_ENERGY = 6;
-/** What an attack added is believed from this clarity where the path is lost, */
+/** What an attack added is believed from this clarity where the path is lost. */
 export const ADDED_CLARITY = 0.55;
-/** and from this against the path, above this pitch (MIDI): lower ones have too few periods in the window. */
-export const ADDED_SURE = 0.94;
-export const ADDED_SURE_FROM = 47;
+/**
+ * Against the path it takes these odds (nepers, see added.ts). At 0.7 ringing strings gain 0.002 and clean ones lose
+ * as much in octaves; at 1.4 ringing strings lose 0.007.
+ */
+export const ADDED_ODDS = 1;
+/** An octave over what the path hears is believed from this clarity: of 90 such, 7 were right below it, 50 above. */
+export const ADDED_OCTAVE_CLARITY = 0.93;
+/** It is not asked where the path hears less than this (C♯2) at so much clarity. */
+export const ADDED_HEARD_FROM = 37;
+export const ADDED_HEARD_CLARITY = 0.85;
 /** For so many frames the path may not overrule it: 120 ms. */
 export const SURE_FRAMES = 15;
 
@@ -120,6 +137,24 @@ export const OCTAVE_FRAMES = 4;
 export const OCTAVE_BELOW = 1.01;
 /** The rise is looked for in notes of 64 to 200 ms: of 28 notes like that on tuning lines, all were an octave down. */
 export const RISING_FRAMES: readonly [number, number] = [8, 25];
-/** An octave over what the path hears is believed from this pitch of the lower one up (D3). */
-export const ADDED_OCTAVE_FROM = 50;
-export const ADDED_OCTAVE_REACH = 0.8;
+/** Only while the note is no further under its peak than this. */
+export const RISING_DROP_DB = 12;
+
+/** Under this pitch (B♭2) a string's own pulses may pass for attacks; a stroke breaks the period within so many frames. */
+export const PULSE_MIDI = 46;
+export const STANDS_FRAMES = 5;
+export const PULSE_CLARITY = 0.85;
+/** A pulse follows the one before by a period or a few, give or take this, and has no more than so many times its flux. */
+export const PULSE_SECONDS = 0.003;
+export const PULSE_PERIODS = 3.5;
+export const PULSE_FLUX = 1.5;
+/** A click on a note adds less than this part of the power, and the note stays as clear as this. */
+export const CLICK_SHARE = 0.02;
+export const CLICK_CLARITY = 0.93;
+/** Over ringing notes a soft stroke is one if what it added is believed and makes so much of the power. */
+export const JOINS_SHARE = 0.12;
+export const JOINS_CLARITY = 0.85;
+/** A soft stroke is remembered so long, until the note before it has died away. */
+export const SOFT_SECONDS = 0.25;
+/** Lower than this (G2) the windows before and after an attack hold too few periods. */
+export const ADDED_FROM = 43;

@@ -8,8 +8,11 @@ const CLEAR = 48;
 const SIZE = 1024;
 const SHORTEST_LAG = 6;
 const LONGEST_LAG = 200;
-/** The shortest period whose peak is this share of the highest (McLeod & Wyvill's k). */
-const SHARE = 0.86;
+/**
+ * The shortest period whose peak is this share of the highest (McLeod & Wyvill's k). On 2,560 attacks over ringing strings
+ * 0.86 finds 85 % right, 0.78 88 %, and no more are among the peaks than 91 %.
+ */
+const SHARE = 0.78;
 
 /** What an attack added to the sound. */
 export interface Added {
@@ -17,6 +20,8 @@ export interface Added {
   readonly midi: number;
   /** Height of its peak, 0 to 1. */
   readonly clarity: number;
+  /** Its part of the power that sounds after the attack, 0 to 1. */
+  readonly share: number;
 }
 
 /**
@@ -62,20 +67,24 @@ export class Increase {
     }
     re.fill(0);
     im.fill(0);
+    let power = 0;
+    let gained = 0;
     for (let k = 2; k < half; k++) {
       const was = Math.max(this.#before[k - 1]!, this.#before[k]!, this.#before[k + 1]!);
       const added = Math.max(0, this.#after[k]! - was);
       re[k] = added * added;
+      gained += re[k]!;
+      power += this.#after[k]! * this.#after[k]!;
       re[SIZE - k] = re[k]!;
     }
     this.#fft.transform(re, im);
     if (re[0]! < 1e-9) return null;
     for (let lag = 0; lag < this.#curve.length; lag++)
       this.#curve[lag] = (re[lag]! / re[0]!) * (this.#taper[0]! / this.#taper[lag]!);
-    return this.#best();
+    return this.#best(gained / power);
   }
 
-  #best(): Added | null {
+  #best(share: number): Added | null {
     const peaks = this.#peaks;
     findPeaks(this.#curve, SHORTEST_LAG, LONGEST_LAG, peaks);
     let highest = 0;
@@ -83,7 +92,7 @@ export class Increase {
     for (let i = 0; i < peaks.count; i++) {
       if (peaks.height[i]! < SHARE * highest) continue;
       const lag = refineLag(this.#curve, peaks.lag[i]!, Math.min(LONGEST_LAG, 3.5 * peaks.lag[i]!));
-      return { midi: 69 + 12 * Math.log2(INNER_RATE / lag / 440), clarity: peaks.height[i]! };
+      return { midi: 69 + 12 * Math.log2(INNER_RATE / lag / 440), clarity: peaks.height[i]!, share };
     }
     return null;
   }
