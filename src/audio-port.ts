@@ -123,6 +123,7 @@ export function audioPort(): AudioPort {
 
   return {
     openBacking: (source) => backings.open(source),
+    prepareBacking: (run) => backings.prepare(run),
     wake: () => wake(theContext()),
     heardSeconds: () => heardContextSeconds(theContext()),
     assumedRoundTripSeconds: () => INPUT_LIKE_OUTPUT * outputSeconds(theContext()),

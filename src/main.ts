@@ -63,6 +63,7 @@ async function assemble(): Promise<AppState> {
     files,
     newId: () => crypto.randomUUID(),
   });
+  const audio = audioPort();
   const recordings = opened.ok ? opened.value.backings : noBackings(opened.sentence);
   const backings = new Backings({
     backings: recordings,
@@ -70,12 +71,12 @@ async function assemble(): Promise<AppState> {
     stand: opened.ok
       ? opened.value.settings<StandSettings>('stand', { backing: v.nullable(v.string()) }, emptyStand)
       : nothingRemembered(emptyStand),
+    prepare: (run) => audio.prepareBacking(run),
   });
   await Promise.all([setup.load(), library.load(), songbook.load()]);
   await backings.load();
   const analysis = new AnalysisClient();
   analysis.warm();
-  const audio = audioPort();
   const backingDesk = new BackingDesk({
     audio,
     frames,

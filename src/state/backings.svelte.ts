@@ -1,9 +1,9 @@
 /** The player's own recordings: which are kept, and which one is on the stand. */
 import type { BarRange } from '../core/beats/round.ts';
 import type { Outcome } from '../core/outcome.ts';
-import type { BackingsPort, BackingSource, SettingsPort } from './ports.ts';
+import type { BackingRun, BackingsPort, BackingSource, SettingsPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
-import { sourceOf, standingOf, type BackingRecord } from './standing-backing.ts';
+import { runOfStanding, sourceOf, standingOf, type BackingRecord } from './standing-backing.ts';
 
 /** Which recording was on the stand when the page was closed. */
 export interface StandSettings {
@@ -22,6 +22,7 @@ export class Backings {
   readonly #store: BackingsPort;
   readonly #setup: Setup;
   readonly #stand: SettingsPort<StandSettings>;
+  readonly #prepare: (run: BackingRun) => void;
   #kept = $state.raw<readonly BackingRecord[]>([]);
   #notices = $state.raw<readonly string[]>([]);
   #remembered: string | null = null;
@@ -32,10 +33,13 @@ export class Backings {
     readonly backings: BackingsPort;
     readonly setup: Setup;
     readonly stand: SettingsPort<StandSettings>;
+    /** Renders ahead what will be played. */
+    readonly prepare: (run: BackingRun) => void;
   }) {
     this.#store = ports.backings;
     this.#setup = ports.setup;
     this.#stand = ports.stand;
+    this.#prepare = ports.prepare;
   }
 
   /** By title. */
@@ -63,7 +67,9 @@ export class Backings {
     if (!record) return;
     const standing = standingOf(record, this.sourceOf(record));
     this.#tell(standing);
-    if (standing.ok) this.#setup.standOn(standing.value);
+    if (!standing.ok) return;
+    this.#setup.standOn(standing.value);
+    this.#prepare(runOfStanding(standing.value));
   }
 
   /** Called whenever something else is on the stand: it is there again on the next visit. */

@@ -104,6 +104,8 @@ export interface AudioPort {
   ): Promise<Outcome<OpenBand>>;
   /** A recording of the player's own, to be looked at and listened to. */
   openBacking(source: BackingSource): Promise<Outcome<OpenBacking>>;
+  /** Renders ahead what will be played, so that it starts at once. */
+  prepareBacking(run: BackingRun): void;
   openPlayer(audio: TakeAudio, band: Accompaniment | null): OpenPlayer;
   /** The moment of the audio clock that reaches the ear now, in seconds. */
   heardSeconds(): number;

@@ -69,20 +69,22 @@ export const timelineOver = ({ record, chart, round, bpm }: StandingBacking): Ou
     beatSeconds: round.beatSeconds,
   });
 
+/** What a take keeps of it. */
+function takenOf({ record, round }: StandingBacking): TakenBacking {
+  const { id, title, speed, cents } = record;
+  const { fromSeconds, toSeconds, beatSeconds } = round;
+  return { id, title, speed, cents, fromSeconds, toSeconds, beatSeconds: [...beatSeconds] };
+}
+
+/** What is to be played of it as it stands. */
+export const runOfStanding = (standing: StandingBacking): BackingRun =>
+  runOf(takenOf(standing), standing.source, standing.chart.meter.beatsPerBar);
+
 /** The plan of a take with the recording in the band's place. A reference that is set is the recording's as it sounds. */
 export function planOver(plan: TakePlan, standing: StandingBacking): TakePlan {
-  const { record, source, round, chart, bpm, soundingHz } = standing;
-  const { fromSeconds, toSeconds, beatSeconds } = round;
-  const { id, title, speed, cents, swing } = record;
-  const backing: TakenBacking = {
-    id,
-    title,
-    speed,
-    cents,
-    fromSeconds,
-    toSeconds,
-    beatSeconds: [...beatSeconds],
-  };
+  const { record, source, chart, bpm, soundingHz } = standing;
+  const { swing } = record;
+  const backing = takenOf(standing);
   return {
     ...plan,
     band: { ...plan.band, bpm, swing },

@@ -6,7 +6,7 @@ import { good } from '../../src/core/outcome.ts';
 import { BackingDesk } from '../../src/state/backing-desk.svelte.ts';
 import { Backings, emptyStand } from '../../src/state/backings.svelte.ts';
 import type { BackingRecord } from '../../src/state/standing-backing.ts';
-import type { BackingsPort, OpenBacking } from '../../src/state/ports.ts';
+import type { BackingRun, BackingsPort, OpenBacking } from '../../src/state/ports.ts';
 import { wanderingSeconds } from '../core/beats/rendered-track.ts';
 import { world } from './world.ts';
 
@@ -69,6 +69,7 @@ async function room() {
   const store = memoryStore();
   const sound = fakeSound();
   const remembered: (string | null)[] = [];
+  const prepared: BackingRun[] = [];
   const backings = new Backings({
     backings: store,
     setup: all.setup,
@@ -76,6 +77,7 @@ async function room() {
       load: () => Promise.resolve({ value: emptyStand, sentences: [] }),
       save: ({ backing }) => void remembered.push(backing),
     },
+    prepare: (run) => void prepared.push(run),
   });
   await backings.load();
   const desk = new BackingDesk({
@@ -85,7 +87,7 @@ async function room() {
     backings,
     newId: () => 'new',
   });
-  return { ...all, store, sound, backings, desk };
+  return { ...all, store, sound, backings, desk, prepared };
 }
 const file = new File(['sound'], 'evening groove.wav');
 
@@ -150,7 +152,7 @@ describe('a recording on the desk', () => {
 
 describe('a recording that is kept', () => {
   test('stands in the band’s place, slower and shifted, and the take says which and how', async () => {
-    const { desk, backings, setup, store } = await room();
+    const { desk, backings, setup, store, prepared } = await room();
     await desk.openFile(file, 'key: A\n| A7 | D7 | A7 | E7 |');
     await desk.keep();
     expect(desk.record).toBeNull();
@@ -160,6 +162,8 @@ describe('a recording that is kept', () => {
     const timeline = setup.timeline;
     if (!timeline.ok) throw new Error(timeline.sentence);
     expect(timeline.value.bars).toBe(2);
+    // It is rendered ahead as it will be played.
+    expect(prepared.at(-1)).toMatchObject({ order: { speed: 0.5, cents: 30 } });
     expect(timeline.value.chordAt(0)?.symbol).toBe('D7');
     expect(timeline.value.beatMap.secondsAt(8)).toBeCloseTo(2 * (beats[12]! - beats[4]!), 6);
     setup.setReference(440);

@@ -174,6 +174,7 @@ export async function world(
       );
     },
     openBacking: () => Promise.resolve(bad('no recording in this world')),
+    prepareBacking: () => undefined,
     renderDemo: () => Promise.resolve(bad('no demo in this world')),
   };
   const settings = fakeSettings({

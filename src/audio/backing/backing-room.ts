@@ -6,14 +6,17 @@ import { readChannels, type Channels } from '../../core/files/read-channels.ts';
 import { bad, good, type Outcome } from '../../core/outcome.ts';
 import { bakeRound } from './bake-round.ts';
 import type { BackingAnswer, BackingFacts, BackingRequest, BakedRound } from './backing-messages.ts';
-import { stretch } from './stretch.ts';
+import { CalledOff, stretch } from './stretch.ts';
 
 const PEAKS_PER_SECOND = 200;
+const OVERTAKEN = 'The backing is rendered otherwise by now: press Start again.';
 const NOTHING_OPEN = 'No recording is open: open one first.';
 
 export class BackingRoom {
   readonly #post: (message: BackingAnswer, transfer?: Transferable[]) => void;
   #sound: Channels | null = null;
+  /** Number of the newest round that was asked for. */
+  #newest = 0;
 
   constructor(post: (message: BackingAnswer, transfer?: Transferable[]) => void) {
     this.#post = post;
@@ -25,6 +28,8 @@ export class BackingRoom {
     try {
       outcome = await this.#answer(request);
     } catch (error) {
+      if (error instanceof CalledOff)
+        return this.#post({ kind: 'answer', id: request.id, outcome: bad(OVERTAKEN) });
       const why = error instanceof Error ? error.message : String(error);
       outcome = bad(`The recording could not be worked on (${why}). Reload the page and try again.`);
     }
@@ -45,12 +50,20 @@ export class BackingRoom {
           leadSeconds: 0,
         });
       case 'round':
-        return bakeRound(sound.channels, sound.sampleRate, request.order, (channels) =>
-          stretch(channels, sound.sampleRate, request.order, (share) =>
-            this.#post({ kind: 'progress', share }),
-          ),
-        ).then(good);
+        return this.#bake(sound, request);
     }
+  }
+
+  /** The newest wish counts: an earlier one that is still worked on is called off. */
+  #bake({ channels, sampleRate }: Channels, { id, order }: Extract<BackingRequest, { kind: 'round' }>) {
+    this.#newest = id;
+    const stretched = (pieces: readonly Float32Array<ArrayBuffer>[]) =>
+      stretch(pieces, sampleRate, order, (share) => {
+        if (id !== this.#newest) return false;
+        this.#post({ kind: 'progress', share });
+        return true;
+      });
+    return bakeRound(channels, sampleRate, order, stretched).then(good);
   }
 
   async #open(file: Blob, name: string): Promise<Outcome<BackingFacts>> {

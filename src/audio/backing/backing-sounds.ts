@@ -28,10 +28,17 @@ export interface OpenBacking extends MarkedPlayer {
   findBeats(): Promise<Outcome<DetectedBeats>>;
 }
 
+/** A round that is rendered, or under way. */
+interface Baking {
+  readonly key: string;
+  readonly round: Promise<Outcome<BakedRound>>;
+  progress: (share: number) => void;
+}
+
 export class BackingSounds {
   readonly #context: () => AudioContext;
   #held: { readonly id: string; readonly client: BackingClient; readonly facts: BackingFacts } | null = null;
-  #baked: { readonly key: string; readonly round: BakedRound } | null = null;
+  #baked: Baking | null = null;
 
   constructor(context: () => AudioContext) {
     this.#context = context;
@@ -58,17 +65,38 @@ export class BackingSounds {
     into: AudioNode,
     progress: (share: number) => void,
   ): Promise<Outcome<RoundPlayer>> {
+    const baked = await this.#bake(run, progress);
+    if (!baked.ok) return baked;
+    return good(createRoundPlayer(this.#context(), into, baked.value, run.beatSeconds, run.beatsPerBar));
+  }
+
+  /** Renders a round ahead, so that it can start at once; what was begun before and is not wanted any more is left. */
+  prepare(run: BackingRun): void {
+    void this.#bake(run, () => undefined);
+  }
+
+  /** One rendering at a time; who asks for the one that is under way waits for it. */
+  #bake(run: BackingRun, progress: (share: number) => void): Promise<Outcome<BakedRound>> {
     const key = JSON.stringify([run.source.id, run.order]);
-    if (this.#baked?.key !== key) {
-      const held = await this.#hold(run.source);
-      if (!held.ok) return held;
-      const round = await held.value.client.round(run.order, progress);
-      if (!round.ok) return round;
-      this.#baked = { key, round: round.value };
+    if (this.#baked?.key === key) {
+      this.#baked.progress = progress;
+      return this.#baked.round;
     }
-    return good(
-      createRoundPlayer(this.#context(), into, this.#baked.round, run.beatSeconds, run.beatsPerBar),
-    );
+    const baked: Baking = { key, round: this.#render(run, (share) => baked.progress(share)), progress };
+    this.#baked = baked;
+    // What failed is tried again when it is asked for again.
+    void baked.round.then(({ ok }) => {
+      if (!ok && this.#baked === baked) this.#baked = null;
+    });
+    return baked.round;
+  }
+
+  async #render(
+    { source, order }: BackingRun,
+    progress: (share: number) => void,
+  ): Promise<Outcome<BakedRound>> {
+    const held = await this.#hold(source);
+    return held.ok ? held.value.client.round(order, progress) : held;
   }
 
   async #hold(source: BackingSource): Promise<Outcome<{ client: BackingClient; facts: BackingFacts }>> {

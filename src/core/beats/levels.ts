@@ -29,6 +29,8 @@ const TRIPLE_CONTRAST = 3;
 /** Faster than this, and with every second beat stronger, they are eighths of a straight pulse. */
 const DOUBLE_FROM_BPM = 168;
 const DOUBLE_CONTRAST = 1;
+/** So fast, and followed to here from slower beats (the method begins at 200 at the most), they surely are. */
+const SURELY_DOUBLE_BPM = 205;
 
 /**
  * Of beats that are rather quick, the ones that carry the others: where every third or second one is far stronger, the
@@ -44,7 +46,8 @@ export function feltBeats(
   const third = strongest(strengths, 3);
   if (bpm > TRIPLE_FROM_BPM && third.contrast > TRIPLE_CONTRAST) return atLevel(beats, 'a third', third.from);
   const second = strongest(strengths, 2);
-  if (bpm > DOUBLE_FROM_BPM && second.contrast > DOUBLE_CONTRAST) return atLevel(beats, 'half', second.from);
+  const double = bpm > SURELY_DOUBLE_BPM || (bpm > DOUBLE_FROM_BPM && second.contrast > DOUBLE_CONTRAST);
+  if (double) return atLevel(beats, 'half', second.from);
   return beats;
 }
 

@@ -2,7 +2,7 @@
 import { PitchDetector } from 'pitchy';
 import { describe, expect, test } from 'vitest';
 import { bakeRound, LEAD_SECONDS } from '../../../src/audio/backing/bake-round.ts';
-import { stretch } from '../../../src/audio/backing/stretch.ts';
+import { CalledOff, stretch } from '../../../src/audio/backing/stretch.ts';
 
 const RATE = 44_100;
 
@@ -66,6 +66,21 @@ describe('stretching', () => {
       }
     },
   );
+
+  test('what is called off stops, and the next is not disturbed by it', async () => {
+    const long = clicks(12, times);
+    const first = stretch([long], RATE, { speed: 0.5, cents: 0 }, () => false);
+    await expect(first).rejects.toBeInstanceOf(CalledOff);
+    let others = true;
+    const early = expect(
+      stretch([long], RATE, { speed: 0.5, cents: 0 }, () => others),
+    ).rejects.toBeInstanceOf(CalledOff);
+    others = false;
+    const late = await stretch([sound], RATE, { speed: 0.75, cents: 0 });
+    await early;
+    for (const time of times)
+      expect(Math.abs(burstAt(late[0]!, time / 0.75) - own - time / 0.75)).toBeLessThan(0.006);
+  });
 
   test('as recorded, nothing is touched', async () => {
     const [same] = await stretch([sound], RATE, { speed: 1, cents: 0 });
