@@ -141,7 +141,7 @@ test('speakers in front of the microphone: the delay is the loop’s, the band g
     // What is shown is rounded to a millisecond.
     expect(Math.abs(steady!.shownMs - steady!.clickMs)).toBeLessThan(2);
     expect(steady!.removedDb).toBeGreaterThan(20);
-    await page.getByRole('button', { name: 'Back' }).click();
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
 
     await startButton(page).click();
     await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });

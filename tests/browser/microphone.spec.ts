@@ -14,7 +14,7 @@ test('a microphone that is refused', async ({ openApp }) => {
   await startButton(page).click();
   expect(await untilTrouble(page)).toMatch(/microphone/i);
   await expectAccessible(page);
-  await page.getByRole('button', { name: 'Back' }).click();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
   await expect(startButton(page)).toBeVisible();
 });
 
@@ -53,7 +53,7 @@ test('a microphone pulled out in mid-take: what was played is kept and graded', 
   await page.evaluate(() => (globalThis as { pull?: () => void }).pull?.());
   await untilReview(page);
   await expect(page.getByRole('status').getByText('The microphone is gone')).toBeVisible();
-  await expect(page.getByText(/\b[1-9]\d* notes\b/).first()).toBeVisible();
-  await page.getByRole('button', { name: 'Back' }).click();
+  await expect(page.getByText(/\b[1-9]\d*\snotes\b/).first()).toBeVisible();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
   await expect(page.getByRole('heading', { name: 'Earlier takes' })).toBeVisible();
 });

@@ -101,7 +101,7 @@ test('files let fall on the page are opened', async ({ openApp }) => {
     ['onset,duration,pitch', ...rows].join('\n'),
   );
   await untilReview(page);
-  await expect(page.getByText(/\b4 notes\b/).first()).toBeVisible();
+  await expect(page.getByText(/\b4\snotes\b/).first()).toBeVisible();
   // A line that is written down has no sound: the kit plays it.
   await page.getByRole('button', { name: 'Hear the take' }).click();
   await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
@@ -128,11 +128,11 @@ test('a take played by MIDI outlives its tab, is heard, and leaves as MIDI', asy
   await expect.poll(() => next.getByLabel('Place in the take').inputValue()).not.toBe('0');
   const { name, path } = await download(next, 'Save the notes');
   expect(name).toMatch(/\.mid$/);
-  await next.getByRole('button', { name: 'Back' }).click();
+  await next.getByRole('button', { name: 'Back', exact: true }).click();
   await expect(next.getByRole('region', { name: 'Earlier takes' }).getByRole('button').first()).toBeVisible();
   // What left comes in again as a recording would.
   const bytes = readFileSync(path);
   await openRecording(next, { name, mimeType: 'audio/midi', buffer: bytes });
   await untilReview(next);
-  await expect(next.getByText(/\b4 notes\b/).first()).toBeVisible();
+  await expect(next.getByText(/\b4\snotes\b/).first()).toBeVisible();
 });

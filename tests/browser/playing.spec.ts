@@ -93,7 +93,7 @@ test('a MIDI keyboard is graded, and its pedal stops the take', async ({ openApp
   await playKeys(page, [61, 64, 67]);
   await send(page, 0xb0, 64, 127);
   await untilReview(page);
-  await expect(page.getByText(/\b3 notes\b/).first()).toBeVisible();
+  await expect(page.getByText(/\b3\snotes\b/).first()).toBeVisible();
 });
 
 test('a wall: every screen at 2560 by 1440 can be used by everyone', async ({ openApp }) => {
@@ -105,7 +105,7 @@ test('a wall: every screen at 2560 by 1440 can be used by everyone', async ({ op
   await page.keyboard.press('Enter');
   await untilReview(page);
   await expectAccessible(page);
-  await page.getByRole('button', { name: 'Back' }).click();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
   await openRecording(page, { name: 'words.wav', mimeType: 'audio/wav', buffer: Buffer.from('no sound') });
   await expect(page.getByRole('heading', { level: 1 })).toContainText('words.wav');
   await expectAccessible(page);

@@ -70,7 +70,7 @@ test('the review with a note explained and all shares unfolded, and trouble', as
   await untilReview(page);
   await page.getByText('Phrase ends, strong beats').click();
   await expectAccessibleInBothLights(page);
-  await page.getByRole('button', { name: 'Back' }).click();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
   await openRecording(page, { name: 'words.wav', mimeType: 'audio/wav', buffer: Buffer.from('no sound') });
   await expect(page.getByRole('heading', { level: 1 })).toContainText('words.wav');
   await expectAccessibleInBothLights(page);

@@ -13,7 +13,7 @@ export const untilReview = (page: Page) =>
 
 export const untilTrouble = async (page: Page): Promise<string> => {
   const sentence = page.getByRole('heading', { level: 1 });
-  await expect(page.getByRole('button', { name: 'Back' })).toBeVisible({ timeout: 15_000 });
+  await expect(page.getByRole('button', { name: 'Back', exact: true })).toBeVisible({ timeout: 15_000 });
   return sentence.innerText();
 };
 

@@ -25,8 +25,8 @@ test('a tab closed in mid-take: the take is found again and graded', async ({ op
   expect(kept).toBeGreaterThanOrEqual(4);
   await next.getByRole('button', { name: 'Grade it' }).click();
   await untilReview(next);
-  await expect(next.getByText(/\b[1-9]\d* notes\b/).first()).toBeVisible();
-  await next.getByRole('button', { name: 'Back' }).click();
+  await expect(next.getByText(/\b[1-9]\d*\snotes\b/).first()).toBeVisible();
+  await next.getByRole('button', { name: 'Back', exact: true }).click();
   await expect(next.getByText('A take was cut off')).toHaveCount(0);
 
   // The take and its report are there after a reload too.
@@ -49,6 +49,6 @@ test('a disk that fills up in mid-take: told, graded from memory all the same', 
   await page.waitForTimeout(3000);
   await stopButton(page).click();
   await untilReview(page);
-  await expect(page.getByText(/\b[1-9]\d* notes\b/).first()).toBeVisible();
+  await expect(page.getByText(/\b[1-9]\d*\snotes\b/).first()).toBeVisible();
   await expect(page.getByRole('status').getByText(/disk is full/)).toBeVisible();
 });
