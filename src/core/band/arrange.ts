@@ -2,6 +2,7 @@
 import { bassRootAt, bassRootOf, playBass } from './bass.ts';
 import { playChords, spanVoicings } from './comping.ts';
 import { playDrums } from './drums.ts';
+import { swelled } from './dynamics.ts';
 import { playDrone } from './drone.ts';
 import { bandParts, type Arrangement, type BandEvent } from './events.ts';
 import { exampleLine } from './example-line.ts';
@@ -93,6 +94,7 @@ export function arrangeChorus(form: BandForm, settings: BandSettings, chorus: nu
       settings.drone === undefined ? [] : playDrone(form, settings.drone),
       theLine(form, settings, chorus),
     )
+    .map((event) => swelled(event, form, chorus))
     .toSorted(byTime);
 }
 

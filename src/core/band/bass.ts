@@ -8,7 +8,9 @@ import { loosen, type Chance } from './random.ts';
 import { bassPitchClass, inKey } from './voicing.ts';
 import { bassRange, walkingLine } from './walk.ts';
 
-const velocity = { strong: 96, weak: 88, early: 82 } as const;
+const velocity = { strong: 96, weak: 88, early: 82, skip: 58 } as const;
+/** Of the beats that may have a skip behind them. */
+const skipShare = 0.14;
 /** Roots of patterns lie from here up one octave: F1 to E2, where a bass speaks clearly and thirds fit above. */
 const lowestRoot = 29;
 
@@ -16,7 +18,7 @@ const lowestRoot = 29;
 export function playBass(feel: Feel, form: BandForm, swing: number, chance: Chance): readonly BandEvent[] {
   const notes =
     feel.bass === 'walk'
-      ? walk(form, chance)
+      ? walk(form, swing, chance)
       : feel.bass === 'two'
         ? twoFeel(form, chance)
         : patterned(feel.bass, form, swing, chance);
@@ -31,11 +33,19 @@ const event = (beat: number, durationBeats: number, midi: number, velocity: numb
   velocity,
 });
 
-function walk(form: BandForm, chance: Chance): readonly BandEvent[] {
-  return walkingLine(form, chance).flatMap((midi, beat) => {
+/** Even quarters that lean on two and four, and now and then a skip: the string brushed before the next beat. */
+function walk(form: BandForm, swing: number, chance: Chance): readonly BandEvent[] {
+  const line = walkingLine(form, chance);
+  return line.flatMap((midi, beat) => {
     if (midi === null) return [];
-    const plain = (beat % form.beatsPerBar) % 2 === 0 ? velocity.strong : velocity.weak;
-    return [event(beat, 1, midi, loosen(plain, chance))];
+    const backbeat = (beat % form.beatsPerBar) % 2 === 1;
+    const note = event(beat, 1, midi, loosen(backbeat ? velocity.strong : velocity.weak, chance));
+    const skips = chance.next() < skipShare && !backbeat && line[beat + 1] !== null;
+    if (!skips) return [note];
+    return [
+      { ...note, durationBeats: swing },
+      event(beat + swing, 1 - swing, midi, loosen(velocity.skip, chance)),
+    ];
   });
 }
 

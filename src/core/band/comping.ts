@@ -9,6 +9,10 @@ import { voiceChords, type Voicing } from './voicing.ts';
 
 /** Chords sit behind the player. */
 const softer = 0.82;
+/** Steps of velocity within one chord. */
+const topFinger = 4;
+const innerFingers = -3;
+const fingerLoose = 3;
 /** A chord that comes early is held over the bar line by this much. */
 const earlyHoldBeats = 0.5;
 
@@ -63,12 +67,17 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
 
 function strike(step: Step, voicing: Voicing, feel: Feel, chance: Chance): readonly BandEvent[] {
   const velocity = loosen(Math.round((velocityOf[step.sign] ?? 80) * softer), chance);
-  return voicing.map((midi) => ({
+  // The finger on top leads, those inside step back a little, and no two are alike.
+  const ofVoice = (i: number) =>
+    velocity +
+    (i === voicing.length - 1 ? topFinger : innerFingers) +
+    Math.round((2 * chance.next() - 1) * fingerLoose);
+  return voicing.map((midi, i) => ({
     beat: step.beat,
     durationBeats: step.durationBeats * feel.chordGate,
     part: 'chords' as const,
     midi,
-    velocity,
+    velocity: Math.min(127, Math.max(1, ofVoice(i))),
   }));
 }
 

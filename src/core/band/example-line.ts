@@ -19,6 +19,9 @@ import { inKey } from './voicing.ts';
 export const lineRange = { lowest: 59, highest: 79 } as const;
 const restingKey = 68;
 const never = 1e6;
+/** An arch takes two bars and a half: no two bars begin alike. */
+const archBeats = 10;
+const archSemitones = 6;
 
 const cost = {
   scaleTone: 0.5,
@@ -31,7 +34,7 @@ const cost = {
   /** By size of the move in semitones: a line goes by step and leaps by chord tones. */
   move: [0, 0, 0, 0.5, 0.7, 1, 3, 1.2, 3, 3],
   wideLeap: 6,
-  drift: 0.05,
+  drift: 0.22,
   taste: 1.1,
 } as const;
 
@@ -177,6 +180,10 @@ function pitches(notes: readonly Note[], aim: string, key: Key, chance: Chance):
     targets.set(chord, known);
     return known;
   };
+  // The line goes up and down in arches, as a breath does.
+  const phase = chance.next();
+  const contour = ({ writtenBeat }: Note) =>
+    restingKey + archSemitones * Math.sin(2 * Math.PI * (writtenBeat / archBeats + phase));
   const back: number[][] = [];
   let totals: number[] = [];
   notes.forEach((note, n) => {
@@ -186,7 +193,7 @@ function pitches(notes: readonly Note[], aim: string, key: Key, chance: Chance):
     const own = keys.map(
       (midi) =>
         ownCost(midi, note, onTarget, next?.lands === true, key) +
-        cost.drift * Math.abs(midi - restingKey) +
+        cost.drift * Math.abs(midi - contour(note)) +
         chance.next() * cost.taste,
     );
     if (n === 0) {

@@ -23,10 +23,14 @@ const parts: Readonly<Record<BandPart, PartMix>> = {
   click: { gain: 1, pan: 0, room: 0 },
 };
 
+/** A line must lead; a clean guitar in the kit is softer than its piano. */
+const lineGain: Readonly<Record<number, number>> = { 4: 0.9, 27: 1.5 };
+
 /** Chord instruments are recorded at their own levels; these bring them together. */
 const chordGain: Readonly<Record<number, number>> = { 4: 0.76, 17: 0.64, 24: 0.84, 27: 0.52 };
 
 export function mixOf(part: BandPart, program: number): PartMix {
   const mix = parts[part];
-  return part === 'chords' ? { ...mix, gain: chordGain[program] ?? mix.gain } : mix;
+  const gains = part === 'chords' ? chordGain : part === 'line' ? lineGain : {};
+  return { ...mix, gain: gains[program] ?? mix.gain };
 }

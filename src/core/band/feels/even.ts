@@ -132,9 +132,9 @@ export const funk: Feel = {
     { stepsPerBeat: 4, line: 'R-....7.8.....5a', weight: 1 },
   ],
   chords: [
-    { stepsPerBeat: 4, line: '..x...xx..x..x..', weight: 3 },
-    { stepsPerBeat: 4, line: '....x..x....x..x', weight: 2 },
-    { stepsPerBeat: 4, line: 'x..x......x..x..', weight: 2 },
+    { stepsPerBeat: 4, line: '..X...xX..x..X..', weight: 3 },
+    { stepsPerBeat: 4, line: '....X..x....X..x', weight: 2 },
+    { stepsPerBeat: 4, line: 'X..x......X..x..', weight: 2 },
   ],
   addsNinths: true,
   bassGate: 0.75,
