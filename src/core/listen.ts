@@ -34,7 +34,7 @@ export class Listener {
   readonly #sampleRate: number;
   readonly #onFrame: (frame: Frame) => void;
   #lastAttack = -1;
-  /** The settled pitch where it is too low for the newest frame alone. */
+  /** The pitch of the frame that the low window has reached, where it is too low for the newest frame alone. */
   #low: number | null = null;
   #finished = false;
 
@@ -88,6 +88,9 @@ export class Listener {
   }
 
   #take(frame: Frame): void {
+    // Its low window has come in by now; the newest frame's has not.
+    const heard = readingOf(frame);
+    this.#low = heard !== null && heard < LOW_MIDI ? heard : null;
     this.#attacks.length = 0;
     this.#picker.pick(this.#attacks);
     for (const attack of this.#attacks) {
@@ -102,7 +105,6 @@ export class Listener {
     const settled = this.#path.step(frame, Math.abs(frame.seconds - this.#lastAttack) < 0.02);
     if (!settled) return;
     this.#track.add(settled);
-    this.#low = settled.midi < LOW_MIDI ? settled.midi : null;
     this.#maker.advance(false);
   }
 }

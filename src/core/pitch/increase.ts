@@ -62,8 +62,8 @@ export class Increase {
     const half = SIZE / 2;
     for (let k = 1; k < half; k++) {
       const n = SIZE - k;
-      this.#before[k] = Math.hypot(re[k]! + re[n]!, im[k]! - im[n]!) / 2;
-      this.#after[k] = Math.hypot(im[k]! + im[n]!, re[n]! - re[k]!) / 2;
+      this.#before[k] = length(re[k]! + re[n]!, im[k]! - im[n]!) / 2;
+      this.#after[k] = length(im[k]! + im[n]!, re[n]! - re[k]!) / 2;
     }
     re.fill(0);
     im.fill(0);
@@ -100,3 +100,7 @@ export class Increase {
 
 /** Samples needed on each side of the attack. */
 export const SPAN = CLEAR + WINDOW;
+
+function length(re: number, im: number): number {
+  return Math.sqrt(re * re + im * im);
+}

@@ -103,9 +103,14 @@ export class Resampler {
           ? this.#ticks
           : Math.min(this.#phases - 1, Math.round((this.#ticks / this.#ticksPerSample) * this.#phases));
       const base = phase * taps;
-      let sum = 0;
-      for (let k = 0; k < taps; k++) sum += history[position + k]! * kernel[base + k]!;
-      output[at + written++] = sum;
+      // Two sums side by side, so that no addition waits for the one before.
+      let even = 0;
+      let odd = 0;
+      for (let k = 0; k < taps; k += 2) {
+        even += history[position + k]! * kernel[base + k]!;
+        odd += history[position + k + 1]! * kernel[base + k + 1]!;
+      }
+      output[at + written++] = even + odd;
       this.#ticks += this.#stepTicks;
       const whole = Math.floor(this.#ticks / this.#ticksPerSample);
       this.#ticks -= whole * this.#ticksPerSample;
