@@ -75,3 +75,37 @@ test('the review with a note explained and all shares unfolded, and trouble', as
   await expect(page.getByRole('heading', { level: 1 })).toContainText('words.wav');
   await expectAccessibleInBothLights(page);
 });
+
+test('the marks are told apart by shape alone, with no colour at all', async ({ openApp }) => {
+  const { page } = await openApp();
+  await demoButton(page).click();
+  await untilReview(page);
+  // Every mark of the key drawn in one ink; of each two, how much of what they cover they do not share.
+  const unlike = await page.evaluate(() => {
+    const marks = [...document.querySelectorAll('[aria-label="Key to the marks"] li')].map((item) => {
+      const svg = item.querySelector('svg')!;
+      const canvas = new OffscreenCanvas(52, 52);
+      const context = canvas.getContext('2d')!;
+      context.setTransform(2, 0, 0, 2, 26, 26);
+      const path = new Path2D(svg.querySelector('path')!.getAttribute('d')!);
+      context.lineWidth = 2.8;
+      if (getComputedStyle(svg).fill === 'none') context.stroke(path);
+      else context.fill(path);
+      const { data } = context.getImageData(0, 0, 52, 52);
+      return {
+        name: item.textContent.trim(),
+        inked: Array.from({ length: 52 * 52 }, (_, i) => data[4 * i + 3]! > 127),
+      };
+    });
+    return marks.flatMap((one, i) =>
+      marks.slice(i + 1).map((other) => {
+        const both = one.inked.filter((ink, j) => ink && other.inked[j]).length;
+        const either = one.inked.filter((ink, j) => ink || other.inked[j]).length;
+        return { pair: `${one.name} and ${other.name}`, share: 1 - both / either };
+      }),
+    );
+  });
+  expect(unlike).toHaveLength(36);
+  const alike = unlike.filter(({ share }) => share < 0.2).map(({ pair, share }) => `${pair}: ${share}`);
+  expect(alike).toEqual([]);
+});

@@ -34,7 +34,8 @@ export const ROLE_MARKS: Readonly<Record<Role, RoleMark>> = {
   root: {
     name: 'root',
     meaning: 'the tone the chord is named after',
-    path: 'M0 -9.5A9.5 9.5 0 1 1 0 9.5A9.5 9.5 0 1 1 0 -9.5Z',
+    // A note head at rest, as in the sign of the house: a disc is too like a pentagon from afar.
+    path: 'M-11.13 4.5A12 7.6 -22 1 1 11.13 -4.5A12 7.6 -22 1 1 -11.13 4.5Z',
     filled: true,
     guide: false,
   },
