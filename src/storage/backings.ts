@@ -10,9 +10,12 @@ const NO_ROOM =
 
 export class Backings {
   readonly #db: Database;
+  readonly #askToStay: () => void;
 
-  constructor(db: Database) {
+  /** @param askToStay asks the browser not to sweep away what is kept here; called once there is something */
+  constructor(db: Database, askToStay: () => void = () => undefined) {
     this.#db = db;
+    this.#askToStay = askToStay;
   }
 
   /** By title, and a sentence where a record can't be read. */
@@ -45,6 +48,7 @@ export class Backings {
     try {
       const bytes = await file.arrayBuffer();
       await this.#db.put('backingFiles', bytes, id);
+      this.#askToStay();
       return good(undefined);
     } catch (error) {
       if (isNamed(error, 'QuotaExceededError')) return bad(NO_ROOM);

@@ -28,16 +28,17 @@ export async function openStorage(): Promise<Outcome<LocalStorage>> {
   const db = opened.value;
   const files = await opfsSounds();
   const chunks = chunkSounds(db);
+  const askToStay = () => void navigator.storage?.persist?.();
   return good({
     takes: new Takes({
       db,
       sounds: files === null ? chunks : firstOf(files, chunks),
       locks: browserLocks(),
       newId: () => crypto.randomUUID(),
-      askToStay: () => void navigator.storage?.persist?.(),
+      askToStay,
     }),
     charts: new Charts(db),
-    backings: new Backings(db),
+    backings: new Backings(db, askToStay),
     settings: (name, fields, usual) => new SettingsStore(db, name, fields, usual),
   });
 }

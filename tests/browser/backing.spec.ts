@@ -98,9 +98,9 @@ test('its drifting beats are found, corrected, kept, played and graded by', asyn
   await startButton(page).click();
   await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
   // The count-in is on the bus too: what is measured comes after it.
-  await page.waitForTimeout(2600);
+  await page.waitForTimeout(2400);
   await page.evaluate(() => Object.assign(window, { busPeak: 0 }));
-  await page.waitForTimeout(3000);
+  await page.waitForTimeout(2000);
   expect(await page.evaluate(() => (window as unknown as { busPeak: number }).busPeak)).toBeGreaterThan(0.01);
   await stopButton(page).click();
   await untilReview(page);

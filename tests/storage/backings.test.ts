@@ -22,9 +22,11 @@ const record: BackingRecord = {
 
 describe('recordings', () => {
   test('are found again with their file, and go together', async () => {
-    const store = new Backings(await freshDatabase());
+    let asked = 0;
+    const store = new Backings(await freshDatabase(), () => asked++);
     const bytes = new Uint8Array([1, 2, 3, 250]);
     value(await store.keepFile('one', new Blob([bytes])));
+    expect(asked).toBe(1);
     value(await store.save(record));
     expect((await store.list()).backings).toEqual([record]);
     const file = value(await store.file('one'));
