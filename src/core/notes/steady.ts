@@ -4,22 +4,23 @@ import type { Track } from './track.ts';
 
 /**
  * How much a note looks like a syllable, in nepers of odds: a logistic regression (Cox 1958) on 1,900 notes heard in
- * tuning lines of twelve instruments in three banks, on 1,300 heard in made and synthesised speech, and on a singer.
+ * tuning lines of twelve instruments in three banks, on 1,300 heard in made and synthesised speech, and on a singer, whose
+ * notes weigh eleven times as much as one of an instrument: there is but one of them.
  * Played notes rest, are periodic, last, and lie on one grid of semitones; syllables do none of it for long.
  */
 const ODDS = {
-  always: 16.7,
+  always: 15.8,
   /** Natural logarithms of semitones (the stillest 48 ms; the median change within 24 ms), weighed by the length. */
-  still: 0.34,
-  step: 0.71,
+  still: 0.26,
+  step: 0.5,
   /** Share of frames within REST_SEMITONES of the median. */
-  rest: -2.96,
-  clarity: -6.18,
+  rest: -2.81,
+  clarity: -6.41,
   /** Of LONG_ENOUGH frames. */
-  length: 6.39,
+  length: 6.94,
   /** Natural logarithm of the frames, up to LONGEST. */
-  frames: -2.74,
-  grid: -7.24,
+  frames: -3.22,
+  grid: -5.63,
 } as const;
 const STILL_FRAMES = 6;
 const STEP_FRAMES = 3;
@@ -38,8 +39,8 @@ const FADE = 0.9;
 const FADE_SECONDS = 30;
 const SUREST: readonly [number, number] = [-4, 6];
 /** From here on it is speech, and only a note that is clearly one passes. */
-const SPEECH = 0.6;
-const CLEARLY_PLAYED = -0.7;
+const SPEECH = 0.3;
+const CLEARLY_PLAYED = -1.4;
 
 /** The grid of semitones is that of the last half dozen notes, each with up to this weight in seconds. */
 const GRID_FADE = 0.85;
