@@ -6,6 +6,7 @@
  * the whole band. Slopes are joined by the median of pairwise slopes (Theil 1950, Sen 1968): segments where
  * the player covers the band do no harm.
  */
+import { interpolated } from './interpolate.ts';
 import { powerOfTwoFrom, RealFft } from './real-fft.ts';
 
 export interface Alignment {
@@ -19,12 +20,14 @@ export interface Alignment {
 
 /** Seconds of take a segment: long enough for two bars, short enough that 200 ppm move it by 2 ms. */
 const SEGMENT_SECONDS = 10;
+const SHORTEST_SEGMENT_SECONDS = 3;
 const COARSE_SEGMENTS = 16;
 /** Rate of the rough search: above it, drift within a segment blurs the peak away. */
 const COARSE_HZ = 4000;
 /** Peaks this far apart count as one in the rough search: 200 ppm over a minute. */
 const POOL_SECONDS = 0.006;
 const FINE_SEGMENTS = 40;
+const STRAIGHTENINGS = 2;
 /** How far the fine search may stray from the coarse answer; 300 ppm over five minutes is 90 ms. */
 const FINE_SECONDS = 0.12;
 /** A band that is there lies on one line; accidents lie anywhere within FINE_SECONDS. */
@@ -45,18 +48,41 @@ export function align(
 ): Alignment | null {
   const coarse = coarseLag(take, backing, sampleRate, searchSeconds);
   if (!coarse || coarse.prominence < LEAST_PROMINENCE) return null;
-  const points = fineLags(take, backing, sampleRate, coarse.lagSamples);
-  if (points.length === 0) return null;
-  const slopes = pairwiseSlopes(points, SEGMENT_SECONDS * sampleRate);
-  const slope = slopes.length === 0 ? 0 : median(slopes);
-  const start = median(points.map(({ at, lag }) => lag - slope * at));
-  const astray = median(points.map(({ at, lag }) => Math.abs(lag - slope * at - start)));
-  if (astray > MOST_ASTRAY_SECONDS * sampleRate) return null;
+  const first = fitted(take, backing, sampleRate, coarse.lagSamples);
+  if (!first) return null;
+  let { slope, start } = first;
+  // Drift blurs the peaks it is told by: again, with most of it taken out.
+  for (let round = 0; round < STRAIGHTENINGS; round++) {
+    const speed = 1 - slope;
+    const straight = backing.map((_, i) => interpolated(backing, i * speed));
+    const rest = fitted(take, straight, sampleRate, start / speed);
+    if (!rest) break;
+    slope = 1 - speed * (1 - rest.slope);
+    start = rest.start * speed;
+  }
   return {
-    offsetSeconds: start / sampleRate,
+    offsetSeconds: start / (1 - slope) / sampleRate,
     driftPpm: -slope * 1e6,
     prominence: coarse.prominence,
   };
+}
+
+/** The line on which the lags of the take's segments lie; null where they lie on none. */
+function fitted(take: Float32Array, backing: Float32Array, sampleRate: number, around: number) {
+  const segment = fineSegment(take.length, sampleRate);
+  const points = fineLags(take, backing, sampleRate, around, segment);
+  if (points.length === 0) return null;
+  const slopes = pairwiseSlopes(points, Math.min(2 * segment, (take.length - segment) / 2));
+  const slope = slopes.length === 0 ? 0 : median(slopes);
+  const start = median(points.map(({ at, lag }) => lag - slope * at));
+  const astray = median(points.map(({ at, lag }) => Math.abs(lag - slope * at - start)));
+  return astray > MOST_ASTRAY_SECONDS * sampleRate ? null : { slope, start };
+}
+
+/** Ten seconds, and in a short take a quarter of it: a slope needs ends that are apart. */
+function fineSegment(length: number, sampleRate: number): number {
+  const seconds = Math.max(SHORTEST_SEGMENT_SECONDS, Math.min(SEGMENT_SECONDS, length / sampleRate / 4));
+  return Math.min(length, Math.round(seconds * sampleRate));
 }
 
 interface Peak {
@@ -111,8 +137,13 @@ function thinned(signal: Float32Array, step: number): Float32Array {
   });
 }
 
-function fineLags(take: Float32Array, backing: Float32Array, sampleRate: number, around: number) {
-  const segment = Math.min(take.length, Math.round(SEGMENT_SECONDS * sampleRate));
+function fineLags(
+  take: Float32Array,
+  backing: Float32Array,
+  sampleRate: number,
+  around: number,
+  segment: number,
+) {
   const reach = Math.round(FINE_SECONDS * sampleRate);
   const points: { at: number; lag: number }[] = [];
   for (const start of segmentStarts(take.length, segment, segment / 4, FINE_SEGMENTS)) {

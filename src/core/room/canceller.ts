@@ -22,6 +22,10 @@ export interface CancellerSettings {
   readonly path: readonly (Float32Array | null)[];
   /** How many times as loud as it seems the player is taken to be while learning; left out, it goes by what is known. */
   readonly caution?: number;
+  /** Power that may be in the path beyond what is known, against the power of what is known; left out, 0. */
+  readonly beyond?: number;
+  /** By how many parts per million the two clocks may differ; left out, 200. */
+  readonly clockPpm?: number;
 }
 
 /**
@@ -76,14 +80,14 @@ export class Canceller {
   readonly #sounding: Float64Array;
   #sinceGiven = 0;
 
-  constructor({ blockSize, partitions, path, caution }: CancellerSettings) {
+  constructor({ blockSize, partitions, path, caution, beyond, clockPpm }: CancellerSettings) {
     const fft = (this.#fft = new RealFft(2 * blockSize));
     const { bins } = fft;
     const all = partitions * path.length;
     this.blockSize = blockSize;
     this.#partitions = partitions;
     this.#channels = path.length;
-    this.#known = new PathEstimate(fft, partitions, path);
+    this.#known = new PathEstimate(fft, partitions, path, beyond);
     this.#history = new Float64Array(2 * bins * all);
     this.#powers = new Float64Array(bins * all);
     this.#sounded = new Uint8Array(all);
@@ -95,7 +99,7 @@ export class Canceller {
     this.#error = fft.spectrum();
     this.#sounding = new Float64Array(bins);
     this.#foretold = fft.spectrum();
-    this.#knobAndClock = new KnobAndClock(blockSize);
+    this.#knobAndClock = new KnobAndClock(blockSize, clockPpm);
     this.#caution = caution ?? (path[0] ? KNOWN_CAUTION : BLANK_CAUTION);
     this.#mostCaution = caution ?? KNOWN_CAUTION;
   }

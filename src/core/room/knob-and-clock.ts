@@ -18,12 +18,13 @@ const GAIN_WANDERS = 2e-6;
 /** Delay in samples, the same. The path was measured a moment ago. */
 const DELAY_START = 0.1 ** 2;
 const DELAY_WANDERS = 1e-7;
+/** Clocks of two devices differ by so many parts per million at most. */
+const CLOCK_PPM = 200;
 /**
- * Clocks of two devices differ by 200 ppm at most. The rate is never held for certain (5 ppm in a second): a rate locked
- * too early would leave its rest to the path.
+ * Share of that by which the rate wanders in a block, 5 ppm in a second: a rate that were held for certain too early
+ * would leave its rest to the path.
  */
-const RATE_START = 2e-4 ** 2;
-const RATE_WANDERS = 3e-13;
+const RATE_WANDERS = 0.0027;
 /** Share of a lateness learned by the path that is taken for a clock's rate. */
 const GIVEN_SHARE = 0.5;
 /**
@@ -56,14 +57,17 @@ export class KnobAndClock {
   #rate = 0;
   #delayVariance = DELAY_START;
   #delayWithRate = 0;
-  #rateVariance = RATE_START;
+  #rateVariance: number;
+  readonly #rateWanders: number;
   /** Products over each stretch of KNOB_SMOOTHINGS. */
   readonly #knob = KNOB_SMOOTHINGS.map(() => 0);
   readonly #knobPower = KNOB_SMOOTHINGS.map(() => TINY);
 
-  /** @param blockSize half the size of the transforms */
-  constructor(blockSize: number) {
+  /** @param blockSize half the size of the transforms @param clockPpm by how much the clocks may differ */
+  constructor(blockSize: number, clockPpm = CLOCK_PPM) {
     this.#blockSize = blockSize;
+    this.#rateVariance = (clockPpm / 1e6) ** 2;
+    this.#rateWanders = RATE_WANDERS ** 2 * this.#rateVariance;
   }
 
   /** What is to be mended. The caller says when it has: `scaled`, `delayed`. */
@@ -136,7 +140,7 @@ export class KnobAndClock {
     const block = this.#blockSize;
     this.#delayVariance += block * (2 * this.#delayWithRate + block * this.#rateVariance) + DELAY_WANDERS;
     this.#delayWithRate += block * this.#rateVariance;
-    this.#rateVariance += RATE_WANDERS;
+    this.#rateVariance += this.#rateWanders;
     if (variance === Infinity) return;
     const all = this.#delayVariance + variance;
     const off = Math.max(-1, Math.min(1, measured)) - this.#delay;

@@ -39,8 +39,9 @@ export class PathEstimate {
   /**
    * @param fft of two blocks @param partitions of each channel
    * @param path of each channel what is known, partitions × block taps; null where nothing is
+   * @param beyond power that may be beyond what is known, decaying as rooms do, against the power of what is known
    */
-  constructor(fft: RealFft, partitions: number, path: readonly (Float32Array | null)[]) {
+  constructor(fft: RealFft, partitions: number, path: readonly (Float32Array | null)[], beyond = 0) {
     this.#fft = fft;
     this.#blockSize = fft.size / 2;
     this.#partitions = partitions;
@@ -49,8 +50,11 @@ export class PathEstimate {
     this.#signal = new Float64Array(fft.size);
     this.#spectrum = fft.spectrum();
     for (const [channel, taps] of path.entries()) {
-      if (taps) this.#trust(taps, channel);
-      else this.#expect(BLANK_UNCERTAINTY, channel);
+      if (!taps) this.#expect(BLANK_UNCERTAINTY, channel);
+      else {
+        this.#trust(taps, channel);
+        this.#expect(beyond * powerOf(path), channel);
+      }
     }
     this.#anchor = this.weights.slice();
     this.#lateness = new Float64Array(fft.bins);
@@ -110,14 +114,14 @@ export class PathEstimate {
     }
   }
 
-  /** Nothing is known but that rooms decay. */
+  /** So much more may be there, and nothing is known of it but that rooms decay. */
   #expect(power: number, channel: number): void {
     const { bins } = this.#fft;
     const shares = Float64Array.from({ length: this.#partitions }, (_, p) => BLANK_DECAY ** p);
     const all = shares.reduce((sum, share) => sum + share, 0);
     for (const [p, share] of shares.entries()) {
       const at = channel * this.#partitions + p;
-      this.variance.fill((power * share) / all, at * bins, (at + 1) * bins);
+      for (let i = at * bins; i < (at + 1) * bins; i++) this.variance[i]! += (power * share) / all;
     }
   }
 
@@ -194,6 +198,10 @@ export class PathEstimate {
     this.#tidied = (this.#tidied + 1) % all;
   }
 }
+
+/** Power that comes back of white noise in all channels. */
+const powerOf = (path: readonly (Float32Array | null)[]): number =>
+  path.reduce((sum, taps) => sum + (taps?.reduce((all, x) => all + x * x, 0) ?? 0), 0);
 
 /** Makes signals earlier by a fraction of a sample (later where negative), in one bin: spectra, one behind the other. */
 export function turn(spectra: Float64Array, bins: number, bin: number, samples: number): void {
