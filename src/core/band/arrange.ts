@@ -91,7 +91,7 @@ export function arrangeChorus(form: BandForm, settings: BandSettings, chorus: nu
     .filter(({ part }) => settings.drone === undefined || part === 'drums')
     .concat(
       settings.backbeatClick === true ? backbeat(form) : [],
-      settings.drone === undefined ? [] : playDrone(form, settings.drone),
+      settings.drone === undefined ? [] : playDrone(form, settings.drone, chorus),
       theLine(form, settings, chorus),
     )
     .map((event) => swelled(event, form, chorus))
@@ -161,7 +161,9 @@ export function ending(form: BandForm, settings: BandSettings): readonly BandEve
   });
   const drums = [hit('drums', drumKeys.kick), hit('drums', drumKeys.crash)];
   if (settings.drone !== undefined) {
-    const held = playDrone({ ...form, bars: 1 }, settings.drone).filter(({ beat }) => beat === 0);
+    const held = playDrone(form, settings.drone, 0)
+      .filter(({ beat }) => beat === 0)
+      .map((event) => ({ ...event, durationBeats: form.beatsPerBar }));
     return [...drums, ...held].toSorted(byTime);
   }
   const root = home ? bassRootAt(form, home.startBeat) : null;

@@ -1,6 +1,6 @@
 /** Root and fifth of the key, held: the oldest thing to play over. *Common practice.* */
 import type { BandEvent } from './events.ts';
-import { chorusBeats, type BandForm } from './form.ts';
+import type { BandForm } from './form.ts';
 import type { Drone } from './settings.ts';
 
 /** C3 to B3: under the player, over the mud. */
@@ -10,9 +10,12 @@ const fifth = 7;
 const bowBars = 4;
 const velocity = 72;
 
-/** The drone of one chorus, as its chords. */
-export function playDrone(form: BandForm, { tones, semitones }: Drone): readonly BandEvent[] {
-  const partBars = form.bars / Math.max(1, semitones.length);
+/** The drone of one chorus, counted from 0, as its chords. In a short one the bow goes on into the next. */
+export function playDrone(form: BandForm, { tones, semitones }: Drone, chorus: number): readonly BandEvent[] {
+  const round = semitones.length > 1 ? 1 : Math.max(1, Math.floor(bowBars / form.bars));
+  if (chorus % round !== 0) return [];
+  const roundBars = round * form.bars;
+  const partBars = roundBars / Math.max(1, semitones.length);
   return (semitones.length === 0 ? [0] : semitones).flatMap((up, part) => {
     const root = lowestRoot + ((form.key.tonicPitchClass + up) % 12);
     const keys = tones === 'root' ? [root] : [root, root + fifth];
@@ -21,9 +24,7 @@ export function playDrone(form: BandForm, { tones, semitones }: Drone): readonly
       (bar) =>
         keys.map((midi) => ({
           beat: bar * form.beatsPerBar,
-          durationBeats:
-            Math.min(chorusBeats(form), Math.min(to, bar + bowBars) * form.beatsPerBar) -
-            bar * form.beatsPerBar,
+          durationBeats: (Math.min(to, bar + bowBars) - bar) * form.beatsPerBar,
           part: 'chords' as const,
           midi,
           velocity,

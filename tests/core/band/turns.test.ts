@@ -135,4 +135,17 @@ describe('the drone', () => {
       [8, 6],
     ]);
   });
+
+  it('is bowed on through choruses of one bar', () => {
+    const { events } = arrange(
+      formOf('| Em7 |'),
+      settingsOf({ drone: { tones: 'root', semitones: [0] } }),
+      8,
+    );
+    const strokes = events.filter(({ part }) => part === 'chords');
+    expect(strokes.map(({ beat, durationBeats }) => [beat, durationBeats])).toEqual([
+      [0, 16],
+      [16, 16],
+    ]);
+  });
 });
