@@ -50,7 +50,9 @@ export function addedPitch(attack: Attack, heard: Heard, before: number | null):
   if (heard.midi < S.ADDED_HEARD_FROM && heard.clarity > S.ADDED_HEARD_CLARITY && !common) return null;
   // An octave or twelfth under what the path hears is a subharmonic, not news.
   if (Math.abs(apart) < S.PLATEAU_STEP || (apart < 0 && isHarmonic(-apart))) return null;
-  const octave = Math.abs(apart - 12) < S.PLATEAU_STEP;
+  const octave = Math.abs(apart - 12) < S.ADDED_OCTAVE_REACH;
+  // A low string's own overtones come late and out of tune.
+  if (heard.midi < S.ADDED_OVERTONES_TO && !common && (octave || isHarmonic(apart))) return null;
   // Where the old note rings on, an octave of what was added fits nearly as well: only a clear one is believed.
   if (octave && added.clarity < S.ADDED_OCTAVE_CLARITY) return null;
   const harmonic = !octave && apart > 0 && isHarmonic(apart);

@@ -124,6 +124,13 @@ export const ADDED_CLARITY = 0.55;
 export const ADDED_ODDS = 1;
 /** An octave over what the path hears is believed from this clarity: of 90 such, 7 were right below it, 50 above. */
 export const ADDED_OCTAVE_CLARITY = 0.93;
+/** An octave is out of tune by up to so many semitones where the windows hold few periods. */
+export const ADDED_OCTAVE_REACH = 0.8;
+/**
+ * Under this pitch (C3) of the path's, an octave or another overtone is believed only if the note that sounded is an overtone
+ * of it too: of 74 octaves over such notes 67 were not there.
+ */
+export const ADDED_OVERTONES_TO = 48;
 /** It is not asked where the path hears less than this (C♯2) at so much clarity. */
 export const ADDED_HEARD_FROM = 37;
 export const ADDED_HEARD_CLARITY = 0.85;
