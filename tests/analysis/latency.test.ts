@@ -46,6 +46,7 @@ async function delays(midi: number): Promise<number[]> {
 
 describe('from sound in to a reading', () => {
   it.each([
+    ['F1, on a bass', 29, 110],
     ['E2, the lowest string of a guitar', 40, 55],
     ['A2', 45, 48],
     ['D3', 50, 43],
