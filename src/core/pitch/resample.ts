@@ -53,7 +53,7 @@ export class Resampler {
     const cutoff = (pass + stop) / 2 / inputRate;
     // Kaiser's length formula for 60 dB.
     const length = Math.ceil(52 / (2.285 * 2 * Math.PI * ((stop - pass) / inputRate)));
-    this.#taps = length + (length % 2);
+    this.#taps = 4 * Math.ceil(length / 4);
     const taps = this.#taps;
     this.#kernel = new Float64Array(this.#phases * taps);
     for (let phase = 0; phase < this.#phases; phase++) {
@@ -103,14 +103,18 @@ export class Resampler {
           ? this.#ticks
           : Math.min(this.#phases - 1, Math.round((this.#ticks / this.#ticksPerSample) * this.#phases));
       const base = phase * taps;
-      // Two sums side by side, so that no addition waits for the one before.
-      let even = 0;
-      let odd = 0;
-      for (let k = 0; k < taps; k += 2) {
-        even += history[position + k]! * kernel[base + k]!;
-        odd += history[position + k + 1]! * kernel[base + k + 1]!;
+      // Four sums side by side, so that no addition waits for the one before.
+      let a = 0;
+      let b = 0;
+      let c = 0;
+      let d = 0;
+      for (let k = 0; k < taps; k += 4) {
+        a += history[position + k]! * kernel[base + k]!;
+        b += history[position + k + 1]! * kernel[base + k + 1]!;
+        c += history[position + k + 2]! * kernel[base + k + 2]!;
+        d += history[position + k + 3]! * kernel[base + k + 3]!;
       }
-      output[at + written++] = even + odd;
+      output[at + written++] = a + b + (c + d);
       this.#ticks += this.#stepTicks;
       const whole = Math.floor(this.#ticks / this.#ticksPerSample);
       this.#ticks -= whole * this.#ticksPerSample;
