@@ -66,7 +66,8 @@ export class NoteMaker {
     const open = this.#open;
     if (open && !open.told && !this.#guard.hearsSpeech && this.#stands(open)) {
       open.told = true;
-      fresh.push(this.#measured(open, this.#track.seconds(open.last)));
+      // The frames that are in sight stand on its pitch too.
+      fresh.push(this.#measured(open, this.#track.seconds(this.#track.count - 1)));
     }
     return fresh;
   }
