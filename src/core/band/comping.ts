@@ -34,6 +34,9 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
     const inside = steps.filter(
       (step) => step.beat > span.startBeat - sameBeat && step.beat < span.endBeat - sameBeat,
     );
+    const struck: { step: Step; voicing: Voicing }[] = [];
+    const own = voicings.get(span);
+    let isHeard = early.has(span);
     for (const step of inside) {
       // A chord that came early is not struck again on the beat it came for.
       if (early.has(span) && step.beat - span.startBeat < sameBeat) continue;
@@ -45,19 +48,20 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
         step.beat > span.endBeat - 1 &&
         span.endBeat < chorus - sameBeat &&
         !feelChangesAt(span.endBeat);
-      const voicing = voicings.get(isEarly && next ? next : span);
+      const voicing = isEarly && next ? voicings.get(next) : own;
       if (!voicing) continue;
+      if (voicing === own) isHeard = true;
       if (isEarly && next) early.add(next);
       const room = span.endBeat - step.beat + (isEarly ? earlyHoldBeats : 0);
       const wanted = isEarly ? room : step.durationBeats;
-      strokes.push({ step: { ...step, durationBeats: Math.min(wanted, room) }, voicing });
+      struck.push({ step: { ...step, durationBeats: Math.min(wanted, room) }, voicing });
     }
-    const voicing = voicings.get(span);
-    // Every chord is heard: one that no step falls on is struck as it arrives.
-    if (voicing && inside.length === 0 && !early.has(span)) {
+    // Every chord is heard: one that no step falls on, or none but the next chord's early one, is struck as it arrives.
+    if (own && !isHeard) {
       const length = Math.min(2, span.endBeat - span.startBeat);
-      strokes.push({ step: { beat: span.startBeat, durationBeats: length, sign: 'x' }, voicing });
+      struck.unshift({ step: { beat: span.startBeat, durationBeats: length, sign: 'x' }, voicing: own });
     }
+    strokes.push(...struck);
   }
   return strokes.flatMap(({ step, voicing }, i) => {
     const room = (strokes[i + 1]?.step.beat ?? Infinity) - step.beat;
