@@ -1,3 +1,4 @@
+import { midiToHz } from '../tuning/temperament.ts';
 import type { Attack } from './attacks.ts';
 import * as S from './settings.ts';
 import type { Track } from './track.ts';
@@ -17,8 +18,9 @@ export function isPulse(
 ): boolean {
   if (!(heard < S.PULSE_MIDI) || Math.abs(heard - pitch) > S.PLATEAU_STEP) return false;
   if (previous && attack.flux < S.PULSE_FLUX * previous.flux) {
-    const periods = (attack.seconds - previous.seconds) * hzOf(heard);
-    const away = Math.abs(periods - Math.round(periods)) / hzOf(heard);
+    const hz = midiToHz(heard);
+    const periods = (attack.seconds - previous.seconds) * hz;
+    const away = Math.abs(periods - Math.round(periods)) / hz;
     if (periods < S.PULSE_PERIODS && away < S.PULSE_SECONDS) return true;
   }
   return stands(track, from, pitch, S.PULSE_CLARITY);
@@ -36,8 +38,4 @@ function stands(track: Track, frame: number, pitch: number, clarity: number): bo
   for (let f = frame - S.STANDS_FRAMES; f <= frame + S.STANDS_FRAMES; f++)
     if (!(Math.abs(track.midi(f) - pitch) < S.PLATEAU_STEP) || track.clarity(f) < clarity) return false;
   return true;
-}
-
-function hzOf(midi: number): number {
-  return 440 * 2 ** ((midi - 69) / 12);
 }

@@ -1,5 +1,6 @@
 import { LONGEST_STRETCH, SHORTEST_STRETCH, type Partial, type Partials } from '../pitch/partials.ts';
 import { INNER_RATE } from '../pitch/settings.ts';
+import { hzToMidi, midiToHz } from '../tuning/temperament.ts';
 import type { HeardNote } from './note.ts';
 
 /** The partials of `length` inner samples from a moment on; null where they are not there (yet, or any more). */
@@ -74,8 +75,8 @@ const WHOLE_RATIO = 0.4;
  */
 export function secondOf(partials: Partials, mainMidi: number): number | null {
   const { list, binHz } = partials;
-  const main = harmonicsOf(list, hzOf(mainMidi), binHz, null);
-  if (semitones(main.hz, hzOf(mainMidi)) > ASTRAY) return null;
+  const main = harmonicsOf(list, midiToHz(mainMidi), binHz, null);
+  if (semitones(main.hz, midiToHz(mainMidi)) > ASTRAY) return null;
   if (main.own.length < LEAST_MAIN || main.missing > main.own.length) return null;
   const rest = list.filter(({ hz }) => !isNear(hz, main.hz, reachHz(hz, binHz)));
   const least = Math.max(LEAST_POWER * powerOf(main.own), LEAST_OF_REST * powerOf(rest));
@@ -91,7 +92,7 @@ export function secondOf(partials: Partials, mainMidi: number): number | null {
   // An overtone of a third note, so close to the main one that its fundamental is hidden?
   for (let under = 2; under <= DEEPEST; under++)
     if (Math.abs(best.hz / under - main.hz) < HIDDEN_BINS * binHz) return null;
-  return midiOf(best.hz);
+  return hzToMidi(best.hz);
 }
 
 /**
@@ -100,19 +101,19 @@ export function secondOf(partials: Partials, mainMidi: number): number | null {
  */
 function inCommon(partials: Partials, midi: number): Pair | null {
   const { list, binHz } = partials;
-  const common = hzOf(midi);
+  const common = midiToHz(midi);
   if (nearest(list, common, reachHz(common, binHz)) !== null) return null;
   for (let upper = HIGHEST_OF_TWO; upper > 1; upper--) {
     const high = harmonicsOf(list, upper * common, binHz, null).hz;
-    const second = secondOf(partials, midiOf(high));
-    const low = second === null ? high : hzOf(second);
+    const second = secondOf(partials, hzToMidi(high));
+    const low = second === null ? high : midiToHz(second);
     if (second === null || low >= high) continue;
     const of = (hz: number) => list.filter((partial) => isNear(partial.hz, hz, reachHz(partial.hz, binHz)));
     const [ofHigh, ofLow] = [of(high), of(low)];
     const both = new Set([...ofHigh, ...ofLow]);
     if (powerOf([...both]) < TWO_SHARE * powerOf(list)) continue;
     const shared = powerOf(ofHigh) + powerOf(ofLow) - powerOf([...both]);
-    const pair = { midi: midiOf(high), second };
+    const pair = { midi: hzToMidi(high), second };
     return powerOf(ofLow) - shared > LOUDER * (powerOf(ofHigh) - shared)
       ? { midi: second, second: pair.midi }
       : pair;
@@ -197,6 +198,3 @@ const semitones = (a: number, b: number): number => Math.abs(12 * Math.log2(a / 
 
 const powerOf = (list: readonly Partial[]): number =>
   list.reduce((sum, { amplitude }) => sum + amplitude * amplitude, 0);
-
-const hzOf = (midi: number): number => 440 * 2 ** ((midi - 69) / 12);
-const midiOf = (hz: number): number => 69 + 12 * Math.log2(hz / 440);

@@ -1,4 +1,4 @@
-import { Fft } from './fft.ts';
+import { Fft, magnitude } from './fft.ts';
 
 /** 21 ms windows: bins of 47 Hz. */
 const SIZE = 256;
@@ -47,12 +47,12 @@ export class Flux {
     const magnitudes = this.#magnitudes;
     for (let k = 1; k <= BINS; k++) {
       const n = SIZE - k;
-      magnitudes[k] = length((re[k]! + re[n]!) / 2, (im[k]! - im[n]!) / 2);
+      magnitudes[k] = magnitude((re[k]! + re[n]!) / 2, (im[k]! - im[n]!) / 2);
     }
     out[at] = this.#rise();
     for (let k = 1; k <= BINS; k++) {
       const n = SIZE - k;
-      magnitudes[k] = length((im[k]! + im[n]!) / 2, (re[n]! - re[k]!) / 2);
+      magnitudes[k] = magnitude((im[k]! + im[n]!) / 2, (re[n]! - re[k]!) / 2);
     }
     out[at + 1] = this.#rise();
   }
@@ -80,8 +80,4 @@ export class Flux {
     this.#tick++;
     return sum / (BINS - FIRST_BIN + 1);
   }
-}
-
-function length(re: number, im: number): number {
-  return Math.sqrt(re * re + im * im);
 }

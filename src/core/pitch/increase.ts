@@ -1,4 +1,4 @@
-import { Fft } from './fft.ts';
+import { Fft, magnitude } from './fft.ts';
 import { emptyPeaks, findPeaks, refineLag } from './peaks.ts';
 import { INNER_RATE } from './settings.ts';
 
@@ -62,8 +62,8 @@ export class Increase {
     const half = SIZE / 2;
     for (let k = 1; k < half; k++) {
       const n = SIZE - k;
-      this.#before[k] = length(re[k]! + re[n]!, im[k]! - im[n]!) / 2;
-      this.#after[k] = length(im[k]! + im[n]!, re[n]! - re[k]!) / 2;
+      this.#before[k] = magnitude(re[k]! + re[n]!, im[k]! - im[n]!) / 2;
+      this.#after[k] = magnitude(im[k]! + im[n]!, re[n]! - re[k]!) / 2;
     }
     re.fill(0);
     im.fill(0);
@@ -100,7 +100,3 @@ export class Increase {
 
 /** Samples needed on each side of the attack. */
 export const SPAN = CLEAR + WINDOW;
-
-function length(re: number, im: number): number {
-  return Math.sqrt(re * re + im * im);
-}
