@@ -3,7 +3,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import { gradeNotes } from '../core/grading/grade-notes.ts';
 import { findChanges, judgeChanges } from '../core/grading/landings.ts';
 import { findPhrases } from '../core/grading/phrases.ts';
-import { palettePitchClasses } from '../core/grading/scales.ts';
+import { paletteOver, type PaletteOver } from '../core/grading/scales.ts';
 import { PHRASE_GAP_BEATS } from '../core/grading/settings.ts';
 import { findThirds } from '../core/grading/thirds.ts';
 import { playersNote } from '../core/grading/turns.ts';
@@ -26,7 +26,7 @@ const NOTES_OF_REFERENCE = 200;
 export class LandingsSoFar {
   readonly #timeline: Timeline;
   readonly #reference: number | 'auto';
-  readonly #palette: ReadonlySet<number>;
+  readonly #palette: PaletteOver;
   #landings: readonly Landing[] = [];
   #referenceHz: number;
 
@@ -34,7 +34,7 @@ export class LandingsSoFar {
   constructor(timeline: Timeline, reference: number | 'auto') {
     this.#timeline = timeline;
     this.#reference = reference;
-    this.#palette = palettePitchClasses('both pentatonics', timeline.key);
+    this.#palette = paletteOver('both pentatonics', timeline);
     this.#referenceHz = reference === 'auto' ? STANDARD_A4_HZ : reference;
   }
 

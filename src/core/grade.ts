@@ -3,6 +3,7 @@
  * its own: the same notes give the same report, byte for byte.
  */
 import { defaultAnticipationBeats } from './chart/attribute.ts';
+import { chordKeys } from './chart/keys-through.ts';
 import type { Timeline } from './chart/timeline.ts';
 import { findAdvice } from './grading/advice.ts';
 import { chooseNextAim, judgeAims } from './grading/aim-results.ts';
@@ -19,7 +20,7 @@ import { mixPalette } from './grading/palette.ts';
 import { landingLuck, noteLuck } from './grading/luck.ts';
 import { findPhrases, type PhraseBounds } from './grading/phrases.ts';
 import { isChordTone, isFlatThird } from './grading/roles.ts';
-import { palettePitchClasses } from './grading/scales.ts';
+import { paletteOver } from './grading/scales.ts';
 import { LANDING_BEATS, LEAN_BEATS, PHRASE_GAP_BEATS, type GradeSettings } from './grading/settings.ts';
 import { rotatedShares } from './grading/rotated-shares.ts';
 import { eventShares, type ToneEvent } from './grading/shares.ts';
@@ -49,7 +50,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   }
   const phraseGapBeats = settings.phraseGapBeats ?? PHRASE_GAP_BEATS;
   const paletteName = settings.palette ?? 'both pentatonics';
-  const palette = palettePitchClasses(paletteName, timeline.key);
+  const palette = paletteOver(paletteName, timeline);
   const played = playersNotes(heard, timeline, anticipation);
   const tuning = findReference(played, settings.referenceHz);
   const { referenceHz } = tuning;
@@ -108,7 +109,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
     shares,
     changes: gatherChanges(landings),
     thirds,
-    palette: mixPalette(splitAtChanges(notes, timeline), timeline.key),
+    palette: mixPalette(splitAtChanges(notes, timeline), chordKeys(timeline)),
     timing: tellTiming(notes, timeline.beatMap),
     aims,
     nextAim: chooseNextAim(aims),
@@ -176,7 +177,7 @@ function tellTimeline(
   notes: readonly GradedNote[],
   durationSeconds: number,
 ): Report['timeline'] {
-  const { beatMap, beatsPerBar, bars, chart, key, swing, rise, turnBars } = timeline;
+  const { beatMap, beatsPerBar, bars, chart, key, keys, swing, rise, turnBars } = timeline;
   const lastOffset = notes.reduce((latest, note) => Math.max(latest, note.offsetBeat), 0);
   const endBeat = Math.max(lastOffset, beatMap.beatAt(durationSeconds));
   const spans = timeline.spansBetween(Math.min(0, notes[0]?.onsetBeat ?? 0), endBeat).map((span) => {
@@ -197,6 +198,9 @@ function tellTimeline(
     bars,
     chart,
     key: { tonic: key.tonic, mode: key.mode },
+    ...(keys && {
+      keys: keys.map((one) => ({ fromBar: one.fromBar, tonic: one.key.tonic, mode: one.key.mode })),
+    }),
     swing,
     ...(rise && { rise }),
     ...(turnBars !== undefined && { turnBars }),

@@ -1,6 +1,7 @@
 /** What the playing screen sees while a take goes on: the moment, and the landings so far. */
 import type { Heard } from '../analysis/messages.ts';
 import { intervalAsRead, timelineAsRead } from '../core/chart/as-read.ts';
+import { chordKeys } from '../core/chart/keys-through.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { aimChoiceOf, targetReader, type TargetTone } from '../core/grading/targets.ts';
 import type { Chord } from '../core/music/chord.ts';
@@ -50,7 +51,7 @@ export class LiveState {
     this.#pitch = readingOf(played, pitch);
     this.#read = askedEachFrame(timelineAsRead(timeline, this.#pitch));
     this.#interval = intervalAsRead(timeline, this.#read);
-    this.#targetsOver = targetReader(aimChoiceOf(aim), this.#read.key);
+    this.#targetsOver = targetReader(aimChoiceOf(aim), chordKeys(this.#read));
     this.#signal = playedSignal ? new PlayedSignal(played?.lowestMidi ?? 0) : null;
   }
 

@@ -1,4 +1,5 @@
 /** The moment as the playing screen shows it. */
+import { keyAt } from '../core/chart/keys-through.ts';
 import type { ChordSpan, Timeline } from '../core/chart/timeline.ts';
 import { roleOf } from '../core/grading/roles.ts';
 import { palettePitchClasses } from '../core/grading/scales.ts';
@@ -67,7 +68,7 @@ export function liveAt(
     next,
     beatsToNext: next === null ? null : next.startBeat - beat,
     targets: next?.chord ? targetsOver(next.chord) : [],
-    note: midi === null ? null : liveNote(midi + semitones, chordNow, timeline, referenceHz),
+    note: midi === null ? null : liveNote(midi + semitones, chordNow, keyAt(timeline, beat), referenceHz),
     levelDb: reading?.levelDb ?? -Infinity,
   };
 }
@@ -100,7 +101,7 @@ export function askedEachFrame(timeline: Timeline): Timeline {
   };
 }
 
-function liveNote(midi: number, chord: Chord | null, timeline: Timeline, referenceHz: number): LiveNote {
+function liveNote(midi: number, chord: Chord | null, key: Key, referenceHz: number): LiveNote {
   const named = nameNote(midi, referenceHz);
   const pitchClass = ((named.nearestMidi % 12) + 12) % 12;
   return {
@@ -108,6 +109,6 @@ function liveNote(midi: number, chord: Chord | null, timeline: Timeline, referen
     cents: named.cents,
     midi,
     degree: chord && degreeOver(pitchClass, chord),
-    role: chord && roleOf(pitchClass, chord, paletteOf(timeline.key)),
+    role: chord && roleOf(pitchClass, chord, paletteOf(key)),
   };
 }

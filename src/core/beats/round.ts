@@ -1,5 +1,7 @@
 /** Which part of a recording is played round and round, and the chart that lies over it. */
 import type { Chart, ChartBar, ChartSection } from '../chart/chart.ts';
+import { sectionKeys } from '../chart/keys-through.ts';
+import type { Key } from '../music/chord.ts';
 import { playedBars, playedOut } from '../chart/play-order.ts';
 import { secondsOf, type BeatTrack } from './track.ts';
 
@@ -77,13 +79,21 @@ export function chartOver(chart: Chart, { fromBar, toBar }: BarRange): Chart {
   const length = toBar - fromBar + 1;
   const first = (fromBar - 1) % played.length;
   if (first === 0 && length % played.length === 0) return { ...chart, pickup: null };
-  const sections: { name: string | null; feel: string | null; bars: ChartBar[] }[] = [];
+  const sections: { name: string | null; feel: string | null; key?: Key; bars: ChartBar[] }[] = [];
+  const keys = sectionKeys(chart);
   for (let i = 0; i < length; i++) {
     const { bar, section, written } = played[(first + i) % played.length]!;
     const before = i === 0 ? null : played[(first + i - 1) % played.length]!;
     const own: ChartSection | undefined = chart.sections[section];
     if (before?.section !== section || written <= before.written)
-      sections.push({ name: own?.name ?? null, feel: own?.feel ?? null, bars: [] });
+      sections.push({
+        name: own?.name ?? null,
+        feel: own?.feel ?? null,
+        ...(own?.key !== undefined || keys[section] !== (before ? keys[before.section] : chart.key)
+          ? { key: keys[section] ?? chart.key }
+          : {}),
+        bars: [],
+      });
     sections.at(-1)?.bars.push(playedOut(bar));
   }
   return { ...chart, keyWritten: true, pickup: null, sections };

@@ -28,6 +28,9 @@ export function timelineAsRead(timeline: Timeline, reading: Reading): Timeline {
   return {
     ...timeline,
     key,
+    ...(timeline.keys && {
+      keys: timeline.keys.map((one) => ({ ...one, key: keyAsRead(one.key, reading) })),
+    }),
     chart: chart.ok ? writeChart(transposeChart({ ...chart.value, key: timeline.key }, key)) : timeline.chart,
     chordAt: (beat) => moved(timeline.chordAt(beat)),
     spansBetween: (fromBeat, toBeat) => timeline.spansBetween(fromBeat, toBeat).map(movedSpan),

@@ -16,6 +16,7 @@ import {
   type ChartChord,
 } from './chart.ts';
 import { findKey } from './find-key.ts';
+import { keysOnTheWay } from './keys-through.ts';
 import { playedBars, type PlayedBar } from './play-order.ts';
 import { risingBeatMap } from './tempo-rise.ts';
 import type { BeatMap, ChordSpan, Timeline, TempoRise } from './timeline.ts';
@@ -105,6 +106,7 @@ export function timelineOnBeats(chart: Chart, beatMap: BeatMap, swing: number, f
     roundBeats: bars.length * chart.meter.beatsPerBar,
     chart: writeChart(chart),
     key: chart.key,
+    ...keysOnTheWay(chart, bars),
     swing: checkedSwing(swing),
     ...barSwings(chart, bars, {
       swing,

@@ -59,6 +59,8 @@ export interface ChartSection {
   readonly name: string | null;
   /** How the band plays it, in the chart's own words; null: as the whole chart. */
   readonly feel: string | null;
+  /** The key from here on; left out, it stays. */
+  readonly key?: Key;
   readonly bars: readonly ChartBar[];
 }
 

@@ -76,7 +76,12 @@ function finish(reading: Reading): Chart {
     );
   if (hasSigns(reading.signs)) refuse(start, 'A segno or coda sign at the end has no bar behind it.');
   const sections = withCodaNamed(
-    reading.sections.map(({ name, feel, bars }): ChartSection => ({ name, feel, bars })),
+    reading.sections.map(({ name, feel, key, bars }): ChartSection => ({
+      name,
+      feel,
+      ...(key && { key }),
+      bars,
+    })),
   );
   const lost = lostJump(sections);
   if (lost !== null) refuse(start, lost);

@@ -1,7 +1,9 @@
 /** A chart made into another one to practise on; since it is a chart, band and grading follow it as any other. */
 import { chance } from '../band/random.ts';
+import type { Key } from '../music/chord.ts';
 import { keyOn, writeKey } from '../music/keys.ts';
 import type { Chart, ChartBar, ChartSection } from './chart.ts';
+import { sectionKeys } from './keys-through.ts';
 import { playedBars, playedOut as barPlayedOut } from './play-order.ts';
 import { transposeChart } from './transpose-chart.ts';
 
@@ -50,7 +52,7 @@ function cycleKeys(chart: Chart, cycle: KeyCycle, seed: number): Chart {
     const [head, ...rest] = (semitones === 0 ? played : transposeChart(played, key)).sections;
     if (!head) return [];
     const named = head.name === null ? `in ${writeKey(key)}` : `${head.name} in ${writeKey(key)}`;
-    return [{ ...head, name: named.replaceAll('#', '♯') }, ...rest];
+    return [{ ...head, name: named.replaceAll('#', '♯'), ...(semitones !== 0 && { key }) }, ...rest];
   });
   return { ...played, sections };
 }
@@ -72,11 +74,15 @@ export function semitonesThrough(cycle: KeyCycle, seed: number): readonly number
 
 /** The sections as they sound, repeats gone round; one that sounds again stands again. */
 function playedOut(chart: Chart): readonly ChartSection[] {
-  const sections: { name: string | null; feel: string | null; bars: ChartBar[] }[] = [];
+  const sections: { name: string | null; feel: string | null; key?: Key; bars: ChartBar[] }[] = [];
+  const keys = sectionKeys(chart);
   let before = -1;
   for (const { bar, section } of playedBars(chart)) {
     const own = chart.sections[section];
-    if (section !== before) sections.push({ name: own?.name ?? null, feel: own?.feel ?? null, bars: [] });
+    const key = keys[section] ?? chart.key;
+    const moves = key !== (keys[before] ?? chart.key);
+    if (section !== before)
+      sections.push({ name: own?.name ?? null, feel: own?.feel ?? null, ...(moves && { key }), bars: [] });
     sections.at(-1)?.bars.push(barPlayedOut(bar));
     before = section;
   }

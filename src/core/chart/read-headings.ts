@@ -45,12 +45,7 @@ export function readHeading(piece: Piece, word: string, value: string, headings:
       headings.feel = value;
       return;
     case 'key':
-      headings.key =
-        parseKey(value) ??
-        refuse(
-          piece,
-          `Line ${piece.line}: “${value}” is no key; write a tonic and, for minor, the word: Bb, F# minor.`,
-        );
+      headings.key = keyIn(piece, value);
       return;
     case 'meter':
       headings.meter =
@@ -80,6 +75,14 @@ export function readHeading(piece: Piece, word: string, value: string, headings:
       refuse(piece, `Line ${piece.line}: “${word}” is no heading of a chart; there are ${WORDS.join(', ')}.`);
   }
 }
+
+/** The key that a heading names; refuses what is none. */
+export const keyIn = (piece: Piece, value: string): Key =>
+  parseKey(value) ??
+  refuse(
+    piece,
+    `Line ${piece.line}: “${value}” is no key; write a tonic and, for minor, the word: Bb, F# minor.`,
+  );
 
 function numberIn(
   piece: Piece,

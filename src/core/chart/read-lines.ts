@@ -1,10 +1,11 @@
 /** Chart text line by line: headings, section names, and bars between bar signs. */
+import type { Key } from '../music/chord.ts';
 import { parseChord } from '../music/parse-chord.ts';
 import type { BarSigns, ChartBar, ChartChord, Meter } from './chart.ts';
 import { refuse, type Piece } from './chart-problem.ts';
 import { readBar } from './read-bar.ts';
 import { hasSigns, passesOf, takeSigns } from './read-signs.ts';
-import { headingOf, isHeadingWord, readHeading, type Headings } from './read-headings.ts';
+import { headingOf, isHeadingWord, keyIn, readHeading, type Headings } from './read-headings.ts';
 
 const BAR_SIGN = /:\|\|:|:\|:|:\|\||:\|\]|:\||\|\|:|\|:|\|\||\|\]|\|/g;
 /** A comment is a # with white space (or a line's start) before it: "C#7" is a chord. */
@@ -22,6 +23,7 @@ const MOST_TIMES_ROUND = 32;
 interface SectionDraft {
   readonly name: string | null;
   feel: string | null;
+  key?: Key;
   readonly bars: ChartBar[];
   readonly piece: Piece;
 }
@@ -99,8 +101,17 @@ function takeHeading(piece: Piece, word: string, value: string, reading: Reading
       reading.sections.push({ name: null, feel: value, bars: [], piece });
       return;
     }
+  } else if (word === 'key' && value !== '' && begun(reading)) {
+    const key = keyIn(piece, value);
+    const last = reading.sections.at(-1);
+    if (last && last.bars.length === 0) last.key = key;
+    else reading.sections.push({ name: null, feel: null, key, bars: [], piece });
+    return;
   } else if (isHeadingWord(word) && begun(reading)) {
-    refuse(piece, `Line ${piece.line}: ${word} stands above the first bar; only feel may change on the way.`);
+    refuse(
+      piece,
+      `Line ${piece.line}: ${word} stands above the first bar; only feel and key may change on the way.`,
+    );
   }
   if (value === '')
     refuse(piece, `Line ${piece.line}: ${word} says nothing; write a value behind it or take the line out.`);
@@ -127,7 +138,7 @@ export function refuseEmptySection(reading: Reading): void {
     }
     refuse(
       last.piece,
-      `Section ${last.name ?? `with the feel ${last.feel ?? ''}`} has no bars: write some behind it or take its line out.`,
+      `Section ${last.name ?? (last.feel === null ? 'in another key' : `with the feel ${last.feel}`)} has no bars: write some behind it or take its line out.`,
     );
   }
 }

@@ -46,6 +46,8 @@ export interface Timeline {
   /** The chart in our own text form. */
   readonly chart: string;
   readonly key: Key;
+  /** The keys that a chorus goes through, each from a bar on, from 0; left out, it stays in `key`. */
+  readonly keys?: readonly { readonly fromBar: number; readonly key: Key }[];
   /** Share of the beat that the first eighth takes: 0.5 straight, 0.667 triplet. */
   readonly swing: number;
   /** Likewise in each bar of the chorus, where sections have a feel of their own; left out, it is the same in all. */

@@ -1,6 +1,6 @@
 /** A chart in another key. */
 import type { Chord, Key } from '../music/chord.ts';
-import { keyOn } from '../music/keys.ts';
+import { keyOn, parseKey } from '../music/keys.ts';
 import { parseChord, splitSymbol } from '../music/parse-chord.ts';
 import { intervalBetween, moveByInterval } from '../music/spelling.ts';
 import type { Chart, ChartBar } from './chart.ts';
@@ -25,8 +25,19 @@ export function transposeChart(chart: Chart, toKey: Key): Chart {
     key,
     keyWritten: true,
     pickup: chart.pickup && moved(chart.pickup),
-    sections: chart.sections.map((section) => ({ ...section, bars: section.bars.map(moved) })),
+    sections: chart.sections.map((section) => ({
+      ...section,
+      ...(section.key && { key: movedKey(section.key, interval) }),
+      bars: section.bars.map(moved),
+    })),
   };
+}
+
+function movedKey({ tonic, mode }: Key, interval: string): Key {
+  const moved = parseKey(`${moveByInterval(tonic, interval)}${mode === 'minor' ? ' minor' : ''}`);
+  if (!moved) throw new RangeError(`the key of ${tonic} can't be moved by ${interval}`);
+  // One name a key: a tonic that needs seven signs and more is written as its plain neighbour.
+  return keyOn(moved.tonicPitchClass, mode);
 }
 
 /** A chord moved by a spelled interval ("4P"). Its symbol comes out with # and b for the musical signs. */

@@ -28,6 +28,7 @@ function writeSection(section: ChartSection): readonly string[] {
   const lines: string[] = [];
   if (section.name !== null) lines.push(`[${section.name}]`);
   if (section.feel !== null) lines.push(`feel: ${section.feel}`);
+  if (section.key) lines.push(`key: ${writeKey(section.key)}`);
   for (let from = 0; from < section.bars.length; from += BARS_IN_A_LINE) {
     lines.push(writeLine(section.bars.slice(from, from + BARS_IN_A_LINE)));
   }

@@ -2,6 +2,7 @@
  * What to change first. Each piece names the bars, what was played, and the nearest tone that would have resolved,
  * a half or whole step away, with where it lies. Three pieces at most, the most useful first.
  */
+import { chordKeys } from '../chart/keys-through.ts';
 import type { Timeline } from '../chart/timeline.ts';
 import type { Chord } from '../music/chord.ts';
 import type { Instrument } from '../music/instruments.ts';
@@ -86,6 +87,7 @@ function allFindings(ground: AdviceGround): readonly Finding[] {
     const resolution = findResolution(note.pitch, chord, fault === 'hanging b3' ? ['third'] : null);
     return resolution === null ? [] : [{ fault, note, chord, bar, from: note, resolution }];
   };
+  const keyOf = chordKeys(timeline);
   const wentOn = (index: number) => RESOLVING.has(functions[index]?.function ?? 'free');
 
   const landed = landings.flatMap((landing, i) => {
@@ -95,7 +97,7 @@ function allFindings(ground: AdviceGround): readonly Finding[] {
     return atFault('landing', notes[landing.note]!, changes[i]!.chord, landing.bar);
   });
   const overFour = notes.flatMap((note, i) =>
-    note.chord !== null && isThirdOverFour(note.pitchClass, note.chord, timeline.key) && !wentOn(i)
+    note.chord !== null && isThirdOverFour(note.pitchClass, note.chord, keyOf(note.chord)) && !wentOn(i)
       ? atFault('third over four', note, note.chord, barOf(note))
       : [],
   );

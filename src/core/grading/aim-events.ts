@@ -5,11 +5,13 @@
 import type { Chord, Key } from '../music/chord.ts';
 import { wrapPitchClass } from '../music/spelling.ts';
 import type { Landing, Lean } from '../report/schema.ts';
+import { chordKeys } from '../chart/keys-through.ts';
 import type { Timeline } from '../chart/timeline.ts';
 import type { Aim } from './aim.ts';
 import { pitchClassShares } from './chance.ts';
 import type { GradedNote } from './graded-note.ts';
 import type { ChordChange } from './landings.ts';
+import type { PaletteOver } from './scales.ts';
 import { namedTones } from './tone-names.ts';
 import type { LuckEvent } from './shares.ts';
 import { landingLuck, noteLuck, type Wanted } from './luck.ts';
@@ -26,7 +28,7 @@ export interface AimGround {
   readonly leans: readonly Lean[];
   readonly flatThirds: readonly GradedNote[];
   readonly timeline: Timeline;
-  readonly palette: ReadonlySet<number>;
+  readonly palette: PaletteOver;
 }
 
 /** The widest move that still is a step. */
@@ -51,10 +53,11 @@ export function isOver(aim: Pick<Aim, 'over'>, chord: Chord, key: Key): boolean 
 export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[] {
   const { notes, timeline, palette } = ground;
   const own = pitchClassShares(notes);
+  const keyOf = chordKeys(timeline);
   const maskFor = rememberMasks((names, chord) =>
-    names.reduce((mask, name) => mask | namedTones(name, chord, timeline.key, palette), 0),
+    names.reduce((mask, name) => mask | namedTones(name, chord, keyOf(chord), palette(chord)), 0),
   );
-  const counted = (chord: Chord | null): chord is Chord => chord !== null && isOver(aim, chord, timeline.key);
+  const counted = (chord: Chord | null): chord is Chord => chord !== null && isOver(aim, chord, keyOf(chord));
 
   const wanted: Wanted = (chord) => {
     const mask = maskFor(aim.tones, chord);

@@ -1,4 +1,5 @@
 /** What a take says of each aim, and which to take next. */
+import { chordKeys } from '../chart/keys-through.ts';
 import type { AimResult, NextAim, Share } from '../report/schema.ts';
 import type { Aim } from './aim.ts';
 import { findAimEvents, isOver, type AimGround } from './aim-events.ts';
@@ -51,7 +52,8 @@ function verdictOf(aim: Aim, result: Share, ground: AimGround): AimResult['verdi
 /** Whether the chart holds a chord that the aim asks about. */
 function chartHas(aim: Aim, { timeline }: AimGround): boolean {
   const spans = timeline.spansBetween(0, timeline.bars * timeline.beatsPerBar);
-  return spans.some(({ chord }) => chord !== null && isOver(aim, chord, timeline.key));
+  const keyOf = chordKeys(timeline);
+  return spans.some(({ chord }) => chord !== null && isOver(aim, chord, keyOf(chord)));
 }
 
 /** The words for one event of each kind, and for several. */

@@ -1,6 +1,7 @@
 /** Heard notes set against the chart: each with its chord, degree and role. */
 import { anticipationBefore, chordOfNote, type Anticipation, type Attribution } from '../chart/attribute.ts';
 import { BEAT_TOLERANCE } from '../chart/build-timeline.ts';
+import { keyAt } from '../chart/keys-through.ts';
 import type { Timeline } from '../chart/timeline.ts';
 import { degreeInKey, degreeOver } from '../music/pitch-names.ts';
 import { wrapPitchClass } from '../music/spelling.ts';
@@ -8,13 +9,14 @@ import type { HeardNote } from '../notes/note.ts';
 import { nameNote } from '../tuning/name-note.ts';
 import type { GradedNote } from './graded-note.ts';
 import { roleOf } from './roles.ts';
+import type { PaletteOver } from './scales.ts';
 
 /** How notes are set against a chart. */
 export interface NoteRules {
   readonly referenceHz: number;
   readonly anticipation: Anticipation;
   /** Pitch classes that count as colour. */
-  readonly palette: ReadonlySet<number>;
+  readonly palette: PaletteOver;
 }
 
 /** Grades every note, in the order of their onsets; notes that start together stay in the order they came. */
@@ -57,8 +59,8 @@ function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: N
         : null,
     heldInto: crosses ? change.chord : null,
     degree: chord === null ? null : degreeOver(pitchClass, chord),
-    role: chord === null ? null : roleOf(pitchClass, chord, rules.palette),
-    keyDegree: degreeInKey(pitchClass, timeline.key),
+    role: chord === null ? null : roleOf(pitchClass, chord, rules.palette(chord)),
+    keyDegree: degreeInKey(pitchClass, keyAt(timeline, attribution.change?.startBeat ?? beat)),
     rule: ruleSentence(attribution),
   };
 }

@@ -7,6 +7,7 @@ import type { Landing, Lean } from '../report/schema.ts';
 import { sameChord } from '../music/same-chord.ts';
 import type { GradedNote } from './graded-note.ts';
 import { isChordTone, isGuideTone, roleOf } from './roles.ts';
+import type { PaletteOver } from './scales.ts';
 import { LANDING_BEATS } from './settings.ts';
 import { firstFrom, notesBetween, soundingUntil } from './window.ts';
 import { BEAT_TOLERANCE } from '../chart/build-timeline.ts';
@@ -85,7 +86,7 @@ export function judgeChanges(
   notes: readonly GradedNote[],
   leans: readonly Lean[],
   timeline: Timeline,
-  palette: ReadonlySet<number>,
+  palette: PaletteOver,
 ): readonly Landing[] {
   const until = soundingUntil(notes);
   return changes.map((change) => {
@@ -104,7 +105,7 @@ export function judgeChanges(
     };
     if (held === undefined) return { ...bare, ...OPEN };
     const before = landing === undefined ? held : notes[held.index - 1];
-    const role = roleOf(held.pitchClass, chord, palette);
+    const role = roleOf(held.pitchClass, chord, palette(chord));
     const lean = leans.find(({ from, to }) => from === held.index && to !== from);
     return {
       ...bare,

@@ -1,4 +1,5 @@
 /** A graded note as the report tells it. */
+import { keyAt } from '../chart/keys-through.ts';
 import type { Timeline } from '../chart/timeline.ts';
 import { nameInKey, nameOverChord, noteName } from '../music/pitch-names.ts';
 import type { ReportNote } from '../report/schema.ts';
@@ -25,7 +26,8 @@ export function tellNotes(
   const phraseOf = phraseOfNotes(phrases, notes.length);
   return notes.map((note, i) => {
     const { heard, pitch, pitchClass, chord, onsetBeat } = note;
-    const spelled = chord === null ? nameInKey(pitchClass, timeline.key) : nameOverChord(pitchClass, chord);
+    const spelled =
+      chord === null ? nameInKey(pitchClass, keyAt(timeline, onsetBeat)) : nameOverChord(pitchClass, chord);
     const phrase = phraseOf[i]!;
     const started = onsetBeat >= 0;
     const bar = Math.floor(onsetBeat / timeline.beatsPerBar);

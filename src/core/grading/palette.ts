@@ -12,20 +12,22 @@ const MAJOR_THIRD = 4;
 type Shade = 'minorOnly' | 'majorOnly' | 'both' | 'neither';
 
 /** @param parts notes cut at the changes they cross, so that each part is told over its own chord */
-export function mixPalette(parts: readonly LengthPart[], key: Key): Palette {
+export function mixPalette(parts: readonly LengthPart[], keyOf: (chord: Chord) => Key): Palette {
   const byChord = new Map<string, LengthPart[]>();
   for (const part of parts) {
-    const group = byChord.get(part.chord.symbol);
-    if (group === undefined) byChord.set(part.chord.symbol, [part]);
+    // In another key the same chord is another degree.
+    const name = `${part.chord.symbol} in ${keyOf(part.chord).tonic}`;
+    const group = byChord.get(name);
+    if (group === undefined) byChord.set(name, [part]);
     else group.push(part);
   }
-  const clashes = parts.filter((part) => isThirdOverFour(part.pitchClass, part.chord, key));
+  const clashes = parts.filter((part) => isThirdOverFour(part.pitchClass, part.chord, keyOf(part.chord)));
   return {
-    overall: mixtureOf(parts, key),
-    byChord: [...byChord].map(([chord, group]) => ({
-      chord,
-      degree: degreeInKey(group[0]!.chord.rootPitchClass, key),
-      mixture: mixtureOf(group, key),
+    overall: mixtureOf(parts, keyOf),
+    byChord: [...byChord.values()].map((group) => ({
+      chord: group[0]!.chord.symbol,
+      degree: degreeInKey(group[0]!.chord.rootPitchClass, keyOf(group[0]!.chord)),
+      mixture: mixtureOf(group, keyOf),
     })),
     thirdOverFour: {
       notes: [...new Set(clashes.map((part) => part.note))],
@@ -45,12 +47,15 @@ export function isThirdOverFour(pitchClass: number, chord: Chord, key: Key): boo
   );
 }
 
-function mixtureOf(parts: readonly LengthPart[], key: Key): Mixture {
+function mixtureOf(parts: readonly LengthPart[], keyOf: (chord: Chord) => Key): Mixture {
   const total = secondsOf(parts);
   const share = (shade: Shade) =>
     total === 0
       ? null
-      : Math.min(1, secondsOf(parts.filter((part) => shadeOf(part.pitchClass, key) === shade)) / total);
+      : Math.min(
+          1,
+          secondsOf(parts.filter((part) => shadeOf(part.pitchClass, keyOf(part.chord)) === shade)) / total,
+        );
   return {
     seconds: total,
     minorOnly: share('minorOnly'),

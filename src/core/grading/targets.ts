@@ -91,11 +91,17 @@ export function targetsOf(aim: AimChoice, chord: Chord, key: Key): readonly Targ
   return [];
 }
 
-/** {@link targetsOf}, worked out once a chord: the display asks at every frame. */
-export function targetReader(aim: AimChoice, key: Key): (chord: Chord) => readonly TargetTone[] {
+/**
+ * {@link targetsOf}, worked out once a chord: the display asks at every frame.
+ * @param key one for all chords, or that in which a chord stands
+ */
+export function targetReader(
+  aim: AimChoice,
+  key: Key | ((chord: Chord) => Key),
+): (chord: Chord) => readonly TargetTone[] {
   const known = new Map<Chord, readonly TargetTone[]>();
   return (chord) => {
-    const found = known.get(chord) ?? targetsOf(aim, chord, key);
+    const found = known.get(chord) ?? targetsOf(aim, chord, typeof key === 'function' ? key(chord) : key);
     known.set(chord, found);
     return found;
   };

@@ -74,7 +74,8 @@ function placeOf(note: ReportNote, { timeline }: Report): string {
 }
 
 function chordSentence(note: ReportNote, { timeline }: Report): string {
-  const inKey = `${note.keyDegree} of ${timeline.key.tonic} ${timeline.key.mode}`;
+  const key = timeline.keys?.findLast(({ fromBar }) => fromBar <= (note.bar ?? 0)) ?? timeline.key;
+  const inKey = `${note.keyDegree} of ${key.tonic} ${key.mode}`;
   if (note.chord === null || note.degree === null || note.role === null) return `no chord; ${inKey}.`;
   return `${note.degree} of ${note.chord}, ${ROLE_WORDS[note.role]}; ${inKey}.`;
 }

@@ -57,6 +57,10 @@ const timelineSchema = v.object({
   bars: count,
   chart: v.string(),
   key: v.object({ tonic: v.string(), mode: v.picklist(['major', 'minor']) }),
+  /** The keys that the chart went through, each from a bar on, from 0; key degrees count from them. Left out where it stayed. */
+  keys: v.exactOptional(
+    v.array(v.object({ fromBar: whole, tonic: v.string(), mode: v.picklist(['major', 'minor']) })),
+  ),
   swing: finite,
   /** The tempo rose by so much after each so many bars; `bpm` is the first. Left out where it stayed. */
   rise: v.exactOptional(v.object({ byBpm: finite, everyBars: count })),

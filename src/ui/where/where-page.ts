@@ -40,8 +40,10 @@ export function instrumentAsSet({ instrument, capo, pitch }: PlayingSettings): I
 export class WherePage {
   readonly #settings: PlayingSettings;
   readonly #instrument: Instrument;
-  readonly #palette: ReadonlySet<number>;
-  readonly #key: Key;
+  readonly #keyAt: (beat: number) => Key;
+  #palette: ReadonlySet<number>;
+  /** In which the moment stands. */
+  #key: Key;
   #moment: Live | null = null;
   #state = '';
   #twelve: Twelve;
@@ -54,11 +56,13 @@ export class WherePage {
   #keys: Keys | null = null;
   #register: number;
 
-  constructor(settings: PlayingSettings, key: Key) {
+  /** @param keyAtBeat the key at a beat of the take */
+  constructor(settings: PlayingSettings, keyAtBeat: (beat: number) => Key) {
     this.#settings = settings;
     this.#instrument = instrumentAsSet(settings);
-    this.#palette = palettePitchClasses('both pentatonics', key);
-    this.#key = key;
+    this.#keyAt = keyAtBeat;
+    this.#key = keyAtBeat(0);
+    this.#palette = palettePitchClasses('both pentatonics', this.#key);
     this.#twelve = twelveOf(null, [], this.#palette);
     this.#register = middleOf(this.#instrument, settings.clef);
   }
@@ -66,10 +70,15 @@ export class WherePage {
   /** Takes the moment in; true where the picture is another one now. */
   follow(live: Live, width: number, height: number): boolean {
     const played = live.note === null || this.#settings.quiet ? null : Math.round(live.note.midi);
-    const state = `${live.chordNow?.symbol}|${live.next?.startBeat}|${played ?? this.#heard}|${width}|${height}`;
+    const key = this.#keyAt(live.beat);
+    const state = `${key.tonic}|${live.chordNow?.symbol}|${live.next?.startBeat}|${played ?? this.#heard}|${width}|${height}`;
     if (state === this.#state) return false;
     this.#state = state;
     this.#moment = live;
+    if (key !== this.#key) {
+      this.#key = key;
+      this.#palette = palettePitchClasses('both pentatonics', key);
+    }
     this.#twelve = twelveOf(live.chordNow, live.targets, this.#palette);
     if (played !== null && live.note !== null) {
       this.#heard = played;

@@ -126,7 +126,7 @@ describe('a chart that can’t be read', () => {
     ['swing: 0.9\n| C7 |', 'swing “0.9” is out of range'],
     ['tempo: 0\n| C7 |', 'tempo “0” is out of range'],
     ['colour: blue\n| C7 |', '“colour” is no heading of a chart'],
-    ['| C7 |\nkey: F', 'key stands above the first bar'],
+    ['| C7 |\ntempo: 90', 'tempo stands above the first bar'],
     ['pickup: 4\n| C7 | F7 |', 'A pickup is shorter than a bar'],
   ])('%j: %s', (text, sentence) => {
     expect(refusalOf(text)).toContain(sentence);
