@@ -128,12 +128,13 @@ export function audioPort(): AudioPort {
     heardSeconds: () => heardContextSeconds(theContext()),
     assumedRoundTripSeconds: () => INPUT_LIKE_OUTPUT * outputSeconds(theContext()),
 
-    openMicrophone: ({ onHop, onLost, onSilent }, deviceId) =>
+    openMicrophone: ({ onHop, onLost, onSilent, onSoundBack }, deviceId) =>
       openMicrophone(theContext(), {
         ...(deviceId === null ? {} : { deviceId }),
         onHop,
         onLost,
         onSilent,
+        ...(onSoundBack && { onSoundBack }),
         ...(band === null ? {} : { bandBus: band.bus }),
       }),
 

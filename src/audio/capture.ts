@@ -1,5 +1,6 @@
 /** The microphone: opened without the browser's voice processing, watched while it runs, never sent to the speakers. */
 import { bad, good, type Outcome } from '../core/outcome.ts';
+import { silenceWatch } from './silence-watch.ts';
 import workletUrl from './capture.worklet.ts?worker&url';
 import {
   capturedAsAsked,
@@ -35,8 +36,6 @@ const lookEveryMs = 250;
 const missesToLose = 2;
 /** A device may take its time to open. */
 const missesToOpen = 16;
-/** Nothing but zeros for so long: a switch on the cable, or a muted input. A real microphone always hisses. */
-const silentSeconds = 3;
 
 export interface MicrophoneOptions {
   readonly deviceId?: string;
@@ -48,6 +47,8 @@ export interface MicrophoneOptions {
   readonly onLost: (sentence: string) => void;
   /** Called when nothing but digital silence came for three seconds; again after each time that sound came back. */
   readonly onSilent?: (sentence: string) => void;
+  /** Called when sound is back after that; with the sentence that no longer holds. */
+  readonly onSoundBack?: (sentence: string) => void;
 }
 
 export interface Microphone {
@@ -117,7 +118,6 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
   let hops = 0;
   let hopsAtLastLook = 0;
   let misses = 0;
-  let zeroFrames = 0;
   const close = () => {
     if (!open) return;
     open = false;
@@ -134,12 +134,10 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
     close();
     options.onLost(hops > 0 ? lostSentence : refusalSentence('NotReadableError'));
   };
-  const watchForSilence = (samples: Float32Array) => {
-    const before = zeroFrames;
-    zeroFrames = samples.every((sample) => sample === 0) ? zeroFrames + samples.length : 0;
-    const limit = silentSeconds * context.sampleRate;
-    if (before < limit && zeroFrames >= limit) options.onSilent?.(silentSentence);
-  };
+  const watchForSilence = silenceWatch(context.sampleRate, {
+    silent: () => options.onSilent?.(silentSentence),
+    soundBack: () => options.onSoundBack?.(silentSentence),
+  });
   node.port.onmessage = ({ data }: MessageEvent<Hop>) => {
     hops++;
     watchForSilence(data.samples);

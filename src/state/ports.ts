@@ -33,6 +33,8 @@ export interface InputEvents {
   onLost(sentence: string): void;
   /** Called when only digital silence comes: a muted input, a switch on the cable. */
   onSilent(sentence: string): void;
+  /** Called when sound is back after that, with the sentence that no longer holds. */
+  onSoundBack?(sentence: string): void;
 }
 
 /** Level of each part of the band and of the whole, in dB: -60 is silent, 0 the part's own balance. */

@@ -98,6 +98,7 @@ export class Session {
     const take = newTake(this.#ports, setup.planTake(timeline.value, today()), {
       opening: (what) => this.#while(turn, () => (this.#phase = { kind: 'opening', what })),
       notice: (sentence) => this.#while(turn, () => this.#notice(sentence)),
+      withdraw: (sentence) => this.#while(turn, () => this.dismissNotice(sentence)),
       lost: (sentence) => this.#while(turn, () => void this.#lost(sentence)),
       heard: (heard) => this.#while(turn, () => this.#live.heard(heard) && void this.stop()),
     });

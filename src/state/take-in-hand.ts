@@ -125,6 +125,7 @@ export class TakeInHand {
         onHop: (hop) => this.#take(hop),
         onLost: this.#events.lost,
         onSilent: this.#events.notice,
+        onSoundBack: this.#events.withdraw,
       },
       rooms.inputId,
     );

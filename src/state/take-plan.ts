@@ -22,6 +22,8 @@ export interface TakeEvents {
   opening(what: string): void;
   /** Worth telling, but the take goes on. */
   notice(sentence: string): void;
+  /** What was told no longer holds. */
+  withdraw(sentence: string): void;
   /** The microphone is gone. */
   lost(sentence: string): void;
   heard(heard: Heard): void;

@@ -106,6 +106,7 @@ export async function world(
   const rendered: (readonly HeardNote[])[] = [];
   let events: InputEvents | null = null;
   let midiEvents: MidiEvents | null = null;
+  let waiting: (() => void) | null = null;
   let played: { sounds: readonly Float32Array[]; startFrames: readonly number[] } | null = null;
   let frame = CLOCK_START_SECONDS * rate;
   const now = () => frame / rate;
@@ -216,6 +217,11 @@ export async function world(
       return Promise.resolve(good({ dispose: () => undefined }));
     },
     allowed: () => Promise.resolve(false),
+    nowSeconds: now,
+    later: (act) => {
+      waiting = act;
+      return () => (waiting = null);
+    },
   });
   const session = new Session({
     setup,
@@ -246,6 +252,8 @@ export async function world(
     session,
     startSignal,
     midi,
+    /** So long that whoever waits has waited long enough. */
+    wait: () => waiting?.(),
     /** A message of the MIDI keyboard, as it arrives. */
     send: (...message: number[]) => midiEvents?.onMessage(new Uint8Array(message), 0),
     soundCheck,
@@ -284,6 +292,9 @@ export async function world(
     skip: (seconds: number) => {
       frame += Math.round(seconds * rate);
     },
+    /** Nothing but zeros comes, and then sound again. */
+    silence: (sentence: string) => events?.onSilent(sentence),
+    soundBack: (sentence: string) => events?.onSoundBack?.(sentence),
     pullOut: async () => {
       events?.onLost('The microphone was pulled out.');
       await settle();

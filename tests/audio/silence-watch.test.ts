@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { silenceWatch } from '../../src/audio/silence-watch.ts';
+
+const RATE = 8000;
+const zeros = (seconds: number) => new Float32Array(seconds * RATE);
+const hiss = (seconds: number) => new Float32Array(seconds * RATE).fill(1e-4);
+
+function told(...pieces: readonly Float32Array[]): readonly string[] {
+  const events: string[] = [];
+  const watch = silenceWatch(RATE, {
+    silent: () => events.push('silent'),
+    soundBack: () => events.push('sound back'),
+  });
+  for (const piece of pieces)
+    for (let from = 0; from < piece.length; from += 512) watch(piece.subarray(from, from + 512));
+  return events;
+}
+
+describe('a watch for silence', () => {
+  it('tells it once, after three seconds of nothing but zeros', () => {
+    expect(told(zeros(2.9))).toEqual([]);
+    expect(told(zeros(10))).toEqual(['silent']);
+  });
+
+  it('takes the hiss of a real microphone for sound', () => {
+    expect(told(hiss(10))).toEqual([]);
+    expect(told(zeros(2), hiss(0.1), zeros(2))).toEqual([]);
+  });
+
+  it('tells when sound is back, and tells the next silence anew', () => {
+    expect(told(zeros(4), hiss(1), zeros(4), hiss(1))).toEqual([
+      'silent',
+      'sound back',
+      'silent',
+      'sound back',
+    ]);
+  });
+});
