@@ -24,6 +24,24 @@ const LEFT_PX = 18;
 /** Kept free above the highest note for its degree. */
 const LABEL_PX = 16;
 
+/** Of the notes, so many at each end do not set the scale, */
+const FAR_OFF_SHARE = 0.01;
+/** where they lie farther than this beyond all others: a ghost four octaves up, not the top of a line. */
+const FAR_OFF_SEMITONES = 12;
+/** In a line of so few notes each one counts. */
+const LEAST_NOTES = 8;
+
+/** What the line spans, a few far-off notes aside. */
+function spanOf(midis: readonly number[]): readonly [low: number, high: number] {
+  if (midis.length === 0) return [53, 67];
+  const sorted = midis.toSorted((a, b) => a - b);
+  const aside = sorted.length < LEAST_NOTES ? 0 : Math.max(1, Math.round(FAR_OFF_SHARE * sorted.length));
+  const innerLow = sorted[aside]! - FAR_OFF_SEMITONES;
+  const innerHigh = sorted[sorted.length - 1 - aside]! + FAR_OFF_SEMITONES;
+  const near = sorted.filter((midi) => midi >= innerLow && midi <= innerHigh);
+  return [near[0]!, near.at(-1)!];
+}
+
 /** Fits a strip round the notes: `heightPx` high, `beatPx` a beat, whole bars from the first to the last. */
 export function stripFor(
   notes: readonly ReportNote[],
@@ -32,9 +50,7 @@ export function stripFor(
   beatPx: number,
   heightPx: number,
 ): Strip {
-  const midis = notes.map(({ midi }) => midi);
-  const low = midis.length === 0 ? 53 : Math.min(...midis);
-  const high = midis.length === 0 ? 67 : Math.max(...midis);
+  const [low, high] = spanOf(notes.map(({ midi }) => midi));
   const range = Math.max(LEAST_RANGE, high - low + 2 * MARGIN);
   const first = Math.min(0, ...notes.map(({ beat }) => beat));
   const last = Math.max(endBeat, beatsPerBar);
@@ -71,6 +87,23 @@ export const xOf = (strip: Strip, beat: number): number => LEFT_PX + (beat - str
 export const beatOf = (strip: Strip, x: number): number => strip.firstBeat + (x - LEFT_PX) / strip.beatPx;
 export const yOf = (strip: Strip, midi: number): number =>
   strip.heightPx - (midi - strip.lowMidi) * strip.semitonePx;
+
+/** Room at either edge for the mark of a note that lies beyond it. */
+const EDGE_PX = 22;
+
+/** Where a note stands: at its height, or at the edge that it lies beyond. */
+export interface Standing {
+  readonly y: number;
+  readonly beyond: 'above' | 'below' | null;
+}
+
+export function standingOf(strip: Strip, midi: number): Standing {
+  const y = yOf(strip, midi);
+  if (y < 0) return { y: EDGE_PX, beyond: 'above' };
+  if (y > strip.heightPx) return { y: strip.heightPx - EDGE_PX, beyond: 'below' };
+  return { y, beyond: null };
+}
+
 export const widthOf = (strip: Strip): number => xOf(strip, strip.lastBeat);
 
 /** Notes that reach into [fromBeat, toBeat), with their place in the report. */
@@ -103,7 +136,7 @@ export function penPaths(
     const next = notes[i + 1];
     const joined = next !== undefined && next.beat - note.endBeat < LIFT_BEATS;
     const x = xOf(strip, note.beat);
-    const y = yOf(strip, note.midi);
+    const { y } = standingOf(strip, note.midi);
     const whole = Math.max(3, xOf(strip, joined ? Math.min(note.endBeat, next.beat) : note.endBeat) - x);
     const stayX = x + whole * (joined ? STAY : 1);
     const stroke = `M${px(x)} ${px(y)}H${px(stayX)}`;
@@ -111,7 +144,7 @@ export function penPaths(
     else thin += stroke;
     if (!joined) continue;
     const nextX = xOf(strip, next.beat);
-    const nextY = yOf(strip, next.midi);
+    const nextY = standingOf(strip, next.midi).y;
     const middle = (stayX + nextX) / 2;
     thin += `M${px(stayX)} ${px(y)}C${px(middle)} ${px(y)} ${px(middle)} ${px(nextY)} ${px(nextX)} ${px(nextY)}`;
   }

@@ -7,6 +7,7 @@ import {
   notesBetween,
   penPaths,
   shoresOf,
+  standingOf,
   stripFor,
   widthOf,
   xOf,
@@ -49,6 +50,37 @@ describe('the strip', () => {
       expect(yOf(strip, midi)).toBeLessThan(280);
     }
     expect(yOf(strip, 67)).toBeLessThan(yOf(strip, 60));
+  });
+
+  it('is not squeezed by one far-off note, which stands at the edge', () => {
+    const line = [62, 64, 65, 67, 69, 71, 72, 74, 71, 67, 64, 62].map((midi, i) =>
+      note(i, i + 0.9, midi, 'third'),
+    );
+    const plain = stripFor(line, 12, 4, 50, 280);
+    for (const [midi, edge] of [
+      [100, 'above'],
+      [28, 'below'],
+    ] as const) {
+      const ghost = note(5.5, 5.7, midi, 'outside');
+      const fitted = stripFor([...line, ghost], 12, 4, 50, 280);
+      expect(fitted).toEqual(plain);
+      const { y, beyond } = standingOf(fitted, midi);
+      expect(beyond).toBe(edge);
+      expect(y).toBeGreaterThan(0);
+      expect(y).toBeLessThan(280);
+      expect(penPaths(fitted, [...line, ghost]).thin).not.toMatch(/ -\d/);
+    }
+    for (const { midi } of line)
+      expect(standingOf(plain, midi)).toEqual({ y: yOf(plain, midi), beyond: null });
+  });
+
+  it('keeps the top of a line on the page, and every note of a short one', () => {
+    const climb = [60, 62, 64, 65, 67, 69, 71, 72, 74, 84].map((midi, i) => note(i, i + 1, midi, null));
+    const short = [40, 88].map((midi, i) => note(i, i + 1, midi, null));
+    for (const notes of [climb, short]) {
+      const fitted = stripFor(notes, 10, 4, 50, 280);
+      for (const { midi } of notes) expect(standingOf(fitted, midi).beyond).toBeNull();
+    }
   });
 
   it('goes from beats to pixels and back', () => {
