@@ -94,7 +94,15 @@ async function assemble(): Promise<AppState> {
     today: () => new Date(),
   });
   await soundCheck.load();
-  const midi = new MidiDesk({ open: (events) => openMidi(events), allowed: midiAllowed });
+  const midi = new MidiDesk({
+    open: (events) => openMidi(events),
+    allowed: midiAllowed,
+    nowSeconds: () => performance.now() / 1000,
+    later: (act, ms) => {
+      const timer = setTimeout(act, ms);
+      return () => clearTimeout(timer);
+    },
+  });
   const session = new Session({
     setup,
     midi,

@@ -1,13 +1,19 @@
 /** MIDI as the player has it: asked for when it is chosen, its notes handed to a take, its foot switch to the screen. */
-import { footSwitchOf } from '../core/notes/played-notes.ts';
 import type { MidiEvents, MidiInput } from '../audio/midi-input.ts';
 import { good, type Outcome } from '../core/outcome.ts';
+import { FootLearning, FootSwitch, type LearnedFoot, type Step } from './foot-switch.ts';
 
 export interface MidiPort {
   open(events: MidiEvents): Promise<Outcome<MidiInput>>;
   /** Whether the browser would not have to ask the player. */
   allowed(): Promise<boolean>;
+  nowSeconds(): number;
+  /** Calls back later; answers with the verb that calls it off. */
+  later(act: () => void, ms: number): () => void;
 }
+
+/** A press that is let go again takes no longer; a switch that is silent until then tells no release. */
+const LEARNING_MS = 1500;
 
 type Listen = MidiEvents['onMessage'];
 
@@ -18,7 +24,11 @@ export class MidiDesk {
   #open: MidiInput | null = null;
   #opening: Promise<Outcome<void>> | null = null;
   #notes: Listen | null = null;
-  #foot: ((down: boolean) => void) | null = null;
+  #foot: ((step: Step) => void) | null = null;
+  #switch = new FootSwitch(null);
+  #learning = $state.raw<'a press' | 'its release' | null>(null);
+  #learn: ((message: Uint8Array) => void) | null = null;
+  #stopLearning: (() => void) | null = null;
 
   constructor(port: MidiPort) {
     this.#port = port;
@@ -53,12 +63,48 @@ export class MidiDesk {
     };
   }
 
-  /** The foot switch runs the screen, or, with null, is the instrument's own. */
-  onFoot(foot: ((down: boolean) => void) | null): void {
+  /**
+   * The foot switch runs the screen, or, with null, is the instrument's own.
+   * @param learned null: any damper, sostenuto or soft pedal
+   */
+  onFoot(foot: ((step: Step) => void) | null, learned: LearnedFoot | null = null): void {
     this.#foot = foot;
+    this.#switch = new FootSwitch(learned);
+  }
+
+  /** What the desk waits for while it learns a switch; null while it does not. */
+  get learning(): 'a press' | 'its release' | null {
+    return this.#learning;
+  }
+
+  /** The next switch that is pressed is handed over; meanwhile no message goes anywhere else. */
+  learnFoot(learned: (foot: LearnedFoot) => void): void {
+    this.forgetLearning();
+    const learning = new FootLearning();
+    const end = (foot: LearnedFoot | null) => {
+      this.forgetLearning();
+      if (foot !== null) learned(foot);
+    };
+    this.#learning = 'a press';
+    this.#learn = (message) => {
+      const foot = learning.hears(message);
+      if (foot !== null) return end(foot);
+      if (!learning.pressed || this.#learning === 'its release') return;
+      this.#learning = 'its release';
+      this.#stopLearning = this.#port.later(() => end(learning.finish()), LEARNING_MS);
+    };
+  }
+
+  /** Nothing is learned after all. */
+  forgetLearning(): void {
+    this.#stopLearning?.();
+    this.#stopLearning = null;
+    this.#learn = null;
+    this.#learning = null;
   }
 
   dispose(): void {
+    this.forgetLearning();
     this.#open?.dispose();
     this.#open = this.#opening = null;
   }
@@ -66,9 +112,11 @@ export class MidiDesk {
   async #connect(): Promise<Outcome<void>> {
     const opened = await this.#port.open({
       onMessage: (message, agoSeconds) => {
-        const foot = footSwitchOf(message);
-        if (foot !== null && this.#foot !== null) this.#foot(foot === 'down');
-        else this.#notes?.(message, agoSeconds);
+        if (this.#learn !== null) return this.#learn(message);
+        const at = this.#port.nowSeconds() - agoSeconds;
+        const step = this.#foot === null ? null : this.#switch.hears(message, at);
+        if (step === null) this.#notes?.(message, agoSeconds);
+        else if (step !== 'nothing new') this.#foot?.(step);
       },
       onInputs: (names) => (this.#names = names),
     });

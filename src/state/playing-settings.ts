@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { USUAL_AIM } from '../core/grading/targets.ts';
 import { INSTRUMENTS } from '../core/music/instruments.ts';
+import { learnedFoot, type LearnedFoot } from './foot-switch.ts';
 
 /** One instrument view at a time, or none. */
 export const views = ['neck', 'keyboard', 'staff', 'none'] as const;
@@ -40,6 +41,8 @@ export interface PlayingSettings {
   readonly input: 'microphone' | 'midi';
   /** A MIDI pedal runs the screen; else it is the instrument's own. */
   readonly midiPedal: boolean;
+  /** The switch that was learned; null: any damper, sostenuto or soft pedal. */
+  readonly foot: LearnedFoot | null;
 }
 
 export const MOST_CAPO = 12;
@@ -67,6 +70,8 @@ export const playingFields: {
   pedal: v.picklist(pedals),
   input: v.picklist(['microphone', 'midi']),
   midiPedal: v.boolean(),
+  // Kept before there was one.
+  foot: v.optional(v.nullable(learnedFoot), null),
 };
 
 /**
@@ -90,4 +95,5 @@ export const usualPlaying: PlayingSettings = {
   pedal: 'space',
   input: 'microphone',
   midiPedal: false,
+  foot: null,
 };

@@ -145,15 +145,15 @@ describe('the MIDI pedal', () => {
     const w = await world();
     await w.midi.connect();
     expect(w.midi.names).toEqual(['a keyboard']);
-    const [steps, notes] = [[] as boolean[], [] as number[]];
+    const [steps, notes] = [[] as string[], [] as number[]];
     w.midi.listen((message) => notes.push(message[0]!));
-    w.midi.onFoot((down) => steps.push(down));
+    w.midi.onFoot((step) => steps.push(step));
     w.send(0xb0, 64, 127);
     w.send(0xb0, 64, 0);
     w.send(0x90, 60, 64);
     w.midi.onFoot(null);
     w.send(0xb0, 64, 127);
-    expect(steps).toEqual([true, false]);
+    expect(steps).toEqual(['down', 'up']);
     expect(notes).toEqual([0x90, 0xb0]);
   });
 });

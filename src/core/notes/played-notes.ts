@@ -9,17 +9,6 @@ const CONTROL = 0xb0;
 const BEND = 0xe0;
 const BEND_MIDDLE = 8192;
 const FULL_VELOCITY = 127;
-/** A switch is down from the middle of its range (MIDI 1.0). */
-const SWITCH_DOWN = 64;
-/** Damper, sostenuto, soft: what a foot switch is commonly wired to. */
-const FOOT_SWITCHES: readonly number[] = [64, 66, 67];
-
-/** A foot switch going down or up, or null for any other message. */
-export function footSwitchOf(message: Uint8Array): 'down' | 'up' | null {
-  const [status = 0, controller = -1, value = 0] = message;
-  if ((status & 0xf0) !== CONTROL || !FOOT_SWITCHES.includes(controller)) return null;
-  return value >= SWITCH_DOWN ? 'down' : 'up';
-}
 
 /** A message as it was played, to be kept. */
 export interface PlayedMessage {

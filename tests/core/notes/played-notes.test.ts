@@ -1,6 +1,6 @@
 /** Status bytes, controllers and their meaning: MIDI 1.0 detailed specification (4.2), tables I to III. */
 import { describe, expect, it } from 'vitest';
-import { footSwitchOf, PlayedNotes } from '../../../src/core/notes/played-notes.ts';
+import { PlayedNotes } from '../../../src/core/notes/played-notes.ts';
 
 const bytes = (...message: number[]) => new Uint8Array(message);
 
@@ -50,16 +50,5 @@ describe('notes from MIDI messages', () => {
     for (const message of [bytes(0xf8), bytes(0xd0, 40), bytes(0x80, 60, 0), bytes(), bytes(0xb0, 64, 127)])
       expect(notes.message(message, 0)).toBe(false);
     expect(notes.finish(1)).toEqual([]);
-  });
-});
-
-describe('a foot switch', () => {
-  it('is the damper, sostenuto or soft pedal: down from 64, up below', () => {
-    expect(footSwitchOf(bytes(0xb0, 64, 127))).toBe('down');
-    expect(footSwitchOf(bytes(0xb5, 67, 64))).toBe('down');
-    expect(footSwitchOf(bytes(0xb0, 66, 63))).toBe('up');
-    expect(footSwitchOf(bytes(0xb0, 1, 127))).toBeNull();
-    expect(footSwitchOf(bytes(0x90, 64, 127))).toBeNull();
-    expect(footSwitchOf(bytes())).toBeNull();
   });
 });
