@@ -2,20 +2,20 @@
  * The crossing: the player's line drawn by a pen between the last change and the next, on a page that stands still.
  * The right edge is the shore: the tones to land on, each at its height. At the change the page turns.
  */
-import type { TargetTone } from '../../core/grading/targets.ts';
-import type { Landing, Role } from '../../core/report/schema.ts';
+import type { Landing } from '../../core/report/schema.ts';
 import type { Live } from '../../state/session.svelte.ts';
-import { drawMark } from '../parts/draw-mark.ts';
-import { withSigns } from '../parts/engrave.ts';
 import type { Inks } from '../parts/frames.ts';
 import { isAshore } from '../parts/roles.ts';
+import { drawBeats, drawLanding, drawPenHead, drawPlace, drawShore } from './draw-crossing.ts';
 
 /** Ten seconds at 60 frames a second and more: longer pages are turned before that at any tempo played. */
 const MOST_POINTS = 4096;
 /** Bars on one page at most; a longer stretch of one chord is cut into pages. */
 const PAGE_BARS = 2;
-/** Semitones from the bottom to the top of the page: a hand's reach on most instruments. */
+/** Semitones from the bottom to the top of the page: a hand's reach on most instruments; a wider line gets a wider page. */
 const REACH = 19;
+/** Semitones kept free above and below the line. */
+const MARGIN = 1.5;
 /** Marks and letters grow from this; smaller could not be read on a phone. */
 const SMALLEST_UNIT_PX = 26;
 /** Where the page lies before anything was heard. */
@@ -72,6 +72,9 @@ export class CrossingPen {
   #lastBeat = -Infinity;
   #middle = NaN;
   #penMidi = NaN;
+  /** The lowest and the highest that the pen has been on this page; NaN before it drew. */
+  #lowest = NaN;
+  #highest = NaN;
   /** Where the last leap began, in beats; NaN while the line goes by step. */
   #leapFrom = NaN;
 
@@ -84,7 +87,10 @@ export class CrossingPen {
       this.#lastChord = chord;
     }
     const page = pageAt(live.beat, this.#changedAt, nextBeat, beatsPerBar);
-    if (Math.abs(page.fromBeat - this.#page.fromBeat) > 0.25) this.#count = 0;
+    if (Math.abs(page.fromBeat - this.#page.fromBeat) > 0.25) {
+      this.#count = 0;
+      this.#lowest = this.#highest = NaN;
+    }
     this.#page = page;
     const midi = live.note?.midi ?? NaN;
     const sinceBeats = Math.max(0, live.beat - this.#lastBeat);
@@ -93,12 +99,27 @@ export class CrossingPen {
     if (draws) {
       this.#middle = lean(this.#middle, midi, sinceBeats / FOLLOW_BEATS);
       this.#penMidi = lean(this.#penMidi, midi, sinceBeats / SWING_BEATS);
+      this.#keepOnPage(this.#penMidi);
     }
     if (this.#count === MOST_POINTS) return;
     this.#beats[this.#count] = live.beat;
     this.#midis[this.#count] = draws ? this.#penMidi : NaN;
     this.#ashore[this.#count] = isAshore(live.note?.role ?? null) ? 1 : 0;
     this.#count += 1;
+  }
+
+  /** The page follows the register, but never so far that something drawn on it is cut off. */
+  #keepOnPage(midi: number): void {
+    this.#lowest = Number.isNaN(this.#lowest) ? midi : Math.min(this.#lowest, midi);
+    this.#highest = Number.isNaN(this.#highest) ? midi : Math.max(this.#highest, midi);
+    const free = this.#reach / 2 - MARGIN;
+    this.#middle = Math.min(this.#lowest + free, Math.max(this.#highest - free, this.#middle));
+  }
+
+  /** Semitones from the bottom of this page to its top. */
+  get #reach(): number {
+    const drawn = Number.isNaN(this.#lowest) ? 0 : this.#highest - this.#lowest;
+    return Math.max(REACH, drawn + 2 * MARGIN);
   }
 
   /** Whether this is a leap that has not stood long enough to be drawn. */
@@ -126,10 +147,11 @@ export class CrossingPen {
     const { fromBeat, toBeat, shore } = this.#page;
     const left = unit * 0.7;
     const xOf = (beat: number) => left + ((beat - fromBeat) / (toBeat - fromBeat)) * (right - left);
-    const yOf = (midi: number) => height / 2 - ((midi - middle) / REACH) * (height - unit);
+    const reach = this.#reach;
+    const yOf = (midi: number) => height / 2 - ((midi - middle) / reach) * (height - unit);
 
     drawBeats(context, fromBeat, toBeat, beatsPerBar, xOf, height, inks);
-    if (shore) drawShore(context, live.targets, middle, yOf, { right, width, height }, unit, inks);
+    if (shore) drawShore(context, live.targets, { middle, reach }, yOf, { right, width, height }, unit, inks);
     if (quiet) drawPlace(context, xOf(live.beat), height, inks);
     else this.#drawLine(context, xOf, yOf, unit, inks);
     if (landing !== null && landing.beat >= fromBeat - 0.5 && landing.beat < toBeat) {
@@ -138,7 +160,9 @@ export class CrossingPen {
       drawLanding(context, landing, xOf(landing.beat), y, unit, inks);
     }
     const { note } = live;
-    if (note !== null && !quiet) drawPenHead(context, note.role, xOf(live.beat), yOf(note.midi), unit, inks);
+    // What is heard for a moment only, an octave off, does not turn the page, and is not lost either.
+    const head = (midi: number) => Math.max(unit / 2, Math.min(height - unit / 2, yOf(midi)));
+    if (note !== null && !quiet) drawPenHead(context, note.role, xOf(live.beat), head(note.midi), unit, inks);
   }
 
   #drawLine(
@@ -178,101 +202,3 @@ export class CrossingPen {
 /** Moves a value towards another, the further the longer; a value that is not there yet jumps. */
 const lean = (from: number, to: number, shareOfTime: number): number =>
   Number.isNaN(from) ? to : from + (to - from) * (1 - Math.exp(-shareOfTime));
-
-function drawBeats(
-  context: CanvasRenderingContext2D,
-  fromBeat: number,
-  toBeat: number,
-  beatsPerBar: number,
-  xOf: (beat: number) => number,
-  height: number,
-  inks: Inks,
-): void {
-  context.lineWidth = 1.5;
-  for (let beat = Math.ceil(fromBeat); beat <= toBeat; beat += 1) {
-    const barLine = beat % beatsPerBar === 0;
-    context.strokeStyle = barLine ? inks.soft : inks.rule;
-    context.beginPath();
-    context.moveTo(xOf(beat), barLine ? height * 0.06 : height * 0.92);
-    context.lineTo(xOf(beat), height);
-    context.stroke();
-  }
-}
-
-/** Where we are between the two changes, and nothing of what is played. */
-function drawPlace(context: CanvasRenderingContext2D, x: number, height: number, inks: Inks): void {
-  context.fillStyle = inks.shore;
-  context.fillRect(x - 2, height * 0.86, 4, height * 0.14);
-}
-
-/** The targets at every octave of the page; a shore line runs out from each into the page. */
-function drawShore(
-  context: CanvasRenderingContext2D,
-  targets: readonly TargetTone[],
-  middle: number,
-  yOf: (midi: number) => number,
-  { right, width, height }: { readonly right: number; readonly width: number; readonly height: number },
-  unit: number,
-  inks: Inks,
-): void {
-  context.font = `800 ${unit * 0.62}px 'Landfall Chord Signs', Besley, serif`;
-  context.textBaseline = 'middle';
-  context.fillStyle = inks.ink;
-  context.fillRect(right - 1.5, 0, 3, height);
-  const labelled: number[] = [];
-  for (const { pitchClass, role, degree } of targets) {
-    const low = middle - REACH / 2;
-    for (let midi = low + ((((pitchClass - low) % 12) + 12) % 12); midi < middle + REACH / 2; midi += 12) {
-      const y = yOf(midi);
-      if (y < unit * 0.8 || y > height - unit * 0.4) continue;
-      context.strokeStyle = inks.shore;
-      context.lineWidth = unit * 0.07;
-      context.beginPath();
-      context.moveTo(right - unit * 1.4, y);
-      context.lineTo(width, y);
-      context.stroke();
-      drawMark(context, role, right, y, unit * 0.72, inks);
-      // Where tones lie close the shape has to tell alone.
-      if (labelled.some((other) => Math.abs(other - y) < unit * 0.7)) continue;
-      labelled.push(y);
-      context.fillText(withSigns(degree), right + unit * 0.62, y - unit * 0.36);
-    }
-  }
-}
-
-/** What the line just did: the landing that opened this page, large at its left edge. */
-function drawLanding(
-  context: CanvasRenderingContext2D,
-  { role, degree }: Landing,
-  x: number,
-  y: number,
-  unit: number,
-  inks: Inks,
-): void {
-  if (role === null || degree === null) return;
-  drawMark(context, role, x, y, unit * 1.1, inks);
-  context.font = `800 ${unit * 0.9}px 'Landfall Chord Signs', Besley, serif`;
-  context.textBaseline = 'alphabetic';
-  context.lineWidth = unit * 0.2;
-  context.strokeStyle = inks.paper;
-  context.strokeText(withSigns(degree), x + unit * 0.5, y - unit * 0.45);
-  context.fillStyle = inks.ink;
-  context.fillText(withSigns(degree), x + unit * 0.5, y - unit * 0.45);
-}
-
-function drawPenHead(
-  context: CanvasRenderingContext2D,
-  role: Role | null,
-  x: number,
-  y: number,
-  unit: number,
-  inks: Inks,
-): void {
-  if (role !== null) drawMark(context, role, x, y, unit * 0.9, inks);
-  else {
-    context.fillStyle = inks.ink;
-    context.beginPath();
-    context.arc(x, y, unit * 0.16, 0, 2 * Math.PI);
-    context.fill();
-  }
-}

@@ -1,7 +1,16 @@
 /** The slow part of a moment: what is read as words, and changes a few times a second at most. */
+import type { Timeline } from '../../core/chart/timeline.ts';
+import { bandTurns, endOfTurn, isPlayersTurn } from '../../core/chart/turns.ts';
 import type { TargetTone } from '../../core/grading/targets.ts';
 import type { Chord } from '../../core/music/chord.ts';
 import type { Live, LiveNote } from '../../state/session.svelte.ts';
+
+/** Whose turn it is where player and band trade bars, and how long it still lasts, this bar and this beat counted. */
+export interface Turn {
+  readonly whose: 'player' | 'band';
+  readonly barsLeft: number;
+  readonly beatsLeft: number;
+}
 
 export interface Moment {
   readonly beatInBar: number;
@@ -13,12 +22,26 @@ export interface Moment {
   /** Whole beats, at least 1. */
   readonly beatsToNext: number | null;
   readonly targets: readonly TargetTone[];
+  /** null where nobody trades, and while counting in: the player begins. */
+  readonly turn: Turn | null;
 }
 
 const wholeBeats = (beats: number | null): number | null =>
   beats === null ? null : Math.max(1, Math.ceil(beats));
 
-export function momentOf(live: Live): Moment {
+type Trading = Pick<Timeline, 'turnBars' | 'beatsPerBar'>;
+
+function turnOf({ beat }: Live, timeline: Trading): Turn | null {
+  if (timeline.turnBars === undefined || beat < 0) return null;
+  const left = endOfTurn(timeline, beat) - beat;
+  return {
+    whose: isPlayersTurn(timeline, beat) ? 'player' : 'band',
+    barsLeft: Math.ceil(left / timeline.beatsPerBar),
+    beatsLeft: Math.ceil(left),
+  };
+}
+
+export function momentOf(live: Live, timeline: Trading): Moment {
   const beatInBar = Math.floor(live.beatInBar);
   return {
     beatInBar,
@@ -28,6 +51,7 @@ export function momentOf(live: Live): Moment {
     next: live.next?.chord ?? null,
     beatsToNext: wholeBeats(live.beatsToNext),
     targets: live.targets,
+    turn: turnOf(live, timeline),
   };
 }
 
@@ -51,3 +75,20 @@ export const sameNote = (shown: LiveNote | null, heard: LiveNote): boolean =>
   shown.degree === heard.degree &&
   shown.role === heard.role &&
   Math.abs(shown.cents - heard.cents) < SAME_CENTS;
+
+/** Bars of the chart, from 0, that are the band's in one chorus; a trade may fall on others in the next. */
+export function tacetBars(
+  { turnBars, bars }: Pick<Timeline, 'turnBars' | 'bars'>,
+  chorus: number,
+): ReadonlySet<number> {
+  if (turnBars === undefined) return NO_BARS;
+  const from = chorus * bars;
+  const turns = bandTurns(turnBars, from, from + bars);
+  return new Set(
+    turns.flatMap(({ fromBar, toBar }) =>
+      Array.from({ length: toBar - fromBar }, (_, i) => fromBar + i - from),
+    ),
+  );
+}
+
+const NO_BARS: ReadonlySet<number> = new Set();

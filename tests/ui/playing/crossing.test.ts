@@ -59,6 +59,15 @@ describe('the pen', () => {
     expect(spread(drawnHeights([...held(69, 20), ...held(67, 3)]))).toBeGreaterThan(10);
   });
 
+  it('is never cut off at the top or the foot of the page, however wide the line', () => {
+    const climb = Array.from({ length: 60 }, (_, frame) => 52 + Math.floor(frame / 4) * 2);
+    for (const midis of [climb, climb.toReversed(), [...held(60, 12), ...held(88, 40)]]) {
+      const heights = drawnHeights(midis);
+      expect(Math.min(...heights)).toBeGreaterThan(10);
+      expect(Math.max(...heights)).toBeLessThan(290);
+    }
+  });
+
   it('draws no line on a quiet page', () => {
     expect(drawnHeights(held(69, 20), true)).toEqual([]);
   });

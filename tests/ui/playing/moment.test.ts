@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import type { Live } from '../../../src/state/live.ts';
+import { momentOf, tacetBars } from '../../../src/ui/playing/moment.ts';
+
+const at = (beat: number): Live => ({ beat, beatInBar: 0, chorus: 0, targets: [] }) as unknown as Live;
+const turnAt = (beat: number, turnBars?: number) =>
+  momentOf(at(beat), { beatsPerBar: 4, ...(turnBars !== undefined && { turnBars }) }).turn;
+
+describe('whose turn it is', () => {
+  it('the player begins; bars and beats are counted to the end of the turn, the one that goes on with them', () => {
+    expect(turnAt(0, 4)).toEqual({ whose: 'player', barsLeft: 4, beatsLeft: 16 });
+    expect(turnAt(15.5, 4)).toEqual({ whose: 'player', barsLeft: 1, beatsLeft: 1 });
+    expect(turnAt(16, 4)).toEqual({ whose: 'band', barsLeft: 4, beatsLeft: 16 });
+    expect(turnAt(28.2, 4)).toEqual({ whose: 'band', barsLeft: 1, beatsLeft: 4 });
+    expect(turnAt(32, 4)?.whose).toBe('player');
+  });
+
+  it('is nobody’s where nobody trades, and while counting in', () => {
+    expect(turnAt(5)).toBeNull();
+    expect(turnAt(-1, 4)).toBeNull();
+  });
+});
+
+describe('the bars that are the band’s', () => {
+  it('fall on others in the next chorus where turns do not come out even', () => {
+    const form = { turnBars: 4, bars: 12 };
+    expect([...tacetBars(form, 0)]).toEqual([4, 5, 6, 7]);
+    expect([...tacetBars(form, 1)]).toEqual([0, 1, 2, 3, 8, 9, 10, 11]);
+    expect([...tacetBars(form, 2)]).toEqual([4, 5, 6, 7]);
+    expect(tacetBars({ bars: 12 }, 0).size).toBe(0);
+  });
+});
