@@ -1,8 +1,11 @@
 /** The slow part of a moment: what is read as words, and changes a few times a second at most. */
+import { keyAt } from '../../core/chart/keys-through.ts';
+import { bpmAt } from '../../core/chart/tempo-rise.ts';
 import type { Timeline } from '../../core/chart/timeline.ts';
 import { bandTurns, endOfTurn, isPlayersTurn } from '../../core/chart/turns.ts';
 import type { TargetTone } from '../../core/grading/targets.ts';
 import type { Chord } from '../../core/music/chord.ts';
+import { writeKey } from '../../core/music/keys.ts';
 import type { Live, LiveNote } from '../../state/session.svelte.ts';
 
 /** Whose turn it is where player and band trade bars, and how long it still lasts, this bar and this beat counted. */
@@ -22,6 +25,10 @@ export interface Moment {
   /** Whole beats, at least 1. */
   readonly beatsToNext: number | null;
   readonly targets: readonly TargetTone[];
+  /** Beats a minute now; null where the tempo stays. */
+  readonly bpm: number | null;
+  /** "F#", "A minor"; null where the form stays in one key. */
+  readonly key: string | null;
   /** null where nobody trades, and while counting in: the player begins. */
   readonly turn: Turn | null;
 }
@@ -29,9 +36,11 @@ export interface Moment {
 const wholeBeats = (beats: number | null): number | null =>
   beats === null ? null : Math.max(1, Math.ceil(beats));
 
-type Trading = Pick<Timeline, 'turnBars' | 'beatsPerBar'>;
+type Course = Pick<Timeline, 'turnBars' | 'beatsPerBar' | 'bars' | 'key' | 'keys' | 'rise'> & {
+  readonly beatMap: Pick<Timeline['beatMap'], 'bpm'>;
+};
 
-function turnOf({ beat }: Live, timeline: Trading): Turn | null {
+function turnOf({ beat }: Live, timeline: Course): Turn | null {
   if (timeline.turnBars === undefined || beat < 0) return null;
   const left = endOfTurn(timeline, beat) - beat;
   return {
@@ -41,7 +50,12 @@ function turnOf({ beat }: Live, timeline: Trading): Turn | null {
   };
 }
 
-export function momentOf(live: Live, timeline: Trading): Moment {
+function risenBpm({ beat }: Live, { rise, beatMap, beatsPerBar }: Course): number | null {
+  if (rise === undefined || beatMap.bpm === null) return null;
+  return Math.round(bpmAt({ bpm: beatMap.bpm, rise, beatsPerBar }, beat));
+}
+
+export function momentOf(live: Live, timeline: Course): Moment {
   const beatInBar = Math.floor(live.beatInBar);
   return {
     beatInBar,
@@ -51,6 +65,8 @@ export function momentOf(live: Live, timeline: Trading): Moment {
     next: live.next?.chord ?? null,
     beatsToNext: wholeBeats(live.beatsToNext),
     targets: live.targets,
+    bpm: risenBpm(live, timeline),
+    key: timeline.keys === undefined ? null : writeKey(keyAt(timeline, live.beat)),
     turn: turnOf(live, timeline),
   };
 }

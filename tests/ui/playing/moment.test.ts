@@ -1,10 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { timelineFromTempo, type TempoOptions } from '../../../src/core/chart/build-timeline.ts';
+import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import type { Live } from '../../../src/state/live.ts';
 import { momentOf, tacetBars } from '../../../src/ui/playing/moment.ts';
 
 const at = (beat: number): Live => ({ beat, beatInBar: 0, chorus: 0, targets: [] }) as unknown as Live;
+const course = (text: string, options: Partial<TempoOptions> = {}) => {
+  const chart = parseChart(text);
+  if (!chart.ok) throw new Error(chart.sentence);
+  return timelineFromTempo(chart.value, { bpm: 100, ...options });
+};
 const turnAt = (beat: number, turnBars?: number) =>
-  momentOf(at(beat), { beatsPerBar: 4, ...(turnBars !== undefined && { turnBars }) }).turn;
+  momentOf(at(beat), course('| C7 | F7 |', turnBars === undefined ? {} : { turnBars })).turn;
 
 describe('whose turn it is', () => {
   it('the player begins; bars and beats are counted to the end of the turn, the one that goes on with them', () => {
@@ -19,6 +26,14 @@ describe('whose turn it is', () => {
     expect(turnAt(5)).toBeNull();
     expect(turnAt(-1, 4)).toBeNull();
   });
+});
+
+it('the tempo and the key stand there where they change on the way, and nothing where not', () => {
+  const rising = course('| C7 |', { rise: { byBpm: 8, everyBars: 1 } });
+  expect([-1, 0, 3.9, 4, 9].map((beat) => momentOf(at(beat), rising).bpm)).toEqual([100, 100, 100, 108, 116]);
+  const through = course('key: C\n| C7 |\nkey: F# minor\n| F#m7 |');
+  expect([0, 4, 8].map((beat) => momentOf(at(beat), through).key)).toEqual(['C', 'F# minor', 'C']);
+  expect(momentOf(at(0), course('| C7 |'))).toMatchObject({ bpm: null, key: null });
 });
 
 describe('the bars that are the band’s', () => {

@@ -1,0 +1,135 @@
+/** What is practised is seen and heard: turns that are traded, a tempo that rises, keys that go round, a drone. */
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { Listener } from '../../src/core/listen.ts';
+import { expect, test } from './app.ts';
+import { knownLine, type KnownLine } from './known-line.ts';
+import { download, expectAccessible, startButton, stopButton, untilReview } from './screens.ts';
+
+let line: KnownLine;
+test.beforeAll(async () => {
+  line = await knownLine();
+});
+test.afterAll(() => line.dispose());
+
+interface Told {
+  readonly timeline: {
+    readonly turnBars?: number;
+    readonly rise?: { readonly byBpm: number };
+    readonly keys?: readonly { readonly tonic: string }[];
+  };
+  readonly landings: readonly { readonly bar: number; readonly chorus: number }[];
+}
+const reportOf = async (page: Page) =>
+  JSON.parse(readFileSync((await download(page, 'Report as JSON')).path, 'utf8')) as Told;
+
+/** A fast loop of the first bars, to be practised. */
+async function practise(page: Page, toBar: string, bpm = 160): Promise<void> {
+  await page.getByLabel('Tempo').fill(String(bpm));
+  await page.getByLabel('Tempo').press('Enter');
+  await page.getByText('Practise a part of it').click();
+  await page.getByLabel('To bar').selectOption(toBar);
+}
+const start = async (page: Page) => {
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+};
+
+test('traded turns: the stage says whose turn it is, and only the player’s bars are graded', async ({
+  openApp,
+}) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await practise(page, '4', 200);
+  await page.getByLabel(/^Turns/).selectOption('2');
+  await start(page);
+  const whose = page.locator('header').locator('.whose');
+  await expect(whose).toHaveText('you');
+  await expect(page.getByText('Your turn.')).toBeAttached();
+  await expect(page.locator('.stage .turn')).toHaveCount(0);
+  await expect(page.locator('.form .tacet')).toHaveCount(2);
+  await expect(whose).toHaveText('band');
+  // The rest of two bars, as large as the chord that comes: more than 18 px for each 100 of the window's height.
+  const count = page.locator('.stage .turn b');
+  await expect(count).toHaveText('2');
+  expect(await count.evaluate((b) => parseFloat(getComputedStyle(b).fontSize) / innerHeight)).toBeGreaterThan(
+    0.1,
+  );
+  await expect(page.getByText('The band’s turn: listen.')).toBeAttached();
+  await expectAccessible(page);
+  await expect(page.getByText('get ready')).toBeVisible();
+  await expect(whose).toHaveText('you');
+  await page.keyboard.press('Space');
+  await untilReview(page);
+  const { timeline, landings } = await reportOf(page);
+  expect(timeline.turnBars).toBe(2);
+  expect(landings.length).toBeGreaterThan(0);
+  for (const { bar } of landings) expect(bar).toBeLessThan(2);
+});
+
+test('a rising tempo, through the keys: both stand on the page as they change', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  await practise(page, '1');
+  await page.getByLabel('Faster by').fill('20');
+  await page.getByLabel('Faster by').press('Enter');
+  await page.getByLabel('Keys').selectOption('fourths');
+  await start(page);
+  const header = page.locator('header');
+  await expect(header).toContainText('160');
+  for (const [tempo, key] of [
+    ['180', 'in D'],
+    ['200', 'in G'],
+  ] as const) {
+    await expect(header.locator('.pace')).toContainText(tempo);
+    await expect(header.locator('.where')).toContainText(key);
+  }
+  await page.keyboard.press('Space');
+  await untilReview(page);
+  const { timeline } = await reportOf(page);
+  expect(timeline.rise).toEqual({ byBpm: 20, everyBars: 1 });
+  expect(timeline.keys?.slice(0, 3).map(({ tonic }) => tonic)).toEqual(['A', 'D', 'G']);
+});
+
+/** To be given as `before`: what goes to the speakers is heard by the test too. */
+async function withEar(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const connect = Object.getOwnPropertyDescriptor(AudioNode.prototype, 'connect')!.value as (
+      ...to: unknown[]
+    ) => unknown;
+    AudioNode.prototype.connect = function (this: AudioNode, ...to: unknown[]) {
+      if (to[0] instanceof AudioDestinationNode) {
+        const ear = new AnalyserNode(this.context, { fftSize: 32_768 });
+        connect.call(this, ear);
+        Object.assign(globalThis, { ear });
+      }
+      return connect.apply(this, to);
+    } as typeof AudioNode.prototype.connect;
+  });
+}
+/** The last two thirds of a second. */
+const heardNow = (page: Page) =>
+  page.evaluate(() => {
+    const { ear } = globalThis as unknown as { ear: AnalyserNode };
+    const samples = new Float32Array(ear.fftSize);
+    ear.getFloatTimeDomainData(samples);
+    return { sampleRate: ear.context.sampleRate, samples: [...samples] };
+  });
+
+test('a drone sounds on the root, and the take over it is graded', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file }, before: withEar });
+  await practise(page, '4');
+  await page.getByLabel(/^Over/).selectOption('root');
+  await expect(page.getByText(/^Practising: .*drone/)).toBeVisible();
+  await page.getByText('Levels of the parts').click();
+  await page.getByLabel('Drums').fill('-60');
+  await start(page);
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+  await page.waitForTimeout(2500);
+  const { sampleRate, samples } = await heardNow(page);
+  await page.keyboard.press('Space');
+  await untilReview(page);
+  // An A, in whatever octave.
+  const listener = new Listener({ sampleRate });
+  listener.push(Float32Array.from(samples));
+  expect(Math.round(listener.reading.midi ?? NaN) % 12).toBe(9);
+  expect((await reportOf(page)).landings.length).toBeGreaterThan(0);
+});
