@@ -55,10 +55,10 @@ export class Analyser {
   #done = 0;
   readonly #flux = new Flux();
   readonly #increase = new Increase();
-  readonly #pair = new PairCorrelator(S.PAIR_SIZE);
-  readonly #low = Autocorrelator.forFloat32Array(S.LOW_WINDOW);
-  readonly #lowInput = new Float32Array(S.LOW_WINDOW);
-  readonly #lowOutput = new Float32Array(S.LOW_WINDOW);
+  readonly #pair = new PairCorrelator(S.PAIR_SIZE, S.WINDOW);
+  readonly #low = Autocorrelator.forNumberArray(S.LOW_WINDOW);
+  readonly #lowInput = Array.from({ length: S.LOW_WINDOW }, () => 0);
+  readonly #lowOutput = this.#lowInput.slice();
   readonly #curveBefore = new Float32Array(S.WINDOW_LONGEST_LAG + 2);
   readonly #curve = new Float32Array(S.WINDOW_LONGEST_LAG + 2);
   readonly #lowCurve = new Float32Array(S.LONGEST_LAG / S.LOW_FACTOR + 4);
@@ -134,7 +134,7 @@ export class Analyser {
     frame.levelDb = levelDb(meanSquare(this.#samples, start + LEVEL_MARGIN, WINDOW - 2 * LEVEL_MARGIN));
     frame.count = 0;
     if (frame.levelDb > EMPTY_DB) {
-      this.#pair.correlate(this.#samples, start, WINDOW, this.#curveBefore, start, WINDOW, this.#curve);
+      this.#pair.correlate(this.#samples, start, this.#curveBefore, start, this.#curve);
       this.#candidates(frame, this.#curve);
     }
     return frame;
@@ -151,11 +151,20 @@ export class Analyser {
       lastOut = x - lastIn + 0.9896 * lastOut;
       lastIn = x;
       samples[i] = lastOut;
-      this.#memory[(this.#dropped + i) % MEMORY] = lastOut;
     }
+    this.#remember(count);
     this.#lastIn = lastIn;
     this.#lastOut = lastOut;
     this.#filled = end;
+  }
+
+  /** A ring; one piece may reach over its end. */
+  #remember(count: number): void {
+    const from = (this.#dropped + this.#filled) & (MEMORY - 1);
+    const fits = Math.min(count, MEMORY - from);
+    const end = this.#filled + count;
+    this.#memory.set(this.#samples.subarray(this.#filled, this.#filled + fits), from);
+    this.#memory.set(this.#samples.subarray(this.#filled + fits, end), 0);
   }
 
   #makeRoom(): void {
@@ -183,29 +192,21 @@ export class Analyser {
     if (this.#hop % 2 === 1) return;
     const before = this.#waiting[(this.#hop - 2) % this.#waiting.length]!;
     if (frame.levelDb > EMPTY_DB || before.levelDb > EMPTY_DB) {
-      const { WINDOW } = S;
-      this.#pair.correlate(
-        this.#samples,
-        start - S.FRAME_HOP,
-        WINDOW,
-        this.#curveBefore,
-        start,
-        WINDOW,
-        this.#curve,
-      );
+      const early = start - S.FRAME_HOP;
+      this.#pair.correlate(this.#samples, early, this.#curveBefore, start, this.#curve);
       this.#candidates(before, this.#curveBefore);
       this.#candidates(frame, this.#curve);
     }
-    for (const [hops, at] of [
-      [1, end - S.FRAME_HOP],
-      [0, end],
-    ] as const) {
-      const index = this.#hop - 1 - hops - LOW_TRAIL;
-      if (index < 0) continue;
-      const settled = this.#waiting[index % this.#waiting.length]!;
-      this.#addLow(settled, at);
-      onFrame(settled);
-    }
+    this.#settle(this.#hop - 2 - LOW_TRAIL, end - S.FRAME_HOP, onFrame);
+    this.#settle(this.#hop - 1 - LOW_TRAIL, end, onFrame);
+  }
+
+  /** Hands over the frame about whose centre the low window that ends at `end` lies. */
+  #settle(index: number, end: number, onFrame: (frame: Frame) => void): void {
+    if (index < 0) return;
+    const settled = this.#waiting[index % this.#waiting.length]!;
+    this.#addLow(settled, end);
+    onFrame(settled);
   }
 
   #candidates(frame: Frame, curve: Float32Array): void {
@@ -245,7 +246,7 @@ export class Analyser {
     const start = end / 2 - S.LOW_WINDOW;
     for (let i = 0; i < S.LOW_WINDOW; i++) this.#lowInput[i] = this.#halved[start + i]!;
     this.#low.autocorrelate(this.#lowInput, this.#lowOutput);
-    normalise(this.#lowInput, 0, S.LOW_WINDOW, this.#lowOutput, 1, this.#lowCurve);
+    normalise(this.#halved, start, S.LOW_WINDOW, this.#lowOutput, 1, this.#lowCurve);
     findPeaks(this.#lowCurve, S.LOW_SHORTEST_LAG / S.LOW_FACTOR, LOW_LONGEST, this.#lowPeaks);
   }
 

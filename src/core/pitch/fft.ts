@@ -1,12 +1,18 @@
+/** Points that are worked on together: 16 kB, so that they stay in the nearest cache. */
+const BLOCK = 1024;
+
 /**
  * In-place FFT of split complex data, radix 4 with one radix-2 stage where the size asks for it (Cooley & Tukey
- * 1965). Tables are built once, one run of twiddles a stage, so that the inner loop reads memory in order. Split
- * arrays let two real signals share one transform: one in `re`, the other in `im`.
+ * 1965). Tables are built once. Split arrays let two real signals share one transform: one in `re`, the other in `im`.
  */
 export class Fft {
   readonly size: number;
+  /** Where `transformLaid` wants sample i: at i with its bits reversed. */
+  readonly places: Int32Array;
   readonly #twiddles: Float64Array;
   readonly #swaps: Uint32Array;
+  /** Points of the first stage's transforms. */
+  readonly #first: 4 | 8;
 
   /** `size` is a power of two from 16 to 2²⁰, else RangeError. */
   constructor(size: number) {
@@ -15,8 +21,9 @@ export class Fft {
       throw new RangeError(`FFT size must be a power of two from 16 to 2^20, not ${size}`);
     }
     this.size = size;
+    this.#first = bits % 2 === 0 ? 4 : 8;
     const twiddles: number[] = [];
-    for (let quarter = bits % 2 === 0 ? 4 : 8; quarter < size; quarter *= 4) {
+    for (let quarter = this.#first; quarter < size; quarter *= 4) {
       for (let k = 0; k < quarter; k++) {
         for (const power of [1, 2, 3]) {
           const angle = (-2 * Math.PI * k * power) / (4 * quarter);
@@ -25,18 +32,17 @@ export class Fft {
       }
     }
     this.#twiddles = Float64Array.from(twiddles);
+    this.places = new Int32Array(size);
+    for (let i = 1; i < size; i++) this.places[i] = (this.places[i >> 1]! >> 1) | ((i & 1) << (bits - 1));
     const swaps: number[] = [];
-    for (let i = 0; i < size; i++) {
-      let reversed = 0;
-      for (let b = 0; b < bits; b++) reversed |= ((i >> b) & 1) << (bits - 1 - b);
-      if (reversed > i) swaps.push(i, reversed);
-    }
+    this.places.forEach((place, i) => {
+      if (place > i) swaps.push(i, place);
+    });
     this.#swaps = Uint32Array.from(swaps);
   }
 
   /** Forward transform of `re + i·im`, both of length `size`, in place and unscaled. */
   transform(re: Float64Array, im: Float64Array): void {
-    const { size } = this;
     const swaps = this.#swaps;
     for (let s = 0; s < swaps.length; s += 2) {
       const i = swaps[s]!;
@@ -48,51 +54,145 @@ export class Fft {
       im[i] = im[j]!;
       im[j] = q;
     }
-    const odd = Math.log2(size) % 2 === 1;
-    if (odd) firstEight(re, im, size);
-    else firstFour(re, im, size);
-    this.#rest(re, im, odd ? 8 : 4);
+    this.transformLaid(re, im);
+  }
+
+  /** The same where sample i was laid down at `places[i]` as it was read, which spares a pass of swapping. */
+  transformLaid(re: Float64Array, im: Float64Array): void {
+    const { size } = this;
+    firstFour(re, im, size);
+    if (this.#first === 8) join(re, im, size);
+    this.#rest(re, im);
+  }
+
+  /**
+   * Transform of two real windows at once, from `startA` of `samples` on in `re` and from `startB` on in `im`, padded with
+   * zeros. The first stage is done as they are read, each sample where its bits reversed say, so that no pass over memory
+   * goes to laying down and swapping.
+   */
+  transformPair(
+    samples: Float32Array,
+    startA: number,
+    startB: number,
+    window: Float64Array,
+    re: Float64Array,
+    im: Float64Array,
+  ): void {
+    const { size, places } = this;
+    const { length } = window;
+    const quarter = size / 4;
+    for (let i = 0; i < size; i += 4) {
+      const first = places[i]!;
+      const third = first + quarter;
+      const second = third + quarter;
+      const fourth = second + quarter;
+      let r0 = 0;
+      let i0 = 0;
+      let r1 = 0;
+      let i1 = 0;
+      let r2 = 0;
+      let i2 = 0;
+      let r3 = 0;
+      let i3 = 0;
+      if (first < length) {
+        const w = window[first]!;
+        r0 = samples[startA + first]! * w;
+        i0 = samples[startB + first]! * w;
+      }
+      if (second < length) {
+        const w = window[second]!;
+        r1 = samples[startA + second]! * w;
+        i1 = samples[startB + second]! * w;
+      }
+      if (third < length) {
+        const w = window[third]!;
+        r2 = samples[startA + third]! * w;
+        i2 = samples[startB + third]! * w;
+      }
+      if (fourth < length) {
+        const w = window[fourth]!;
+        r3 = samples[startA + fourth]! * w;
+        i3 = samples[startB + fourth]! * w;
+      }
+      const ar = r0 + r1;
+      const ai = i0 + i1;
+      const br = r0 - r1;
+      const bi = i0 - i1;
+      const cr = r2 + r3;
+      const ci = i2 + i3;
+      const dr = r2 - r3;
+      const di = i2 - i3;
+      re[i] = ar + cr;
+      im[i] = ai + ci;
+      re[i + 1] = br + di;
+      im[i + 1] = bi - dr;
+      re[i + 2] = ar - cr;
+      im[i + 2] = ai - ci;
+      re[i + 3] = br - di;
+      im[i + 3] = bi + dr;
+    }
+    if (this.#first === 8) join(re, im, size);
+    this.#rest(re, im);
   }
 
   /** Four sub-transforms of `quarter` points become one of 4 · quarter, until one is left. */
-  #rest(re: Float64Array, im: Float64Array, first: number): void {
+  #rest(re: Float64Array, im: Float64Array): void {
     const { size } = this;
     const w = this.#twiddles;
-    let stage = 0;
-    for (let quarter = first; quarter < size; quarter *= 4) {
-      for (let base = 0; base < size; base += 4 * quarter) {
-        let t = stage;
-        const end = base + quarter;
-        for (let a = base; a < end; a++, t += 6) {
-          // Bit-reversed order: the second sub-transform holds x[4n+2], the third x[4n+1].
-          const c = a + quarter;
-          const b = c + quarter;
-          const d = b + quarter;
-          const br = re[b]! * w[t]! - im[b]! * w[t + 1]!;
-          const bi = re[b]! * w[t + 1]! + im[b]! * w[t]!;
-          const cr = re[c]! * w[t + 2]! - im[c]! * w[t + 3]!;
-          const ci = re[c]! * w[t + 3]! + im[c]! * w[t + 2]!;
-          const dr = re[d]! * w[t + 4]! - im[d]! * w[t + 5]!;
-          const di = re[d]! * w[t + 5]! + im[d]! * w[t + 4]!;
-          const evenR = re[a]! + cr;
-          const evenI = im[a]! + ci;
-          const crossR = re[a]! - cr;
-          const crossI = im[a]! - ci;
-          const oddR = br + dr;
-          const oddI = bi + di;
-          const turnR = bi - di;
-          const turnI = dr - br;
-          re[a] = evenR + oddR;
-          im[a] = evenI + oddI;
-          re[c] = crossR + turnR;
-          im[c] = crossI + turnI;
-          re[b] = evenR - oddR;
-          im[b] = evenI - oddI;
-          re[d] = crossR - turnR;
-          im[d] = crossI - turnI;
+    let t = 0;
+    for (let quarter = this.#first; quarter < size; quarter *= 4) {
+      const step = 4 * quarter;
+      const block = Math.max(step, Math.min(size, BLOCK));
+      const stage = t;
+      for (let start = 0; start < size; start += block) {
+        const end = start + block;
+        t = stage;
+        for (let k = start; k < start + quarter; k++, t += 6) {
+          // One set of twiddles for all butterflies of the block that turn by them.
+          const w1r = w[t]!;
+          const w1i = w[t + 1]!;
+          const w2r = w[t + 2]!;
+          const w2i = w[t + 3]!;
+          const w3r = w[t + 4]!;
+          const w3i = w[t + 5]!;
+          for (let a = k; a < end; a = (a + step) | 0) {
+            // Bit-reversed order: the second sub-transform holds x[4n+2], the third x[4n+1].
+            const c = (a + quarter) | 0;
+            const b = (c + quarter) | 0;
+            const d = (b + quarter) | 0;
+            const ar = re[a]!;
+            const ai = im[a]!;
+            const xr = re[b]!;
+            const xi = im[b]!;
+            const yr = re[c]!;
+            const yi = im[c]!;
+            const zr = re[d]!;
+            const zi = im[d]!;
+            const br = xr * w1r - xi * w1i;
+            const bi = xr * w1i + xi * w1r;
+            const cr = yr * w2r - yi * w2i;
+            const ci = yr * w2i + yi * w2r;
+            const dr = zr * w3r - zi * w3i;
+            const di = zr * w3i + zi * w3r;
+            const evenR = ar + cr;
+            const evenI = ai + ci;
+            const crossR = ar - cr;
+            const crossI = ai - ci;
+            const oddR = br + dr;
+            const oddI = bi + di;
+            const turnR = bi - di;
+            const turnI = dr - br;
+            re[a] = evenR + oddR;
+            im[a] = evenI + oddI;
+            re[c] = crossR + turnR;
+            im[c] = crossI + turnI;
+            re[b] = evenR - oddR;
+            im[b] = evenI - oddI;
+            re[d] = crossR - turnR;
+            im[d] = crossI - turnI;
+          }
         }
       }
-      stage += 6 * quarter;
     }
   }
 }
@@ -100,14 +200,22 @@ export class Fft {
 /** Transforms of four points: no multiplications. */
 function firstFour(re: Float64Array, im: Float64Array, size: number): void {
   for (let i = 0; i < size; i += 4) {
-    const ar = re[i]! + re[i + 1]!;
-    const ai = im[i]! + im[i + 1]!;
-    const br = re[i]! - re[i + 1]!;
-    const bi = im[i]! - im[i + 1]!;
-    const cr = re[i + 2]! + re[i + 3]!;
-    const ci = im[i + 2]! + im[i + 3]!;
-    const dr = re[i + 2]! - re[i + 3]!;
-    const di = im[i + 2]! - im[i + 3]!;
+    const r0 = re[i]!;
+    const i0 = im[i]!;
+    const r1 = re[i + 1]!;
+    const i1 = im[i + 1]!;
+    const r2 = re[i + 2]!;
+    const i2 = im[i + 2]!;
+    const r3 = re[i + 3]!;
+    const i3 = im[i + 3]!;
+    const ar = r0 + r1;
+    const ai = i0 + i1;
+    const br = r0 - r1;
+    const bi = i0 - i1;
+    const cr = r2 + r3;
+    const ci = i2 + i3;
+    const dr = r2 - r3;
+    const di = i2 - i3;
     re[i] = ar + cr;
     im[i] = ai + ci;
     re[i + 1] = br + di;
@@ -119,25 +227,46 @@ function firstFour(re: Float64Array, im: Float64Array, size: number): void {
   }
 }
 
-/** Transforms of eight points: two of four, joined by one radix-2 stage. */
-function firstEight(re: Float64Array, im: Float64Array, size: number): void {
-  firstFour(re, im, size);
-  const h = Math.SQRT1_2;
+/** Two transforms of four points become one of eight: the radix-2 stage, with √½ as its only factor. */
+function join(re: Float64Array, im: Float64Array, size: number): void {
   for (let i = 0; i < size; i += 8) {
-    join(re, im, i, 1, 0);
-    join(re, im, i + 1, h, -h);
-    join(re, im, i + 2, 0, -1);
-    join(re, im, i + 3, -h, -h);
+    const r0 = re[i]!;
+    const i0 = im[i]!;
+    const r1 = re[i + 1]!;
+    const i1 = im[i + 1]!;
+    const r2 = re[i + 2]!;
+    const i2 = im[i + 2]!;
+    const r3 = re[i + 3]!;
+    const i3 = im[i + 3]!;
+    const r4 = re[i + 4]!;
+    const i4 = im[i + 4]!;
+    const r5 = re[i + 5]!;
+    const i5 = im[i + 5]!;
+    const r6 = re[i + 6]!;
+    const i6 = im[i + 6]!;
+    const r7 = re[i + 7]!;
+    const i7 = im[i + 7]!;
+    const one = Math.SQRT1_2 * (r5 + i5);
+    const oneI = Math.SQRT1_2 * (i5 - r5);
+    const three = Math.SQRT1_2 * (i7 - r7);
+    const threeI = -Math.SQRT1_2 * (r7 + i7);
+    re[i] = r0 + r4;
+    im[i] = i0 + i4;
+    re[i + 1] = r1 + one;
+    im[i + 1] = i1 + oneI;
+    re[i + 2] = r2 + i6;
+    im[i + 2] = i2 - r6;
+    re[i + 3] = r3 + three;
+    im[i + 3] = i3 + threeI;
+    re[i + 4] = r0 - r4;
+    im[i + 4] = i0 - i4;
+    re[i + 5] = r1 - one;
+    im[i + 5] = i1 - oneI;
+    re[i + 6] = r2 - i6;
+    im[i + 6] = i2 + r6;
+    re[i + 7] = r3 - three;
+    im[i + 7] = i3 - threeI;
   }
-}
-
-function join(re: Float64Array, im: Float64Array, i: number, wr: number, wi: number): void {
-  const xr = re[i + 4]! * wr - im[i + 4]! * wi;
-  const xi = re[i + 4]! * wi + im[i + 4]! * wr;
-  re[i + 4] = re[i]! - xr;
-  im[i + 4] = im[i]! - xi;
-  re[i] = re[i]! + xr;
-  im[i] = im[i]! + xi;
 }
 
 /** Of one bin. Plain, where Math.hypot takes several times as long. */

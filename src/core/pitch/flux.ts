@@ -24,60 +24,65 @@ export class Flux {
   readonly #re = new Float64Array(SIZE);
   readonly #im = new Float64Array(SIZE);
   readonly #window = new Float64Array(SIZE);
-  readonly #past: Float32Array[] = [];
-  readonly #magnitudes = new Float32Array(BINS + 1);
+  readonly #past: Float64Array[] = [];
+  readonly #first = new Float64Array(BINS + 1);
+  readonly #second = new Float64Array(BINS + 1);
   #loudest = 0;
   #tick = 0;
 
   constructor() {
     for (let i = 0; i < SIZE; i++) this.#window[i] = 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / SIZE);
-    for (let i = 0; i < BACK; i++) this.#past.push(new Float32Array(BINS + 1));
+    for (let i = 0; i < BACK; i++) this.#past.push(new Float64Array(BINS + 2).fill(1));
   }
 
   /** Flux of the windows that start at `first` and `second` of `samples`, into `out[at]` and `out[at + 1]`. */
   pair(samples: Float32Array, first: number, second: number, out: Float32Array, at: number): void {
     const re = this.#re;
     const im = this.#im;
-    const window = this.#window;
-    for (let i = 0; i < SIZE; i++) {
-      re[i] = samples[first + i]! * window[i]!;
-      im[i] = samples[second + i]! * window[i]!;
-    }
-    this.#fft.transform(re, im);
-    const magnitudes = this.#magnitudes;
+    this.#fft.transformPair(samples, first, second, this.#window, re, im);
     for (let k = 1; k <= BINS; k++) {
-      const n = SIZE - k;
-      magnitudes[k] = magnitude((re[k]! + re[n]!) / 2, (im[k]! - im[n]!) / 2);
+      const kr = re[k]!;
+      const ki = im[k]!;
+      const nr = re[SIZE - k]!;
+      const ni = im[SIZE - k]!;
+      this.#first[k] = 0.5 * magnitude(kr + nr, ki - ni);
+      this.#second[k] = 0.5 * magnitude(ki + ni, nr - kr);
     }
-    out[at] = this.#rise();
-    for (let k = 1; k <= BINS; k++) {
-      const n = SIZE - k;
-      magnitudes[k] = magnitude((im[k]! + im[n]!) / 2, (re[n]! - re[k]!) / 2);
-    }
-    out[at + 1] = this.#rise();
+    out[at] = this.#rise(this.#first);
+    out[at + 1] = this.#rise(this.#second);
   }
 
-  /** Takes #magnitudes in; mean rise of the compressed magnitudes, in nepers a bin. */
-  #rise(): number {
-    const magnitudes = this.#magnitudes;
+  /** Mean rise of the compressed magnitudes, in nepers a bin. */
+  #rise(magnitudes: Float64Array): number {
     let loudest = this.#loudest * FORGET;
-    for (let k = FIRST_BIN; k <= BINS; k++) if (magnitudes[k]! > loudest) loudest = magnitudes[k]!;
+    for (let k = FIRST_BIN; k <= BINS; k++) {
+      const here = magnitudes[k]!;
+      if (here > loudest) loudest = here;
+    }
     this.#loudest = loudest;
     const gain = 1 / Math.max(loudest * FLOOR_SHARE, LEAST_FLOOR);
     const past = this.#past[this.#tick % BACK]!;
-    let sum = 0;
+    // Σ log(now / highest) is one log of a quotient of products; 111 factors of at most 301 stay under 10^276.
+    let risen = 1;
+    let stood = 1;
     // The row of BACK ticks ago is read a step ahead of being written over.
     let before = past[FIRST_BIN - 1]!;
+    let here = past[FIRST_BIN]!;
     for (let k = FIRST_BIN; k <= BINS; k++) {
-      const now = Math.log(1 + magnitudes[k]! * gain);
-      const here = past[k]!;
-      const after = k < BINS ? past[k + 1]! : 0;
-      const highest = Math.max(before, here, after);
-      if (this.#tick >= BACK && now > highest) sum += now - highest;
-      before = here;
+      const now = 1 + magnitudes[k]! * gain;
+      const after = past[k + 1]!;
+      const highest = larger(larger(before, here), after);
+      risen *= larger(now, highest);
+      stood *= highest;
       past[k] = now;
+      before = here;
+      here = after;
     }
-    this.#tick++;
-    return sum / (BINS - FIRST_BIN + 1);
+    return this.#tick++ < BACK ? 0 : Math.log(risen / stood) / (BINS - FIRST_BIN + 1);
   }
+}
+
+/** Math.max would branch, and which is the larger here is a coin toss that no processor can guess. */
+function larger(a: number, b: number): number {
+  return 0.5 * (a + b + Math.abs(a - b));
 }

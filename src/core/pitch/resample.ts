@@ -1,36 +1,31 @@
-/**
- * Any input rate to the listener's own rate, streaming: a polyphase windowed-sinc filter (Crochiere & Rabiner,
- * Multirate Digital Signal Processing, 1983; window: Kaiser 1974). Samples that are not finite become silence.
- */
+import { Halver } from './halve.ts';
+import { kaiser, kaiserTaps } from './kaiser.ts';
 
 /** Exact phases are kept up to this many; odd rates fall on the nearest of this many phases (error below −65 dB). */
 const MOST_PHASES = 640;
-/** Kaiser β for about 60 dB of stop band. */
-const KAISER_BETA = 5.65;
-
-function besselI0(x: number): number {
-  let sum = 1;
-  let term = 1;
-  for (let k = 1; k < 30; k++) {
-    term *= (x / (2 * k)) ** 2;
-    sum += term;
-  }
-  return sum;
-}
+/** Input samples taken at a time. */
+const PIECE = 4096;
 
 function gcd(a: number, b: number): number {
   return b === 0 ? a : gcd(b, a % b);
 }
 
+/**
+ * Any input rate to the listener's own rate, streaming. High rates are halved first, as often as that can be done: short
+ * filters do where the bands lie far apart (Crochiere & Rabiner, "Optimum FIR digital filter implementations for
+ * decimation", 1975). What is left is done by a polyphase windowed-sinc filter. Samples that are not finite become
+ * silence.
+ */
 export class Resampler {
+  readonly #halvers: readonly Halver[];
   readonly #taps: number;
   readonly #phases: number;
   readonly #kernel: Float64Array;
   readonly #history: Float64Array;
-  readonly #step: number;
   readonly #wholeStep: number;
   readonly #stepTicks: number;
   readonly #ticksPerSample: number;
+  readonly #delay: number;
   #filled: number;
   #position: number;
   #ticks = 0;
@@ -40,68 +35,103 @@ export class Resampler {
    * `stopHz`: energy between half the output rate and `stopHz` folds back above `outputRate − stopHz` only.
    */
   constructor(inputRate: number, outputRate: number, passHz: number, stopHz: number) {
+    // Nothing may fold back under this while the rate is halved.
+    const edge = Math.max(passHz, outputRate - stopHz);
+    const halvers: Halver[] = [];
+    let rate = inputRate;
+    let delay = 0;
+    const worth = () =>
+      rate / 2 - 2 * edge >= stopHz - passHz && (rate >= 3 * outputRate || rate === 2 * outputRate);
+    for (; worth(); rate /= 2) {
+      const halver = new Halver(edge / rate, PIECE);
+      delay += (halver.reach * inputRate) / rate;
+      halvers.push(halver);
+    }
+    this.#halvers = halvers;
     const from = Math.round(inputRate);
-    const divisor = gcd(from, outputRate);
-    this.#ticksPerSample = outputRate / divisor;
+    const to = outputRate * 2 ** halvers.length;
+    const divisor = gcd(from, to);
+    this.#ticksPerSample = to / divisor;
     this.#stepTicks = from / divisor;
-    this.#step = from / outputRate;
-    this.#wholeStep = Math.ceil(this.#step);
-    this.#phases = Math.min(this.#ticksPerSample, MOST_PHASES);
-    const nyquist = inputRate / 2;
+    this.#wholeStep = Math.ceil(from / outputRate);
+    // Halving alone may have done it.
+    const done = halvers.length > 0 && from === to;
+    this.#phases = done ? 0 : Math.min(this.#ticksPerSample, MOST_PHASES);
+    const nyquist = rate / 2;
     const stop = Math.min(stopHz, nyquist * 1.1);
     const pass = Math.min(passHz, nyquist * 0.85);
-    const cutoff = (pass + stop) / 2 / inputRate;
-    // Kaiser's length formula for 60 dB.
-    const length = Math.ceil(52 / (2.285 * 2 * Math.PI * ((stop - pass) / inputRate)));
-    this.#taps = 4 * Math.ceil(length / 4);
-    const taps = this.#taps;
+    const cutoff = (pass + stop) / 2 / rate;
+    const taps = done ? 0 : 4 * Math.ceil(kaiserTaps((stop - pass) / rate) / 4);
+    this.#taps = taps;
+    this.#delay = delay + (taps * inputRate) / rate / 2;
     this.#kernel = new Float64Array(this.#phases * taps);
     for (let phase = 0; phase < this.#phases; phase++) {
       let sum = 0;
       for (let k = 0; k < taps; k++) {
         const x = k - (taps / 2 - 1) - phase / this.#phases;
-        const edge = x / (taps / 2);
-        const window = Math.abs(edge) >= 1 ? 0 : besselI0(KAISER_BETA * Math.sqrt(1 - edge * edge));
         const sinc = x === 0 ? 2 * cutoff : Math.sin(2 * Math.PI * cutoff * x) / (Math.PI * x);
-        this.#kernel[phase * taps + k] = sinc * window;
-        sum += sinc * window;
+        const tap = sinc * kaiser(x / (taps / 2));
+        this.#kernel[phase * taps + k] = tap;
+        sum += tap;
       }
       for (let k = 0; k < taps; k++) this.#kernel[phase * taps + k]! /= sum;
     }
     // Half a kernel of silence before the first sample, so that output sample n lies at n / outputRate exactly.
-    this.#history = new Float64Array(taps + 4096);
-    this.#filled = taps / 2 - 1;
+    this.#history = new Float64Array(taps + PIECE);
+    this.#filled = done ? 0 : taps / 2 - 1;
     this.#position = 0;
   }
 
   /** Input samples that one call of `process` takes at most. */
   get largestInput(): number {
-    return 4096 - this.#wholeStep;
+    return PIECE - this.#wholeStep;
   }
 
-  /** Output samples that wait for input still to come, in input samples: half the kernel. */
+  /** Input samples after an output sample's own moment that it waits for. */
   get delaySamples(): number {
-    return this.#taps / 2;
+    return this.#delay;
   }
 
   /** Feeds `input[from..to)`; writes to `output` from `at` and returns how many were written. */
   process(input: Float32Array, from: number, to: number, output: Float32Array, at: number): number {
+    const first = this.#halvers[0];
+    if (first) {
+      copyFinite(input, from, to, first.samples, first.filled);
+      first.filled += to - from;
+    } else {
+      copyFinite(input, from, to, this.#history, this.#filled);
+      this.#filled += to - from;
+    }
+    for (let i = 0; i < this.#halvers.length; i++) {
+      const next = this.#halvers[i + 1];
+      if (next) next.filled += this.#halvers[i]!.halve(next.samples, next.filled);
+      else this.#filled += this.#halvers[i]!.halve(this.#history, this.#filled);
+    }
+    return this.#phases === 0 ? this.#handOver(output, at) : this.#interpolate(output, at);
+  }
+
+  /** The rate is right already. */
+  #handOver(output: Float32Array, at: number): number {
+    const count = this.#filled;
+    for (let i = 0; i < count; i++) output[at + i] = this.#history[i]!;
+    this.#filled = 0;
+    return count;
+  }
+
+  #interpolate(output: Float32Array, at: number): number {
     const taps = this.#taps;
     const history = this.#history;
     const kernel = this.#kernel;
-    let filled = this.#filled;
-    for (let i = from; i < to; i++) {
-      const x = input[i]!;
-      // x − x is 0 for every finite number and NaN for the rest.
-      history[filled++] = x - x === 0 ? x : 0;
-    }
+    const filled = this.#filled;
+    const perSample = this.#ticksPerSample;
     let position = this.#position;
-    let written = 0;
+    let ticks = this.#ticks;
+    let written = at;
     while (position + taps <= filled) {
       const phase =
-        this.#phases === this.#ticksPerSample
-          ? this.#ticks
-          : Math.min(this.#phases - 1, Math.round((this.#ticks / this.#ticksPerSample) * this.#phases));
+        this.#phases === perSample
+          ? ticks
+          : Math.min(this.#phases - 1, Math.round((ticks / perSample) * this.#phases));
       const base = phase * taps;
       // Four sums side by side, so that no addition waits for the one before.
       let a = 0;
@@ -114,16 +144,25 @@ export class Resampler {
         c += history[position + k + 2]! * kernel[base + k + 2]!;
         d += history[position + k + 3]! * kernel[base + k + 3]!;
       }
-      output[at + written++] = a + b + (c + d);
-      this.#ticks += this.#stepTicks;
-      const whole = Math.floor(this.#ticks / this.#ticksPerSample);
-      this.#ticks -= whole * this.#ticksPerSample;
+      output[written++] = a + b + (c + d);
+      ticks += this.#stepTicks;
+      const whole = Math.floor(ticks / perSample);
+      ticks -= whole * perSample;
       position += whole;
     }
     const drop = Math.min(position, filled);
     history.copyWithin(0, drop, filled);
     this.#filled = filled - drop;
     this.#position = position - drop;
-    return written;
+    this.#ticks = ticks;
+    return written - at;
+  }
+}
+
+function copyFinite(input: Float32Array, from: number, to: number, out: Float64Array, at: number): void {
+  for (let i = from; i < to; i++) {
+    const x = input[i]!;
+    // x − x is 0 for every finite number and NaN for the rest.
+    out[at + i - from] = x - x === 0 ? x : 0;
   }
 }
