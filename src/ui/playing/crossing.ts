@@ -6,7 +6,7 @@ import type { Landing } from '../../core/report/schema.ts';
 import type { Live } from '../../state/session.svelte.ts';
 import type { Inks } from '../parts/frames.ts';
 import { isAshore } from '../parts/roles.ts';
-import { drawBeats, drawLanding, drawPenHead, drawPlace, drawShore } from './draw-crossing.ts';
+import { drawBeats, drawLanding, drawPenHead, drawPlace, drawShore, LANDING } from './draw-crossing.ts';
 
 /** Ten seconds at 60 frames a second and more: longer pages are turned before that at any tempo played. */
 const MOST_POINTS = 4096;
@@ -156,7 +156,10 @@ export class CrossingPen {
     else this.#drawLine(context, xOf, yOf, unit, inks);
     if (landing !== null && landing.beat >= fromBeat - 0.5 && landing.beat < toBeat) {
       const midi = this.#midis.subarray(0, this.#count).find((heard) => !Number.isNaN(heard));
-      const y = Math.max(1.2 * unit, Math.min(height - 0.8 * unit, yOf(midi ?? middle)));
+      const y = Math.max(
+        LANDING.fromTop * unit,
+        Math.min(height - LANDING.fromFoot * unit, yOf(midi ?? middle)),
+      );
       drawLanding(context, landing, xOf(landing.beat), y, unit, inks);
     }
     const { note } = live;

@@ -66,6 +66,9 @@ export function drawShore(
   }
 }
 
+/** The landing is read from where the player stands: in units, and how far from the edges of the page it keeps. */
+export const LANDING = { mark: 1.45, letter: 1.35, fromTop: 1.95, fromFoot: 0.85 } as const;
+
 /** What the line just did: the landing that opened this page, large at its left edge. */
 export function drawLanding(
   context: CanvasRenderingContext2D,
@@ -76,14 +79,16 @@ export function drawLanding(
   inks: Inks,
 ): void {
   if (role === null || degree === null) return;
-  drawMark(context, role, x, y, unit * 1.1, inks);
-  context.font = `800 ${unit * 0.9}px 'Landfall Chord Signs', Besley, serif`;
+  drawMark(context, role, x, y, unit * LANDING.mark, inks);
+  context.font = `800 ${unit * LANDING.letter}px 'Landfall Chord Signs', Besley, serif`;
   context.textBaseline = 'alphabetic';
-  context.lineWidth = unit * 0.2;
+  context.lineWidth = unit * 0.24;
   context.strokeStyle = inks.paper;
-  context.strokeText(withSigns(degree), x + unit * 0.5, y - unit * 0.45);
+  // Above the mark, where the line does not go on; a sign before the figure hangs to the left of it.
+  const [left, up] = [x - unit * 0.42, y - unit * LANDING.mark * 0.62];
+  context.strokeText(withSigns(degree), left, up);
   context.fillStyle = inks.ink;
-  context.fillText(withSigns(degree), x + unit * 0.5, y - unit * 0.45);
+  context.fillText(withSigns(degree), left, up);
 }
 
 export function drawPenHead(

@@ -22,7 +22,7 @@ export interface NeckPicture {
 
 /** Shares of the height: the figures under the neck, and the room for a slur over it. */
 const FIGURES = 0.11;
-const SLUR_ROOM = 0.06;
+const SLUR_ROOM = 0.1;
 const INSET_PX = 6;
 
 export function drawNeck(
@@ -88,8 +88,8 @@ function drawWood(
         String(fret),
         markX(lay, page.unit, fret, roomy),
         top + high + figures / 2,
-        figures * 0.7,
-        500,
+        figures * 0.95,
+        800,
         inks.soft,
         'center',
       );
@@ -101,7 +101,7 @@ function drawWood(
       String(neck.capo),
       markX(lay, page.unit, window.lowest, roomy),
       top + high + figures / 2,
-      figures * 0.7,
+      figures * 0.95,
       800,
       inks.ink,
       'center',

@@ -129,11 +129,12 @@ export function drawSlur(
   const roomAbove = Math.min(fromY, toY) - gap;
   const up = roomAbove > unit * 0.3 || Math.max(fromY, toY) > height / 2 ? -1 : 1;
   // The curve rises half as far as its handle.
-  const bend = Math.min(length * 0.35, unit * 1.6, up < 0 ? Math.max(2 * roomAbove, unit * 0.4) : Infinity);
+  const weight = unit * SLUR_WEIGHT;
+  const most = up < 0 ? Math.max(2 * (roomAbove - weight - 2), unit * 0.3) : Infinity;
+  const bend = Math.min(length * 0.35, unit * 1.6, most);
   const [x1, x2] = [fromX, toX];
   const [y1, y2] = [fromY + up * gap, toY + up * gap];
   const [middleX, middleY] = [(x1 + x2) / 2, (y1 + y2) / 2 + up * bend];
-  const weight = unit * SLUR_WEIGHT;
   const shape = new Path2D();
   shape.moveTo(x1, y1);
   shape.quadraticCurveTo(middleX, middleY + weight, x2, y2);
