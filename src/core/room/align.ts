@@ -7,7 +7,8 @@
  * the player covers the band do no harm.
  */
 import { interpolated } from './interpolate.ts';
-import { powerOfTwoFrom, RealFft } from './real-fft.ts';
+import { roundsOf } from './rounds.ts';
+import { addWhitened, peakOf, type Peak } from './whitened.ts';
 
 export interface Alignment {
   /** Take time at which the backing's first sample is heard, seconds; negative where its start was cut off. */
@@ -16,6 +17,8 @@ export interface Alignment {
   readonly driftPpm: number;
   /** Height of the correlation peak over the rest, in standard deviations; under 8 nothing was found. */
   readonly prominence: number;
+  /** Take time at which each round of it begins, in order; the first is `offsetSeconds`. */
+  readonly roundSeconds: readonly number[];
 }
 
 /** Seconds of take a segment: long enough for two bars, short enough that 200 ppm move it by 2 ms. */
@@ -48,24 +51,35 @@ export function align(
 ): Alignment | null {
   const coarse = coarseLag(take, backing, sampleRate, searchSeconds);
   if (!coarse || coarse.prominence < LEAST_PROMINENCE) return null;
-  const first = fitted(take, backing, sampleRate, coarse.lagSamples);
+  const round = take.subarray(0, Math.max(0, Math.ceil(coarse.lagSamples)) + backing.length);
+  const first = fitted(round, backing, sampleRate, coarse.lagSamples);
   if (!first) return null;
   let { slope, start } = first;
   // Drift blurs the peaks it is told by: again, with most of it taken out.
-  for (let round = 0; round < STRAIGHTENINGS; round++) {
+  for (let go = 0; go < STRAIGHTENINGS; go++) {
     const speed = 1 - slope;
-    const straight = backing.map((_, i) => interpolated(backing, i * speed));
-    const rest = fitted(take, straight, sampleRate, start / speed);
+    const straight = stretched(backing, speed);
+    const rest = fitted(round, straight, sampleRate, start / speed);
     if (!rest) break;
     slope = 1 - speed * (1 - rest.slope);
     start = rest.start * speed;
   }
+  const speed = 1 - slope;
+  const straight = stretched(backing, speed);
+  const roundSeconds = roundsOf(take, straight, start / speed, sampleRate).map((at) => at / sampleRate);
   return {
-    offsetSeconds: start / (1 - slope) / sampleRate,
+    offsetSeconds: roundSeconds[0]!,
     driftPpm: -slope * 1e6,
     prominence: coarse.prominence,
+    roundSeconds,
   };
 }
+
+/** The backing as it runs in the take. */
+const stretched = (backing: Float32Array, speed: number): Float32Array =>
+  Float32Array.from({ length: Math.floor(backing.length / speed) }, (_, i) =>
+    interpolated(backing, i * speed),
+  );
 
 /** The line on which the lags of the take's segments lie; null where they lie on none. */
 function fitted(take: Float32Array, backing: Float32Array, sampleRate: number, around: number) {
@@ -85,12 +99,6 @@ function fineSegment(length: number, sampleRate: number): number {
   return Math.min(length, Math.round(seconds * sampleRate));
 }
 
-interface Peak {
-  /** Take position minus backing position, samples, fractional. */
-  readonly lagSamples: number;
-  readonly prominence: number;
-}
-
 /**
  * The rough lag: whitened correlations of several segments at a low rate, each pooled over a few milliseconds
  * before they are added, so that drift between the segments does not pull their peaks apart.
@@ -102,8 +110,10 @@ function coarseLag(
   searchSeconds: number,
 ): Peak | null {
   const step = Math.max(1, Math.round(sampleRate / COARSE_HZ));
-  const [slowTake, slowBacking] = [thinned(take, step), thinned(backing, step)];
   const rate = sampleRate / step;
+  // Behind its end nothing of one round can be heard.
+  const reached = Math.min(take.length, backing.length + Math.round(searchSeconds * sampleRate));
+  const [slowTake, slowBacking] = [thinned(take.subarray(0, reached), step), thinned(backing, step)];
   const segment = Math.min(slowTake.length, Math.round(SEGMENT_SECONDS * rate));
   const reach = Math.round(searchSeconds * rate);
   const pool = Math.round(POOL_SECONDS * rate);
@@ -115,7 +125,7 @@ function coarseLag(
     for (let i = 0; i < sum.length; i++) {
       let most = 0;
       for (let j = Math.max(0, i - pool); j <= Math.min(one.length - 1, i + pool); j++) {
-        most = Math.max(most, one[j]!);
+        most = Math.max(most, Math.abs(one[j]!));
       }
       sum[i] = sum[i]! + most ** 2;
     }
@@ -156,56 +166,6 @@ function fineLags(
     }
   }
   return points;
-}
-
-/**
- * Adds the whitened correlation of one segment of the take with the stretch of backing that can match it.
- * sum[i] belongs to lag firstLag + i.
- */
-function addWhitened(
-  sum: Float64Array,
-  segment: Float32Array,
-  backing: Float32Array,
-  segmentStart: number,
-  firstLag: number,
-): void {
-  const lastLag = firstLag + sum.length - 1;
-  const from = segmentStart - lastLag;
-  const length = segment.length + sum.length - 1;
-  const fft = new RealFft(powerOfTwoFrom(length));
-  const signal = new Float64Array(fft.size);
-  signal.set(segment);
-  const a = fft.spectrum();
-  fft.forward(signal, a);
-  signal.fill(0);
-  for (let i = 0; i < length; i++) signal[i] = backing[from + i] ?? 0;
-  const b = fft.spectrum();
-  fft.forward(signal, b);
-  for (let k = 0; k < fft.bins; k++) {
-    const re = b[2 * k]! * a[2 * k]! + b[2 * k + 1]! * a[2 * k + 1]!;
-    const im = b[2 * k + 1]! * a[2 * k]! - b[2 * k]! * a[2 * k + 1]!;
-    const size = Math.hypot(re, im) || 1;
-    a[2 * k] = re / size;
-    a[2 * k + 1] = im / size;
-  }
-  fft.inverse(a, signal);
-  // signal[j]: the segment matches the backing from `from + j` on, a lag of segmentStart − from − j.
-  for (let i = 0; i < sum.length; i++) sum[i] = sum[i]! + signal[sum.length - 1 - i]!;
-}
-
-function peakOf(correlation: Float64Array, firstLag: number): Peak | null {
-  let best = 0;
-  let squares = 0;
-  for (let i = 0; i < correlation.length; i++) {
-    squares += correlation[i]! ** 2;
-    if (correlation[i]! > correlation[best]!) best = i;
-  }
-  const deviation = Math.sqrt(squares / correlation.length);
-  if (deviation === 0) return null;
-  const [left, middle, right] = [correlation[best - 1] ?? 0, correlation[best]!, correlation[best + 1] ?? 0];
-  const bend = left - 2 * middle + right;
-  const shift = bend < 0 ? (0.5 * (left - right)) / bend : 0;
-  return { lagSamples: firstLag + best + shift, prominence: middle / deviation };
 }
 
 /** Starts about `step` apart, first and last flush with the ends, `most` of them at most. */

@@ -3,6 +3,7 @@ import { DelayWatch } from './delay-watch.ts';
 import { Enhancement } from './enhancement.ts';
 import { BandFollower, LEAST_HELD_BACK } from './follow.ts';
 import type { MeasuredPath } from './measure-path.ts';
+import { Postfilter } from './postfilter.ts';
 import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate, ToRoomRate } from './room-rate.ts';
 
 /** A measured path as it is kept: at ROOM_HZ, its pure delay taken off. */
@@ -30,7 +31,7 @@ export function roomPathOf({ taps, sampleRate, delaySeconds }: MeasuredPath): Ro
   return { heldBackSamples, taps: kept };
 }
 
-/** Microphone and band at any rate in, the microphone without the band at ROOM_HZ out, at most 11 ms later. */
+/** Microphone and band at any rate in, the microphone without the band at ROOM_HZ out, at most 22 ms later. */
 export class BandRemover {
   readonly #microphone: ToRoomRate;
   readonly #band: ToRoomRate;
@@ -40,6 +41,8 @@ export class BandRemover {
   readonly #expected: number;
   #delayChange: number | null = null;
   readonly #enhancement = new Enhancement(ROOM_HZ);
+  readonly #postfilter = new Postfilter(BLOCK_SIZE);
+  #early = BLOCK_SIZE;
   #waiting = new Float32Array(0);
   #waitingBand = new Float32Array(0);
 
@@ -92,7 +95,8 @@ export class BandRemover {
   /** What still waited. */
   finish(): Float32Array<ArrayBuffer> {
     const rest = this.#microphone.finish();
-    const whole = BLOCK_SIZE - ((this.#waiting.length + rest.length) % BLOCK_SIZE);
+    // One block more, for what the postfilter still holds.
+    const whole = 2 * BLOCK_SIZE - ((this.#waiting.length + rest.length) % BLOCK_SIZE);
     return this.#clear(
       joined(rest, new Float32Array(whole)),
       joined(this.#band.finish(), new Float32Array(whole)),
@@ -106,13 +110,18 @@ export class BandRemover {
     const out = new Float32Array(whole);
     for (let from = 0; from < whole; from += BLOCK_SIZE) {
       const to = from + BLOCK_SIZE;
-      this.#follower.process(heard.subarray(from, to), [played.subarray(from, to)], out.subarray(from, to));
+      const block = out.subarray(from, to);
+      this.#follower.process(heard.subarray(from, to), [played.subarray(from, to)], block);
+      this.#enhancement.add(heard.subarray(from, to), block);
+      this.#postfilter.process(block, this.#follower.foretold, block);
     }
     this.#checkDelay(heard.subarray(0, whole), played.subarray(0, whole));
-    this.#enhancement.add(heard.subarray(0, whole), out);
     this.#waiting = heard.slice(whole);
     this.#waitingBand = played.slice(whole);
-    return out;
+    // The postfilter is a block behind: its first block lies before the take.
+    const late = Math.min(whole, this.#early);
+    this.#early -= late;
+    return out.subarray(late);
   }
 
   #checkDelay(microphone: Float32Array, band: Float32Array): void {

@@ -55,6 +55,8 @@ const TINY = 1e-12;
 /** One block in, one block out; `process` allocates nothing. */
 export class Canceller {
   readonly blockSize: number;
+  /** The band in the last block, as it was taken off. */
+  readonly foretold: Float32Array;
   readonly #fft: RealFft;
   readonly #partitions: number;
   readonly #channels: number;
@@ -85,6 +87,7 @@ export class Canceller {
     const { bins } = fft;
     const all = partitions * path.length;
     this.blockSize = blockSize;
+    this.foretold = new Float32Array(blockSize);
     this.#partitions = partitions;
     this.#channels = path.length;
     this.#known = new PathEstimate(fft, partitions, path, beyond);
@@ -114,7 +117,11 @@ export class Canceller {
     const signal = this.#signal;
     this.#takeIn(band);
     this.#predict();
-    for (let i = 0; i < blockSize; i++) out[i] = microphone[i]! - signal[blockSize + i]!;
+    const { foretold } = this;
+    for (let i = 0; i < blockSize; i++) {
+      foretold[i] = signal[blockSize + i]!;
+      out[i] = microphone[i]! - signal[blockSize + i]!;
+    }
     signal.fill(0, 0, blockSize);
     this.#fft.forward(signal, this.#foretold);
     for (let i = 0; i < blockSize; i++) signal[blockSize + i] = out[i]!;

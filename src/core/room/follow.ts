@@ -80,9 +80,14 @@ export class BandFollower {
     return this.#rate * 1e6;
   }
 
-  /** The path as it is known now. */
-  path(): Float32Array {
-    return this.#canceller.path();
+  /** The band in the last block, as it was taken off. */
+  get foretold(): Float32Array {
+    return this.#canceller.foretold;
+  }
+
+  /** The path of a channel as it is known now. */
+  path(channel = 0): Float32Array {
+    return this.#canceller.path(channel);
   }
 
   /**

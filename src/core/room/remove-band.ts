@@ -4,7 +4,7 @@
  */
 import { align, type Alignment } from './align.ts';
 import { Enhancement } from './enhancement.ts';
-import { directGain } from './first-guess.ts';
+import { DIRECT_REACH, directSound } from './first-guess.ts';
 import { BandFollower, LOOK_AHEAD, type FollowerSettings } from './follow.ts';
 import { interpolated } from './interpolate.ts';
 import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate } from './room-rate.ts';
@@ -26,6 +26,15 @@ const LEARNING_SECONDS = 40;
 /** How far the drift that was found may be off over a long take. */
 const DRIFT_DOUBT_PPM = 10;
 
+/** A recording of one line, or of two where left and right differ. */
+export interface Recorded {
+  /** Mono: the mean of the channels. */
+  readonly samples: Float32Array;
+  /** Half of left less right, where the recording is in stereo: two speakers have two paths. */
+  readonly side?: Float32Array | null;
+  readonly sampleRate: number;
+}
+
 export interface BandRemoved {
   /** The take without the band, mono at ROOM_HZ. */
   readonly samples: Float32Array;
@@ -37,35 +46,34 @@ export interface BandRemoved {
 }
 
 /**
- * @param take mono @param backing mono, what was played, from its file
+ * @param take mono @param backing what was played, from its file
  * @returns null where the backing is not to be found in the take
  */
-export function removeBand(
-  take: { readonly samples: Float32Array; readonly sampleRate: number },
-  backing: { readonly samples: Float32Array; readonly sampleRate: number },
-): BandRemoved | null {
+export function removeBand(take: Recorded, backing: Recorded): BandRemoved | null {
   const microphone = toRoomRate(take.samples, take.sampleRate);
-  const source = toRoomRate(backing.samples, backing.sampleRate);
-  const alignment = align(microphone, source, ROOM_HZ);
+  const sources = [backing.samples, backing.side]
+    .filter((line) => line !== undefined && line !== null)
+    .map((line) => toRoomRate(line, backing.sampleRate));
+  const alignment = align(microphone, sources[0]!, ROOM_HZ);
   if (!alignment) return null;
-  const { path, refined } = learned(microphone, source, alignment);
+  const { paths, refined } = learned(microphone, sources, alignment);
   const samples = run(
-    follower(path, { clockPpm: DRIFT_DOUBT_PPM }),
+    follower(paths, { clockPpm: DRIFT_DOUBT_PPM }),
     microphone,
-    laidOnTake(source, refined, microphone.length),
+    sources.map((source) => laidOnTake(source, refined, microphone.length)),
   );
   const enhancement = new Enhancement(ROOM_HZ);
   enhancement.add(microphone, samples);
   return {
     samples,
     alignment: refined,
-    path,
+    path: paths[0]!,
     removedDb: enhancement.db,
   };
 }
 
-/** The path, and the alignment with what was left of its drift. */
-function learned(microphone: Float32Array, source: Float32Array, found: Alignment) {
+/** The paths, and the alignment with what was left of its drift. */
+function learned(microphone: Float32Array, sources: readonly Float32Array[], found: Alignment) {
   const from = Math.max(
     0,
     Math.min(Math.round(found.offsetSeconds * ROOM_HZ), microphone.length - BLOCK_SIZE),
@@ -73,57 +81,70 @@ function learned(microphone: Float32Array, source: Float32Array, found: Alignmen
   const stretch = microphone.subarray(from, from + LEARNING_SECONDS * ROOM_HZ);
   const lead = Math.round(LEAD_SECONDS * ROOM_HZ);
   let refined = found;
-  let path: Float32Array = new Float32Array(PARTITIONS * BLOCK_SIZE);
-  const laid = () => laidOnTake(source, refined, from + stretch.length).subarray(from);
-  path[lead] = directGain(stretch, laid(), lead + LOOK_AHEAD);
+  let paths = sources.map(() => new Float32Array(PARTITIONS * BLOCK_SIZE));
+  const laid = () =>
+    sources.map((source) => laidOnTake(source, refined, from + stretch.length).subarray(from));
+  paths[0]!.set(directSound(stretch, laid()[0]!, lead + LOOK_AHEAD), lead - DIRECT_REACH);
   for (const pass of LEARNING_PASSES) {
-    const learner = follower(path, pass);
+    const learner = follower(paths, pass);
     run(learner, stretch, laid());
-    path = learner.path();
+    paths = paths.map((_, channel) => new Float32Array(learner.path(channel)));
     refined = later(refined, learner.shiftSamples, stretch.length, from);
   }
-  return { path, refined };
+  return { paths, refined };
 }
 
 /** An alignment by which the backing falls behind by `shift` samples more over the `length` samples after `from`. */
 function later(alignment: Alignment, shift: number, length: number, from: number): Alignment {
   const rate = shift / Math.max(1, length);
   const speed = 1 + alignment.driftPpm / 1e6;
-  const offsetSeconds = (alignment.offsetSeconds * speed - (rate * from) / ROOM_HZ) / (speed - rate);
-  return { ...alignment, offsetSeconds, driftPpm: alignment.driftPpm - rate * 1e6 };
+  const moved = (seconds: number) => (seconds * speed - (rate * from) / ROOM_HZ) / (speed - rate);
+  return {
+    ...alignment,
+    offsetSeconds: moved(alignment.offsetSeconds),
+    roundSeconds: alignment.roundSeconds.map(moved),
+    driftPpm: alignment.driftPpm - rate * 1e6,
+  };
 }
 
-const follower = (path: Float32Array, learning: Partial<FollowerSettings> = {}): BandFollower =>
+const follower = (paths: readonly Float32Array[], learning: Partial<FollowerSettings>): BandFollower =>
   new BandFollower({
     blockSize: BLOCK_SIZE,
     partitions: PARTITIONS,
-    path: [path],
+    path: paths,
     heldBackSamples: LOOK_AHEAD,
     ...learning,
   });
 
 /** The backing as it ran on the take's clock, early by LEAD_SECONDS and the LOOK_AHEAD of the follower. */
 export function laidOnTake(source: Float32Array, alignment: Alignment, length: number): Float32Array {
-  const start = (alignment.offsetSeconds - LEAD_SECONDS) * ROOM_HZ - LOOK_AHEAD;
   const speed = 1 + alignment.driftPpm / 1e6;
-  return Float32Array.from({ length }, (_, n) => interpolated(source, (n - start) * speed));
+  const starts = alignment.roundSeconds.map((seconds) => (seconds - LEAD_SECONDS) * ROOM_HZ - LOOK_AHEAD);
+  const laid = new Float32Array(length);
+  for (const [i, start] of starts.entries()) {
+    const from = i === 0 ? 0 : Math.max(0, Math.ceil(start));
+    const to = Math.min(length, Math.ceil(starts[i + 1] ?? start + source.length / speed + 8));
+    for (let n = from; n < to; n++) laid[n] = interpolated(source, (n - start) * speed);
+  }
+  return laid;
 }
 
-function run(follower: BandFollower, microphone: Float32Array, band: Float32Array): Float32Array {
+function run(follower: BandFollower, microphone: Float32Array, band: readonly Float32Array[]): Float32Array {
   const size = follower.blockSize;
-  const out = new Float32Array(microphone.length);
-  const last = new Float32Array(size);
-  for (let from = 0; from < microphone.length; from += size) {
+  const length = Math.ceil(microphone.length / size) * size;
+  const padded = (signal: Float32Array) => {
+    const whole = new Float32Array(length);
+    whole.set(signal);
+    return whole;
+  };
+  const [heard, played, out] = [padded(microphone), band.map(padded), new Float32Array(length)];
+  for (let from = 0; from < length; from += size) {
     const to = from + size;
-    if (to <= microphone.length) {
-      follower.process(microphone.subarray(from, to), [band.subarray(from, to)], out.subarray(from, to));
-    } else {
-      const [a, b] = [new Float32Array(size), new Float32Array(size)];
-      a.set(microphone.subarray(from));
-      b.set(band.subarray(from, microphone.length));
-      follower.process(a, [b], last);
-      out.set(last.subarray(0, microphone.length - from), from);
-    }
+    follower.process(
+      heard.subarray(from, to),
+      played.map((line) => line.subarray(from, to)),
+      out.subarray(from, to),
+    );
   }
-  return out;
+  return out.subarray(0, microphone.length);
 }
