@@ -96,6 +96,24 @@ test('a MIDI keyboard is graded, and its pedal stops the take', async ({ openApp
   await expect(page.getByText(/\b3\snotes\b/).first()).toBeVisible();
 });
 
+test('a pedal that sends programs is learned, and starts and stops the take', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file }, before: withKeyboard });
+  await page.getByText('How it is shown, and run without hands').click();
+  await player(page).getByLabel('MIDI pedal runs the screen').check();
+  await page.getByRole('button', { name: 'Learn another' }).click();
+  await send(page, 0xc0, 7);
+  await expect(player(page).getByText('program 8 on channel 1')).toBeVisible();
+  await send(page, 0xc0, 7);
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+  await page.waitForTimeout(1500);
+  await send(page, 0xc0, 6);
+  await page.waitForTimeout(300);
+  await expect(stopButton(page)).toBeVisible();
+  await send(page, 0xc0, 7);
+  await untilReview(page);
+});
+
 test('a wall: every screen at 2560 by 1440 can be used by everyone', async ({ openApp }) => {
   const { page } = await openApp({ microphone: { file: line.file } });
   await page.setViewportSize({ width: 2560, height: 1440 });
