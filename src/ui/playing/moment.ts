@@ -6,6 +6,7 @@ import { bandTurns, endOfTurn, isPlayersTurn } from '../../core/chart/turns.ts';
 import type { TargetTone } from '../../core/grading/targets.ts';
 import type { Chord } from '../../core/music/chord.ts';
 import { writeKey } from '../../core/music/keys.ts';
+import type { Landing } from '../../core/report/schema.ts';
 import type { Live, LiveNote } from '../../state/session.svelte.ts';
 
 /** Whose turn it is where player and band trade bars, and how long it still lasts, this bar and this beat counted. */
@@ -16,6 +17,8 @@ export interface Turn {
 }
 
 export interface Moment {
+  /** Whole beats from the first downbeat. */
+  readonly beat: number;
   readonly beatInBar: number;
   readonly chorus: number;
   /** 1, 2, 3 … while counting in; null while playing. */
@@ -58,6 +61,7 @@ function risenBpm({ beat }: Live, { rise, beatMap, beatsPerBar }: Course): numbe
 export function momentOf(live: Live, timeline: Course): Moment {
   const beatInBar = Math.floor(live.beatInBar);
   return {
+    beat: Math.floor(live.beat),
     beatInBar,
     chorus: live.chorus,
     countIn: live.beat < 0 ? beatInBar + 1 : null,
@@ -108,3 +112,12 @@ export function tacetBars(
 }
 
 const NO_BARS: ReadonlySet<number> = new Set();
+
+/** A note may still be the landing of a change for so long: what is said aloud waits for it, and is said once. */
+const LANDS_WITHIN_BEATS = 1;
+
+/** The newest landing that stands. */
+export const settledLanding = (
+  landings: readonly Landing[],
+  { beat }: Pick<Moment, 'beat'>,
+): Landing | null => landings.findLast((landing) => landing.beat + LANDS_WITHIN_BEATS <= beat) ?? null;

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { timelineFromTempo, type TempoOptions } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
+import type { Landing } from '../../../src/core/report/schema.ts';
 import type { Live } from '../../../src/state/live.ts';
-import { momentOf, tacetBars } from '../../../src/ui/playing/moment.ts';
+import { momentOf, settledLanding, tacetBars } from '../../../src/ui/playing/moment.ts';
 
 const at = (beat: number): Live => ({ beat, beatInBar: 0, chorus: 0, targets: [] }) as unknown as Live;
 const course = (text: string, options: Partial<TempoOptions> = {}) => {
@@ -44,4 +45,11 @@ describe('the bars that are the band’s', () => {
     expect([...tacetBars(form, 2)]).toEqual([4, 5, 6, 7]);
     expect(tacetBars({ bars: 12 }, 0).size).toBe(0);
   });
+});
+
+it('a landing is said once it stands: a beat after its change', () => {
+  const [one, two] = [{ beat: 0 }, { beat: 4 }] as [Landing, Landing];
+  expect(settledLanding([one], { beat: 0 })).toBeNull();
+  expect(settledLanding([one, two], { beat: 4 })).toBe(one);
+  expect(settledLanding([one, two], { beat: 5 })).toBe(two);
 });
