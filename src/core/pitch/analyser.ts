@@ -1,8 +1,9 @@
 import { Autocorrelator } from 'pitchy';
-import { normalise, PairCorrelator } from './correlate.ts';
+import { LongCorrelator, normalise, PairCorrelator } from './correlate.ts';
 import { Flux } from './flux.ts';
 import { emptyFrame, type Frame } from './frame.ts';
 import { Increase, SPAN, type Added } from './increase.ts';
+import { levelDb } from './level.ts';
 import { emptyPeaks, findPeaks, refineLag } from './peaks.ts';
 import { Resampler } from './resample.ts';
 import { PartialFinder, type Partials } from './partials.ts';
@@ -56,9 +57,7 @@ export class Analyser {
   readonly #flux = new Flux();
   readonly #increase = new Increase();
   readonly #pair = new PairCorrelator(S.PAIR_SIZE, S.WINDOW);
-  readonly #low = Autocorrelator.forNumberArray(S.LOW_WINDOW);
-  readonly #lowInput = Array.from({ length: S.LOW_WINDOW }, () => 0);
-  readonly #lowOutput = this.#lowInput.slice();
+  readonly #low = new LongCorrelator(2 * S.LOW_WINDOW, S.LOW_WINDOW);
   readonly #curveBefore = new Float32Array(S.WINDOW_LONGEST_LAG + 2);
   readonly #curve = new Float32Array(S.WINDOW_LONGEST_LAG + 2);
   readonly #lowCurve = new Float32Array(S.LONGEST_LAG / S.LOW_FACTOR + 4);
@@ -68,6 +67,8 @@ export class Analyser {
   #lowIndex = -2;
   readonly #waiting: Frame[] = [];
   readonly #peeked = emptyFrame();
+  readonly #single = Autocorrelator.forNumberArray(S.WINDOW);
+  readonly #correlation: number[] = new Array<number>(S.WINDOW).fill(0);
   #hop = 0;
   #lastIn = 0;
   #lastOut = 0;
@@ -131,10 +132,11 @@ export class Analyser {
     const start = this.#filled - WINDOW;
     const frame = this.#peeked;
     frame.seconds = (this.#dropped + this.#filled - WINDOW / 2) / S.INNER_RATE;
-    frame.levelDb = levelDb(meanSquare(this.#samples, start + LEVEL_MARGIN, WINDOW - 2 * LEVEL_MARGIN));
+    frame.levelDb = levelDb(this.#samples, start + LEVEL_MARGIN, WINDOW - 2 * LEVEL_MARGIN);
     frame.count = 0;
     if (frame.levelDb > EMPTY_DB) {
-      this.#pair.correlate(this.#samples, start, this.#curveBefore, start, this.#curve);
+      this.#single.autocorrelate(this.#samples.subarray(start, start + WINDOW), this.#correlation);
+      normalise(this.#samples, start, WINDOW, this.#correlation, 1, this.#curve);
       this.#candidates(frame, this.#curve);
     }
     return frame;
@@ -186,8 +188,7 @@ export class Analyser {
     frame.index = this.#hop;
     frame.count = 0;
     frame.seconds = (this.#dropped + end - S.WINDOW / 2) / S.INNER_RATE;
-    const power = meanSquare(this.#samples, start + LEVEL_MARGIN, S.WINDOW - 2 * LEVEL_MARGIN);
-    frame.levelDb = levelDb(power);
+    frame.levelDb = levelDb(this.#samples, start + LEVEL_MARGIN, S.WINDOW - 2 * LEVEL_MARGIN);
     this.#hop++;
     if (this.#hop % 2 === 1) return;
     const before = this.#waiting[(this.#hop - 2) % this.#waiting.length]!;
@@ -243,10 +244,7 @@ export class Analyser {
   /** The low window about the frame's centre; it is so long that the next frame may use it too. */
   #lowPeaksAt(end: number, index: number): void {
     this.#lowIndex = index;
-    const start = end / 2 - S.LOW_WINDOW;
-    for (let i = 0; i < S.LOW_WINDOW; i++) this.#lowInput[i] = this.#halved[start + i]!;
-    this.#low.autocorrelate(this.#lowInput, this.#lowOutput);
-    normalise(this.#halved, start, S.LOW_WINDOW, this.#lowOutput, 1, this.#lowCurve);
+    this.#low.correlate(this.#halved, end / 2 - S.LOW_WINDOW, this.#lowCurve);
     findPeaks(this.#lowCurve, S.LOW_SHORTEST_LAG / S.LOW_FACTOR, LOW_LONGEST, this.#lowPeaks);
   }
 
@@ -285,14 +283,4 @@ export class Analyser {
 
 export function lagToMidi(lag: number, rate: number): number {
   return 69 + 12 * Math.log2(rate / lag / 440);
-}
-
-function meanSquare(samples: Float32Array, start: number, length: number): number {
-  let sum = 0;
-  for (let i = start; i < start + length; i++) sum += samples[i]! * samples[i]!;
-  return sum / length;
-}
-
-function levelDb(power: number): number {
-  return Math.max(-120, 10 * Math.log10(power + 1e-12));
 }

@@ -9,7 +9,7 @@ const LEAST_PAIRS = 4;
  */
 export class Halver {
   /** What comes in is laid down here by whoever feeds it, from `filled` on. */
-  readonly samples: Float64Array;
+  readonly samples: Float32Array;
   filled: number;
   /** Samples after an output sample's own moment that it waits for. */
   readonly reach: number;
@@ -26,13 +26,13 @@ export class Halver {
     });
     const sum = this.#taps.reduce((a, b) => a + b);
     for (let i = 0; i < pairs; i++) this.#taps[i]! /= 4 * sum;
-    this.samples = new Float64Array(most + 2 * this.reach + 2);
+    this.samples = new Float32Array(most + 2 * this.reach + 2);
     // Silence before the first sample, so that output sample n lies at input sample 2n exactly.
     this.filled = this.reach;
   }
 
   /** Writes what is known by now to `out` from `at` on, and returns how many samples that is. */
-  halve(out: Float64Array, at: number): number {
+  halve(out: Float32Array | Float64Array, at: number): number {
     const { samples, filled, reach } = this;
     const taps = this.#taps;
     const [a, b, c, d] = taps as unknown as readonly [number, number, number, number];

@@ -21,15 +21,11 @@ export function emptyPeaks(): Peaks {
  */
 export function findPeaks(curve: Float32Array, shortest: number, longest: number, peaks: Peaks): void {
   peaks.count = 0;
-  let best = 0;
   // The lobe about lag 0 holds no period, only ripples of the overtones.
   let start = 1;
   while (start < longest && curve[start]! > 0) start++;
   start = Math.max(start, shortest);
-  for (let lag = start; lag < longest; lag++) {
-    const y = curve[lag]!;
-    if (y > best && y > curve[lag - 1]! && y >= curve[lag + 1]!) best = y;
-  }
+  let best = highest(curve, start, longest);
   if (best <= 0) return;
   // On the lags themselves a narrow peak may stand this much lower than it is.
   const least = best * CANDIDATE_SHARE * 0.75;
@@ -41,10 +37,8 @@ export function findPeaks(curve: Float32Array, shortest: number, longest: number
       // Highest point of this positive lobe.
       let top = lag;
       let next = lag + 1;
-      while (next < longest && curve[next]! > 0) {
+      for (; next < longest && curve[next]! > 0; next++)
         if (curve[next]! > curve[top]! && curve[next]! >= curve[next + 1]!) top = next;
-        next++;
-      }
       const height = Math.min(1, peakHeight(curve, top));
       if (height > best) best = height;
       peaks.lag[peaks.count] = top + vertex(curve, top);
@@ -60,6 +54,20 @@ export function findPeaks(curve: Float32Array, shortest: number, longest: number
     peaks.height[kept++] = peaks.height[i]!;
   }
   peaks.count = kept;
+}
+
+/** Highest peak between two lags, 0 without. */
+function highest(curve: Float32Array, from: number, to: number): number {
+  let best = 0;
+  let before = curve[from - 1]!;
+  let here = curve[from]!;
+  for (let lag = from; lag < to; lag++) {
+    const after = curve[lag + 1]!;
+    if (here > best && here > before && here >= after) best = here;
+    before = here;
+    here = after;
+  }
+  return best;
 }
 
 /**

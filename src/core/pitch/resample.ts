@@ -78,7 +78,7 @@ export class Resampler {
     }
     // Half a kernel of silence before the first sample, so that output sample n lies at n / outputRate exactly.
     this.#history = new Float64Array(taps + PIECE);
-    this.#filled = done ? 0 : taps / 2 - 1;
+    this.#filled = Math.max(0, taps / 2 - 1);
     this.#position = 0;
   }
 
@@ -94,28 +94,23 @@ export class Resampler {
 
   /** Feeds `input[from..to)`; writes to `output` from `at` and returns how many were written. */
   process(input: Float32Array, from: number, to: number, output: Float32Array, at: number): number {
-    const first = this.#halvers[0];
+    const halvers = this.#halvers;
+    const first = halvers[0];
     if (first) {
-      copyFinite(input, from, to, first.samples, first.filled);
+      lay(input.subarray(from, to), first.samples, first.filled);
       first.filled += to - from;
     } else {
-      copyFinite(input, from, to, this.#history, this.#filled);
+      lay(input.subarray(from, to), this.#history, this.#filled);
       this.#filled += to - from;
     }
-    for (let i = 0; i < this.#halvers.length; i++) {
-      const next = this.#halvers[i + 1];
-      if (next) next.filled += this.#halvers[i]!.halve(next.samples, next.filled);
-      else this.#filled += this.#halvers[i]!.halve(this.#history, this.#filled);
+    for (let i = 0; i < halvers.length; i++) {
+      const next = halvers[i + 1];
+      if (next) next.filled += halvers[i]!.halve(next.samples, next.filled);
+      // The rate may be right already.
+      else if (this.#phases === 0) return halvers[i]!.halve(output, at);
+      else this.#filled += halvers[i]!.halve(this.#history, this.#filled);
     }
-    return this.#phases === 0 ? this.#handOver(output, at) : this.#interpolate(output, at);
-  }
-
-  /** The rate is right already. */
-  #handOver(output: Float32Array, at: number): number {
-    const count = this.#filled;
-    for (let i = 0; i < count; i++) output[at + i] = this.#history[i]!;
-    this.#filled = 0;
-    return count;
+    return this.#interpolate(output, at);
   }
 
   #interpolate(output: Float32Array, at: number): number {
@@ -159,10 +154,22 @@ export class Resampler {
   }
 }
 
-function copyFinite(input: Float32Array, from: number, to: number, out: Float64Array, at: number): void {
-  for (let i = from; i < to; i++) {
-    const x = input[i]!;
-    // x − x is 0 for every finite number and NaN for the rest.
-    out[at + i - from] = x - x === 0 ? x : 0;
+/** Copies `input`; what is not finite becomes 0. A sum tells whether any is, and then a block copy does. */
+function lay(input: Float32Array, out: Float32Array | Float64Array, at: number): void {
+  const { length } = input;
+  let a = 0;
+  let b = 0;
+  let c = 0;
+  let d = 0;
+  let i = 0;
+  for (; i + 3 < length; i += 4) {
+    a += input[i]!;
+    b += input[i + 1]!;
+    c += input[i + 2]!;
+    d += input[i + 3]!;
   }
+  for (; i < length; i++) a += input[i]!;
+  out.set(input, at);
+  if (Number.isFinite(a + b + c + d)) return;
+  for (i = 0; i < length; i++) if (!Number.isFinite(input[i])) out[at + i] = 0;
 }

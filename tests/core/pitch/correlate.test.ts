@@ -1,6 +1,6 @@
 import { Autocorrelator } from 'pitchy';
 import { describe, expect, test } from 'vitest';
-import { normalise, PairCorrelator } from '../../../src/core/pitch/correlate.ts';
+import { LongCorrelator, normalise, PairCorrelator } from '../../../src/core/pitch/correlate.ts';
 
 const samples = Float32Array.from(
   { length: 600 },
@@ -20,8 +20,8 @@ function plainCurve(start: number, length: number, lags: number): number[] {
   });
 }
 
-describe('two correlations at once', () => {
-  test.each([162, 161, 2])('are what the equation says, %i lags', (lags) => {
+describe('correlations by transform', () => {
+  test.each([162, 161, 2])('two at once are what the equation says, %i lags', (lags) => {
     const a = new Float32Array(lags);
     const b = new Float32Array(lags);
     new PairCorrelator(512, 350).correlate(samples, 7, a, 240, b);
@@ -32,7 +32,7 @@ describe('two correlations at once', () => {
     }
   });
 
-  test("are pitchy's, normalised", () => {
+  test("two at once are pitchy's, normalised", () => {
     const a = new Float32Array(129);
     const b = new Float32Array(129);
     new PairCorrelator(512, 256).correlate(samples, 0, a, 300, b);
@@ -40,6 +40,13 @@ describe('two correlations at once', () => {
     const reference = new Float32Array(129);
     normalise(samples, 300, 256, Autocorrelator.forNumberArray(256).autocorrelate(window), 1, reference);
     for (let lag = 0; lag < 129; lag++) expect(b[lag]).toBeCloseTo(reference[lag]!, 5);
+  });
+
+  test.each([1, 162, 163])('and so is that of one long window, %i lags', (lags) => {
+    const curve = new Float32Array(lags);
+    new LongCorrelator(1024, 512).correlate(samples, 60, curve);
+    const plain = plainCurve(60, 512, lags);
+    for (let lag = 0; lag < lags; lag++) expect(curve[lag]).toBeCloseTo(plain[lag]!, 5);
   });
 
   test('silence beside sound stays silence', () => {
