@@ -172,10 +172,10 @@ export class AnalysisClient {
     return report;
   }
 
-  /** Any file that can be graded, read as the command line reads it. */
-  async read(file: Blob, name: string): Promise<Outcome<FileLine>> {
+  /** Any file that can be graded, read as the command line reads it; as a backing with what left and right differ by. */
+  async read(file: Blob, name: string, asBacking = false): Promise<Outcome<FileLine>> {
     const line = this.#line(() => undefined);
-    const found = await line.ask<FileLine>({ kind: 'read', file, name });
+    const found = await line.ask<FileLine>({ kind: 'read', file, name, asBacking });
     this.#hangUp(line);
     return found;
   }

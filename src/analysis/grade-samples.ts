@@ -20,6 +20,8 @@ const LIVE_PIECE_FRAMES = 512;
 /** Mono sound: 16-bit for takes of our own, floating point at full scale ±1 for files that were opened. */
 export interface Sound {
   readonly samples: Int16Array | Float32Array;
+  /** Of a backing in stereo half of left less right. */
+  readonly side?: Float32Array | null;
   readonly sampleRate: number;
 }
 
@@ -110,7 +112,7 @@ function heardIn(sound: SoundToGrade, backing: KnownBacking | null, events: Grad
   const { name, sampleRate } = sound;
   const heard = listenWithout(
     { name, samples: floats(sound.samples), sampleRate },
-    { name: backing.name, samples: floats(backing.sound.samples), sampleRate: backing.sound.sampleRate },
+    { ...backing.sound, name: backing.name, samples: floats(backing.sound.samples) },
     (share) => events.progress(share),
   );
   if (heard.sentence !== null) events.told(heard.sentence);

@@ -38,8 +38,14 @@ export type AnalysisRequest =
       readonly durationSeconds: number;
       readonly order: GradeOrder;
     }
-  /** Answer: what is in the file (`FileLine`). */
-  | { readonly kind: 'read'; readonly id: number; readonly file: Blob; readonly name: string };
+  /** Answer: what is in the file (`FileLine`); `asBacking` with its side, where it is in stereo. */
+  | {
+      readonly kind: 'read';
+      readonly id: number;
+      readonly file: Blob;
+      readonly name: string;
+      readonly asBacking?: boolean;
+    };
 
 export type AnalysisMessage =
   | { readonly kind: 'answer'; readonly id: number; readonly outcome: Outcome<unknown> }
@@ -65,6 +71,8 @@ export interface Heard {
 export interface FileSound {
   readonly kind: 'sound';
   readonly samples: Float32Array;
+  /** Of a backing in stereo half of left less right; null, or left out, else. */
+  readonly side?: Float32Array | null;
   readonly sampleRate: number;
   readonly warnings: readonly string[];
 }

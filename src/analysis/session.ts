@@ -4,6 +4,7 @@
  */
 import { isAudio, openAudioOfKind, readWhole } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes.ts';
+import { readBacking } from '../core/files/read-backing.ts';
 import { readList } from '../core/files/read-list.ts';
 import { sniff } from '../core/files/sniff.ts';
 import { Listener } from '../core/listen.ts';
@@ -77,7 +78,7 @@ export class AnalysisSession {
       case 'grade notes':
         return gradeNotes(request.notes, request.durationSeconds, request.order);
       case 'read':
-        return readLine(blobBytes(request.file, request.name));
+        return readLine(blobBytes(request.file, request.name), request.asBacking === true);
     }
   }
 
@@ -156,17 +157,27 @@ function blobBytes(blob: Blob, name: string): ByteSource {
   };
 }
 
-async function readLine(source: ByteSource): Promise<Outcome<FileLine>> {
+async function readLine(source: ByteSource, asBacking: boolean): Promise<Outcome<FileLine>> {
   const kind = await sniff(source);
   if (!kind.ok) return kind;
   if (!isAudio(kind.value)) {
     const line = await readList(source, kind.value);
     return line.ok ? good({ kind: 'notes', ...line.value }) : line;
   }
+  if (asBacking) {
+    const backing = await readBacking(source);
+    return backing.ok ? good(soundOf(backing.value)) : backing;
+  }
   const file = await openAudioOfKind(source, kind.value);
   if (!file.ok) return file;
   const whole = await readWhole(file.value, source.name);
   if (!whole.ok) return whole;
-  // A copy of its own length: the buffer behind may be larger, and all of it would be transferred.
-  return good({ kind: 'sound', ...whole.value, samples: new Float32Array(whole.value.samples) });
+  return good(soundOf(whole.value));
 }
+
+/** A copy of its own length: the buffer behind may be larger, and all of it would be transferred. */
+const soundOf = <T extends { readonly samples: Float32Array }>(whole: T) => ({
+  kind: 'sound' as const,
+  ...whole,
+  samples: new Float32Array(whole.samples),
+});

@@ -1,6 +1,7 @@
 /** The line that is to be graded: listened to, or read from a list. */
 import { isAudio, openAudio, openAudioOfKind, readWhole, type Recording } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes.ts';
+import { readBacking } from '../core/files/read-backing.ts';
 import { readList } from '../core/files/read-list.ts';
 import { sniff, type AudioKind } from '../core/files/sniff.ts';
 import type { GradeSettings } from '../core/grading/settings.ts';
@@ -47,14 +48,14 @@ async function wholeOf(source: ByteSource): Promise<Outcome<Recording>> {
 async function listenWithBacking(source: ByteSource, backing: ByteSource): Promise<Outcome<Take>> {
   const take = await wholeOf(source);
   if (!take.ok) return take;
-  const band = await wholeOf(backing);
+  const band = await readBacking(backing);
   if (!band.ok) return band;
   const { samples, sampleRate } = take.value;
   if (samples.length === 0)
     return bad(`${source.name} holds no sound that can be read; it may be damaged: save or export it again.`);
   const heard = listenWithout(
     { name: source.name, samples, sampleRate },
-    { name: backing.name, samples: band.value.samples, sampleRate: band.value.sampleRate },
+    { name: backing.name, ...band.value },
   );
   return good({
     notes: heard.notes,

@@ -5,10 +5,12 @@ import type { HeardNote } from './notes/note.ts';
 import { removeBand } from './room/remove-band.ts';
 import { ROOM_HZ } from './room/room-rate.ts';
 
-/** Mono sound, full scale ±1, with the name of its file for the sentences. */
+/** Sound, full scale ±1, the mean of its channels, with the name of its file for the sentences. */
 export interface NamedSound {
   readonly name: string;
   readonly samples: Float32Array;
+  /** Of a backing in stereo half of left less right: two speakers have two paths. */
+  readonly side?: Float32Array | null;
   readonly sampleRate: number;
 }
 

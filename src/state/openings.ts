@@ -30,7 +30,7 @@ export async function openFiles(
 ): Promise<Outcome<OpenedTake>> {
   const [read, readBacking] = await Promise.all([
     analysis.read(line, line.name),
-    backing === null ? null : analysis.read(backing, backing.name),
+    backing === null ? null : analysis.read(backing, backing.name, true),
   ]);
   if (!read.ok) return read;
   if (readBacking?.ok === false) return readBacking;

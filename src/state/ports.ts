@@ -155,7 +155,7 @@ export interface AnalysisPort {
     events: LiveListenerEvents,
   ): Promise<Outcome<LiveListener>>;
   /** Any file that can be graded: sound as one line of samples, or a line that is written down. */
-  read(file: Blob, name: string): Promise<Outcome<FileLine>>;
+  read(file: Blob, name: string, asBacking?: boolean): Promise<Outcome<FileLine>>;
   /** Takes out what is to be taken out, listens, and grades. */
   grade(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Promise<Outcome<Report>>;
   /** Grades notes that nobody has to hear. */

@@ -84,7 +84,12 @@ function learned(microphone: Float32Array, sources: readonly Float32Array[], fou
   let paths = sources.map(() => new Float32Array(PARTITIONS * BLOCK_SIZE));
   const laid = () =>
     sources.map((source) => laidOnTake(source, refined, from + stretch.length).subarray(from));
-  paths[0]!.set(directSound(stretch, laid()[0]!, lead + LOOK_AHEAD), lead - DIRECT_REACH);
+  let rest = stretch;
+  for (const [channel, line] of laid().entries()) {
+    const direct = directSound(rest, line, lead + LOOK_AHEAD);
+    paths[channel]!.set(direct, lead - DIRECT_REACH);
+    if (channel + 1 < paths.length) rest = without(rest, line, direct, lead + LOOK_AHEAD - DIRECT_REACH);
+  }
   for (const pass of LEARNING_PASSES) {
     const learner = follower(paths, pass);
     run(learner, stretch, laid());
@@ -92,6 +97,18 @@ function learned(microphone: Float32Array, sources: readonly Float32Array[], fou
     refined = later(refined, learner.shiftSamples, stretch.length, from);
   }
   return { paths, refined };
+}
+
+/** A take less what came straight from the speakers; the band is early by `early` samples more than the taps say. */
+function without(take: Float32Array, band: Float32Array, taps: Float32Array, early: number): Float32Array {
+  return take.map((x, n) => {
+    let sum = x;
+    const newest = n - early;
+    for (let i = Math.max(0, newest - band.length + 1); i < taps.length && i <= newest; i++) {
+      sum -= taps[i]! * band[newest - i]!;
+    }
+    return sum;
+  });
 }
 
 /** An alignment by which the backing falls behind by `shift` samples more over the `length` samples after `from`. */

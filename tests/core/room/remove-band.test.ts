@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { bandInARoom, levelDb } from '../../../fixtures/room/band-in-a-room.ts';
+import {
+  bandInARoom,
+  levelDb,
+  lineAndParts,
+  speakerPath,
+  throughSpeaker,
+} from '../../../fixtures/room/band-in-a-room.ts';
 import { align } from '../../../src/core/room/align.ts';
 import { interpolated } from '../../../src/core/room/interpolate.ts';
 import { removeBand } from '../../../src/core/room/remove-band.ts';
@@ -70,6 +76,31 @@ describe('without a sweep', () => {
     const error = out.samples.map((x, i) => x - player[i]!);
     expect(levelDb(error, player, ROOM_HZ, [3, 11])).toBeLessThan(-10);
     expect(Math.abs(out.alignment.offsetSeconds - scene.delaySeconds)).toBeLessThan(0.002);
+  });
+
+  test('a backing in stereo goes by two paths, from two speakers', async () => {
+    const { player, parts } = await lineAndParts({ ...scene, seconds: 8, seed: 743 });
+    const [bass, chords, drums] = parts as [Float32Array, Float32Array, Float32Array];
+    const left = bass.map((x, i) => x + 1.4 * chords[i]! + 0.4 * drums[i]!);
+    const right = bass.map((x, i) => x + 1.4 * drums[i]!);
+    const echo = sumOf(
+      throughSpeaker(left, speakerPath(ROOM_HZ, 0.04, 5)),
+      throughSpeaker(right, speakerPath(ROOM_HZ, 0.0405, 6)),
+    );
+    const take = { samples: sumOf(player, echo), sampleRate: ROOM_HZ };
+    const middle = left.map((x, i) => (x + right[i]!) / 2);
+    const side = left.map((x, i) => (x - right[i]!) / 2);
+    const leftDb = (backing: { samples: Float32Array; side?: Float32Array }) => {
+      const out = removeBand(take, { ...backing, sampleRate: ROOM_HZ })!;
+      return levelDb(
+        out.samples.map((x, i) => x - player[i]!),
+        player,
+        ROOM_HZ,
+        [1, 7],
+      );
+    };
+    const both = leftDb({ samples: middle, side });
+    expect(both).toBeLessThan(leftDb({ samples: middle }) - 3);
   });
 
   test('nothing is too short to be answered', () => {
