@@ -16,6 +16,7 @@ import {
 import { heardContextSeconds } from './audio/clock.ts';
 import { createAudioContext, wake } from './audio/context.ts';
 import kitUrl from './audio/kit/landfall-kit.sf3?url';
+import { mixToMono } from './audio/level.ts';
 import { midiAllowed } from './audio/midi-input.ts';
 import { playSounds } from './audio/play-sounds.ts';
 import { createTakePlayer } from './audio/take-player.ts';
@@ -79,6 +80,7 @@ export function audioPort(): AudioPort {
     return good({
       start: () => player.start({ fromBeat: -countInBars * run.beatsPerBar }),
       setLevels: (changed: BandLevels) => setRoundLevels(player, changed),
+      playInMono: (mono: boolean) => mixToMono(bus, mono),
       onFailed: () => undefined,
       dispose: () => {
         if (band === own) band = null;
@@ -167,6 +169,7 @@ export function audioPort(): AudioPort {
       return good({
         start: () => player.start(),
         setLevels: (changed: BandLevels) => setLevels(player, changed),
+        playInMono: (mono: boolean) => mixToMono(player.bus, mono),
         onFailed: (listener: (sentence: string) => void) => player.onFailed(listener),
         dispose: () => {
           if (band === player) band = null;

@@ -13,3 +13,9 @@ export function rampTo(param: AudioParam, value: number, now: number, seconds = 
   param.setValueAtTime(param.value, now);
   param.linearRampToValueAtTime(value, now + seconds);
 }
+
+/** Left and right mixed to one line, or left as they are, from this node on. */
+export function mixToMono(node: AudioNode, mono: boolean): void {
+  node.channelCount = mono ? 1 : 2;
+  node.channelCountMode = mono ? 'explicit' : 'max';
+}

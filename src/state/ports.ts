@@ -45,6 +45,8 @@ export interface OpenBand {
   /** Starts the count-in; answers with the clock of this run. */
   start(): BandClock;
   setLevels(levels: BandLevels): void;
+  /** The same from both speakers: then one path leads to the microphone, the one that a sweep measures. */
+  playInMono(mono: boolean): void;
   /** Called once when the band falls silent by itself. */
   onFailed(listener: (sentence: string) => void): void;
   dispose(): void;

@@ -107,6 +107,7 @@ export class TakeInHand {
     // From here on hops count: the count-in is on the recording, and the first downbeat after it.
     this.#recording = new Recording(sampleRate);
     this.#bandRecording = this.#keepsBand ? new BandRecording() : null;
+    band.value.playInMono(this.#keepsBand);
     this.#clock = band.value.start();
     return good(undefined);
   }

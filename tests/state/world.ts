@@ -104,6 +104,8 @@ export async function world(
   const workers: InProcessWorker[] = [];
   /** What was given to the kit to play. */
   const rendered: (readonly HeardNote[])[] = [];
+  /** Whether each band was mixed to mono. */
+  const inMono: boolean[] = [];
   let events: InputEvents | null = null;
   let midiEvents: MidiEvents | null = null;
   let waiting: (() => void) | null = null;
@@ -155,6 +157,7 @@ export async function world(
               risingBeatMap({ bpm: band.bpm, rise: band.rise ?? null, beatsPerBar: 4 }, 0),
             ),
           setLevels: () => undefined,
+          playInMono: (mono) => void inMono.push(mono),
           onFailed: () => undefined,
           dispose: () => {
             open.band--;
@@ -266,6 +269,7 @@ export async function world(
     audio,
     analysis,
     open,
+    inMono,
     players,
     rendered,
     accompaniments,
