@@ -34,6 +34,9 @@ function contrast(a: string, b: string): number {
 const AS_TEXT = [
   ['ink', 'paper'],
   ['ink', 'paper-deep'],
+  ['ink', 'lamp'],
+  ['ink-soft', 'lamp'],
+  ['shore', 'lamp'],
   ['ink', 'shore-wash'],
   ['ink-soft', 'paper'],
   ['ink-soft', 'paper-deep'],
@@ -44,6 +47,7 @@ const AS_TEXT = [
 const AS_MARK = [
   ['edge', 'paper'],
   ['edge', 'paper-deep'],
+  ['edge', 'lamp'],
   ['shore', 'paper-deep'],
 ] as const;
 

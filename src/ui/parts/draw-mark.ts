@@ -1,5 +1,6 @@
 /** The role marks on a canvas, from the same paths as in SVG. */
 import type { Role } from '../../core/report/schema.ts';
+import { cut } from './cut.ts';
 import type { Inks } from './frames.ts';
 import { ROLE_MARKS } from './roles.ts';
 
@@ -13,7 +14,7 @@ function pathOf(role: Role): Path2D {
   return path;
 }
 
-/** Draws one mark centred on (x, y), `size` CSS pixels high, with a rim of paper that lifts it off the line. */
+/** Draws one mark centred on (x, y), `size` CSS pixels high, with a rim of page that lifts it off the line. */
 export function drawMark(
   context: CanvasRenderingContext2D,
   role: Role,
@@ -29,17 +30,15 @@ export function drawMark(
   context.scale(size / 26, size / 26);
   context.lineJoin = 'round';
   context.lineCap = 'round';
-  context.strokeStyle = inks.paper;
   context.lineWidth = filled ? 5 : 8;
-  context.stroke(path);
+  cut(context, () => {
+    context.stroke(path);
+    if (!filled && role !== 'outside') context.fill(path);
+  });
   if (filled) {
     context.fillStyle = guide ? inks.shore : inks.ink;
     context.fill(path);
   } else {
-    if (role !== 'outside') {
-      context.fillStyle = inks.paper;
-      context.fill(path);
-    }
     context.strokeStyle = inks.ink;
     context.lineWidth = 3.2;
     context.stroke(path);

@@ -1,5 +1,6 @@
 /** The form as bars on a one-line staff: what stands where, before anything is drawn. */
 import type { Timeline } from '../../core/chart/timeline.ts';
+import { bandTurns } from '../../core/chart/turns.ts';
 import type { Landing } from '../../core/report/schema.ts';
 
 /** A stretch of one chord inside one bar. */
@@ -36,6 +37,23 @@ export function sheetBars(timeline: Timeline): readonly SheetBar[] {
     return { index, beats: beatsPerBar, cells };
   });
 }
+
+/** Bars of the chart, from 0, that are the band's in one chorus; a trade may fall on others in the next. */
+export function tacetBars(
+  { turnBars, bars }: Pick<Timeline, 'turnBars' | 'bars'>,
+  chorus: number,
+): ReadonlySet<number> {
+  if (turnBars === undefined) return NO_BARS;
+  const from = chorus * bars;
+  const turns = bandTurns(turnBars, from, from + bars);
+  return new Set(
+    turns.flatMap(({ fromBar, toBar }) =>
+      Array.from({ length: toBar - fromBar }, (_, i) => fromBar + i - from),
+    ),
+  );
+}
+
+const NO_BARS: ReadonlySet<number> = new Set();
 
 /** Where an absolute beat lies in the form; beats before the first downbeat have no place. */
 export interface Place {

@@ -1,6 +1,7 @@
 /** What stands on the page of the crossing: beats, shore, the landing that opened it, the pen's head. */
 import type { TargetTone } from '../../core/grading/targets.ts';
 import type { Landing, Role } from '../../core/report/schema.ts';
+import { cut } from '../parts/cut.ts';
 import { drawMark } from '../parts/draw-mark.ts';
 import { withSigns } from '../parts/engrave.ts';
 import type { Inks } from '../parts/frames.ts';
@@ -83,10 +84,9 @@ export function drawLanding(
   context.font = `800 ${unit * LANDING.letter}px 'Landfall Chord Signs', Besley, serif`;
   context.textBaseline = 'alphabetic';
   context.lineWidth = unit * 0.24;
-  context.strokeStyle = inks.paper;
   // Above the mark, where the line does not go on; a sign before the figure hangs to the left of it.
   const [left, up] = [x - unit * 0.42, y - unit * LANDING.mark * 0.62];
-  context.strokeText(withSigns(degree), left, up);
+  cut(context, () => context.strokeText(withSigns(degree), left, up));
   context.fillStyle = inks.ink;
   context.fillText(withSigns(degree), left, up);
 }

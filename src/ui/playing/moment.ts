@@ -2,7 +2,7 @@
 import { keyAt } from '../../core/chart/keys-through.ts';
 import { bpmAt } from '../../core/chart/tempo-rise.ts';
 import type { Timeline } from '../../core/chart/timeline.ts';
-import { bandTurns, endOfTurn, isPlayersTurn } from '../../core/chart/turns.ts';
+import { endOfTurn, isPlayersTurn } from '../../core/chart/turns.ts';
 import type { TargetTone } from '../../core/grading/targets.ts';
 import type { Chord } from '../../core/music/chord.ts';
 import { writeKey } from '../../core/music/keys.ts';
@@ -95,23 +95,6 @@ export const sameNote = (shown: LiveNote | null, heard: LiveNote): boolean =>
   shown.degree === heard.degree &&
   shown.role === heard.role &&
   Math.abs(shown.cents - heard.cents) < SAME_CENTS;
-
-/** Bars of the chart, from 0, that are the band's in one chorus; a trade may fall on others in the next. */
-export function tacetBars(
-  { turnBars, bars }: Pick<Timeline, 'turnBars' | 'bars'>,
-  chorus: number,
-): ReadonlySet<number> {
-  if (turnBars === undefined) return NO_BARS;
-  const from = chorus * bars;
-  const turns = bandTurns(turnBars, from, from + bars);
-  return new Set(
-    turns.flatMap(({ fromBar, toBar }) =>
-      Array.from({ length: toBar - fromBar }, (_, i) => fromBar + i - from),
-    ),
-  );
-}
-
-const NO_BARS: ReadonlySet<number> = new Set();
 
 /** A note may still be the landing of a change for so long: what is said aloud waits for it, and is said once. */
 const LANDS_WITHIN_BEATS = 1;

@@ -1,5 +1,6 @@
 /** What every instrument view draws alike: a tone now, a target on its piece of shore, the slur that leads there. */
 import type { TargetTone } from '../../core/grading/targets.ts';
+import { cut } from '../parts/cut.ts';
 import { drawMark } from '../parts/draw-mark.ts';
 import { withSigns } from '../parts/engrave.ts';
 import type { Inks } from '../parts/frames.ts';
@@ -102,16 +103,15 @@ export function drawShore({ context, inks, unit }: Page, fromX: number, toX: num
 
 /** The note just played: a pen's ring round its place. */
 export function drawHeard({ context, inks, unit }: Page, x: number, y: number): void {
-  for (const [colour, width] of [
-    [inks.paper, unit * 0.3],
-    [inks.ink, unit * 0.13],
-  ] as const) {
-    context.strokeStyle = colour;
+  const ring = (width: number) => {
     context.lineWidth = width;
     context.beginPath();
     context.arc(x, y, unit * 0.62, 0, 2 * Math.PI);
     context.stroke();
-  }
+  };
+  cut(context, () => ring(unit * 0.3));
+  context.strokeStyle = inks.ink;
+  ring(unit * 0.13);
 }
 
 /** The way from the note just played to the nearest target: a slur, thin at its ends as an engraver cuts it. */
@@ -140,9 +140,8 @@ export function drawSlur(
   shape.quadraticCurveTo(middleX, middleY + weight, x2, y2);
   shape.quadraticCurveTo(middleX, middleY - weight, x1, y1);
   context.lineJoin = 'round';
-  context.strokeStyle = inks.paper;
   context.lineWidth = unit * 0.22;
-  context.stroke(shape);
+  cut(context, () => context.stroke(shape));
   context.fillStyle = inks.ink;
   context.fill(shape);
   context.strokeStyle = inks.ink;
@@ -150,9 +149,9 @@ export function drawSlur(
   context.stroke(shape);
 }
 
-/** Letters with a rim of paper, so that lines do not run through them; `y` is their middle. */
+/** Letters with a rim of page, so that lines do not run through them; `y` is their middle. */
 export function letter(
-  { context, inks }: Page,
+  { context }: Page,
   text: string,
   x: number,
   y: number,
@@ -166,8 +165,7 @@ export function letter(
   context.textAlign = align;
   context.lineJoin = 'round';
   context.lineWidth = size * 0.28;
-  context.strokeStyle = inks.paper;
-  context.strokeText(withSigns(text), x, y);
+  cut(context, () => context.strokeText(withSigns(text), x, y));
   context.fillStyle = colour;
   context.fillText(withSigns(text), x, y);
   context.textAlign = 'left';

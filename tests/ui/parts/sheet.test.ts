@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import type { Landing } from '../../../src/core/report/schema.ts';
-import { barsInRow, landingsByBar, placeOf, sheetBars } from '../../../src/ui/parts/sheet.ts';
+import { barsInRow, landingsByBar, placeOf, sheetBars, tacetBars } from '../../../src/ui/parts/sheet.ts';
 
 function timeline(text: string) {
   const chart = parseChart(text);
@@ -67,4 +67,14 @@ it('sets four bars in a row, eight for long forms on wide pages, two on slips', 
   expect([barsInRow(12, 1200), barsInRow(32, 1200), barsInRow(32, 390), barsInRow(12, 250)]).toEqual([
     4, 8, 4, 2,
   ]);
+});
+
+describe('the bars that are the band’s', () => {
+  it('fall on others in the next chorus where turns do not come out even', () => {
+    const form = { turnBars: 4, bars: 12 };
+    expect([...tacetBars(form, 0)]).toEqual([4, 5, 6, 7]);
+    expect([...tacetBars(form, 1)]).toEqual([0, 1, 2, 3, 8, 9, 10, 11]);
+    expect([...tacetBars(form, 2)]).toEqual([4, 5, 6, 7]);
+    expect(tacetBars({ bars: 12 }, 0).size).toBe(0);
+  });
 });

@@ -3,7 +3,7 @@ import { timelineFromTempo, type TempoOptions } from '../../../src/core/chart/bu
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import type { Landing } from '../../../src/core/report/schema.ts';
 import type { Live } from '../../../src/state/live.ts';
-import { momentOf, settledLanding, tacetBars } from '../../../src/ui/playing/moment.ts';
+import { momentOf, settledLanding } from '../../../src/ui/playing/moment.ts';
 
 const at = (beat: number): Live => ({ beat, beatInBar: 0, chorus: 0, targets: [] }) as unknown as Live;
 const course = (text: string, options: Partial<TempoOptions> = {}) => {
@@ -35,16 +35,6 @@ it('the tempo and the key stand there where they change on the way, and nothing 
   const through = course('key: C\n| C7 |\nkey: F# minor\n| F#m7 |');
   expect([0, 4, 8].map((beat) => momentOf(at(beat), through).key)).toEqual(['C', 'F# minor', 'C']);
   expect(momentOf(at(0), course('| C7 |'))).toMatchObject({ bpm: null, key: null });
-});
-
-describe('the bars that are the band’s', () => {
-  it('fall on others in the next chorus where turns do not come out even', () => {
-    const form = { turnBars: 4, bars: 12 };
-    expect([...tacetBars(form, 0)]).toEqual([4, 5, 6, 7]);
-    expect([...tacetBars(form, 1)]).toEqual([0, 1, 2, 3, 8, 9, 10, 11]);
-    expect([...tacetBars(form, 2)]).toEqual([4, 5, 6, 7]);
-    expect(tacetBars({ bars: 12 }, 0).size).toBe(0);
-  });
 });
 
 it('a landing is said once it stands: a beat after its change', () => {
