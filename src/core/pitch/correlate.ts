@@ -131,12 +131,13 @@ export class PairCorrelator {
 }
 
 /**
- * The same of one long window. Its even and odd samples pass for the two parts of a complex signal half as long; the even
- * and the odd lags come back as its two parts again.
+ * The same of one long window. Its even and odd samples pass for the two parts of a complex signal half as long, and its
+ * power spectrum goes back by cosines (see above), which are real, through a transform of a quarter of the size.
  */
 export class LongCorrelator {
   readonly #length: number;
   readonly #fft: Fft;
+  readonly #quarter: Fft;
   readonly #re: Float64Array;
   readonly #im: Float64Array;
   readonly #backRe: Float64Array;
@@ -145,18 +146,19 @@ export class LongCorrelator {
   readonly #sin: Float64Array;
   readonly #out: Float64Array;
 
-  /** A window of `length` samples, an even number; `size` holds it and the longest lag. */
+  /** A window of `length` samples, an even number; `size` holds it and the longest lag, under half of it. */
   constructor(size: number, length: number) {
     const half = size / 2;
     this.#length = length;
     this.#fft = new Fft(half);
+    this.#quarter = new Fft(half / 2);
     this.#re = new Float64Array(half);
     this.#im = new Float64Array(half);
-    this.#backRe = new Float64Array(half);
-    this.#backIm = new Float64Array(half);
+    this.#backRe = new Float64Array(half / 2);
+    this.#backIm = new Float64Array(half / 2);
     this.#cos = Float64Array.from({ length: half }, (_, k) => Math.cos((Math.PI * k) / half));
     this.#sin = Float64Array.from({ length: half }, (_, k) => Math.sin((Math.PI * k) / half));
-    this.#out = new Float64Array(size);
+    this.#out = new Float64Array(half + 2);
   }
 
   /** The window that starts at `start` of `samples` gives `out`, one value a lag. */
@@ -170,30 +172,25 @@ export class LongCorrelator {
       im[place] = samples[start + 2 * n + 1]!;
     }
     this.#fft.transformLaid(re, im);
-    this.#products();
-    this.#fft.transformLaid(this.#backRe, this.#backIm);
-    for (let m = 0; 2 * m < out.length; m++) {
-      this.#out[2 * m] = this.#backRe[m]!;
-      this.#out[2 * m + 1] = this.#backIm[m]!;
-    }
-    normalise(samples, start, this.#length, this.#out, 4 * size, out);
+    this.#cosines(out.length);
+    normalise(samples, start, this.#length, this.#out, 16 * size, out);
   }
 
-  /**
-   * Spectra E of the even samples and O of the odd ones → those of the even lags, |E|² + |O|², and of the odd lags,
-   * E*·O + E·O*·e^iω = 2 e^iω/2 · Re(E*·O·e^−iω/2), times 4 and laid backwards, so that forward is back.
-   */
-  #products(): void {
+  /** Spectra E of the even samples and O of the odd ones → #out, the correlation up to `lags` times 16 · size. */
+  #cosines(lags: number): void {
     const re = this.#re;
     const im = this.#im;
-    const { size, places } = this.#fft;
+    const { size } = this.#fft;
+    const middle = size / 2;
+    const { places } = this.#quarter;
+    // Even bins are laid in y and odd ones in z.
     const y = this.#backRe;
     const z = this.#backIm;
-    const middle = size / 2;
-    y[0] = 4 * square(re[0]!, im[0]!);
-    z[0] = 8 * re[0]! * im[0]!;
-    y[places[middle]!] = 4 * square(re[middle]!, im[middle]!);
-    z[places[middle]!] = 0;
+    const first = 4 * (re[0]! + im[0]!) ** 2;
+    const last = 4 * (re[0]! - im[0]!) ** 2;
+    let odd = first - last;
+    y[0] = first + last;
+    y[places[middle >> 1]!] = 8 * square(re[middle]!, im[middle]!);
     for (let k = 1; k < middle; k++) {
       const kr = re[k]!;
       const ki = im[k]!;
@@ -203,16 +200,29 @@ export class LongCorrelator {
       const evenI = ki - ni;
       const oddR = ki + ni;
       const oddI = nr - kr;
-      const sum = square(evenR, evenI) + square(oddR, oddI);
       const cos = this.#cos[k]!;
       const sin = this.#sin[k]!;
-      const turned = 2 * ((evenR * oddR + evenI * oddI) * cos + (evenR * oddI - evenI * oddR) * sin);
-      const there = places[size - k]!;
-      const here = places[k]!;
-      y[there] = sum - turned * sin;
-      y[here] = sum + turned * sin;
-      z[there] = turned * cos;
-      z[here] = turned * cos;
+      // |E + O·e^−iω/2|² at bin k and at size − k: their sum and their difference.
+      const sum = 2 * (square(evenR, evenI) + square(oddR, oddI));
+      const rise = 4 * ((evenR * oddR + evenI * oddI) * cos + (evenR * oddI - evenI * oddR) * sin);
+      odd += 2 * cos * rise;
+      const side = (k & 1) === 0 ? y : z;
+      side[places[k >> 1]!] = sum - 2 * sin * rise;
+      side[places[(size - k) >> 1]!] = sum + 2 * sin * rise;
+    }
+    this.#quarter.transformLaid(y, z);
+    const out = this.#out;
+    out[0] = 2 * (y[0]! + z[0]!);
+    out[1] = 2 * odd;
+    for (let j = 1; 2 * j < lags; j++) {
+      const yj = y[j]!;
+      const zj = z[j]!;
+      const yn = y[middle - j]!;
+      const zn = z[middle - j]!;
+      const cos = this.#cos[2 * j]!;
+      const sin = this.#sin[2 * j]!;
+      out[2 * j] = yj + yn + cos * (zj + zn) - sin * (yj - yn);
+      out[2 * j + 1] = out[2 * j - 1]! + zn - zj + cos * (yj - yn) + sin * (zj + zn);
     }
   }
 }

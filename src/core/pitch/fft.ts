@@ -10,7 +10,7 @@ export class Fft {
   /** Where `transformLaid` wants sample i: at i with its bits reversed. */
   readonly places: Int32Array;
   readonly #twiddles: Float64Array;
-  readonly #swaps: Uint32Array;
+  readonly #swaps: Int32Array;
   /** Points of the first stage's transforms. */
   readonly #first: 4 | 8;
 
@@ -22,23 +22,34 @@ export class Fft {
     }
     this.size = size;
     this.#first = bits % 2 === 0 ? 4 : 8;
-    const twiddles: number[] = [];
+    // Stages of quarter points add up to (size − first) / 3, and a point takes three twiddles.
+    const twiddles = new Float64Array(2 * (size - this.#first));
+    let t = 0;
     for (let quarter = this.#first; quarter < size; quarter *= 4) {
       for (let k = 0; k < quarter; k++) {
-        for (const power of [1, 2, 3]) {
-          const angle = (-2 * Math.PI * k * power) / (4 * quarter);
-          twiddles.push(Math.cos(angle), Math.sin(angle));
-        }
+        const angle = (-Math.PI * k) / (2 * quarter);
+        twiddles[t++] = Math.cos(angle);
+        twiddles[t++] = Math.sin(angle);
+        twiddles[t++] = Math.cos(2 * angle);
+        twiddles[t++] = Math.sin(2 * angle);
+        twiddles[t++] = Math.cos(3 * angle);
+        twiddles[t++] = Math.sin(3 * angle);
       }
     }
-    this.#twiddles = Float64Array.from(twiddles);
-    this.places = new Int32Array(size);
-    for (let i = 1; i < size; i++) this.places[i] = (this.places[i >> 1]! >> 1) | ((i & 1) << (bits - 1));
-    const swaps: number[] = [];
-    this.places.forEach((place, i) => {
-      if (place > i) swaps.push(i, place);
-    });
-    this.#swaps = Uint32Array.from(swaps);
+    this.#twiddles = twiddles;
+    const places = new Int32Array(size);
+    const swaps = new Int32Array(size);
+    let swapped = 0;
+    for (let i = 1; i < size; i++) {
+      const place = (places[i >> 1]! >> 1) | ((i & 1) << (bits - 1));
+      places[i] = place;
+      if (place > i) {
+        swaps[swapped++] = i;
+        swaps[swapped++] = place;
+      }
+    }
+    this.places = places;
+    this.#swaps = swaps.subarray(0, swapped);
   }
 
   /** Forward transform of `re + i·im`, both of length `size`, in place and unscaled. */
