@@ -1,5 +1,6 @@
+import { keyAt } from '../chart/keys-through.ts';
 import type { ChordSpan } from '../chart/timeline.ts';
-import type { Chord } from '../music/chord.ts';
+import type { Chord, Key } from '../music/chord.ts';
 import type { BandEvent } from './events.ts';
 import type { Feel, LinePattern } from './feels/feel.ts';
 import type { BandForm } from './form.ts';
@@ -88,7 +89,7 @@ function patterned(
     for (const step of shaped(inside, span, changes)) {
       const midi =
         step.sign === 'a' && next?.chord
-          ? approach(bassRootOf(next.chord), events.at(-1)?.midi ?? root, form, chance)
+          ? approach(bassRootOf(next.chord), events.at(-1)?.midi ?? root, keyAt(form, next.startBeat), chance)
           : keyOf(step.sign, span.chord, root);
       const strong = step.beat - span.startBeat < sameBeat ? velocity.strong : velocity.weak;
       const length = Math.min(step.durationBeats, span.endBeat - step.beat);
@@ -144,10 +145,10 @@ function keyOf(sign: string, chord: Chord, root: number): number {
 }
 
 /** A half or whole step from the next root, on the side the line comes from, in the key where it can be. */
-function approach(target: number, from: number, form: BandForm, chance: Chance): number {
+function approach(target: number, from: number, key: Key, chance: Chance): number {
   const side = from === target ? (chance.next() < 0.5 ? -1 : 1) : Math.sign(from - target);
   const [half, whole] = [target + side, target + 2 * side];
-  const wholeFits = inKey(((whole % 12) + 12) % 12, form.key);
+  const wholeFits = inKey(((whole % 12) + 12) % 12, key);
   const chosen = wholeFits && chance.next() < 0.5 ? whole : half;
   return chosen < bassRange.lowest ? target + 1 : chosen;
 }

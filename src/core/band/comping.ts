@@ -1,3 +1,4 @@
+import { keyAt } from '../chart/keys-through.ts';
 import type { ChordSpan } from '../chart/timeline.ts';
 import type { Chord } from '../music/chord.ts';
 import type { BandEvent } from './events.ts';
@@ -90,7 +91,7 @@ export function spanVoicings(feel: Feel, form: BandForm): ReadonlyMap<ChordSpan,
   const sounding = form.spans.filter((span): span is ChordSpan & { chord: Chord } => span.chord !== null);
   const voicings = voiceChords(
     sounding.map((span) => span.chord),
-    form.key,
+    sounding.map((span) => keyAt(form, span.startBeat)),
     feel.addsNinths,
   );
   return new Map(sounding.map((span, i) => [span, voicings[i]!]));

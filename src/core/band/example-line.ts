@@ -3,6 +3,7 @@
  * tone of the aim, it comes there by step, and between the landings it walks in eighths through chord and key. The
  * cheapest path through the keys (Viterbi) with seeded taste in the costs, as the walking bass is found.
  */
+import { keyAt } from '../chart/keys-through.ts';
 import { bandTurns } from '../chart/turns.ts';
 import { aimChoiceOf, targetsOf } from '../grading/targets.ts';
 import type { Chord, Key } from '../music/chord.ts';
@@ -74,7 +75,7 @@ export function exampleLine(
   const firstBar = chorus * form.bars;
   return bandTurns(bars, firstBar, firstBar + form.bars).flatMap((turn) => {
     const notes = rhythm(form, turn.fromBar - firstBar, turn.toBar - firstBar, settings.bpm, chance);
-    const keys = pitches(notes, aim, form.key, chance);
+    const keys = pitches(notes, aim, form, chance);
     return notes.map((note, i): BandEvent => {
       const beat = played(note.writtenBeat, form, settings, swingOf);
       const end = played(note.writtenBeat + note.durationBeats, form, settings, swingOf);
@@ -168,16 +169,19 @@ function rhythm(
 }
 
 /** A key for every note. */
-function pitches(notes: readonly Note[], aim: string, key: Key, chance: Chance): readonly number[] {
+function pitches(notes: readonly Note[], aim: string, form: BandForm, chance: Chance): readonly number[] {
   const choice = aimChoiceOf(aim);
   const keys = Array.from(
     { length: lineRange.highest - lineRange.lowest + 1 },
     (_, i) => lineRange.lowest + i,
   );
   const targets = new Map<Chord, ReadonlySet<number>>();
-  const targetsOver = (chord: Chord) => {
-    const known = targets.get(chord) ?? new Set(targetsOf(choice, chord, key).map((tone) => tone.pitchClass));
-    targets.set(chord, known);
+  const keyOf = ({ writtenBeat }: Note) => keyAt(form, writtenBeat);
+  const targetsOver = (note: Note) => {
+    const known =
+      targets.get(note.chord) ??
+      new Set(targetsOf(choice, note.chord, keyOf(note)).map((tone) => tone.pitchClass));
+    targets.set(note.chord, known);
     return known;
   };
   // The line goes up and down in arches, as a breath does.
@@ -189,10 +193,10 @@ function pitches(notes: readonly Note[], aim: string, key: Key, chance: Chance):
   notes.forEach((note, n) => {
     const next = notes[n + 1];
     const last = next === undefined;
-    const onTarget = note.lands || last ? targetsOver(note.chord) : null;
+    const onTarget = note.lands || last ? targetsOver(note) : null;
     const own = keys.map(
       (midi) =>
-        ownCost(midi, note, onTarget, next?.lands === true, key) +
+        ownCost(midi, note, onTarget, next?.lands === true, keyOf(note)) +
         cost.drift * Math.abs(midi - contour(note)) +
         chance.next() * cost.taste,
     );

@@ -15,6 +15,8 @@ export interface FeelChange {
 
 export interface BandForm {
   readonly key: Key;
+  /** The keys that a chorus goes through, as the timeline has them; `keyAt` reads them. */
+  readonly keys?: NonNullable<Timeline['keys']>;
   readonly beatsPerBar: number;
   /** Eighths in a beat: 2, or 3 in compound time. */
   readonly divisions: 2 | 3;
@@ -40,6 +42,7 @@ const longPhraseBars = 8;
 export function bandForm(timeline: Timeline): BandForm {
   return {
     key: timeline.key,
+    ...(timeline.keys && { keys: timeline.keys }),
     beatsPerBar: timeline.beatsPerBar,
     divisions: timeline.divisions,
     bars: timeline.bars,

@@ -142,10 +142,14 @@ function stepCost(from: Voicing, fromBass: number, to: Voicing, toBass: number):
  * The path of least motion through a chorus that goes round: the cheapest sequence of placings (Viterbi) through
  * three turns, of which the middle one is taken, so that the seam moves as little as the rest.
  */
-export function voiceChords(chords: readonly Chord[], key: Key, addsNinth: boolean): readonly Voicing[] {
+export function voiceChords(
+  chords: readonly Chord[],
+  key: Key | readonly Key[],
+  addsNinth: boolean,
+): readonly Voicing[] {
   if (chords.length === 0) return [];
-  const layers = chords.map((chord) => {
-    const tones = voicedTones(chord, key, addsNinth);
+  const layers = chords.map((chord, i) => {
+    const tones = voicedTones(chord, 'tonic' in key ? key : key[i]!, addsNinth);
     const bass = bassPitchClass(chord);
     const candidates = placingsOf(tones).map((voicing) => ({ voicing, own: ownCost(voicing, bass) }));
     return { bass, candidates };

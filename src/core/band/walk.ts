@@ -3,6 +3,7 @@
  * The line is the cheapest path through the keys of the bass (Viterbi), with seeded taste in the costs, so that
  * choruses differ and the rules hold in all of them. Common practice.
  */
+import { keyAt } from '../chart/keys-through.ts';
 import type { BandForm } from './form.ts';
 import type { Chance } from './random.ts';
 import { bassPitchClass, inKey } from './voicing.ts';
@@ -87,6 +88,7 @@ function stopsOf(form: BandForm): readonly (Stop | null)[] {
     const span = form.spans[index];
     if (!span?.chord) return null;
     const chord = span.chord;
+    const key = keyAt(form, span.startBeat);
     const before = form.spans[index - 1] ?? form.spans.at(-1);
     const after = form.spans[index + 1] ?? form.spans[0];
     const arrives = beat - span.startBeat < 1;
@@ -104,9 +106,9 @@ function stopsOf(form: BandForm): readonly (Stop | null)[] {
         const pitchClass = midi % 12;
         if (arrives && !repeats) return pitchClass === root ? 0 : never;
         if (tones.has(pitchClass)) return pitchClass === root && !arrives ? 0.5 : 0;
-        if (approaches) return inKey(pitchClass, form.key) ? 0.3 : 0.5;
+        if (approaches) return inKey(pitchClass, key) ? 0.3 : 0.5;
         const weak = strong ? cost.weakToneOnStrongBeat : 0;
-        return weak + (inKey(pitchClass, form.key) ? cost.scaleTone : cost.chromaticTone);
+        return weak + (inKey(pitchClass, key) ? cost.scaleTone : cost.chromaticTone);
       },
     };
   });

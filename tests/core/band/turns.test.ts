@@ -6,7 +6,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arrange, arrangeChorus } from '../../../src/core/band/arrange.ts';
 import { lineRange } from '../../../src/core/band/example-line.ts';
+import { bandForm } from '../../../src/core/band/form.ts';
 import { feelNames } from '../../../src/core/band/settings.ts';
+import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
+import { chordKeys } from '../../../src/core/chart/keys-through.ts';
+import { parseChart } from '../../../src/core/chart/parse-chart.ts';
+import { practiceChart } from '../../../src/core/chart/practice-chart.ts';
 import { bandTurns } from '../../../src/core/chart/turns.ts';
 import { AIM_CHOICES, aimChoiceOf, targetsOf } from '../../../src/core/grading/targets.ts';
 import { sameChord } from '../../../src/core/music/same-chord.ts';
@@ -82,6 +87,27 @@ describe('the example line', () => {
         }
     expect(landings).toBeGreaterThan(500);
     expect(byStep / landings).toBeGreaterThan(0.95);
+  });
+
+  it('goes through the keys with the form: an aim over the I is one over the I of each chorus', () => {
+    const chart = parseChart('key: C\n| C7 | F7 | G7 | C7 |');
+    if (!chart.ok) throw new Error(chart.sentence);
+    const through = practiceChart(chart.value, { loop: null, keys: 'fourths', seed: 1 });
+    const timeline = timelineFromTempo(through, { bpm: 120 });
+    const form = bandForm(timeline);
+    const keyOf = chordKeys(timeline);
+    const aim = AIM_CHOICES.find(({ over, tones }) => over?.includes('I') && tones.includes('6'))!;
+    const settings = settingsOf({ swing: 0.5, trade: { bars: 1, aim: aim.id } });
+    const line = arrangeChorus(form, settings, 0).filter(({ part }) => part === 'line');
+    const heard = form.spans.flatMap((span) => {
+      const note = line.find(({ beat }) => Math.abs(beat - span.startBeat) < 1e-6);
+      return note === undefined || span.chord === null ? [] : [{ chord: span.chord, midi: note.midi }];
+    });
+    expect(heard.length).toBeGreaterThan(12);
+    for (const { chord, midi } of heard) {
+      const targets = targetsOf(aim, chord, keyOf(chord)).map(({ pitchClass }) => pitchClass);
+      expect(targets, `${chord.symbol} in ${keyOf(chord).tonic}`).toContain(midi % 12);
+    }
   });
 
   it('has a note on every change of the turn until its last half bar', () => {
