@@ -3,7 +3,7 @@ import { fromPcm16 } from '../core/files/pcm16.ts';
 import { grade } from '../core/grade.ts';
 import type { BackingFacts } from '../core/grading/settings.ts';
 import { Listener } from '../core/listen.ts';
-import { listenPastBacking, listenWithout } from '../core/listen-without.ts';
+import { listenPastBacking, listenWithout, wanderingSentence } from '../core/listen-without.ts';
 import type { HeardNote } from '../core/notes/note.ts';
 import { good, type Outcome } from '../core/outcome.ts';
 import type { Report } from '../core/report/schema.ts';
@@ -66,10 +66,15 @@ export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: Gradi
   }
   const band = { samples: floats(backing.samples), sampleRate: sound.sampleRate };
   const found = listenPastBacking({ ...sound, samples: floats(sound.samples) }, band, events.progress);
+  if (found === null) {
+    const sentence = wanderingSentence({ ...sound, samples: floats(sound.samples) }, band);
+    if (sentence !== null) events.told(sentence);
+  }
   if (found === null || !isRoundTrip(found.backing.offsetSeconds))
     return known ? good(known) : gradeHeard(listenTo(sound, events), sound, order);
   // In the report's own digits: whoever reads the place there finds the first downbeat where it was graded.
   const facts = tidyNumbers(found.backing);
+  if (found.sentence !== null) events.told(found.sentence);
   events.told(cameBackSentence(facts.offsetSeconds, order.assumedRoundTripSeconds !== undefined));
   return gradeHeard(found.notes, sound, foundIn(order, facts), { backing: facts });
 }

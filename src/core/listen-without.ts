@@ -2,8 +2,9 @@
 import type { BackingFacts } from './grading/settings.ts';
 import { Listener } from './listen.ts';
 import type { HeardNote } from './notes/note.ts';
+import { isSomewhere, type Alignment } from './room/align.ts';
 import { removeBand } from './room/remove-band.ts';
-import { ROOM_HZ } from './room/room-rate.ts';
+import { ROOM_HZ, toRoomRate } from './room/room-rate.ts';
 
 /** Sound, full scale ±1, the mean of its channels, with the name of its file for the sentences. */
 export interface NamedSound {
@@ -18,7 +19,7 @@ export interface HeardWithout {
   readonly notes: readonly HeardNote[];
   /** What was taken out; null where nothing was. */
   readonly backing: BackingFacts | null;
-  /** Why nothing was taken out, or null. */
+  /** Why nothing was taken out, or what went wrong on the way; or null. */
   readonly sentence: string | null;
 }
 
@@ -42,10 +43,10 @@ export function listenWithout(
   progress: (share: number) => void = () => undefined,
 ): HeardWithout {
   const heard = listenPastBacking(take, backing, progress);
-  if (heard !== null) return { ...heard, sentence: null };
+  if (heard !== null) return heard;
   const sentence = isSilent(backing.samples)
     ? silentSentence(backing.name)
-    : unheardSentence(take.name, backing.name);
+    : (wanderingSentence(take, backing) ?? unheardSentence(take.name, backing.name));
   return { notes: listenTo(take, progress), backing: null, sentence };
 }
 
@@ -58,7 +59,7 @@ export function listenPastBacking(
   take: Omit<NamedSound, 'name'>,
   backing: Omit<NamedSound, 'name'>,
   progress: (share: number) => void = () => undefined,
-): { readonly notes: readonly HeardNote[]; readonly backing: BackingFacts } | null {
+): (HeardWithout & { readonly backing: BackingFacts }) | null {
   const removed = isSilent(backing.samples) ? null : removeBand(take, backing);
   if (removed === null) return null;
   const { samples, alignment, removedDb } = removed;
@@ -66,7 +67,33 @@ export function listenPastBacking(
     progress(SHARE_OF_REMOVAL + (1 - SHARE_OF_REMOVAL) * share),
   );
   const { offsetSeconds, driftPpm } = alignment;
-  return { notes, backing: { offsetSeconds, driftPpm, removedDb } };
+  return { notes, backing: { offsetSeconds, driftPpm, removedDb }, sentence: slipSentence(alignment.slips) };
+}
+
+/** Why a backing that is in the take was left in it; null where it may not be there at all. */
+export function wanderingSentence(
+  take: Omit<NamedSound, 'name'>,
+  backing: Omit<NamedSound, 'name'>,
+): string | null {
+  if (isSilent(backing.samples)) return null;
+  const [heard, played] = [take, backing].map(({ samples, sampleRate }) => toRoomRate(samples, sampleRate));
+  return isSomewhere(heard!, played!, ROOM_HZ)
+    ? 'The band is heard in the take, but it slipped to and fro and could not be taken out: some of the notes may ' +
+        'be the band’s. Close what else is running, and do a sound check before the next take.'
+    : null;
+}
+
+/** The slips are told by their size: whoever plays on after one is out by so much. */
+function slipSentence(slips: Alignment['slips']): string | null {
+  const [first] = slips;
+  if (first === undefined) return null;
+  const ms = Math.round(1000 * Math.abs(first.bySeconds));
+  const at = Math.round(first.atSeconds);
+  const more = slips.length > 1 ? `, and ${slips.length - 1} more times after that` : '';
+  return (
+    `The band slipped by ${ms} ms at ${Math.floor(at / 60)}:${String(at % 60).padStart(2, '0')}${more}: it was taken ` +
+    `out on both sides, but the notes after it are placed ${ms} ms too ${first.bySeconds > 0 ? 'late' : 'early'}.`
+  );
 }
 
 function listenTo(

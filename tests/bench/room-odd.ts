@@ -163,7 +163,7 @@ for (const [name, make] of CASES.filter(([name]) => wanted.test(name))) {
       }
       const off = 1000 * (found.alignment.offsetSeconds - delay);
       if (Math.abs(off) > 3) console.log(`    ${instrument} ${seed}: offset ${off.toFixed(1)} ms off`);
-      const rounds = found.alignment.roundSeconds;
+      const rounds = found.alignment.runs.map((run) => run.offsetSeconds);
       if (rounds.length > 1) console.log(`    rounds ${rounds.map((x) => x.toFixed(3)).join(' ')}`);
       scores!.push(noteScore(truth, listen(found.samples, ROOM_HZ)).f1);
       const slow = toRoomRate(player, RATE);

@@ -7,7 +7,8 @@
  * the player covers the band do no harm.
  */
 import { interpolated } from './interpolate.ts';
-import { roundsOf } from './rounds.ts';
+import { roundsAfter, roundsBefore } from './rounds.ts';
+import { slippedBy, slipsIn, type LagPoint } from './slips.ts';
 import { addWhitened, peakOf, type Peak } from './whitened.ts';
 
 export interface Alignment {
@@ -17,8 +18,17 @@ export interface Alignment {
   readonly driftPpm: number;
   /** Height of the correlation peak over the rest, in standard deviations; under 8 nothing was found. */
   readonly prominence: number;
-  /** Take time at which each round of it begins, in order; the first is `offsetSeconds`. */
-  readonly roundSeconds: readonly number[];
+  /** Every round of it, and every stretch of a round after the browser has slipped, in order. */
+  readonly runs: readonly Run[];
+  /** Where it slipped in mid-round. */
+  readonly slips: readonly { readonly atSeconds: number; readonly bySeconds: number }[];
+}
+
+/** A stretch of the take in which the backing runs on. */
+export interface Run {
+  readonly fromSeconds: number;
+  /** Take time at which the backing's first sample lies, or would lie. */
+  readonly offsetSeconds: number;
 }
 
 /** Seconds of take a segment: long enough for two bars, short enough that 200 ppm move it by 2 ms. */
@@ -37,6 +47,9 @@ const FINE_SECONDS = 0.12;
 const MOST_ASTRAY_SECONDS = 0.002;
 /** Below this many standard deviations a peak is an accident: noise alone reaches 6 in a search this wide. */
 const LEAST_PROMINENCE = 8;
+/** And from here on it is none, whatever the fine search says: a player alone reached 9. */
+const CERTAIN_PROMINENCE = 12;
+const SEARCH_SECONDS = 10;
 
 /**
  * @param take what was recorded, mono @param backing what was played, mono @param sampleRate of both, Hz
@@ -47,14 +60,14 @@ export function align(
   take: Float32Array,
   backing: Float32Array,
   sampleRate: number,
-  searchSeconds = 10,
+  searchSeconds = SEARCH_SECONDS,
 ): Alignment | null {
   const coarse = coarseLag(take, backing, sampleRate, searchSeconds);
   if (!coarse || coarse.prominence < LEAST_PROMINENCE) return null;
   const round = take.subarray(0, Math.max(0, Math.ceil(coarse.lagSamples)) + backing.length);
   const first = fitted(round, backing, sampleRate, coarse.lagSamples);
   if (!first) return null;
-  let { slope, start } = first;
+  let { slope, start, slips } = first;
   // Drift blurs the peaks it is told by: again, with most of it taken out.
   for (let go = 0; go < STRAIGHTENINGS; go++) {
     const speed = 1 - slope;
@@ -63,16 +76,34 @@ export function align(
     if (!rest) break;
     slope = 1 - speed * (1 - rest.slope);
     start = rest.start * speed;
+    slips = rest.slips.map(({ at, by }) => ({ at, by: by * speed }));
   }
   const speed = 1 - slope;
   const straight = stretched(backing, speed);
-  const roundSeconds = roundsOf(take, straight, start / speed, sampleRate).map((at) => at / sampleRate);
+  const begins = start / speed;
+  const later = (at: number) => slippedBy(slips, at) / speed;
+  const runs = [
+    ...roundsBefore(take, straight, begins, sampleRate).map((at) => ({ from: at, offset: at })),
+    { from: begins, offset: begins },
+    ...slips.map(({ at }) => ({ from: at, offset: begins + later(at) })),
+    ...roundsAfter(take, straight, begins + later(Infinity), sampleRate).map((at) => ({
+      from: at,
+      offset: at,
+    })),
+  ].map(({ from, offset }) => ({ fromSeconds: from / sampleRate, offsetSeconds: offset / sampleRate }));
   return {
-    offsetSeconds: roundSeconds[0]!,
+    offsetSeconds: runs[0]!.offsetSeconds,
     driftPpm: -slope * 1e6,
     prominence: coarse.prominence,
-    roundSeconds,
+    runs,
+    slips: slips.map(({ at, by }) => ({ atSeconds: at / sampleRate, bySeconds: by / speed / sampleRate })),
   };
+}
+
+/** Is the backing in the take at all, though it may keep no one delay? Says no where it is not sure. */
+export function isSomewhere(take: Float32Array, backing: Float32Array, sampleRate: number): boolean {
+  const coarse = coarseLag(take, backing, sampleRate, SEARCH_SECONDS);
+  return coarse !== null && coarse.prominence >= CERTAIN_PROMINENCE;
 }
 
 /** The backing as it runs in the take. */
@@ -86,11 +117,13 @@ function fitted(take: Float32Array, backing: Float32Array, sampleRate: number, a
   const segment = fineSegment(take.length, sampleRate);
   const points = fineLags(take, backing, sampleRate, around, segment);
   if (points.length === 0) return null;
-  const slopes = pairwiseSlopes(points, Math.min(2 * segment, (take.length - segment) / 2));
+  const slips = slipsIn(points, sampleRate);
+  const steady = points.map(({ at, lag }) => ({ at, lag: lag - slippedBy(slips, at) }));
+  const slopes = pairwiseSlopes(steady, Math.min(2 * segment, (take.length - segment) / 2));
   const slope = slopes.length === 0 ? 0 : median(slopes);
-  const start = median(points.map(({ at, lag }) => lag - slope * at));
-  const astray = median(points.map(({ at, lag }) => Math.abs(lag - slope * at - start)));
-  return astray > MOST_ASTRAY_SECONDS * sampleRate ? null : { slope, start };
+  const start = median(steady.map(({ at, lag }) => lag - slope * at));
+  const astray = median(steady.map(({ at, lag }) => Math.abs(lag - slope * at - start)));
+  return astray > MOST_ASTRAY_SECONDS * sampleRate ? null : { slope, start, slips };
 }
 
 /** Ten seconds, and in a short take a quarter of it: a slope needs ends that are apart. */
@@ -155,7 +188,7 @@ function fineLags(
   segment: number,
 ) {
   const reach = Math.round(FINE_SECONDS * sampleRate);
-  const points: { at: number; lag: number }[] = [];
+  const points: LagPoint[] = [];
   for (const start of segmentStarts(take.length, segment, segment / 4, FINE_SEGMENTS)) {
     const first = Math.round(around) - reach;
     const correlation = new Float64Array(2 * reach + 1);
@@ -176,7 +209,7 @@ function segmentStarts(length: number, segment: number, step: number, most: numb
 }
 
 /** Of pairs at least `apart` from each other: between neighbours a slope is all noise. */
-function pairwiseSlopes(points: readonly { at: number; lag: number }[], apart: number): number[] {
+function pairwiseSlopes(points: readonly LagPoint[], apart: number): number[] {
   return points.flatMap((p, i) =>
     points
       .slice(i + 1)

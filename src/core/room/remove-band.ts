@@ -119,7 +119,10 @@ function later(alignment: Alignment, shift: number, length: number, from: number
   return {
     ...alignment,
     offsetSeconds: moved(alignment.offsetSeconds),
-    roundSeconds: alignment.roundSeconds.map(moved),
+    runs: alignment.runs.map(({ fromSeconds, offsetSeconds }) => ({
+      fromSeconds,
+      offsetSeconds: moved(offsetSeconds),
+    })),
     driftPpm: alignment.driftPpm - rate * 1e6,
   };
 }
@@ -136,11 +139,15 @@ const follower = (paths: readonly Float32Array[], learning: Partial<FollowerSett
 /** The backing as it ran on the take's clock, early by LEAD_SECONDS and the LOOK_AHEAD of the follower. */
 export function laidOnTake(source: Float32Array, alignment: Alignment, length: number): Float32Array {
   const speed = 1 + alignment.driftPpm / 1e6;
-  const starts = alignment.roundSeconds.map((seconds) => (seconds - LEAD_SECONDS) * ROOM_HZ - LOOK_AHEAD);
+  const early = LEAD_SECONDS * ROOM_HZ + LOOK_AHEAD;
+  const runs = alignment.runs.map(({ fromSeconds, offsetSeconds }) => ({
+    begins: fromSeconds * ROOM_HZ - early,
+    start: offsetSeconds * ROOM_HZ - early,
+  }));
   const laid = new Float32Array(length);
-  for (const [i, start] of starts.entries()) {
-    const from = i === 0 ? 0 : Math.max(0, Math.ceil(start));
-    const to = Math.min(length, Math.ceil(starts[i + 1] ?? start + source.length / speed + 8));
+  for (const [i, { begins, start }] of runs.entries()) {
+    const from = i === 0 ? 0 : Math.max(0, Math.ceil(begins));
+    const to = Math.min(length, Math.ceil(runs[i + 1]?.begins ?? start + source.length / speed + 8));
     for (let n = from; n < to; n++) laid[n] = interpolated(source, (n - start) * speed);
   }
   return laid;

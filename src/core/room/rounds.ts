@@ -19,37 +19,48 @@ const SAME_SECONDS = 0.005;
 const ALIKE = 0.85;
 
 /**
- * @param backing as fast as it runs in the take @param first where one round begins in the take, samples
- * @returns where every round begins, in order; at least `first`
+ * @param backing as fast as it runs in the take @param last where a round begins in the take, samples
+ * @returns where the rounds after it begin, in order
  */
-export function roundsOf(
+export function roundsAfter(
+  take: Float32Array,
+  backing: Float32Array,
+  last: number,
+  sampleRate: number,
+): readonly number[] {
+  const least = LEAST_SECONDS * sampleRate;
+  const rounds: number[] = [];
+  let [begins, period] = [last, backing.length];
+  for (;;) {
+    const due = begins + period;
+    if (take.length - due < least) return rounds;
+    const from = Math.max(0, Math.round(due));
+    const to = Math.min(take.length, from + SEGMENT_SECONDS * sampleRate);
+    const next = beginning(take, from, to, backing, due, sampleRate);
+    if (next === null || next - begins < least) return rounds;
+    period = next - begins;
+    begins = next;
+    rounds.push(next);
+  }
+}
+
+/** The same before one that begins at `first`. */
+export function roundsBefore(
   take: Float32Array,
   backing: Float32Array,
   first: number,
   sampleRate: number,
 ): readonly number[] {
   const least = LEAST_SECONDS * sampleRate;
-  const longest = SEGMENT_SECONDS * sampleRate;
-  const rounds = [first];
-  let period: number | null = null;
-  for (;;) {
-    const last = rounds.at(-1)!;
-    const due = last + (period ?? backing.length);
-    if (take.length - due < least) break;
-    const from = Math.max(0, Math.round(due));
-    const next = beginning(take, from, Math.min(take.length, from + longest), backing, due, sampleRate);
-    if (next === null || next - last < least) break;
-    period = next - last;
-    rounds.push(next);
-  }
-  for (;;) {
-    const [begins] = rounds as [number];
-    if (begins < least) break;
-    const due = begins - (period ?? backing.length);
+  const rounds: number[] = [];
+  let [begins, period] = [first, backing.length];
+  while (begins >= least) {
     const to = Math.min(take.length, Math.round(begins));
-    const before = beginning(take, Math.max(0, to - longest), to, backing, due, sampleRate);
+    const from = Math.max(0, to - SEGMENT_SECONDS * sampleRate);
+    const before = beginning(take, from, to, backing, begins - period, sampleRate);
     if (before === null || begins - before < least) break;
     period = begins - before;
+    begins = before;
     rounds.unshift(before);
   }
   return rounds;

@@ -40,6 +40,8 @@ describe('where the backing lies in the take', () => {
     const found = align(microphone, heard.band, ROOM_HZ)!;
     expect(Math.abs(found.offsetSeconds - seconds - scene.delaySeconds)).toBeLessThan(0.002);
     expect(Math.abs(found.driftPpm - ppm)).toBeLessThan(4);
+    expect(found.slips).toEqual([]);
+    expect(found.runs.length).toBe(1);
   });
 
   test('a band that is not in the take is not found', () => {
