@@ -71,8 +71,10 @@ export class Flux {
     for (let k = FIRST_BIN; k <= BINS; k++) {
       const now = 1 + magnitudes[k]! * gain;
       const after = past[k + 1]!;
-      const highest = larger(larger(before, here), after);
-      risen *= larger(now, highest);
+      // Larger of two without a branch: which it is is a coin toss here, and no processor can guess it.
+      const higher = 0.5 * (before + here + Math.abs(before - here));
+      const highest = 0.5 * (higher + after + Math.abs(higher - after));
+      risen *= 0.5 * (now + highest + Math.abs(now - highest));
       stood *= highest;
       past[k] = now;
       before = here;
@@ -80,9 +82,4 @@ export class Flux {
     }
     return this.#tick++ < BACK ? 0 : Math.log(risen / stood) / (BINS - FIRST_BIN + 1);
   }
-}
-
-/** Math.max would branch, and which is the larger here is a coin toss that no processor can guess. */
-function larger(a: number, b: number): number {
-  return 0.5 * (a + b + Math.abs(a - b));
 }
