@@ -26,7 +26,7 @@ const LEAST_CLARITY_DB = 16;
  */
 const ARRIVAL = 0.2;
 const NOISY_ARRIVAL = 0.5;
-const NOISE_DEVIATIONS = 6;
+const NOISE_DEVIATIONS = 5;
 const LONGEST_DELAY_SECONDS = 0.6;
 /** What belongs to the path: a little before the first arrival, and the room's answer behind it. */
 const EARLY_SECONDS = 0.003;
