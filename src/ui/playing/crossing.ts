@@ -157,8 +157,8 @@ export class CrossingPen {
     if (landing !== null && landing.beat >= fromBeat - 0.5 && landing.beat < toBeat) {
       const midi = this.#midis.subarray(0, this.#count).find((heard) => !Number.isNaN(heard));
       const y = Math.max(
-        LANDING.fromTop * unit,
-        Math.min(height - LANDING.fromFoot * unit, yOf(midi ?? middle)),
+        LANDING.fromEdge * unit,
+        Math.min(height - LANDING.fromEdge * unit, yOf(midi ?? middle)),
       );
       drawLanding(context, landing, xOf(landing.beat), y, unit, inks);
     }

@@ -67,8 +67,8 @@ export function drawShore(
   }
 }
 
-/** The landing is read from where the player stands: in units, and how far from the edges of the page it keeps. */
-export const LANDING = { mark: 1.45, letter: 1.35, fromTop: 1.95, fromFoot: 0.85 } as const;
+/** The landing is read from where the player stands: in units, how far it keeps from the edges, and the room its letter takes. */
+export const LANDING = { mark: 1.45, letter: 1.35, fromEdge: 0.85, above: 1.95 } as const;
 
 /** What the line just did: the landing that opened this page, large at its left edge. */
 export function drawLanding(
@@ -84,8 +84,10 @@ export function drawLanding(
   context.font = `800 ${unit * LANDING.letter}px 'Landfall Chord Signs', Besley, serif`;
   context.textBaseline = 'alphabetic';
   context.lineWidth = unit * 0.24;
-  // Above the mark, where the line does not go on; a sign before the figure hangs to the left of it.
-  const [left, up] = [x - unit * 0.42, y - unit * LANDING.mark * 0.62];
+  // Over the mark, where the line does not go on, or under it where there is no room; a sign hangs to the left.
+  const over = y > unit * LANDING.above;
+  const left = x - unit * 0.42;
+  const up = y + unit * (over ? -0.62 * LANDING.mark : 0.62 * LANDING.mark + 0.72 * LANDING.letter);
   cut(context, () => context.strokeText(withSigns(degree), left, up));
   context.fillStyle = inks.ink;
   context.fillText(withSigns(degree), left, up);
