@@ -1,5 +1,5 @@
 /** Screens that are seldom seen, by day and by night: own backing, two files, kept takes, what is practised. WCAG 2.2 A and AA. */
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { wavBytes } from '../../fixtures/lines/wav.ts';
 import { expect, test } from './app.ts';
 import { playKeys, withKeyboard } from './fake-midi.ts';
@@ -97,4 +97,23 @@ test('takes that are kept, and a MIDI pedal being learned', async ({ openApp }) 
   await page.getByRole('button', { name: 'Learn another' }).click();
   await expect(page.getByText('Press the switch and let it go.')).toBeVisible();
   await andFitsAPhone(page);
+});
+
+test('where the machine forces its own colours, bars, marks and buttons are there in them', async ({
+  openApp,
+}) => {
+  const { page } = await openApp();
+  await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' });
+  const coloursOf = (part: Locator) =>
+    part.evaluate((element) => {
+      const { backgroundColor: ground, backgroundImage: drawn, color: words } = getComputedStyle(element);
+      return { ground, drawn, words };
+    });
+  const whole = await coloursOf(page.locator('html'));
+  const start = await coloursOf(startButton(page));
+  expect(start.ground).not.toBe(whole.ground);
+  expect(start.words).toBe(whole.ground);
+  // Bar lines and the shore are drawn in the colour of the words.
+  expect((await coloursOf(page.locator('.staff').first())).drawn).toContain(whole.words);
+  await expectAccessibleInBothLights(page);
 });

@@ -81,7 +81,8 @@ export function inksNow(): Inks {
   if (!watching) {
     watching = true;
     const forget = () => (known = null);
-    matchMedia('(prefers-color-scheme: dark)').addEventListener('change', forget);
+    for (const asked of ['(prefers-color-scheme: dark)', '(forced-colors: active)'])
+      matchMedia(asked).addEventListener('change', forget);
     new MutationObserver(forget).observe(document.documentElement, { attributeFilter: ['data-theme'] });
   }
   return (known ??= readInks());
