@@ -4,37 +4,27 @@
  *   npx tsx tests/bench/room-bench.ts [FIRST SEED] [SEEDS]     5000 and up report; 1 to 999 tune
  */
 import { convolve } from '../../fixtures/lines/room.ts';
-import { bandInARoom, levelDb, throughSpeaker, type Heard } from '../../fixtures/room/band-in-a-room.ts';
+import { bandInARoom, levelDb, type Heard } from '../../fixtures/room/band-in-a-room.ts';
 import { listen } from '../../src/core/listen.ts';
-import { BandRemover, type RoomPath } from '../../src/core/room/band-remover.ts';
+import type { RoomPath } from '../../src/core/room/band-remover.ts';
 import { interpolated } from '../../src/core/room/interpolate.ts';
 import { removeBand } from '../../src/core/room/remove-band.ts';
 import { ROOM_HZ, toRoomRate } from '../../src/core/room/room-rate.ts';
-import { checkSweeps, judgeSweeps, SWEEP_GAP_SECONDS } from '../../src/core/room/sound-check.ts';
 import { noteScore } from './note-metrics.ts';
+import { live, swept } from './room-live.ts';
 
 const RATE = 44_100;
 const INSTRUMENTS = ['nylon', 'steel', 'jazz', 'clean'];
 const firstSeed = Number(process.argv[2] ?? 5000);
 const seeds = Number(process.argv[3] ?? 2);
 
-/** The sound check in this room: three sweeps through speaker and path, a quiet room's noise under them. */
-function swept(path: Float32Array): RoomPath {
-  const sweeps = checkSweeps(RATE);
-  const recorded = sweeps.map((sound) => {
-    const padded = new Float32Array(sound.length + Math.ceil(SWEEP_GAP_SECONDS * RATE));
-    padded.set(sound);
-    return throughSpeaker(padded, path).map((x, i) => x + 3e-4 * Math.sin(i * i));
-  });
-  const room = judgeSweeps(recorded, sweeps, RATE);
-  if (!room.ok || room.value.path === null) throw new Error('the sweep failed');
-  return room.value.path;
+function sweptIn(path: Float32Array): RoomPath {
+  const found = swept(path, RATE);
+  if (found === null) throw new Error('the sweep failed');
+  return found;
 }
-
-function live(microphone: Float32Array, band: Float32Array, path: RoomPath): Float32Array {
-  const remover = new BandRemover(RATE, path);
-  return Float32Array.from([...remover.push(microphone, band), ...remover.finish()]);
-}
+const liveIn = (microphone: Float32Array, band: Float32Array, path: RoomPath) =>
+  live(microphone, band, path, RATE);
 
 const sum = (a: Float32Array, b: Float32Array) => a.map((x, i) => x + b[i]!);
 const figures = new Map<string, number[]>();
@@ -52,9 +42,9 @@ for (const instrument of INSTRUMENTS)
     const scene = { instrument, sampleRate: RATE, seconds: 15, seed, delaySeconds: 0.03 + (seed % 10) / 100 };
     for (const bandDb of [0, -10]) {
       const heard = await bandInARoom({ ...scene, bandDb });
-      const path = swept(heard.path);
+      const path = sweptIn(heard.path);
       put(`band ${bandDb} dB, nothing done`, f1(heard, heard.microphone, RATE));
-      put(`band ${bandDb} dB, swept`, f1(heard, live(heard.microphone, heard.band, path), ROOM_HZ));
+      put(`band ${bandDb} dB, swept`, f1(heard, liveIn(heard.microphone, heard.band, path), ROOM_HZ));
       const without = removeBand(
         { samples: heard.microphone, sampleRate: RATE },
         { samples: heard.band, sampleRate: RATE },
@@ -62,7 +52,7 @@ for (const instrument of INSTRUMENTS)
       put(`band ${bandDb} dB, backing alone`, without ? f1(heard, without.samples, ROOM_HZ) : 0);
       if (bandDb !== 0) continue;
       put('player alone, plain', f1(heard, heard.player, RATE));
-      const alone = live(heard.player, heard.band, path);
+      const alone = liveIn(heard.player, heard.band, path);
       const bare = toRoomRate(heard.player, RATE);
       put(
         'player alone, path of a room, band silent at the microphone: distortion dB',
@@ -73,7 +63,7 @@ for (const instrument of INSTRUMENTS)
           [5, 14],
         ),
       );
-      const phones = live(heard.player, heard.band, { ...path, taps: new Float32Array(path.taps.length) });
+      const phones = liveIn(heard.player, heard.band, { ...path, taps: new Float32Array(path.taps.length) });
       put(
         'player alone, headphones: distortion dB',
         levelDb(
@@ -85,10 +75,10 @@ for (const instrument of INSTRUMENTS)
       );
       for (const knob of [2, 0.5]) {
         const turned = heard.echo.map((x, i) => (i < 5 * RATE ? x : knob * x));
-        const out = live(sum(heard.player, turned), heard.band, path);
+        const out = liveIn(sum(heard.player, turned), heard.band, path);
         put(`knob × ${knob} at 5 s, notes from 8 s on`, f1(heard, out, ROOM_HZ, 8));
       }
-      const out = live(heard.microphone, heard.band, path);
+      const out = liveIn(heard.microphone, heard.band, path);
       put('the same notes, knob at rest', f1(heard, out, ROOM_HZ, 8));
     }
   }
@@ -103,14 +93,14 @@ for (const instrument of INSTRUMENTS)
     bandDb: 0,
   };
   const heard = await bandInARoom(scene);
-  const path = swept(heard.path);
+  const path = sweptIn(heard.path);
   const drifting = heard.band.map((_, i) => interpolated(heard.band, i * (1 - 1e-4)));
   const bend = (played: Float32Array) => played.map((x) => x + 0.1 * x * x - 0.3 * x * x * x);
   const drifted = sum(heard.player, convolve(bend(drifting), heard.path));
-  put('five minutes, clocks alike', f1(heard, live(heard.microphone, heard.band, path), ROOM_HZ));
-  put('five minutes, 100 ppm apart', f1(heard, live(drifted, heard.band, path), ROOM_HZ));
+  put('five minutes, clocks alike', f1(heard, liveIn(heard.microphone, heard.band, path), ROOM_HZ));
+  put('five minutes, 100 ppm apart', f1(heard, liveIn(drifted, heard.band, path), ROOM_HZ));
   const before = process.cpuUsage();
-  live(heard.microphone, heard.band, path);
+  liveIn(heard.microphone, heard.band, path);
   put('live: share of one core, %', process.cpuUsage(before).user / 3e6);
   const started = process.cpuUsage();
   removeBand({ samples: heard.microphone, sampleRate: RATE }, { samples: heard.band, sampleRate: RATE });
