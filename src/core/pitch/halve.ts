@@ -1,7 +1,9 @@
-import { kaiser, kaiserTaps } from './kaiser.ts';
+import { kaiser, kaiserBeta, kaiserTaps } from './kaiser.ts';
 
-/** The first four are written out below; shorter filters would fall short of 60 dB as well. */
-const LEAST_PAIRS = 4;
+/** What folds back is so far down: less than the polyphase filter's 60, so that both in a row wait no longer. */
+const CLOSED_DB = 50;
+/** The first three are written out below; shorter filters fall short of his formula. */
+const LEAST_PAIRS = 3;
 
 /**
  * A stream at half its rate through a half-band filter: every second tap is 0 and the others mirror each other, which
@@ -18,11 +20,11 @@ export class Halver {
 
   /** Flat up to `edge` (a share of the rate below ¼) and closed from ½ − edge; takes `most` samples at a time. */
   constructor(edge: number, most: number) {
-    const pairs = Math.max(LEAST_PAIRS, Math.ceil((kaiserTaps(0.5 - 2 * edge) + 1) / 4));
+    const pairs = Math.max(LEAST_PAIRS, Math.ceil((kaiserTaps(CLOSED_DB, 0.5 - 2 * edge) + 1) / 4));
     this.reach = 2 * pairs - 1;
     this.#taps = Float64Array.from({ length: pairs }, (_, i) => {
       const x = 2 * i + 1;
-      return (Math.sin((Math.PI * x) / 2) / (Math.PI * x)) * kaiser(x / (2 * pairs));
+      return (Math.sin((Math.PI * x) / 2) / (Math.PI * x)) * kaiser(kaiserBeta(CLOSED_DB), x / (2 * pairs));
     });
     const sum = this.#taps.reduce((a, b) => a + b);
     for (let i = 0; i < pairs; i++) this.#taps[i]! /= 4 * sum;
@@ -35,21 +37,19 @@ export class Halver {
   halve(out: Float32Array | Float64Array, at: number): number {
     const { samples, filled, reach } = this;
     const taps = this.#taps;
-    const [a, b, c, d] = taps as unknown as readonly [number, number, number, number];
+    const [a, b, c] = taps as unknown as readonly [number, number, number];
     let written = at;
     let middle = reach;
-    // Seven neighbours stay in registers and move up by one place, as every second sample is read once.
-    let p = samples[middle - 7]!;
-    let q = samples[middle - 5]!;
-    let r = samples[middle - 3]!;
-    let s = samples[middle - 1]!;
-    let t = samples[middle + 1]!;
-    let u = samples[middle + 3]!;
-    let v = samples[middle + 5]!;
+    // Five neighbours stay in registers and move up by one place, as every second sample is read once.
+    let p = samples[middle - 5]!;
+    let q = samples[middle - 3]!;
+    let r = samples[middle - 1]!;
+    let s = samples[middle + 1]!;
+    let t = samples[middle + 3]!;
     for (; middle + reach < filled; middle = (middle + 2) | 0) {
-      const w = samples[middle + 7]!;
-      let sum = 0.5 * samples[middle]! + a * (s + t) + b * (r + u) + (c * (q + v) + d * (p + w));
-      for (let i = LEAST_PAIRS, x = 9; x <= reach; i++, x += 2)
+      const u = samples[middle + 5]!;
+      let sum = 0.5 * samples[middle]! + a * (r + s) + (b * (q + t) + c * (p + u));
+      for (let i = LEAST_PAIRS, x = 7; x <= reach; i++, x += 2)
         sum += taps[i]! * (samples[middle - x]! + samples[middle + x]!);
       out[written++] = sum;
       p = q;
@@ -57,8 +57,6 @@ export class Halver {
       r = s;
       s = t;
       t = u;
-      u = v;
-      v = w;
     }
     samples.copyWithin(0, middle - reach, filled);
     this.filled = filled - (middle - reach);

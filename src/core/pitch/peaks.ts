@@ -22,9 +22,7 @@ export function emptyPeaks(): Peaks {
 export function findPeaks(curve: Float32Array, shortest: number, longest: number, peaks: Peaks): void {
   peaks.count = 0;
   // The lobe about lag 0 holds no period, only ripples of the overtones.
-  let start = 1;
-  while (start < longest && curve[start]! > 0) start++;
-  start = Math.max(start, shortest);
+  const start = Math.max(endOfLobe(curve, 1, longest), shortest);
   let best = highest(curve, start, longest);
   if (best <= 0) return;
   // On the lags themselves a narrow peak may stand this much lower than it is.
@@ -34,11 +32,8 @@ export function findPeaks(curve: Float32Array, shortest: number, longest: number
   while (lag < longest && peaks.count < SEEN) {
     const y = curve[lag]!;
     if (y >= least && y > curve[lag - 1]! && y >= curve[lag + 1]!) {
-      // Highest point of this positive lobe.
-      let top = lag;
-      let next = lag + 1;
-      for (; next < longest && curve[next]! > 0; next++)
-        if (curve[next]! > curve[top]! && curve[next]! >= curve[next + 1]!) top = next;
+      const next = endOfLobe(curve, lag + 1, longest);
+      const top = topOf(curve, lag, next);
       const height = Math.min(1, peakHeight(curve, top));
       if (height > best) best = height;
       peaks.lag[peaks.count] = top + vertex(curve, top);
@@ -54,6 +49,21 @@ export function findPeaks(curve: Float32Array, shortest: number, longest: number
     peaks.height[kept++] = peaks.height[i]!;
   }
   peaks.count = kept;
+}
+
+/** First lag from `from` on where the curve is not above zero, `to` at the latest. */
+function endOfLobe(curve: Float32Array, from: number, to: number): number {
+  let lag = from;
+  while (lag < to && curve[lag]! > 0) lag++;
+  return lag;
+}
+
+/** The highest peak of a lobe whose first peak is at `first`. */
+function topOf(curve: Float32Array, first: number, end: number): number {
+  let top = first;
+  for (let lag = first + 1; lag < end; lag++)
+    if (curve[lag]! > curve[top]! && curve[lag]! >= curve[lag + 1]!) top = lag;
+  return top;
 }
 
 /** Highest peak between two lags, 0 without. */

@@ -1,8 +1,10 @@
 import { Halver } from './halve.ts';
-import { kaiser, kaiserTaps } from './kaiser.ts';
+import { kaiser, kaiserBeta, kaiserTaps } from './kaiser.ts';
 
 /** Exact phases are kept up to this many; odd rates fall on the nearest of this many phases (error below −65 dB). */
 const MOST_PHASES = 640;
+/** Of the polyphase filter. */
+const CLOSED_DB = 60;
 /** Input samples taken at a time. */
 const PIECE = 4096;
 
@@ -61,7 +63,8 @@ export class Resampler {
     const stop = Math.min(stopHz, nyquist * 1.1);
     const pass = Math.min(passHz, nyquist * 0.85);
     const cutoff = (pass + stop) / 2 / rate;
-    const taps = done ? 0 : 4 * Math.ceil(kaiserTaps((stop - pass) / rate) / 4);
+    const taps = done ? 0 : 4 * Math.ceil(kaiserTaps(CLOSED_DB, (stop - pass) / rate) / 4);
+    const beta = kaiserBeta(CLOSED_DB);
     this.#taps = taps;
     this.#delay = delay + (taps * inputRate) / rate / 2;
     this.#kernel = new Float64Array(this.#phases * taps);
@@ -70,7 +73,7 @@ export class Resampler {
       for (let k = 0; k < taps; k++) {
         const x = k - (taps / 2 - 1) - phase / this.#phases;
         const sinc = x === 0 ? 2 * cutoff : Math.sin(2 * Math.PI * cutoff * x) / (Math.PI * x);
-        const tap = sinc * kaiser(x / (taps / 2));
+        const tap = sinc * kaiser(beta, x / (taps / 2));
         this.#kernel[phase * taps + k] = tap;
         sum += tap;
       }
