@@ -1,10 +1,16 @@
 /** What a player does and needs without a mouse while the band plays: dials, what is read, what is said, a lit display. */
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
+import { toPcm16 } from '../../src/core/files/pcm16.ts';
+import { writeWav } from '../../src/core/files/write-wav.ts';
 import { expect, test } from './app.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
 import { download, startButton, stopButton, untilReview } from './screens.ts';
 
+/** What the fake microphone plays without a resampler in between. */
+const RATE = 44_100;
 let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
@@ -162,4 +168,51 @@ test('nothing is cut off on a phone, upright or on its side, on a laptop, on a w
     });
     expect(overlap, `${width} × ${height}`).toEqual([false, false, false]);
   }
+});
+
+test('a silent microphone is told while playing, and the word goes when sound is back', async ({
+  openApp,
+}) => {
+  const folder = mkdtempSync(join(tmpdir(), 'landfall-silence-'));
+  const path = join(folder, 'silence.wav');
+  // Nothing but zeros for eight seconds from the opening on, then a hum.
+  const samples = Float32Array.from({ length: 14 * RATE }, (_, i) =>
+    i < 8 * RATE ? 0 : 0.2 * Math.sin(i / 20),
+  );
+  writeFileSync(path, writeWav(toPcm16(samples), RATE));
+  const { page } = await openApp({ microphone: { file: path } });
+  await untilCountIn(page);
+  const told = page.getByRole('status').getByText('nothing but silence');
+  await expect(told).toBeVisible({ timeout: 8000 });
+  await expect(told).toHaveCount(0, { timeout: 9000 });
+  await page.keyboard.press('Escape');
+  rmSync(folder, { recursive: true, force: true });
+});
+
+test('from the open page to a note of the review and back by keys alone', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  const focused = () => page.evaluate(() => document.activeElement?.textContent.trim() ?? '');
+  const tabTo = async (wanted: (name: string) => boolean, most: number) => {
+    for (let i = 0; i < most; i++) {
+      await page.keyboard.press('Tab');
+      if (wanted(await focused())) return;
+    }
+    throw new Error(`not reached in ${most} steps`);
+  };
+  await expect(startButton(page)).toBeEnabled();
+  await tabTo((name) => name.startsWith('Start playing'), 6);
+  await page.keyboard.press('Enter');
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+  await page.waitForTimeout(1500);
+  await page.keyboard.press('Space');
+  await untilReview(page);
+  // A new screen is read from its top.
+  expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('MAIN');
+  await page.getByRole('listbox').focus();
+  await page.keyboard.press('End');
+  await expect(page.getByRole('option', { selected: true })).toHaveCount(1);
+  await page.keyboard.press('Escape');
+  await expect(startButton(page)).toBeVisible();
+  expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('MAIN');
 });
