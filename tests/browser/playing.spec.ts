@@ -50,12 +50,27 @@ for (const [instrument, view] of [
     await untilReview(page);
   });
 
-test('on a phone the open page keeps to its width', async ({ openApp }) => {
-  const { page } = await openApp();
+test('on a phone, and on the narrowest page that is asked for, everything keeps to the width', async ({
+  openApp,
+}) => {
+  const { page } = await openApp({ microphone: { file: line.file } });
+  const wide = () => page.evaluate(() => document.documentElement.scrollWidth);
   await page.setViewportSize({ width: 390, height: 844 });
   await page.getByText('How it is shown, and run without hands').click();
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  await page.getByText('Practise a part of it').click();
+  expect(await wide()).toBe(390);
   await expectAccessible(page);
+  // 320 CSS pixels: reflow (WCAG 2.2, 1.4.10).
+  await page.setViewportSize({ width: 320, height: 640 });
+  expect(await wide()).toBe(320);
+  await untilPlaying(page);
+  expect(await wide()).toBe(320);
+  const dials = page.getByRole('group', { name: 'Band and time' }).getByRole('button');
+  for (const dial of await dials.all()) {
+    const { x, width } = (await dial.boundingBox())!;
+    expect(x).toBeGreaterThanOrEqual(0);
+    expect(x + width).toBeLessThanOrEqual(320);
+  }
 });
 
 test('the quiet page shows landings and no live note', async ({ openApp }) => {
