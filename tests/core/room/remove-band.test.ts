@@ -6,6 +6,7 @@ import {
   speakerPath,
   throughSpeaker,
 } from '../../../fixtures/room/band-in-a-room.ts';
+import { roomPath } from '../../../fixtures/room/rooms.ts';
 import { align } from '../../../src/core/room/align.ts';
 import { interpolated } from '../../../src/core/room/interpolate.ts';
 import { removeBand } from '../../../src/core/room/remove-band.ts';
@@ -42,6 +43,20 @@ describe('where the backing lies in the take', () => {
     expect(Math.abs(found.driftPpm - ppm)).toBeLessThan(4);
     expect(found.slips).toEqual([]);
     expect(found.runs.length).toBe(1);
+  });
+
+  test('reflections ten decibels over the direct sound: its first sound is told, not its strongest', () => {
+    for (const seed of [11, 13]) {
+      const path = roomPath({ rt60Seconds: 0.4, wetDb: 10 }, ROOM_HZ, 0.07, seed);
+      const echo = throughSpeaker(heard.band, path);
+      const loudness = 10 ** (-levelDb(echo, heard.player, ROOM_HZ, [0, 30]) / 20);
+      const found = align(
+        heard.player.map((x, i) => x + loudness * echo[i]!),
+        heard.band,
+        ROOM_HZ,
+      )!;
+      expect(Math.abs(found.offsetSeconds - 0.07)).toBeLessThan(0.001);
+    }
   });
 
   test('a band that is not in the take is not found', () => {
