@@ -26,11 +26,12 @@ export class Listener {
   readonly #analyser: Analyser;
   readonly #path = new Path();
   readonly #track = new Track();
-  readonly #maker = new NoteMaker(this.#track, (from, length) => this.#analyser.partialsAt(from, length));
+  readonly #maker = new NoteMaker(this.#track, {
+    partialsAt: (from, length) => this.#analyser.partialsAt(from, length),
+    strokeAt: (seconds, length) => this.#analyser.strokeAt(seconds, length),
+  });
   readonly #picker: AttackPicker;
   readonly #attacks: Attack[] = [];
-  /** Attacks whose sound has not come in yet. */
-  readonly #unknown: Attack[] = [];
   readonly #sampleRate: number;
   readonly #onFrame: (frame: Frame) => void;
   #lastAttack = -1;
@@ -95,12 +96,7 @@ export class Listener {
     this.#picker.pick(this.#attacks);
     for (const attack of this.#attacks) {
       this.#maker.attack(attack);
-      this.#unknown.push(attack);
       if (attack.flux >= STRONG_FLUX) this.#lastAttack = attack.seconds;
-    }
-    while (this.#unknown.length > 0 && this.#analyser.knowsAfter(this.#unknown[0]!.seconds)) {
-      const attack = this.#unknown.shift()!;
-      attack.added = this.#analyser.addedAt(attack.seconds);
     }
     const settled = this.#path.step(frame, Math.abs(frame.seconds - this.#lastAttack) < 0.02);
     if (!settled) return;

@@ -1,4 +1,3 @@
-import type { Added } from '../pitch/increase.ts';
 import { BLOCKS_KEPT, TICKS_KEPT, type Traces } from '../pitch/analyser.ts';
 import { BLOCK, INNER_RATE, TICK_HOP } from '../pitch/settings.ts';
 import * as S from './settings.ts';
@@ -12,8 +11,6 @@ export interface Attack {
   readonly ratio: number;
   /** Energy of the 25 ms after over that of the 25 ms before. */
   readonly energyRatio: number;
-  /** What it added to the sound; filled in when enough of the sound after it is known. */
-  added: Added | null;
 }
 
 /** A new note whatever its pitch. */
@@ -78,7 +75,6 @@ export class AttackPicker {
       ratio,
       energyRatio:
         this.#energy(block, ENERGY_BLOCKS) / (this.#energy(block - ENERGY_BLOCKS, ENERGY_BLOCKS) + 1e-12),
-      added: null,
     };
   }
 

@@ -1,14 +1,14 @@
-import { addedPitch } from './added.ts';
-import { evenEnergy, isStrong, type Attack } from './attacks.ts';
-import { isClick, isPulse } from './no-stroke.ts';
+import { isStrong, type Attack } from './attacks.ts';
 import { breathes } from './breath.ts';
+import { isHarmonic, moveInto, plateau, standing } from './contour.ts';
 import { measure } from './measure.ts';
 import type { HeardNote } from './note.ts';
-import { clearest, frameAt, isHarmonic, moveInto, plateau, standing } from './contour.ts';
-import { hearPair, type PartialsAt } from './second.ts';
 import { rises } from './octave.ts';
+import { Ringing } from './ringing.ts';
+import { hearPair, type PartialsAt } from './second.ts';
 import * as S from './settings.ts';
 import { SpeechGuard } from './steady.ts';
+import { StrokeJudge, type StrokeAt } from './strokes.ts';
 import type { Track } from './track.ts';
 
 interface Open {
@@ -24,18 +24,27 @@ interface Open {
   peakDb: number;
   /** Flux of its attack, 0 without. */
   flux: number;
-  /** Its pitch comes from what its attack added, not from the path. */
+  /** Its pitch comes from the sound about its attack, not from the path. */
   sure: boolean;
+  /** What may ring on beside it; null without a stroke of its own. */
+  ringing: Ringing | null;
   /** Already handed out live, before its end. */
   told: boolean;
   /** Frames in a row an octave or twelfth away. */
   other: number;
 }
 
+/** The sound itself of the last seconds, where frames do not say enough. */
+export interface Sound {
+  readonly partialsAt: PartialsAt;
+  readonly strokeAt: StrokeAt;
+}
+
 /** Settled frames and attacks → notes, one frame at a time, each decided with LOOK_AHEAD frames in sight. */
 export class NoteMaker {
   readonly #track: Track;
   readonly #partialsAt: PartialsAt;
+  readonly #judge: StrokeJudge;
   readonly #notes: HeardNote[] = [];
   readonly #attacks: Attack[] = [];
   #open: Open | null = null;
@@ -46,13 +55,13 @@ export class NoteMaker {
   /** Notes handed out so far. */
   #taken = 0;
   #pendingAttack: Attack | null = null;
-  #lastAttack: Attack | null = null;
-  /** The newest attack that was not taken for a note. */
-  #refused: Attack | null = null;
+  /** The newest stroke that was not sure, and what it would have brought. */
+  #unsure: { readonly seconds: number; readonly midi: number } | null = null;
 
-  constructor(track: Track, partialsAt: PartialsAt) {
+  constructor(track: Track, sound: Sound) {
     this.#track = track;
-    this.#partialsAt = partialsAt;
+    this.#partialsAt = sound.partialsAt;
+    this.#judge = new StrokeJudge(track, sound.strokeAt);
   }
 
   get notes(): readonly HeardNote[] {
@@ -107,57 +116,19 @@ export class NoteMaker {
     else if (frame >= open.from) this.#follow(open, frame, midi, level);
   }
 
-  /** Is this attack a new note? Decided from what sounds after it, up to the next attack. */
+  /** An attack: a new note, or none. */
   #take(attack: Attack, frame: number): void {
     const open = this.#open;
-    const previous = this.#lastAttack;
-    this.#lastAttack = attack;
-    const from = frameAt(this.#track, attack.seconds + S.SETTLE_SECONDS, frame);
-    const next = this.#attacks.find((a) => a.flux > 0.5 * attack.flux);
-    const until = Math.min(attack.seconds + S.JUDGE_SECONDS, next ? next.seconds - 0.004 : Infinity);
-    const to = frameAt(this.#track, until, from + 2);
-    let heard = standing(this.#track, from, to);
-    if (Number.isNaN(heard)) heard = standing(this.#track, from, from + S.JUDGE_FRAMES);
-    const strong = isStrong(attack);
-    const clarity = clearest(this.#track, from, Math.max(to, from + S.JUDGE_FRAMES));
-    const added = addedPitch(attack, { midi: heard, clarity }, open?.pitch ?? null);
-    const after = added ?? heard;
-    if (open) {
-      const since = attack.seconds - open.onsetSeconds;
-      if (since < S.REFRACTORY_SECONDS) return;
-      if (isPulse(this.#track, attack, previous, from, heard, open.pitch)) return;
-      if (isClick(this.#track, attack, from, open.pitch)) return;
-      if (since < 2 * S.REFRACTORY_SECONDS && attack.flux < 0.5 * open.flux) return;
-      // The same pitch again so soon is one stroke's own noise unless it is louder.
-      const same = Math.abs(after - open.pitch) < S.PLATEAU_STEP;
-      if (same && since < S.RESTRIKE_SECONDS && attack.energyRatio < S.RESTRIKE_ENERGY) return;
-    }
-    if (Number.isNaN(after)) {
-      if (strong || (!open && attack.energyRatio >= 1.5)) this.#pendingAttack = attack;
-      return;
-    }
-    let kind: Open['attack'] = 'struck';
-    const joins =
-      added !== null && attack.added!.share > S.JOINS_SHARE && attack.added!.clarity > S.JOINS_CLARITY;
-    if (open) {
-      const apart = Math.abs(after - open.pitch);
-      const louder =
-        attack.energyRatio > 2.5 ||
-        (attack.ratio > S.RESTRIKE_RATIO && attack.energyRatio > S.RESTRIKE_ENERGY && attack.flux > 0.12);
-      const fresh =
-        apart < S.PLATEAU_STEP || isHarmonic(apart) ? louder : attack.flux > 0.12 || attack.energyRatio > 2;
-      if (!strong && !fresh && !joins) {
-        this.#refused = attack;
-        return;
-      }
-      // Letting go of a string clicks too, but then the sound dies at once.
-      const dies = this.#track.level(from + 6) < this.#track.level(from) - S.RELEASE_DROP_DB;
-      if (attack.energyRatio < 1 && apart < S.PLATEAU_STEP && dies && !next) return;
-      if (apart >= S.PLATEAU_STEP && apart <= S.WIDEST_LEGATO && evenEnergy(attack)) kind = 'legato';
-      this.#close(attack.seconds);
-    } else if (this.#tooQuiet(from) || (!strong && !joins && attack.energyRatio < 1.5)) return;
-    this.#start(attack.seconds, kind, from, after, attack.flux);
-    if (added !== null && this.#open) this.#open.sure = true;
+    const verdict = this.#judge.judge(attack, frame, this.#attacks, open);
+    if (verdict.is === 'unpitched') this.#pendingAttack = attack;
+    if (verdict.is === 'unsure') this.#unsure = { seconds: attack.seconds, midi: verdict.midi };
+    if (verdict.is !== 'note') return;
+    if (open) this.#close(attack.seconds);
+    else if (this.#tooQuiet(verdict.from)) return;
+    const started = this.#start(attack.seconds, verdict.attack, verdict.from, verdict.midi, attack.flux);
+    started.sure = verdict.sure;
+    if (verdict.attack === 'struck')
+      started.ringing = new Ringing(this.#notes, verdict.stroke, attack.seconds, verdict.midi);
   }
 
   #tooQuiet(frame: number): boolean {
@@ -202,7 +173,8 @@ export class NoteMaker {
     if (frame - open.from > 4 && this.#breath(open, frame)) return;
     if (Math.abs(midi - open.pitch) < S.PLATEAU_REACH) {
       // The centre follows slowly: an intonation that drifts, not a bend.
-      open.pitch += (midi - open.pitch) / Math.min(12, 2 + frame - open.plateauFrom);
+      if (!open.ringing?.drawsTo(midi, open.pitch))
+        open.pitch += (midi - open.pitch) / Math.min(12, 2 + frame - open.plateauFrom);
       open.last = frame;
       return;
     }
@@ -214,6 +186,8 @@ export class NoteMaker {
   /** The same pitch breathed or bowed again: the level dips and comes back, with no attack to speak of. */
   #breath(open: Open, frame: number): boolean {
     if (open.pitch < S.DIP_MIDI || !breathes(this.#track, open.from, frame)) return false;
+    // Two strings near each other beat.
+    if (open.ringing?.draws(open.pitch)) return false;
     const seconds = this.#track.seconds(frame);
     if (this.#attacks.some((a) => isStrong(a) && a.seconds < seconds + 0.045)) return false;
     const pitch = standing(this.#track, frame + 2, frame + S.LOOK_AHEAD);
@@ -233,7 +207,9 @@ export class NoteMaker {
       // No hand jumps so far without an attack: it is the same note, misread before or now.
       open.other++;
       const most = open.other > Math.max(5, open.last - open.from - open.other);
-      if (!open.sure && (most || rises(track, open, frame, pitch, open.other))) {
+      // The fundamental that it has in common with a string that rings on is no note.
+      const common = step < -S.COMMON_FROM && open.ringing?.sounds === true;
+      if (!open.sure && !common && (most || rises(track, open, frame, pitch, open.other))) {
         open.pitch = pitch;
         open.plateauFrom = frame;
         open.other = 0;
@@ -242,12 +218,17 @@ export class NoteMaker {
       return;
     }
     if (track.level(frame + 2) < open.peakDb - S.LEGATO_DROP_DB) return;
+    const seconds = track.seconds(frame);
+    if (open.ringing?.passesFor(pitch, open.pitch, open.sure, seconds, this.#partialsAt)) {
+      open.last = frame;
+      return;
+    }
     const move = moveInto(this.#track, open, frame, pitch);
     if (move.split) {
       const stroke = this.#softStroke(open, frame, pitch);
-      if (!stroke) open.last = move.left;
-      this.#close(stroke?.seconds ?? move.seconds);
-      this.#start(stroke?.seconds ?? move.seconds, stroke ? 'struck' : 'legato', move.there, pitch, 0);
+      if (stroke === null) open.last = move.left;
+      this.#close(stroke ?? move.seconds);
+      this.#start(stroke ?? move.seconds, stroke === null ? 'legato' : 'struck', move.there, pitch, 0);
       return;
     }
     open.pitch = pitch;
@@ -255,16 +236,17 @@ export class NoteMaker {
     open.last = frame;
   }
 
-  /** A stroke too soft to be sure of, if it brought just the pitch that now stands alone: the note began there. */
-  #softStroke(open: Open, frame: number, pitch: number): Attack | null {
-    const stroke = this.#refused;
-    if (!stroke?.added || Math.abs(stroke.added.midi - pitch) > S.PLATEAU_STEP) return null;
+  /** When a stroke was too soft to be sure of, but brought just the pitch that now stands alone: the note began there. */
+  #softStroke(open: Open, frame: number, pitch: number): number | null {
+    const stroke = this.#unsure;
+    if (!stroke || Math.abs(stroke.midi - pitch) > S.PLATEAU_STEP) return null;
     const age = this.#track.seconds(frame) - stroke.seconds;
-    return age > S.SOFT_SECONDS || stroke.seconds - open.onsetSeconds < S.SHORTEST_NOTE ? null : stroke;
+    const tooSoon = stroke.seconds - open.onsetSeconds < S.SHORTEST_NOTE;
+    return age > S.SOFT_SECONDS || tooSoon ? null : stroke.seconds;
   }
 
-  #start(onset: number, attack: Open['attack'], from: number, pitch: number, flux: number): void {
-    this.#open = {
+  #start(onset: number, attack: Open['attack'], from: number, pitch: number, flux: number): Open {
+    const open: Open = {
       // The first frame's middle lies before the first sample.
       onsetSeconds: Math.max(0, onset),
       attack,
@@ -275,13 +257,17 @@ export class NoteMaker {
       peakDb: this.#track.level(from),
       flux,
       sure: false,
+      ringing: null,
       told: false,
       other: 0,
     };
+    this.#open = open;
+    return open;
   }
 
   #measured(open: Open, offsetSeconds: number): HeardNote {
-    const note = measure(this.#track, open, offsetSeconds);
+    const reach = open.ringing?.draws(open.pitch) ? S.DRAWN_REACH : 1;
+    const note = measure(this.#track, open, offsetSeconds, reach);
     return { ...note, ...hearPair(this.#partialsAt, note, this.#track.seconds(open.plateauFrom)) };
   }
 

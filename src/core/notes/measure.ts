@@ -27,14 +27,17 @@ const VIBRATO_CENTS: readonly [number, number] = [7, 150];
 const HALF_SWINGS = 4;
 const FRAMES_A_SECOND = 125;
 
-/** Frames of the span → the note: pitch where it rests (median), or its centre under vibrato; bend; vibrato. */
-export function measure(track: Track, span: Span, offsetSeconds: number): HeardNote {
+/**
+ * Frames of the span → the note: pitch where it rests (median), or its centre under vibrato; bend; vibrato.
+ * @param reach frames further than this from the span's pitch, in semitones, are another string's
+ */
+export function measure(track: Track, span: Span, offsetSeconds: number, reach: number): HeardNote {
   const settled = Math.min(span.plateauFrom + SETTLE_FRAMES, span.last);
   const values: number[] = [];
   let clarity = 0;
   for (let f = settled; f <= span.last; f++) {
     const midi = track.midi(f);
-    if (!(Math.abs(midi - span.pitch) < 1)) continue;
+    if (!(Math.abs(midi - span.pitch) < reach)) continue;
     values.push(midi);
     clarity += track.clarity(f);
   }

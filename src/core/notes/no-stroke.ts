@@ -26,10 +26,9 @@ export function isPulse(
   return stands(track, from, pitch, S.PULSE_CLARITY);
 }
 
-/** A click on a note that goes on: its pitch stands unbroken, it is no louder, and nothing was added to it. */
-export function isClick(track: Track, attack: Attack, from: number, pitch: number): boolean {
-  if (attack.energyRatio > S.RESTRIKE_ENERGY || !attack.added || attack.added.share > S.CLICK_SHARE)
-    return false;
+/** A click on a note that goes on: its pitch stands unbroken, it is no louder, and nothing was added to it (`share` of the power). */
+export function isClick(track: Track, attack: Attack, share: number, from: number, pitch: number): boolean {
+  if (attack.energyRatio > S.RESTRIKE_ENERGY || share > S.CLICK_SHARE) return false;
   return stands(track, from, pitch, S.CLICK_CLARITY);
 }
 

@@ -1,5 +1,5 @@
 import { LONGEST_STRETCH, SHORTEST_STRETCH, type Partial, type Partials } from '../pitch/partials.ts';
-import { INNER_RATE } from '../pitch/settings.ts';
+import { INNER_RATE, PASS_HZ } from '../pitch/settings.ts';
 import { hzToMidi, midiToHz } from '../tuning/temperament.ts';
 import type { HeardNote } from './note.ts';
 
@@ -119,6 +119,25 @@ function inCommon(partials: Partials, midi: number): Pair | null {
       : pair;
   }
   return null;
+}
+
+/** Harmonics by which a note is known to sound on beside another. */
+const BESIDE = 6;
+const BESIDE_FOUND = 0.6;
+const BESIDE_LEAST = 2;
+
+/** Does `midi` sound beside `other`: are most of those of its harmonics there which the other does not hide? */
+export function soundsBeside(partials: Partials, midi: number, other: number): boolean {
+  const { list, binHz } = partials;
+  const [hz, otherHz] = [midiToHz(midi), midiToHz(other)];
+  let open = 0;
+  let found = 0;
+  for (let n = 1; n <= BESIDE && n * hz < PASS_HZ; n++) {
+    if (isNear(n * hz, otherHz, HIDDEN_BINS * binHz)) continue;
+    open++;
+    if (nearest(list, n * hz, reachHz(n * hz, binHz)) !== null) found++;
+  }
+  return found >= BESIDE_LEAST && found >= BESIDE_FOUND * open;
 }
 
 interface Harmonics {

@@ -117,23 +117,10 @@ export const SHORTEST_NOTE = 0.04;
 export const RINGING_ENERGY = 6;
 /** What an attack added is believed from this clarity where the path is lost. */
 export const ADDED_CLARITY = 0.55;
-/**
- * Against the path it takes these odds (nepers, see added.ts). At 0.7 ringing strings gain 0.002 and clean ones lose
- * as much in octaves; at 1.4 ringing strings lose 0.007.
- */
-export const ADDED_ODDS = 1;
-/** An octave over what the path hears is believed from this clarity: of 90 such, 7 were right below it, 50 above. */
-export const ADDED_OCTAVE_CLARITY = 0.93;
-/** An octave is out of tune by up to so many semitones where the windows hold few periods. */
-export const ADDED_OCTAVE_REACH = 0.8;
-/**
- * Under this pitch (C3) of the path's, an octave or another overtone is believed only if the note that sounded is an overtone
- * of it too: of 74 octaves over such notes 67 were not there.
- */
-export const ADDED_OVERTONES_TO = 48;
-/** It is not asked where the path hears less than this (C♯2) at so much clarity. */
-export const ADDED_HEARD_FROM = 37;
-export const ADDED_HEARD_CLARITY = 0.85;
+/** Lower than this (G2) the sound after an attack holds too few periods for that. */
+export const ADDED_FROM = 43;
+/** The sound about an attack is looked at for 43 ms where another comes sooner than this, else for 85 ms. */
+export const STROKE_ROOM = 0.06;
 /** For so many frames the path may not overrule it: 120 ms. */
 export const SURE_FRAMES = 15;
 
@@ -163,5 +150,18 @@ export const JOINS_SHARE = 0.12;
 export const JOINS_CLARITY = 0.85;
 /** A soft stroke is remembered so long, until the note before it has died away. */
 export const SOFT_SECONDS = 0.25;
-/** Lower than this (G2) the windows before and after an attack hold too few periods. */
-export const ADDED_FROM = 43;
+
+/** So many notes before, no longer ago than this, may ring on. */
+export const RINGING_NOTES = 5;
+export const RINGING_SECONDS = 1.5;
+/** A string that rings on so near draws the path towards it; then only what lies this near the note counts for its pitch. */
+export const DRAWN_SEMITONES = 2.6;
+export const DRAWN_REACH = 0.35;
+/** A note rings on under a stroke if this much of its power outlives it. */
+export const KEEPS = 0.25;
+/** So much of it holds the path for long where the path never heard the stroke's own pitch. */
+export const KEEPS_ON = 0.5;
+/** In silence a stroke raises the energy by so much. */
+export const FIRST_ENERGY = 1.5;
+/** Two notes have a fundamental in common more than an octave below either, by so many semitones. */
+export const COMMON_FROM = 13;

@@ -2,11 +2,11 @@ import { Autocorrelator } from 'pitchy';
 import { LongCorrelator, normalise, PairCorrelator } from './correlate.ts';
 import { Flux } from './flux.ts';
 import { emptyFrame, type Frame } from './frame.ts';
-import { Increase, SPAN, type Added } from './increase.ts';
 import { levelDb } from './level.ts';
 import { emptyPeaks, findPeaks, refineLag } from './peaks.ts';
 import { Resampler } from './resample.ts';
 import { PartialFinder, type Partials } from './partials.ts';
+import { LONG_STROKE, STROKE_GAP, Stroke, type SHORT_STROKE } from './stroke.ts';
 import * as S from './settings.ts';
 
 /** Rings that outlive frames; index modulo the length, which is a power of two. */
@@ -55,7 +55,8 @@ export class Analyser {
   #filled = 0;
   #done = 0;
   readonly #flux = new Flux();
-  readonly #increase = new Increase();
+  readonly #stroke = new Stroke();
+  readonly #about = new Float32Array(2 * (LONG_STROKE + STROKE_GAP));
   readonly #pair = new PairCorrelator(S.PAIR_SIZE, S.WINDOW);
   readonly #low = new LongCorrelator(2 * S.LOW_WINDOW, S.LOW_WINDOW);
   readonly #curveBefore = new Float32Array(S.WINDOW_LONGEST_LAG + 2);
@@ -104,15 +105,19 @@ export class Analyser {
     }
   }
 
-  /** Has the sound after an attack at `seconds` come in far enough for `addedAt`? */
-  knowsAfter(seconds: number): boolean {
-    return seconds * S.INNER_RATE + SPAN <= this.#dropped + this.#done;
-  }
-
-  /** What the attack at `seconds` added; null when nothing periodic, or when it lies too far back. */
-  addedAt(seconds: number): Added | null {
-    const index = Math.round(seconds * S.INNER_RATE) - this.#dropped;
-    return index - SPAN < 0 || index + SPAN > this.#filled ? null : this.#increase.at(this.#samples, index);
+  /**
+   * The sound about an attack at `seconds`, looked at over `length` inner samples on each side; null where it has not come in
+   * or is forgotten. Written over by the next call.
+   */
+  strokeAt(seconds: number, length: typeof LONG_STROKE | typeof SHORT_STROKE): Stroke | null {
+    const from = Math.round(seconds * S.INNER_RATE) - length - STROKE_GAP;
+    const count = 2 * (length + STROKE_GAP);
+    const now = this.#dropped + this.#done;
+    if (from < now - MEMORY + BUFFER || from + count > now) return null;
+    for (let i = 0; i < count; i++)
+      this.#about[i] = from + i < 0 ? 0 : this.#memory[(from + i) & (MEMORY - 1)]!;
+    this.#stroke.look(this.#about, length);
+    return this.#stroke;
   }
 
   /** Partials of `length` inner samples from `seconds` on; null where they have not come in or are forgotten. */

@@ -1,4 +1,4 @@
-import { Fft } from './fft.ts';
+import { Fft, magnitude } from './fft.ts';
 import { INNER_RATE, PASS_HZ } from './settings.ts';
 
 /** One sinusoid of a spectrum. */
@@ -46,7 +46,7 @@ export class PartialFinder {
     const first = Math.ceil((LEAST_HZ * SIZE) / INNER_RATE);
     let strongest = 0;
     for (let k = first - 1; k <= last + 1; k++) {
-      magnitude[k] = Math.hypot(re[k]!, im[k]!);
+      magnitude[k] = magnitude(re[k]!, im[k]!);
       strongest = Math.max(strongest, magnitude[k]!);
     }
     const list: Partial[] = [];

@@ -16,17 +16,23 @@ export function emptyPeaks(): Peaks {
 
 /**
  * The key maxima (highest point between two zero crossings, McLeod & Wyvill section 5) between two lags that
- * reach CANDIDATE_SHARE of the highest of them. When there are more than fit, the shortest lags stay: subharmonics
+ * reach `share` of the highest of them. When there are more than fit, the shortest lags stay: subharmonics
  * of a true period are peaks too, its overtones are not.
  */
-export function findPeaks(curve: Float32Array, shortest: number, longest: number, peaks: Peaks): void {
+export function findPeaks(
+  curve: Float32Array,
+  shortest: number,
+  longest: number,
+  peaks: Peaks,
+  share = CANDIDATE_SHARE,
+): void {
   peaks.count = 0;
   // The lobe about lag 0 holds no period, only ripples of the overtones.
   const start = Math.max(endOfLobe(curve, 1, longest), shortest);
   let best = highest(curve, start, longest);
   if (best <= 0) return;
   // On the lags themselves a narrow peak may stand this much lower than it is.
-  const least = best * CANDIDATE_SHARE * 0.75;
+  const least = best * share * 0.75;
   best = 0;
   let lag = start;
   while (lag < longest && peaks.count < SEEN) {
@@ -44,7 +50,7 @@ export function findPeaks(curve: Float32Array, shortest: number, longest: number
   }
   let kept = 0;
   for (let i = 0; i < peaks.count && kept < CANDIDATES; i++) {
-    if (peaks.height[i]! < best * CANDIDATE_SHARE) continue;
+    if (peaks.height[i]! < best * share) continue;
     peaks.lag[kept] = peaks.lag[i]!;
     peaks.height[kept++] = peaks.height[i]!;
   }
