@@ -41,21 +41,21 @@ export class PartialFinder {
     for (let i = 0; i < length; i++)
       re[i] = sampleAt(i) * (0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / length));
     this.#fft.transform(re, im);
-    const magnitude = this.#magnitude;
+    const sizes = this.#magnitude;
     const last = Math.floor((PASS_HZ * SIZE) / INNER_RATE);
     const first = Math.ceil((LEAST_HZ * SIZE) / INNER_RATE);
     let strongest = 0;
     for (let k = first - 1; k <= last + 1; k++) {
-      magnitude[k] = magnitude(re[k]!, im[k]!);
-      strongest = Math.max(strongest, magnitude[k]!);
+      sizes[k] = magnitude(re[k]!, im[k]!);
+      strongest = Math.max(strongest, sizes[k]!);
     }
     const list: Partial[] = [];
     const reach = Math.ceil((2.5 * SIZE) / length);
     for (let k = first; k <= last; k++) {
-      const here = magnitude[k]!;
-      if (here < LEAST_SHARE * strongest || here <= magnitude[k - 1]! || here < magnitude[k + 1]!) continue;
+      const here = sizes[k]!;
+      if (here < LEAST_SHARE * strongest || here <= sizes[k - 1]! || here < sizes[k + 1]!) continue;
       if (!this.#stands(k, -1, reach) || !this.#stands(k, 1, reach)) continue;
-      const [a, b, c] = [Math.log(magnitude[k - 1]!), Math.log(here), Math.log(magnitude[k + 1]!)];
+      const [a, b, c] = [Math.log(sizes[k - 1]!), Math.log(here), Math.log(sizes[k + 1]!)];
       const shift = (a - c) / (2 * (a - 2 * b + c));
       list.push({ hz: ((k + shift) * INNER_RATE) / SIZE, amplitude: Math.exp(b - ((a - c) * shift) / 4) });
     }

@@ -12,7 +12,11 @@ function addTone(samples: Float32Array, midi: number, from: number, level: numbe
 }
 
 /** A tone that rings on from the start and one that is struck in the middle. */
-function about(length: typeof LONG_STROKE | typeof SHORT_STROKE, before: number | null, struck: number | null): Float32Array {
+function about(
+  length: typeof LONG_STROKE | typeof SHORT_STROKE,
+  before: number | null,
+  struck: number | null,
+): Float32Array {
   const samples = new Float32Array(2 * (length + STROKE_GAP));
   if (before !== null) addTone(samples, before, 0, 0.3);
   if (struck !== null) addTone(samples, struck, samples.length / 2, 0.2);
