@@ -3,10 +3,11 @@
  *
  *   npx tsx tests/bench/evaluate.ts [--set tuning|reporting] [--instruments plucked|all|nylon,tenor]
  *     [--variants clean,room] [--lines 4] [--bank musescore|fluid|tim] [--listener ours|pitchy|yin] [--errors]
- *     [--real] [--nothing] [--hand]
+ *     [--real] [--nothing] [--hand] [--from 5020]
  *
  * --real adds lines of real guitar and sax notes (where ../shared is there); --nothing counts notes heard in minutes
  * without any; --hand takes the moment the hand acts as truth, not the moment the bank's sample speaks.
+ * --from N begins at that seed of the set.
  * --errors lists every error with its time, so that it can be looked at.
  */
 import { parseArgs } from 'node:util';
@@ -40,8 +41,12 @@ const { values } = parseArgs({
     real: { type: 'boolean', default: false },
     nothing: { type: 'boolean', default: false },
     hand: { type: 'boolean', default: false },
+    from: { type: 'string' },
   },
 });
+
+/** First seed. */
+const first = Number(values.from ?? firstSeeds[values.set as SetName]);
 
 async function chosenListener(name: string): Promise<Listen> {
   if (name === 'pitchy') return plainPitchy;
@@ -80,7 +85,7 @@ async function realRows(listen: Listen, set: SetName, lines: number): Promise<vo
   for (const instrument of ['guitar', 'sax'] as const)
     for (const overlapSeconds of [0, 0.15]) {
       let row = emptyTally;
-      for (let seed = firstSeeds[set]; seed < firstSeeds[set] + lines; seed++)
+      for (let seed = first; seed < first + lines; seed++)
         row = addTallies(
           row,
           await take(`${instrument} ${seed}`, await realLine(instrument, seed, { overlapSeconds }), listen),
@@ -89,12 +94,11 @@ async function realRows(listen: Listen, set: SetName, lines: number): Promise<vo
     }
 }
 
-async function nothingRows(listen: Listen, set: SetName): Promise<void> {
+async function nothingRows(listen: Listen): Promise<void> {
   console.log('\nnotes heard in a minute without any');
   for (const kind of ['room', 'hum', 'clicks', 'speech'] as const) {
     const counts = [];
-    for (const seed of [firstSeeds[set], firstSeeds[set] + 1])
-      counts.push((await listen(noNotes(kind, seed), 48_000)).length);
+    for (const seed of [first, first + 1]) counts.push((await listen(noNotes(kind, seed), 48_000)).length);
     console.log(`${kind.padEnd(12)} ${counts.join(' ')}`);
   }
 }
@@ -113,7 +117,7 @@ async function main(): Promise<void> {
     const rows: Tally[] = [];
     for (const instrument of chosen) {
       let row = emptyTally;
-      for (const wantedCase of casesOf(set, [instrument], [variant as VariantName], lines)) {
+      for (const wantedCase of casesOf(set, [instrument], [variant as VariantName], lines, first)) {
         const recorded = await recording(wantedCase, values.bank as BankName);
         row = addTallies(row, await take(`${instrument.name} ${wantedCase.seed}`, recorded, listen));
       }
@@ -123,7 +127,7 @@ async function main(): Promise<void> {
     console.log(tallyLine('mean', rows));
   }
   if (values.real) await realRows(listen, set, lines);
-  if (values.nothing) await nothingRows(listen, set);
+  if (values.nothing) await nothingRows(listen);
 }
 
 await main();

@@ -117,6 +117,10 @@ async function measureSteady(page: Page) {
   return null;
 }
 
+// Now and then the browser starts a take some milliseconds off the sweep and the follower creeps there instead of jumping
+// (1 of 5 runs on a quiet machine): the README of src/core/room says so. It must not do so twice.
+test.describe.configure({ retries: 1 });
+
 test('speakers in front of the microphone: the delay is the loop’s, the band goes, the notes are right', async ({
   openApp,
 }) => {
