@@ -115,8 +115,9 @@ export const SHORTEST_NOTE = 0.04;
 
 /** Strings ring on under an attack that raises the energy by no more than this. */
 export const RINGING_ENERGY = 6;
-/** What an attack added is believed from this clarity where the path is lost. */
+/** What an attack added is believed from this clarity, and this part of the power, where the path is lost. */
 export const ADDED_CLARITY = 0.55;
+export const ADDED_SHARE = 0.05;
 /** Lower than this (G2) the sound after an attack holds too few periods for that. */
 export const ADDED_FROM = 43;
 /** The sound about an attack is looked at for 43 ms where another comes sooner than this, else for 85 ms. */
@@ -143,7 +144,7 @@ export const PULSE_SECONDS = 0.003;
 export const PULSE_PERIODS = 3.5;
 export const PULSE_FLUX = 1.5;
 /** A click on a note adds less than this part of the power, and the note stays as clear as this. */
-export const CLICK_SHARE = 0.02;
+export const CLICK_SHARE = 0.3;
 export const CLICK_CLARITY = 0.93;
 /** Over ringing notes a soft stroke is one if what it added is believed and makes so much of the power. */
 export const JOINS_SHARE = 0.12;

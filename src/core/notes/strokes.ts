@@ -118,6 +118,6 @@ function isFresh(attack: Attack, apart: number): boolean {
 function pitchOf(attack: Attack, stroke: Stroke, heard: Heard, before: number | null): Struck | null {
   const struck = strike(stroke, heard, before);
   if (!struck || !Number.isNaN(heard.midi)) return struck;
-  const clear = struck.midi >= S.ADDED_FROM && struck.added >= S.ADDED_CLARITY;
-  return clear && attack.energyRatio <= S.RINGING_ENERGY ? struck : null;
+  const clear = struck.added >= S.ADDED_CLARITY && struck.share >= S.ADDED_SHARE;
+  return clear && struck.midi >= S.ADDED_FROM && attack.energyRatio <= S.RINGING_ENERGY ? struck : null;
 }

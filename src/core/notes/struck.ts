@@ -40,6 +40,8 @@ const WEIGHTS = {
   high: -2.1,
 } as const;
 const HIGH_MIDI = 74;
+/** Over E6 nothing is believed but the path: bursts of noise at an attack have periods too. */
+const CEILING_MIDI = 89;
 const UNEXPLAINED_FLOOR = 0.01;
 const FARTHEST_OCTAVES = 2;
 /** Candidates so near each other, in semitones, are one. */
@@ -56,7 +58,9 @@ export function strike(stroke: Stroke, heard: Heard, before: number | null): Str
   };
   // The path's own pitch is the most exact one, the note before the least.
   if (!Number.isNaN(heard.midi)) add(heard.midi);
-  stroke.pitches(add);
+  stroke.pitches((midi) => {
+    if (midi < CEILING_MIDI) add(midi);
+  });
   if (before !== null) add(before);
   let best: Struck | null = null;
   let most = -Infinity;
