@@ -6,7 +6,6 @@ import { nextTempoBeat } from '../core/chart/tempo-rise.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import type { BandRenderer } from './band/render-client.ts';
 import type { BandSound } from '../core/sound/render-events.ts';
-import type { Stereo } from '../core/sound/stereo.ts';
 import { bandClock, type BandClock } from './clock.ts';
 import { gainOf, rampTo, silentDb } from './level.ts';
 
@@ -91,24 +90,25 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     rampTo(node.gain, muted ? 0 : gainOf(levelDb), context.currentTime);
   };
 
-  const schedule = (sound: BandSound, into: Run) => {
+  const schedulePart = (sound: BandSound, part: BandPart, into: Run) => {
+    const stem = sound.stems[part];
+    if (!stem) return;
+    const [left, right] = stem;
     const due = wholeFrame(into.clock.contextSecondsAt(sound.startBeat), context.sampleRate);
     const earliest = Math.max(into.firstSoundSeconds, context.currentTime);
     const when = due > earliest - 1 / context.sampleRate ? due : earliest;
-    for (const [part, [left, right]] of Object.entries(sound.stems) as [BandPart, Stereo][]) {
-      const buffer = context.createBuffer(2, left.length, sound.sampleRate);
-      buffer.copyToChannel(left, 0);
-      buffer.copyToChannel(right, 1);
-      if (when - due >= buffer.duration) continue;
-      const source = new AudioBufferSourceNode(context, { buffer });
-      source.connect(into.fades[part]);
-      source.start(when, when - due);
-      into.sources.add(source);
-      source.onended = () => {
-        source.disconnect();
-        into.sources.delete(source);
-      };
-    }
+    const buffer = context.createBuffer(2, left.length, sound.sampleRate);
+    buffer.copyToChannel(left, 0);
+    buffer.copyToChannel(right, 1);
+    if (when - due >= buffer.duration) return;
+    const source = new AudioBufferSourceNode(context, { buffer });
+    source.connect(into.fades[part]);
+    source.start(when, when - due);
+    into.sources.add(source);
+    source.onended = () => {
+      source.disconnect();
+      into.sources.delete(source);
+    };
   };
 
   /** Never across the end of a chorus, nor across a change of tempo. */
@@ -125,15 +125,20 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     const bars = current.nextBeat <= 0 ? barsOf.firstStretch : barsOf.stretch;
     const stretch = stretchFrom(form, settings, current.nextBeat, bars);
     const sound = await renderer.band({ form, settings, ...stretch });
-    current.asking = false;
     if (run !== current) return;
     if (!sound.ok) {
       player.stop();
       failed(sound.sentence);
       return;
     }
-    schedule(sound.value, current);
     current.nextBeat = stretch.endBeat;
+    for (const part of bandParts) {
+      schedulePart(sound.value, part, current);
+      // One part a task: copying all of them at once would hold up the picture.
+      await nextTask();
+      if (run !== current) return;
+    }
+    current.asking = false;
     await goOn(current, { form, settings, sounds: [] });
   };
 
@@ -182,7 +187,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
         asking: false,
       };
       run = current;
-      for (const sound of rendered) schedule(sound, current);
+      for (const sound of rendered) for (const part of bandParts) schedulePart(sound, part, current);
       const look = () => void goOn(current, { form, settings, sounds });
       current.timer = setInterval(look, lookEveryMs);
       look();
@@ -216,6 +221,8 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
   };
   return player;
 }
+
+const nextTask = () => new Promise<void>((go) => setTimeout(go));
 
 /** A start between two frames would be interpolated: the stems begin on whole frames. */
 const wholeFrame = (seconds: number, sampleRate: number) => Math.round(seconds * sampleRate) / sampleRate;
