@@ -15,6 +15,8 @@ export interface RoomPath {
 
 /** 4 ms: less than a jump of a browser's buffer, more than two strong reflections lie apart. */
 const JUMP_SAMPLES = 48;
+/** From the sweep to the take a true loop moved by up to two samples. */
+const START_DOUBT = 1;
 /** So much of the path before its first arrival is kept: a filter's ringing, and room for the clock to move. */
 const LEAD_SECONDS = 0.003;
 
@@ -59,6 +61,7 @@ export class BandRemover {
       partitions: PARTITIONS,
       path: [path.taps],
       heldBackSamples: path.heldBackSamples,
+      delayDoubt: START_DOUBT,
     });
   }
 

@@ -26,6 +26,8 @@ export interface CancellerSettings {
   readonly beyond?: number;
   /** By how many parts per million the two clocks may differ; left out, 200. */
   readonly clockPpm?: number;
+  /** By how many samples the delay may be off at the start; left out, a tenth. */
+  readonly delayDoubt?: number;
 }
 
 /**
@@ -82,7 +84,7 @@ export class Canceller {
   readonly #sounding: Float64Array;
   #sinceGiven = 0;
 
-  constructor({ blockSize, partitions, path, caution, beyond, clockPpm }: CancellerSettings) {
+  constructor({ blockSize, partitions, path, caution, beyond, clockPpm, delayDoubt }: CancellerSettings) {
     const fft = (this.#fft = new RealFft(2 * blockSize));
     const { bins } = fft;
     const all = partitions * path.length;
@@ -102,7 +104,7 @@ export class Canceller {
     this.#error = fft.spectrum();
     this.#sounding = new Float64Array(bins);
     this.#foretold = fft.spectrum();
-    this.#knobAndClock = new KnobAndClock(blockSize, clockPpm);
+    this.#knobAndClock = new KnobAndClock(blockSize, clockPpm, delayDoubt);
     this.#caution = caution ?? (path[0] ? KNOWN_CAUTION : BLANK_CAUTION);
     this.#mostCaution = caution ?? KNOWN_CAUTION;
   }

@@ -18,6 +18,9 @@ const MOST_SHIFT = 1100;
 /** Samples that the interpolation needs to either side. */
 export const LEAST_HELD_BACK = 10;
 
+/** A jump is known to the nearest sample or two, peaks being as broad as they are. */
+const JUMP_DOUBT = 1;
+
 export interface FollowerSettings extends CancellerSettings {
   /**
    * Samples by which the band is held back before it goes into the path: the pure delay of a path that was measured, or
@@ -67,7 +70,7 @@ export class BandFollower {
     this.#moveBy(samples);
     this.#rate = 0;
     this.#gain = 1;
-    this.#canceller = new Canceller(this.#settings);
+    this.#canceller = new Canceller({ ...this.#settings, delayDoubt: JUMP_DOUBT });
   }
 
   /** Samples by which the band now comes later than at the start. */

@@ -16,7 +16,7 @@ const PATH_ERROR = 1e-3;
 const GAIN_START = 0.1 ** 2;
 const GAIN_WANDERS = 2e-6;
 /** Delay in samples, the same. The path was measured a moment ago. */
-const DELAY_START = 0.1 ** 2;
+const DELAY_DOUBT = 0.1;
 const DELAY_WANDERS = 1e-7;
 /** Clocks of two devices differ by so many parts per million at most. */
 const CLOCK_PPM = 200;
@@ -55,7 +55,7 @@ export class KnobAndClock {
   #gainVariance = GAIN_START;
   #delay = 0;
   #rate = 0;
-  #delayVariance = DELAY_START;
+  #delayVariance: number;
   #delayWithRate = 0;
   #rateVariance: number;
   readonly #rateWanders: number;
@@ -63,8 +63,12 @@ export class KnobAndClock {
   readonly #knob = KNOB_SMOOTHINGS.map(() => 0);
   readonly #knobPower = KNOB_SMOOTHINGS.map(() => TINY);
 
-  /** @param blockSize half the size of the transforms @param clockPpm by how much the clocks may differ */
-  constructor(blockSize: number, clockPpm = CLOCK_PPM) {
+  /**
+   * @param blockSize half the size of the transforms @param clockPpm by how much the clocks may differ
+   * @param delayDoubt by how many samples the delay may be off at the start: taken for a clock's, they would not come back
+   */
+  constructor(blockSize: number, clockPpm = CLOCK_PPM, delayDoubt = DELAY_DOUBT) {
+    this.#delayVariance = delayDoubt ** 2;
     this.#blockSize = blockSize;
     this.#rateVariance = (clockPpm / 1e6) ** 2;
     this.#rateWanders = RATE_WANDERS ** 2 * this.#rateVariance;
@@ -180,7 +184,7 @@ export class KnobAndClock {
     this.#gain = this.#delay = this.#delayWithRate = 0;
     this.#knob.fill(0);
     this.#gainVariance = GAIN_START;
-    this.#delayVariance = DELAY_START;
+    this.#delayVariance = DELAY_DOUBT ** 2;
     this.#knobPower.fill(TINY);
   }
 }
