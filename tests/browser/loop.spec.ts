@@ -117,10 +117,6 @@ async function measureSteady(page: Page) {
   return null;
 }
 
-// Now and then the browser starts a take some milliseconds off the sweep and the follower creeps there instead of jumping
-// (1 of 5 runs on a quiet machine): the README of src/core/room says so. It must not do so twice.
-test.describe.configure({ retries: 1 });
-
 test('speakers in front of the microphone: the delay is the loop’s, the band goes, the notes are right', async ({
   openApp,
 }) => {
@@ -164,11 +160,11 @@ test('speakers in front of the microphone: the delay is the loop’s, the band g
     const report = JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Report;
     const heard = report.notes.map(({ midi }) => Math.round(midi));
     const found = KNOWN_MIDI.filter((midi) => heard.includes(midi));
-    expect(report.source.backing?.removedDb).toBeGreaterThan(3);
+    expect(report.source.backing?.removedDb).toBeGreaterThan(15);
     expect(found.length).toBeGreaterThanOrEqual(KNOWN_MIDI.length - 1);
-    // What is left of the drums may strike a note again that rings on (up to ten times here); pitches it brings none.
-    expect(heard.filter((midi) => !KNOWN_MIDI.includes(midi)).length).toBeLessThanOrEqual(3);
-    expect(heard.length).toBeLessThan(2 * KNOWN_MIDI.length);
+    // What is left of the drums may strike a note again that rings on; pitches it brings none.
+    expect(heard.filter((midi) => !KNOWN_MIDI.includes(midi)).length).toBeLessThanOrEqual(1);
+    expect(heard.length).toBeLessThan(1.5 * KNOWN_MIDI.length);
   } finally {
     loop.dispose();
     line.dispose();
