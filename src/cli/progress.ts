@@ -1,13 +1,11 @@
 /** How far the listening has come, on one line that is wiped away; only where somebody watches. */
+import { clockWords } from '../core/clock-words.ts';
 
 export interface Progress {
   /** @param share 0 to 1, or null where the end is not known. */
   at(seconds: number, share: number | null): void;
   dispose(): void;
 }
-
-const clock = (seconds: number) =>
-  `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;
 
 /** Redraws at most every so many milliseconds: a terminal over a wire is slow. */
 const REDRAW_MS = 100;
@@ -22,7 +20,7 @@ export function showProgress(stream: NodeJS.WriteStream): Progress {
       if (now - last < REDRAW_MS) return;
       last = now;
       const percent = share === null ? '' : `, ${Math.floor(100 * share)} %`;
-      stream.write(`${WIPE}Listening: ${clock(seconds)}${percent}`);
+      stream.write(`${WIPE}Listening: ${clockWords(seconds)}${percent}`);
     },
     dispose() {
       if (last > 0) stream.write(WIPE);

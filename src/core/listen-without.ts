@@ -1,4 +1,5 @@
 /** Listening to a take whose backing is known as a recording: the backing goes first, then the line is heard. */
+import { clockWords } from './clock-words.ts';
 import type { BackingFacts } from './grading/settings.ts';
 import { Listener } from './listen.ts';
 import type { HeardNote } from './notes/note.ts';
@@ -91,7 +92,7 @@ function slipSentence(slips: Alignment['slips']): string | null {
   const at = Math.round(first.atSeconds);
   const more = slips.length > 1 ? `, and ${slips.length - 1} more times after that` : '';
   return (
-    `The band slipped by ${ms} ms at ${Math.floor(at / 60)}:${String(at % 60).padStart(2, '0')}${more}: it was taken ` +
+    `The band slipped by ${ms} ms at ${clockWords(at)}${more}: it was taken ` +
     `out on both sides, but the notes after it are placed ${ms} ms too ${first.bySeconds > 0 ? 'late' : 'early'}.`
   );
 }

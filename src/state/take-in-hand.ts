@@ -5,6 +5,7 @@
 import type { Heard } from '../analysis/messages.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { BandClock } from '../audio/clock.ts';
+import { clockWords } from '../core/clock-words.ts';
 import { fromPcm16 } from '../core/files/pcm16.ts';
 import { bad, good, type Outcome } from '../core/outcome.ts';
 import type {
@@ -270,7 +271,3 @@ export class TakeInHand {
     };
   }
 }
-
-/** 96.4 seconds as "1:36". */
-const clockWords = (seconds: number): string =>
-  `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;

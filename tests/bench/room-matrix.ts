@@ -5,6 +5,7 @@
  *
  * NAMES is a regular expression of the conditions wanted.
  */
+import { rms } from '../../fixtures/lines/noise.ts';
 import { random } from '../../fixtures/lines/random.ts';
 import { levelDb } from '../../fixtures/room/band-in-a-room.ts';
 import { LIVING_ROOM, roomPath, throughSpeaker, type RoomShape } from '../../fixtures/room/rooms.ts';
@@ -56,7 +57,6 @@ const first = Number(process.argv[2] ?? 300);
 const seeds = Number(process.argv[3] ?? 1);
 const wanted = new RegExp(process.argv[4] ?? '.');
 
-const rms = (x: Float32Array) => Math.sqrt(x.reduce((sum, y) => sum + y * y, 0) / x.length);
 const mean = (values: readonly number[]) => values.reduce((all, x) => all + x, 0) / values.length;
 
 console.log(

@@ -4,6 +4,7 @@
  *
  *   npx tsx tests/bench/room-odd.ts FIRST_SEED SEEDS [NAMES]     5000 and up report; 1 to 999 tune
  */
+import { rms } from '../../fixtures/lines/noise.ts';
 import { random } from '../../fixtures/lines/random.ts';
 import { convolve } from '../../fixtures/lines/room.ts';
 import { levelDb, sumOf } from '../../fixtures/room/band-in-a-room.ts';
@@ -34,7 +35,6 @@ interface Made {
   readonly offset?: number;
 }
 
-const rms = (x: Float32Array) => Math.sqrt(x.reduce((sum, y) => sum + y * y, 0) / x.length);
 const mean = (values: readonly number[]) => values.reduce((all, x) => all + x, 0) / values.length;
 const scaled = (x: Float32Array, gain: number) => x.map((y) => gain * y);
 const mixed = (player: Float32Array, echo: Float32Array, db = 0) => {

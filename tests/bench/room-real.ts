@@ -4,6 +4,7 @@
  *
  *   npx tsx tests/bench/room-real.ts FIRST_SEED SEEDS     5000 and up report; 1 to 999 tune
  */
+import { rms } from '../../fixtures/lines/noise.ts';
 import { realLine } from '../../fixtures/lines/real-notes.ts';
 import { levelDb } from '../../fixtures/room/band-in-a-room.ts';
 import { LIVING_ROOM, roomPath, throughSpeaker } from '../../fixtures/room/rooms.ts';
@@ -16,7 +17,6 @@ import { live, swept } from './room-live.ts';
 
 const first = Number(process.argv[2] ?? 300);
 const seeds = Number(process.argv[3] ?? 2);
-const rms = (x: Float32Array) => Math.sqrt(x.reduce((sum, y) => sum + y * y, 0) / x.length);
 const scores = new Map<string, number[]>();
 const put = (name: string, value: number) => scores.set(name, [...(scores.get(name) ?? []), value]);
 

@@ -127,7 +127,7 @@ export class NoteMaker {
     else if (this.#tooQuiet(verdict.from)) return;
     const started = this.#start(attack.seconds, verdict.attack, verdict.from, verdict.midi, attack.flux);
     started.sure = verdict.sure;
-    if (verdict.attack === 'struck')
+    if (verdict.attack === 'struck' && verdict.stroke !== null)
       started.ringing = new Ringing(this.#notes, verdict.stroke, attack.seconds, verdict.midi);
   }
 
@@ -173,7 +173,7 @@ export class NoteMaker {
     if (frame - open.from > 4 && this.#breath(open, frame)) return;
     if (Math.abs(midi - open.pitch) < S.PLATEAU_REACH) {
       // The centre follows slowly: an intonation that drifts, not a bend.
-      if (!open.ringing?.drawsTo(midi, open.pitch))
+      if (!open.ringing?.draws(open.pitch, midi))
         open.pitch += (midi - open.pitch) / Math.min(12, 2 + frame - open.plateauFrom);
       open.last = frame;
       return;

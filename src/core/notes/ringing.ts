@@ -15,36 +15,30 @@ interface RingingNote {
 /** The strings that may ring on beside a note that was struck, and what they do to the path. */
 export class Ringing {
   readonly #notes: readonly RingingNote[];
+  /** Those that surely do, as fractional MIDI numbers. */
+  readonly #sounding: readonly number[];
 
   /** @param before notes that ended, in order; `stroke` is the sound about the attack at `seconds` that brought `midi` */
-  constructor(before: readonly HeardNote[], stroke: Stroke | null, seconds: number, midi: number) {
-    this.#notes =
-      stroke === null
-        ? []
-        : before
-            .slice(-S.RINGING_NOTES)
-            .filter((note) => note.offsetSeconds > seconds - S.RINGING_SECONDS)
-            .filter((note) => Math.abs(note.midi - midi) > S.PLATEAU_STEP)
-            .map((note) => ({ midi: note.midi, kept: stroke.keeps(note.midi, midi) }));
+  constructor(before: readonly HeardNote[], stroke: Stroke, seconds: number, midi: number) {
+    this.#notes = before
+      .slice(-S.RINGING_NOTES)
+      .filter((note) => note.offsetSeconds > seconds - S.RINGING_SECONDS)
+      .filter((note) => Math.abs(note.midi - midi) > S.PLATEAU_STEP)
+      .map((note) => ({ midi: note.midi, kept: stroke.keeps(note.midi, midi) }));
+    this.#sounding = this.#notes.filter(({ kept }) => kept > S.KEEPS).map((note) => note.midi);
   }
 
   /** Does anything ring on? */
   get sounds(): boolean {
-    return this.#notes.some((note) => note.kept > S.KEEPS);
+    return this.#sounding.length > 0;
   }
 
-  /** Does a neighbour ring on that draws the path away from `pitch`? */
-  draws(pitch: number): boolean {
-    return this.#notes.some((note) => note.kept > S.KEEPS && Math.abs(note.midi - pitch) < S.DRAWN_SEMITONES);
-  }
-
-  /** The same, towards `midi`. */
-  drawsTo(midi: number, pitch: number): boolean {
-    return this.#notes.some(
+  /** Does a neighbour ring on that draws the path away from `pitch`, and, where it is given, towards `midi`? */
+  draws(pitch: number, midi?: number): boolean {
+    return this.#sounding.some(
       (note) =>
-        note.kept > S.KEEPS &&
-        Math.abs(note.midi - pitch) < S.DRAWN_SEMITONES &&
-        (note.midi - pitch) * (midi - pitch) > 0,
+        Math.abs(note - pitch) < S.DRAWN_SEMITONES &&
+        (midi === undefined || (note - pitch) * (midi - pitch) > 0),
     );
   }
 

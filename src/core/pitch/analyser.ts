@@ -1,4 +1,5 @@
 import { Autocorrelator } from 'pitchy';
+import { hzToMidi } from '../tuning/temperament.ts';
 import { LongCorrelator, normalise, PairCorrelator } from './correlate.ts';
 import { Flux } from './flux.ts';
 import { emptyFrame, type Frame } from './frame.ts';
@@ -219,7 +220,7 @@ export class Analyser {
     findPeaks(curve, S.SHORTEST_LAG, S.WINDOW_LONGEST_LAG, this.#peaks);
     const peaks = this.#peaks;
     for (let i = 0; i < peaks.count; i++) {
-      frame.midi[i] = lagToMidi(refineLag(curve, peaks.lag[i]!, S.WINDOW_LONGEST_LAG), S.INNER_RATE);
+      frame.midi[i] = hzToMidi(S.INNER_RATE / refineLag(curve, peaks.lag[i]!, S.WINDOW_LONGEST_LAG));
       frame.clarity[i] = peaks.height[i]!;
     }
     frame.count = peaks.count;
@@ -228,7 +229,7 @@ export class Analyser {
   /** Candidates under 150 Hz come from the long window about the same centre. */
   #addLow(frame: Frame, end: number): void {
     if (frame.levelDb < EMPTY_DB) return;
-    const limit = lagToMidi(S.LOW_SHORTEST_LAG, S.INNER_RATE);
+    const limit = hzToMidi(S.INNER_RATE / S.LOW_SHORTEST_LAG);
     for (let i = 0; i < frame.count; i++) if (frame.midi[i]! > limit && frame.clarity[i]! > CLEAR) return;
     if (frame.index === this.#lowIndex + 1) this.#lowIndex = -2;
     else this.#lowPeaksAt(end, frame.index);
@@ -240,7 +241,7 @@ export class Analyser {
     }
     for (let i = 0; i < this.#lowPeaks.count && kept < S.CANDIDATES; i++) {
       const lag = refineLag(this.#lowCurve, this.#lowPeaks.lag[i]!, LOW_LONGEST);
-      frame.midi[kept] = lagToMidi(lag, S.INNER_RATE / S.LOW_FACTOR);
+      frame.midi[kept] = hzToMidi(S.INNER_RATE / S.LOW_FACTOR / lag);
       frame.clarity[kept++] = this.#lowPeaks.height[i]!;
     }
     frame.count = kept;
@@ -284,8 +285,4 @@ export class Analyser {
         0.5 * x[i - 3]! + 0.28125 * (x[i - 4]! + x[i - 2]!) - 0.03125 * (x[i - 6]! + x[i]!);
     }
   }
-}
-
-export function lagToMidi(lag: number, rate: number): number {
-  return 69 + 12 * Math.log2(rate / lag / 440);
 }

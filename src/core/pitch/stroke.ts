@@ -1,4 +1,5 @@
 import { hzToMidi, midiToHz } from '../tuning/temperament.ts';
+import { normalise } from './correlate.ts';
 import { Fft, magnitude } from './fft.ts';
 import { emptyPeaks, findPeaks, refineLag } from './peaks.ts';
 import { INNER_RATE, LONGEST_LAG, PASS_HZ, SHORTEST_LAG } from './settings.ts';
@@ -183,14 +184,9 @@ export class Stroke {
       im[k] = im[n] = this.#gain[k]!;
     }
     this.#fft.transform(re, im);
-    let energy = (2 * re[0]!) / SIZE;
-    const floor = energy * 1e-6 + 1e-12;
+    normalise(samples, start, length, re, SIZE, this.#after);
     const whole = im[0]! > 1e-9 ? im[0]! : Infinity;
-    for (let lag = 0; lag < this.#after.length; lag++) {
-      this.#after[lag] = energy > floor ? (2 * re[lag]!) / SIZE / energy : 0;
-      energy -= samples[start + lag]! ** 2 + samples[start + length - 1 - lag]! ** 2;
-      this.#added[lag] = im[lag]! / whole / taper[lag]!;
-    }
+    for (let lag = 0; lag < this.#added.length; lag++) this.#added[lag] = im[lag]! / whole / taper[lag]!;
   }
 
   /** Strongest of the bins about a fractional one. */

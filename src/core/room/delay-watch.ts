@@ -4,6 +4,7 @@
  */
 import { powerOfTwoFrom, RealFft } from './real-fft.ts';
 import { ROOM_HZ } from './room-rate.ts';
+import { peakOf } from './whitened.ts';
 
 /** A second holds a click of any count-in, and its peak stood at 40 and more through a real browser's loop. */
 const WINDOW = ROOM_HZ;
@@ -44,13 +45,7 @@ export class DelayWatch {
     }
     const correlation = new Float64Array(this.#fft.size);
     this.#fft.inverse(heard, correlation);
-    let best = 0;
-    let squares = 1e-20;
-    for (let lag = 0; lag < REACH; lag++) {
-      squares += correlation[lag]! ** 2;
-      if (Math.abs(correlation[lag]!) > Math.abs(correlation[best]!)) best = lag;
-    }
-    const prominence = Math.abs(correlation[best]!) / Math.sqrt(squares / REACH);
-    return prominence >= CERTAIN ? best : null;
+    const peak = peakOf(correlation.subarray(0, REACH), 0);
+    return peak !== null && peak.prominence >= CERTAIN ? Math.round(peak.lagSamples) : null;
   }
 }

@@ -1,6 +1,7 @@
 /** Small sentences that several screens say, in the trade's words. */
 import { speakSigns, spokenChord, withSigns } from './engrave.ts';
 import { OPEN_MARK, ROLE_MARKS } from './roles.ts';
+import { clockWords as wholeClockWords } from '../../core/clock-words.ts';
 import { parseKey, writeKey } from '../../core/music/keys.ts';
 import { keyAsRead, type Reading } from '../../core/music/reading.ts';
 import type { Landing } from '../../core/report/schema.ts';
@@ -39,11 +40,8 @@ export const ofAll = (count: number, all: number): string => `${count} of ${all}
 /** A share from 0 to 1 as whole per cent: "58 %", never parted by a line's end. */
 export const perCent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 
-/** 96.4 seconds as "1:36". */
-export function clockWords(seconds: number): string {
-  const whole = Math.max(0, Math.round(seconds));
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
-}
+/** 96.4 seconds as "1:36", to the nearest second. */
+export const clockWords = (seconds: number): string => wholeClockWords(Math.max(0, Math.round(seconds)));
 
 /** "F#4" as "F♯4". */
 export const noteWords = (name: string): string => withSigns(name);

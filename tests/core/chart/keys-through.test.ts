@@ -11,8 +11,8 @@ import { grade } from '../../../src/core/grade.ts';
 import { instrumentOf } from '../../../src/core/music/instruments.ts';
 import { parseKey } from '../../../src/core/music/keys.ts';
 import { readingOf } from '../../../src/core/music/reading.ts';
-import type { HeardNote } from '../../../src/core/notes/note.ts';
 import { explainBar } from '../../../src/core/report/explain.ts';
+import { line } from '../grading/line.ts';
 
 const chartOf = (text: string) => {
   const chart = parseChart(text);
@@ -25,18 +25,6 @@ const bluesInFourths = practiceChart(chartOf('key: C\n| C7 | F7 | G7 | C7 |'), {
   seed: 1,
 });
 const through = timelineFromTempo(bluesInFourths, { bpm: 120 });
-const note = (onsetSeconds: number, midi: number): HeardNote => ({
-  onsetSeconds,
-  offsetSeconds: onsetSeconds + 0.4,
-  midi,
-  confidence: 1,
-  levelDb: null,
-  attack: 'struck',
-  bendSemitones: 0,
-  vibrato: null,
-  second: null,
-});
-
 describe('a chart that changes its key on the way', () => {
   it('is written and read back with its keys', () => {
     const chart = chartOf('key: Eb\n| Eb7 | Ab7 |\nkey: F\n| F7 | Bb7 |\n[C]\nkey: D minor\n| Dm7 | A7 |');
@@ -83,7 +71,15 @@ describe('a chart that changes its key on the way', () => {
 
   it('is graded by the key of the chorus: degrees, colour, the IV', () => {
     // In C over C7: A (6 of the key, in its major pentatonic). A chorus later, in F over F7: D, and A over Bb7.
-    const report = grade([note(1, 69), note(9, 74), note(10, 69)], through, {
+    const played = line(
+      [
+        [1, 0.4, 69],
+        [9, 0.4, 74],
+        [10, 0.4, 69],
+      ],
+      60,
+    );
+    const report = grade(played, through, {
       source: { kind: 'notes', durationSeconds: 16, sampleRate: null },
       referenceHz: 440,
     });
