@@ -23,9 +23,9 @@ import { createTakePlayer } from './audio/take-player.ts';
 import { bandParts } from './core/band/events.ts';
 import { bandForm } from './core/band/form.ts';
 import { demoChart, demoKey, demoProgram, demoSettings, demoStrokes } from './core/band/demo-line.ts';
-import { swingShare } from './core/band/swing.ts';
-import { fromPcm16, toPcm16 } from './core/files/pcm16.ts';
-import { good, type Outcome } from './core/outcome.ts';
+import { swingShare } from './core/chart/swing.ts';
+import { fromPcm16, toPcm16 } from './core/files/sound/pcm16.ts';
+import { good, type Outcome } from './core/base/outcome.ts';
 import type {
   Accompaniment,
   AudioPort,

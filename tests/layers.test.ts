@@ -39,7 +39,9 @@ const CORE_LIBRARIES = [
 
 const LIMIT_LINES = 300;
 /** Longer files and the reason each has. */
-const LONG_FILES: Readonly<Record<string, string>> = {};
+const LONG_FILES: Readonly<Record<string, string>> = {
+  'state/soundcheck.svelte.ts': 'It is split in the next step of the rebuilding.',
+};
 
 const sources = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
   .filter((path) => /\.(ts|svelte)$/.test(path) && !path.endsWith('.d.ts'))
@@ -61,6 +63,26 @@ function importsOf(path: string): string[] {
 function resolved(from: string, specifier: string): string {
   const target = normalize(join(SRC, dirname(from), specifier.replace(/\?.*$/, '')));
   return relative(SRC, target).split(sep).join('/');
+}
+
+const folderOf = (path: string) => dirname(path).split(sep).join('/');
+
+/** Every circle of a graph of names, as "a → b → a". */
+function circlesIn(graph: ReadonlyMap<string, Iterable<string>>): string[] {
+  const state = new Map<string, 'open' | 'done'>();
+  const circles: string[] = [];
+  const visit = (name: string, trail: string[]): void => {
+    if (state.get(name) === 'done') return;
+    if (state.get(name) === 'open') {
+      circles.push([...trail.slice(trail.indexOf(name)), name].join(' → '));
+      return;
+    }
+    state.set(name, 'open');
+    for (const next of graph.get(name) ?? []) if (graph.has(next)) visit(next, [...trail, name]);
+    state.set(name, 'done');
+  };
+  for (const name of graph.keys()) visit(name, []);
+  return circles;
 }
 
 describe('layers', () => {
@@ -99,29 +121,38 @@ describe('layers', () => {
     expect(wrong).toEqual([]);
   });
 
-  it('has no circles inside a layer', () => {
-    const graph = new Map(
-      sources.map((path) => [
-        path,
-        importsOf(path)
-          .filter((specifier) => specifier.startsWith('.'))
-          .map((specifier) => resolved(path, specifier)),
-      ]),
-    );
-    const state = new Map<string, 'open' | 'done'>();
-    const circles: string[] = [];
-    const visit = (path: string, trail: string[]): void => {
-      if (state.get(path) === 'done') return;
-      if (state.get(path) === 'open') {
-        circles.push([...trail.slice(trail.indexOf(path)), path].join(' → '));
-        return;
-      }
-      state.set(path, 'open');
-      for (const next of graph.get(path) ?? []) if (graph.has(next)) visit(next, [...trail, path]);
-      state.set(path, 'done');
-    };
-    for (const path of sources) visit(path, []);
-    expect(circles, 'Break the circle by moving the shared type to the file below both.').toEqual([]);
+  const graph = new Map(
+    sources.map((path) => [
+      path,
+      importsOf(path)
+        .filter((specifier) => specifier.startsWith('.'))
+        .map((specifier) => resolved(path, specifier)),
+    ]),
+  );
+
+  it('has no circle of files', () => {
+    expect(
+      circlesIn(graph),
+      'Break the circle: move what both files need into a file that imports neither.',
+    ).toEqual([]);
+  });
+
+  it('has no circle of folders in the core', () => {
+    const folders = new Map<string, Set<string>>();
+    for (const [path, targets] of graph) {
+      const from = folderOf(path);
+      if (!from.startsWith('core')) continue;
+      const out = folders.get(from) ?? new Set();
+      for (const target of targets)
+        if (graph.has(target) && folderOf(target) !== from) out.add(folderOf(target));
+      folders.set(from, out);
+    }
+    expect(folders.size).toBeGreaterThan(20);
+    expect(
+      circlesIn(folders),
+      'The folders of the core import in one direction only. Move the file that both folders need to the lower one ' +
+        '(the map of the folders is in DEVELOPERS.md), or split the part that is shared into a file of its own there.',
+    ).toEqual([]);
   });
 
   it('keeps rooms small and named', () => {

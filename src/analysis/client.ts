@@ -1,9 +1,9 @@
 /** The page's side of the listening worker: typed questions, answers as outcomes, one worker a job. */
-import type { HeardNote } from '../core/notes/note.ts';
-import type { Outcome } from '../core/outcome.ts';
-import type { Report } from '../core/report/schema.ts';
-import type { RoomPath } from '../core/room/band-remover.ts';
-import { Requests } from '../core/requests.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import type { Outcome } from '../core/base/outcome.ts';
+import type { Report } from '../core/take/schema.ts';
+import type { RoomPath } from '../core/room/cancel/band-remover.ts';
+import { Requests } from '../core/base/requests.ts';
 import type { GradingEvents, SoundToGrade } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
 import type { GradeOrder } from './order.ts';

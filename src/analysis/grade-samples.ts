@@ -1,15 +1,15 @@
 /** Samples → report: the band out where it is known, listen block by block, lay the notes on the chart, grade. */
-import { fromPcm16 } from '../core/files/pcm16.ts';
+import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import { grade } from '../core/grade.ts';
-import type { BackingFacts } from '../core/grading/settings.ts';
+import type { BackingFacts } from '../core/take/backing-facts.ts';
 import { Listener } from '../core/listen.ts';
 import { listenPastBacking, listenWithout, wanderingSentence } from '../core/listen-without.ts';
-import type { HeardNote } from '../core/notes/note.ts';
-import { good, type Outcome } from '../core/outcome.ts';
-import type { Report } from '../core/report/schema.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
+import type { Report } from '../core/take/schema.ts';
 import { tidyNumbers } from '../core/report/tidy.ts';
-import { BandRemover, type RoomPath } from '../core/room/band-remover.ts';
-import { ROOM_HZ } from '../core/room/room-rate.ts';
+import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
+import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
 
 /** So much is heard between two words of progress: 10 ms of work or less. */

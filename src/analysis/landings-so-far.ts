@@ -1,17 +1,17 @@
 /** Landings while the take goes on, graded by the rules of the report over the notes committed so far. */
 import type { Timeline } from '../core/chart/timeline.ts';
-import { gradeNotes } from '../core/grading/grade-notes.ts';
-import { findChanges, judgeChanges } from '../core/grading/landings.ts';
-import { findPhrases } from '../core/grading/phrases.ts';
-import { paletteOver, type PaletteOver } from '../core/grading/scales.ts';
-import { PHRASE_GAP_BEATS } from '../core/grading/settings.ts';
-import { findThirds } from '../core/grading/thirds.ts';
-import { playersNote } from '../core/grading/turns.ts';
-import type { HeardNote } from '../core/notes/note.ts';
-import type { Landing } from '../core/report/schema.ts';
+import { gradeNotes } from '../core/grade/assign/grade-notes.ts';
+import { findChanges, judgeChanges } from '../core/grade/landings/landings.ts';
+import { findPhrases } from '../core/grade/assign/phrases.ts';
+import { paletteOver, type PaletteOver } from '../core/grade/assign/scales.ts';
+import { PHRASE_GAP_BEATS } from '../core/grade/assign/settings.ts';
+import { findThirds } from '../core/grade/landings/thirds.ts';
+import { playersNote } from '../core/grade/assign/turns.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import type { Landing } from '../core/take/schema.ts';
 import { tidyNumbers } from '../core/report/tidy.ts';
-import { estimateReference } from '../core/tuning/estimate-reference.ts';
-import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import { estimateReference } from '../core/grade/assign/estimate-reference.ts';
+import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 
 /**
  * Landings older than this stand; younger ones are graded anew with every note. A landing can change until its

@@ -1,9 +1,9 @@
 /** What the page and the listening worker say to each other. Every request that wants an answer has a number. */
 import type { ListedLine } from '../core/files/read-list.ts';
-import type { HeardNote, LiveReading } from '../core/notes/note.ts';
-import type { Outcome } from '../core/outcome.ts';
-import type { Landing } from '../core/report/schema.ts';
-import type { RoomPath } from '../core/room/band-remover.ts';
+import type { HeardNote, LiveReading } from '../core/take/note.ts';
+import type { Outcome } from '../core/base/outcome.ts';
+import type { Landing } from '../core/take/schema.ts';
+import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { SoundToGrade } from './grade-samples.ts';
 import type { GradeOrder } from './order.ts';
 

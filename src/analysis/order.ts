@@ -2,14 +2,14 @@
 import { isRound, roundBeatMap } from '../core/chart/beat-maps.ts';
 import { timelineFromTempo, timelineOnBeats } from '../core/chart/build-timeline.ts';
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
-import type { FeelName } from '../core/band/settings.ts';
+import type { FeelName } from '../core/chart/feel-names.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
-import { AIM_LADDER } from '../core/grading/aims.ts';
-import type { GradeSettings } from '../core/grading/settings.ts';
+import { AIM_LADDER } from '../core/grade/aims/aims.ts';
+import type { GradeSettings } from '../core/grade-settings.ts';
 import { instrumentOf, withCapo } from '../core/music/instruments.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
-import type { LostStretch } from '../core/report/lost-sound.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import type { LostStretch } from '../core/take/lost-sound.ts';
 
 export interface GradeOrder {
   /** The chart in our own text form, its key among the headings. */

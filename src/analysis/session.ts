@@ -3,16 +3,16 @@
  * this. The pipeline is the core's, the same that the command line runs, so the notes are the same.
  */
 import { isAudio, openAudioOfKind, readWhole } from '../core/files/audio.ts';
-import type { ByteSource } from '../core/files/bytes.ts';
+import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readBacking } from '../core/files/read-backing.ts';
 import { readList } from '../core/files/read-list.ts';
 import { sniff } from '../core/files/sniff.ts';
 import { Listener } from '../core/listen.ts';
-import type { HeardNote } from '../core/notes/note.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
-import type { Landing, Report } from '../core/report/schema.ts';
-import { BandRemover, type RoomPath } from '../core/room/band-remover.ts';
-import { ROOM_HZ } from '../core/room/room-rate.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import type { Landing, Report } from '../core/take/schema.ts';
+import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
+import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
 import { timelineOf, type GradeOrder } from './order.ts';
 import { factsOf, gradeHeard, gradeNotes, gradeSound } from './grade-samples.ts';

@@ -3,7 +3,7 @@ import type { BandForm } from '../core/band/form.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import { beatMapOf } from '../core/band/tempo.ts';
 import { roundBeatMap } from '../core/chart/beat-maps.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { BandPlayer } from './band-player.ts';
 import type { RoundPlayer } from './backing/round-player.ts';
 

@@ -3,7 +3,7 @@ import { chorusBeats, type BandForm } from '../core/band/form.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import { beatMapOf, tempoOf } from '../core/band/tempo.ts';
 import { nextTempoBeat } from '../core/chart/tempo-rise.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { BandRenderer } from './band/render-client.ts';
 import type { BandSound } from '../core/sound/render-events.ts';
 import { bandClock, type BandClock } from './clock.ts';

@@ -1,5 +1,5 @@
 /** Plays a recorded take, alone or with its band, from any place. */
-import { good, type Outcome } from '../core/outcome.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
 import type { Along } from './along.ts';
 import { heardContextSeconds } from './clock.ts';
 import { gainOf, rampTo } from './level.ts';

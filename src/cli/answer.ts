@@ -1,5 +1,5 @@
 /** What a command answers with: an outcome, of which a slip of the caller's is told apart. */
-import type { Outcome } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 
 export interface WrongUsage {
   readonly ok: false;

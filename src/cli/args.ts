@@ -1,12 +1,13 @@
 /** Words of the command line to an order, or a sentence about the first one that can't be followed. */
-import { feelNames, type DroneTones, type FeelName } from '../core/band/settings.ts';
+import type { DroneTones } from '../core/band/settings.ts';
+import { feelNames, type FeelName } from '../core/chart/feel-names.ts';
 import { METERS, meterOf, type Meter } from '../core/chart/chart.ts';
-import { AIM_CHOICES } from '../core/grading/targets.ts';
-import type { PaletteName } from '../core/grading/settings.ts';
+import { AIM_CHOICES } from '../core/grade/aims/targets.ts';
+import type { PaletteName } from '../core/grade/assign/settings.ts';
 import type { Key } from '../core/music/chord.ts';
 import { instrumentOf, withCapo, type Instrument } from '../core/music/instruments.ts';
 import { parseKey } from '../core/music/keys.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import {
   countOf,
   numberOf,

@@ -1,7 +1,7 @@
 /** Files of the disk for the core, and what the system says about them in a player's words. */
 import { closeSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs';
-import { bytesInMemory, type ByteSource } from '../core/files/bytes.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bytesInMemory, type ByteSource } from '../core/files/bytes/bytes.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 
 /** The system's error codes that players meet. */
 const REASONS: Readonly<Record<string, string>> = {

@@ -1,11 +1,11 @@
 /** `landfall grade`: the two inputs in, the core in the middle, a page or JSON out. */
 import { grade } from '../core/grade.ts';
-import { readAim, type Aim } from '../core/grading/aim.ts';
-import { AIM_LADDER } from '../core/grading/aims.ts';
-import type { GradeSettings } from '../core/grading/settings.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { readAim, type Aim } from '../core/grade/aims/aim.ts';
+import { AIM_LADDER } from '../core/grade/aims/aims.ts';
+import type { GradeSettings } from '../core/grade-settings.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { explainBar } from '../core/report/explain.ts';
-import type { Report } from '../core/report/schema.ts';
+import type { Report } from '../core/take/schema.ts';
 import { reportText } from '../core/report/text.ts';
 import type { Answer } from './answer.ts';
 import type { GradeOrder } from './args.ts';

@@ -1,7 +1,7 @@
 /** The options of the command line as data. */
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
-import { fastestBpm, slowestBpm } from '../core/band/settings.ts';
-import type { PaletteName } from '../core/grading/settings.ts';
+import { fastestBpm, slowestBpm } from '../core/chart/feel-names.ts';
+import type { PaletteName } from '../core/grade/assign/settings.ts';
 
 export const OPTIONS = {
   chart: { type: 'string' },

@@ -1,5 +1,5 @@
 /** How far the listening has come, on one line that is wiped away; only where somebody watches. */
-import { clockWords } from '../core/clock-words.ts';
+import { clockWords } from '../core/base/clock-words.ts';
 
 export interface Progress {
   /** @param share 0 to 1, or null where the end is not known. */

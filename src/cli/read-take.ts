@@ -1,14 +1,14 @@
 /** The line that is to be graded: listened to, or read from a list. */
 import { isAudio, openAudio, openAudioOfKind, readWhole, type Recording } from '../core/files/audio.ts';
-import type { ByteSource } from '../core/files/bytes.ts';
+import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readBacking } from '../core/files/read-backing.ts';
 import { readList } from '../core/files/read-list.ts';
 import { sniff, type AudioKind } from '../core/files/sniff.ts';
-import type { GradeSettings } from '../core/grading/settings.ts';
+import type { GradeSettings } from '../core/grade-settings.ts';
 import { Listener } from '../core/listen.ts';
 import { listenWithout } from '../core/listen-without.ts';
-import type { HeardNote } from '../core/notes/note.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { Progress } from './progress.ts';
 
 export interface Take {

@@ -1,7 +1,7 @@
 /** What the command line says about itself. */
-import { feelNames } from '../core/band/settings.ts';
+import { feelNames } from '../core/chart/feel-names.ts';
 import { METERS } from '../core/chart/chart.ts';
-import { AIM_LADDER } from '../core/grading/aims.ts';
+import { AIM_LADDER } from '../core/grade/aims/aims.ts';
 import { INSTRUMENTS } from '../core/music/instruments.ts';
 import { PALETTES, RANGES } from './options.ts';
 

@@ -2,38 +2,44 @@
  * The grading pipeline: heard notes and a timeline in, the report out. One composition, no clock, no chance of
  * its own: the same notes give the same report, byte for byte.
  */
-import { defaultAnticipationBeats } from './chart/attribute.ts';
+import { defaultAnticipationBeats } from './grade/assign/attribute.ts';
 import { chordKeys } from './chart/keys-through.ts';
 import type { Timeline } from './chart/timeline.ts';
-import { findAdvice } from './grading/advice.ts';
-import { chooseNextAim, judgeAims } from './grading/aim-results.ts';
-import { onStrongBeats } from './grading/beats.ts';
-import { gatherChanges } from './grading/changes.ts';
-import { findFunctions } from './grading/functions.ts';
-import { gradeNotes } from './grading/grade-notes.ts';
-import type { GradedNote } from './grading/graded-note.ts';
-import { headline } from './grading/headline.ts';
-import { findChanges, judgeChanges, MOST_ANTICIPATION_BEATS, type ChordChange } from './grading/landings.ts';
-import { splitAtChanges } from './grading/length-parts.ts';
-import { tellNotes } from './grading/note-facts.ts';
-import { mixPalette } from './grading/palette.ts';
-import { landingLuck, noteLuck } from './grading/luck.ts';
-import { findPhrases, type PhraseBounds } from './grading/phrases.ts';
-import { isChordTone, isFlatThird } from './grading/roles.ts';
-import { paletteOver } from './grading/scales.ts';
-import { LANDING_BEATS, LEAN_BEATS, PHRASE_GAP_BEATS, type GradeSettings } from './grading/settings.ts';
-import { rotatedShares } from './grading/rotated-shares.ts';
-import { eventShares, type ToneEvent } from './grading/shares.ts';
-import { median } from './grading/statistics.ts';
-import { findThirds } from './grading/thirds.ts';
-import { tellTiming } from './grading/timing.ts';
-import { playersNotes } from './grading/turns.ts';
-import type { HeardNote } from './notes/note.ts';
-import { placeLost } from './report/lost-sound.ts';
-import type { Landing, Phrase, Report } from './report/schema.ts';
+import { findAdvice } from './grade/teach/advice.ts';
+import { chooseNextAim, judgeAims } from './grade/aims/aim-results.ts';
+import { onStrongBeats } from './grade/assign/beats.ts';
+import { gatherChanges } from './grade/landings/changes.ts';
+import { findFunctions } from './grade/landings/functions.ts';
+import { gradeNotes } from './grade/assign/grade-notes.ts';
+import type { GradedNote } from './grade/assign/graded-note.ts';
+import { headline } from './grade/teach/headline.ts';
+import {
+  findChanges,
+  judgeChanges,
+  MOST_ANTICIPATION_BEATS,
+  type ChordChange,
+} from './grade/landings/landings.ts';
+import { splitAtChanges } from './grade/assign/length-parts.ts';
+import { tellNotes } from './grade/landings/note-facts.ts';
+import { mixPalette } from './grade/teach/palette.ts';
+import { landingLuck, noteLuck } from './grade/chance/luck.ts';
+import { findPhrases, type PhraseBounds } from './grade/assign/phrases.ts';
+import { isChordTone, isFlatThird } from './grade/assign/roles.ts';
+import { paletteOver } from './grade/assign/scales.ts';
+import { LANDING_BEATS, LEAN_BEATS, PHRASE_GAP_BEATS } from './grade/assign/settings.ts';
+import type { GradeSettings } from './grade-settings.ts';
+import { rotatedShares } from './grade/chance/rotated-shares.ts';
+import { eventShares, type ToneEvent } from './grade/chance/shares.ts';
+import { median } from './base/statistics.ts';
+import { findThirds } from './grade/landings/thirds.ts';
+import { tellTiming } from './grade/landings/timing.ts';
+import { playersNotes } from './grade/assign/turns.ts';
+import type { HeardNote } from './take/note.ts';
+import { placeLost } from './grade/assign/place-lost.ts';
+import type { Landing, Phrase, Report } from './take/schema.ts';
 import { tidyNumbers } from './report/tidy.ts';
-import { estimateReference } from './tuning/estimate-reference.ts';
-import { STANDARD_A4_HZ } from './tuning/temperament.ts';
+import { estimateReference } from './grade/assign/estimate-reference.ts';
+import { STANDARD_A4_HZ } from './music/temperament.ts';
 
 /**
  * Grades a take against its timeline.

@@ -1,11 +1,11 @@
 /** Listening to a take whose backing is known as a recording: the backing goes first, then the line is heard. */
-import { clockWords } from './clock-words.ts';
-import type { BackingFacts } from './grading/settings.ts';
+import { clockWords } from './base/clock-words.ts';
+import type { BackingFacts } from './take/backing-facts.ts';
 import { Listener } from './listen.ts';
-import type { HeardNote } from './notes/note.ts';
-import { isSomewhere, type Alignment } from './room/align.ts';
-import { removeBand } from './room/remove-band.ts';
-import { ROOM_HZ, toRoomRate } from './room/room-rate.ts';
+import type { HeardNote } from './take/note.ts';
+import { isSomewhere, type Alignment } from './room/align/align.ts';
+import { removeBand } from './room/cancel/remove-band.ts';
+import { ROOM_HZ, toRoomRate } from './room/align/room-rate.ts';
 
 /** Sound, full scale ±1, the mean of its channels, with the name of its file for the sentences. */
 export interface NamedSound {

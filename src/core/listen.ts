@@ -1,12 +1,12 @@
-import { AttackPicker, type Attack } from './notes/attacks.ts';
-import { NoteMaker } from './notes/maker.ts';
-import type { HeardNote, LiveReading } from './notes/note.ts';
-import { readingOf } from './notes/reading.ts';
-import { Path } from './notes/path.ts';
-import { STRONG_FLUX } from './notes/settings.ts';
-import { Track } from './notes/track.ts';
-import { Analyser } from './pitch/analyser.ts';
-import type { Frame } from './pitch/frame.ts';
+import { AttackPicker, type Attack } from './listen/attacks/attacks.ts';
+import { NoteMaker } from './listen/decide/maker.ts';
+import type { HeardNote, LiveReading } from './take/note.ts';
+import { readingOf } from './listen/path/reading.ts';
+import { Path } from './listen/path/path.ts';
+import { STRONG_FLUX } from './listen/tuning.ts';
+import { Track } from './listen/path/track.ts';
+import { Analyser } from './listen/frames/analyser.ts';
+import type { Frame } from './listen/frames/frame.ts';
 
 export interface ListenOptions {
   /** Of the samples pushed, 8000 to 192000 Hz. */

@@ -6,7 +6,7 @@ import { secondsOf } from '../core/beats/track.ts';
 import type { Chart } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { withMeter } from '../core/chart/with-meter.ts';
-import type { Outcome } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 import type { Backings } from './backings.svelte.ts';
 import { BeatEditor } from './beat-editor.svelte.ts';
 import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';

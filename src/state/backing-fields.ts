@@ -3,8 +3,8 @@ import { secondsOf, type BeatTrack } from '../core/beats/track.ts';
 import { listedBeatMap } from '../core/chart/beat-maps.ts';
 import { timelineOnBeats } from '../core/chart/build-timeline.ts';
 import { STRAIGHT_SWING, type Chart } from '../core/chart/chart.ts';
-import { writeBeatsCsv } from '../core/files/write-beats-csv.ts';
-import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import { writeBeatsCsv } from '../core/files/charts/write-beats-csv.ts';
+import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import type { BackingRecord } from './standing-backing.ts';
 
 /** What can be changed about a recording besides its beats. */

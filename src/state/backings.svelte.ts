@@ -1,6 +1,6 @@
 /** The player's own recordings: which are kept, and which one is on the stand. */
 import type { BarRange } from '../core/beats/round.ts';
-import type { Outcome } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 import type { BackingRun, BackingsPort, BackingSource, SettingsPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
 import { runOfStanding, sourceOf, standingOf, type BackingRecord } from './standing-backing.ts';

@@ -1,7 +1,7 @@
 /** The words that grade a take elsewhere: its exported files at the command line. */
 import { parseChart } from '../core/chart/parse-chart.ts';
-import { AIM_LADDER } from '../core/grading/aims.ts';
-import type { Report } from '../core/report/schema.ts';
+import { AIM_LADDER } from '../core/grade/aims/aims.ts';
+import type { Report } from '../core/take/schema.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
 import { fileNames } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';

@@ -1,9 +1,9 @@
 /** Takes as files that leave the app: the line, the band that was in it, the beats it was played to, the report. */
-import { toPcm16 } from '../core/files/pcm16.ts';
-import { writeBeatsCsv } from '../core/files/write-beats-csv.ts';
-import { writeLineMidi } from '../core/files/write-line-midi.ts';
-import { writeWav } from '../core/files/write-wav.ts';
-import type { Report } from '../core/report/schema.ts';
+import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import { writeBeatsCsv } from '../core/files/charts/write-beats-csv.ts';
+import { writeLineMidi } from '../core/files/notes/write-line-midi.ts';
+import { writeWav } from '../core/files/sound/write-wav.ts';
+import type { Report } from '../core/take/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
 import type { Review } from './phase.ts';
 import type { TakeAudio } from './ports.ts';

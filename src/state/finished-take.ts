@@ -1,11 +1,11 @@
 /** A take that is over, however it came about: played, opened from a file, stored, or rendered as the demo. */
 import type { Backing, GradingEvents } from '../analysis/grade-samples.ts';
 import type { FileLine } from '../analysis/messages.ts';
-import type { HeardNote } from '../core/notes/note.ts';
-import { notesPlayed, type PlayedMessage } from '../core/notes/played-notes.ts';
-import type { Outcome } from '../core/outcome.ts';
-import type { Report } from '../core/report/schema.ts';
-import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import { notesPlayed, type PlayedMessage } from '../core/midi/played-notes.ts';
+import type { Outcome } from '../core/base/outcome.ts';
+import type { Report } from '../core/take/schema.ts';
+import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
 import { orderOf, type StoredTake, type TakeDetails, type TakeId } from './take.ts';
 

@@ -1,6 +1,6 @@
 /** Hearing a take again: its sound, or its notes on the kit's guitar, and the band as it played. */
-import type { Outcome } from '../core/outcome.ts';
-import { good } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
+import { good } from '../core/base/outcome.ts';
 import { accompanimentOf, type Review } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
 import type { AudioPort, BackingsPort, BandLevels, FramesPort, OpenPlayer } from './ports.ts';

@@ -1,7 +1,7 @@
 /** From a finished take to its report, kept with the take where the take is kept. */
 import { foundIn, type GradingEvents } from '../analysis/grade-samples.ts';
-import { good, type Outcome } from '../core/outcome.ts';
-import type { Report } from '../core/report/schema.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
+import type { Report } from '../core/take/schema.ts';
 import { gradeTake, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
 import type { AnalysisPort, TakesPort } from './ports.ts';

@@ -2,7 +2,7 @@
  * Writes a take from its first sample on, though the store may take a moment to open: nobody waits for a disk before
  * the count-in, and what is played before it is open waits in order.
  */
-import type { Outcome } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 import type { TakeWriter } from './ports.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 

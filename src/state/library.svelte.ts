@@ -1,6 +1,6 @@
 /** The takes that are kept, and those that were cut off. */
-import { bad, good, type Outcome } from '../core/outcome.ts';
-import { readReport } from '../core/report/schema.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { readReport } from '../core/take/schema.ts';
 import { lineFile, reportFile } from './export-files.ts';
 import { takeFromStore } from './finished-take.ts';
 import type { FilesPort, TakesPort } from './ports.ts';

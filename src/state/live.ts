@@ -1,14 +1,14 @@
 /** The moment as the playing screen shows it. */
 import { keyAt } from '../core/chart/keys-through.ts';
 import type { ChordSpan, Timeline } from '../core/chart/timeline.ts';
-import { roleOf } from '../core/grading/roles.ts';
-import { palettePitchClasses } from '../core/grading/scales.ts';
-import type { TargetTone } from '../core/grading/targets.ts';
+import { roleOf } from '../core/grade/assign/roles.ts';
+import { palettePitchClasses } from '../core/grade/assign/scales.ts';
+import type { TargetTone } from '../core/grade/aims/targets.ts';
 import type { Chord, Key } from '../core/music/chord.ts';
 import { degreeOver } from '../core/music/pitch-names.ts';
-import type { LiveReading } from '../core/notes/note.ts';
-import type { Role } from '../core/report/schema.ts';
-import { nameNote } from '../core/tuning/name-note.ts';
+import type { LiveReading } from '../core/take/note.ts';
+import type { Role } from '../core/take/schema.ts';
+import { nameNote } from '../core/music/name-note.ts';
 
 export interface LiveNote {
   /** "F#4". */

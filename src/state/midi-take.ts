@@ -6,9 +6,9 @@
 import { LandingsSoFar } from '../analysis/landings-so-far.ts';
 import { timelineOf } from '../analysis/order.ts';
 import type { BandClock } from '../audio/clock.ts';
-import { PlayedNotes, type PlayedMessage } from '../core/notes/played-notes.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
-import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import { NOTES_RATE, playedContent, type FinishedTake } from './finished-take.ts';
 import type { MidiDesk } from './midi-desk.svelte.ts';
 import { openBand } from './open-band.ts';

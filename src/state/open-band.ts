@@ -1,5 +1,5 @@
 /** What a take is played to, opened: the band, or the player's own recording in its place. */
-import type { Outcome } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 import type { AudioPort, OpenBand } from './ports.ts';
 import type { TakeEvents, TakePlan } from './take-plan.ts';
 

@@ -1,7 +1,7 @@
 /** Where finished takes come from when nobody plays: files of the player's, the demo, the store. */
 import type { Backing } from '../analysis/grade-samples.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
-import { readReport, type Report } from '../core/report/schema.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { readReport, type Report } from '../core/take/schema.ts';
 import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
 import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
 import type { TakeDetails, TakeId } from './take.ts';

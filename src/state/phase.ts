@@ -1,8 +1,8 @@
 /** What is going on, as one tagged union, and the take that can be looked at. */
 import { timelineOf } from '../analysis/order.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import { good, type Outcome } from '../core/outcome.ts';
-import type { Report } from '../core/report/schema.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
+import type { Report } from '../core/take/schema.ts';
 import type { Accompaniment, BandLevels } from './ports.ts';
 import type { FinishedTake, TakeContent } from './finished-take.ts';
 import { bandOf, orderOf, type TakeDetails, type TakeId } from './take.ts';

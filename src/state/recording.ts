@@ -1,7 +1,7 @@
 /** The sound of a take in memory, sample by sample on the audio clock: what was lost on the way becomes silence. */
 import type { Hop } from '../audio/capture.ts';
-import { toPcm16 } from '../core/files/pcm16.ts';
-import type { LostStretch } from '../core/report/lost-sound.ts';
+import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import type { LostStretch } from '../core/take/lost-sound.ts';
 
 /** Frames that the browser did not deliver. */
 export interface Gap {

@@ -1,6 +1,6 @@
 /** What a sound check has measured, kept for each pair of devices. */
 import * as v from 'valibot';
-import type { RoomMeasured } from '../core/room/sound-check.ts';
+import type { RoomMeasured } from '../core/room/check/sound-check.ts';
 
 const finite = v.pipe(v.number(), v.finite());
 

@@ -1,8 +1,8 @@
 /** One take from the first click to its review: what is going on now, as one tagged union. */
 import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import type { Outcome } from '../core/outcome.ts';
-import type { Landing, Report } from '../core/report/schema.ts';
+import type { Outcome } from '../core/base/outcome.ts';
+import type { Landing, Report } from '../core/take/schema.ts';
 import { newTake, type AnyTake } from './any-take.ts';
 import { exportFile, type ExportPart } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';

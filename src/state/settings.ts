@@ -1,7 +1,7 @@
 /** What is remembered between visits, what each field may be, and what holds at first. */
 import * as v from 'valibot';
 import type { BandPart } from '../core/band/events.ts';
-import { fastestBpm, feelNames, slowestBpm, type FeelName } from '../core/band/settings.ts';
+import { fastestBpm, feelNames, slowestBpm, type FeelName } from '../core/chart/feel-names.ts';
 import { playingFields, usualPlaying, type PlayingSettings } from './playing-settings.ts';
 import { practiceFields, usualPractice, type PracticeSettings } from './practice-settings.ts';
 import type { BandLevels } from './ports.ts';

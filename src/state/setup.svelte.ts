@@ -1,8 +1,8 @@
 /** What is about to be played: the chart, its key, tempo and feel, the reference pitch, the band's levels. */
 import { timelineOf } from '../analysis/order.ts';
 import type { BandPart } from '../core/band/events.ts';
-import type { FeelName } from '../core/band/settings.ts';
-import { swingShare } from '../core/band/swing.ts';
+import type { FeelName } from '../core/chart/feel-names.ts';
+import { swingShare } from '../core/chart/swing.ts';
 import { writtenBars, type Chart } from '../core/chart/chart.ts';
 import { formChart, listForms } from '../core/chart/forms.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
@@ -11,7 +11,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
 import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
-import { good, type Outcome } from '../core/outcome.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
 import { bandPractice } from './practice-settings.ts';
 import type { PlayingSettings } from './playing-settings.ts';
 import type { SettingsPort } from './ports.ts';

@@ -1,10 +1,10 @@
 /** The player's own charts that are kept, by title. */
 import { writeChart } from '../core/chart/write-chart.ts';
-import { readChartFile } from '../core/files/read-chart-file.ts';
-import { writeMusicXml } from '../core/files/write-musicxml.ts';
+import { readChartFile } from '../core/files/charts/read-chart-file.ts';
+import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { writeKey } from '../core/music/keys.ts';
-import type { Outcome } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 import type { ChartsPort, FilesPort, KeptChart } from './ports.ts';
 
 export class Songbook {

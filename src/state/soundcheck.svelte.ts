@@ -1,11 +1,16 @@
 /** The sound check: devices, level, tuning, and the sweeps that measure the room. Open while its screen stands. */
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { DeviceChoice } from '../audio/devices.ts';
-import type { HeardNote } from '../core/notes/note.ts';
-import { fromPcm16 } from '../core/files/pcm16.ts';
-import { bad, type Outcome } from '../core/outcome.ts';
-import { InputLevel, type LevelReading } from '../core/room/input-level.ts';
-import { checkSweeps, judgeSweeps, SWEEP_GAP_SECONDS, type RoomMeasured } from '../core/room/sound-check.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import { fromPcm16 } from '../core/files/sound/pcm16.ts';
+import { bad, type Outcome } from '../core/base/outcome.ts';
+import { InputLevel, type LevelReading } from '../core/room/check/input-level.ts';
+import {
+  checkSweeps,
+  judgeSweeps,
+  SWEEP_GAP_SECONDS,
+  type RoomMeasured,
+} from '../core/room/check/sound-check.ts';
 import type { AnalysisPort, AudioPort, LiveListener, RoomsPort, SettingsPort } from './ports.ts';
 import { Recording } from './recording.ts';
 import {

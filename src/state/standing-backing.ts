@@ -6,7 +6,7 @@ import type { Chart } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { BackingRecord, TakenBacking } from '../storage/backing-record.ts';
 import type { BackingRun, BackingSource, BackingsPort } from './ports.ts';
 import type { TakePlan } from './take-plan.ts';

@@ -4,8 +4,8 @@
  */
 import type { Hop, Microphone } from '../audio/capture.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
-import { PlayedNotes } from '../core/notes/played-notes.ts';
-import { PlayedSignal } from '../core/notes/played-signal.ts';
+import { PlayedNotes } from '../core/midi/played-notes.ts';
+import { PlayedSignal } from '../core/take/played-signal.ts';
 import type { MidiDesk } from './midi-desk.svelte.ts';
 import type { PlayingSettings } from './playing-settings.ts';
 import type { AnalysisPort, AudioPort, LiveListener, RoomsPort } from './ports.ts';

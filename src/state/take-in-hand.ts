@@ -5,9 +5,9 @@
 import type { Heard } from '../analysis/messages.ts';
 import type { Hop, Microphone } from '../audio/capture.ts';
 import type { BandClock } from '../audio/clock.ts';
-import { clockWords } from '../core/clock-words.ts';
-import { fromPcm16 } from '../core/files/pcm16.ts';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { clockWords } from '../core/base/clock-words.ts';
+import { fromPcm16 } from '../core/files/sound/pcm16.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type {
   AnalysisPort,
   AudioPort,
@@ -17,7 +17,7 @@ import type {
   RoomsPort,
   TakesPort,
 } from './ports.ts';
-import type { Report } from '../core/report/schema.ts';
+import type { Report } from '../core/take/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { LateWriter } from './late-writer.ts';
 import { openBand } from './open-band.ts';

@@ -1,8 +1,8 @@
 /** Open strings as they are played in a sound check: which string, how far off, and the pitch they agree on. */
-import type { HeardNote } from '../core/notes/note.ts';
-import { estimateReference } from '../core/tuning/estimate-reference.ts';
-import { nameNote } from '../core/tuning/name-note.ts';
-import { STANDARD_A4_HZ } from '../core/tuning/temperament.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import { estimateReference } from '../core/grade/assign/estimate-reference.ts';
+import { nameNote } from '../core/music/name-note.ts';
+import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 
 export interface StringTuning {
   /** "E2". */

@@ -1,6 +1,6 @@
 /** Recordings of the player's own: what is known about each, and its file as it was opened. */
 import * as v from 'valibot';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { BackingRecordSchema, type BackingRecord } from './backing-record.ts';
 import { attempt, isNamed, type Database } from './database.ts';
 

@@ -1,6 +1,6 @@
 /** The player's own charts. */
 import * as v from 'valibot';
-import type { Outcome } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 import { attempt, type Database } from './database.ts';
 import { ChartRecordSchema, type ChartRecord } from './records.ts';
 

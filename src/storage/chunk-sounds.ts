@@ -1,5 +1,5 @@
 /** Sounds as numbered chunks in the database, for browsers without private files. Each append is one record. */
-import { good, type Outcome } from '../core/outcome.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
 import { attempt, type Database } from './database.ts';
 import type { Sounds, SoundWriter } from './sounds.ts';
 

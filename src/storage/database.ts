@@ -1,6 +1,6 @@
 /** The one database of this machine: opened once, migrated step by step, its errors turned into sentences. */
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 
 /** Values are `unknown` on purpose: whoever reads one puts it through its schema. */
 export interface LandfallDb extends DBSchema {

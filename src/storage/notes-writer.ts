@@ -1,5 +1,5 @@
 /** A take on a MIDI instrument while it is played: its messages, and what becomes known about it. */
-import type { PlayedMessage } from '../core/notes/played-notes.ts';
+import type { PlayedMessage } from '../core/midi/played-notes.ts';
 import type { MessagesWriter } from './played-messages.ts';
 import type { TakeDetails } from './records.ts';
 import { DetailChanges } from './take-details.ts';

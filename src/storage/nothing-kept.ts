@@ -1,5 +1,5 @@
 /** Where a browser keeps nothing: every verb of the stores answers, and says so. */
-import { bad, type Outcome } from '../core/outcome.ts';
+import { bad, type Outcome } from '../core/base/outcome.ts';
 import type { BackingRecord } from './backing-record.ts';
 import type { ChartRecord, TakeCard, UnfinishedTake } from './records.ts';
 

@@ -3,7 +3,7 @@ import type { GenericSchema } from 'valibot';
 import { Backings } from './backings.ts';
 import { Charts } from './charts.ts';
 import { chunkSounds } from './chunk-sounds.ts';
-import { good, type Outcome } from '../core/outcome.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
 import { openDatabase } from './database.ts';
 import { opfsSounds } from './opfs-sounds.ts';
 import { SettingsStore } from './settings.ts';

@@ -1,6 +1,6 @@
 /** Sounds as private files of this page, each written by a worker of its own and safe after every append. */
-import { bad, good, type Outcome } from '../core/outcome.ts';
-import { Requests } from '../core/requests.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { Requests } from '../core/base/requests.ts';
 import { attempt, isNamed, storageSentence } from './database.ts';
 import type { PcmFileAnswer, PcmFileRequest } from './pcm-file.worker.ts';
 import { soundsFolder } from './sounds-folder.ts';

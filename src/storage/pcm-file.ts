@@ -1,5 +1,5 @@
 /** Appends samples to an open file and makes each append safe. No browser in here: the worker hands the file in. */
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { DISK_FULL, storageSentence } from './database.ts';
 
 /** The part of FileSystemSyncAccessHandle (File System standard, WHATWG) that is used. */

@@ -1,5 +1,5 @@
 /** Writes one take: opens its private file and hands every message on to `PcmFile`. */
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { soundsFolder } from './sounds-folder.ts';
 import { storageSentence } from './database.ts';
 import { PcmFile, type SyncFile } from './pcm-file.ts';

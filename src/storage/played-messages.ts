@@ -1,7 +1,7 @@
 /** What a MIDI instrument sent, as numbered records of the database: each is safe as soon as it is written. */
 import * as v from 'valibot';
-import type { PlayedMessage } from '../core/notes/played-notes.ts';
-import type { Outcome } from '../core/outcome.ts';
+import type { PlayedMessage } from '../core/midi/played-notes.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 import { attempt, type Database } from './database.ts';
 import { MessagesSchema } from './records.ts';
 

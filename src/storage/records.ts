@@ -1,7 +1,7 @@
 /** The shape of what is kept on this machine. Everything read back goes through these schemas. */
 import * as v from 'valibot';
-import { feelNames } from '../core/band/settings.ts';
-import type { PlayedMessage } from '../core/notes/played-notes.ts';
+import { feelNames } from '../core/chart/feel-names.ts';
+import type { PlayedMessage } from '../core/midi/played-notes.ts';
 import { TakenBackingSchema } from './backing-record.ts';
 
 const text = v.string();

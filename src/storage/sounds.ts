@@ -1,5 +1,5 @@
 /** Where the sound of takes is kept: raw mono 16-bit samples, appended while playing, safe after every append. */
-import type { Outcome } from '../core/outcome.ts';
+import type { Outcome } from '../core/base/outcome.ts';
 
 export interface SoundWriter {
   /** Answers when the samples are safe on the disk. After the first failure nothing more is written. */

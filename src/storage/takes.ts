@@ -1,6 +1,6 @@
 /** The takes on this machine: begun, appended to, finished, found again when they were cut off. */
 import * as v from 'valibot';
-import { bad, good, type Outcome } from '../core/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { attempt, type Database } from './database.ts';
 import {
   TakeRecordSchema,

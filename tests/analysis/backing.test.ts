@@ -13,8 +13,8 @@ import { gradeSound, type Backing } from '../../src/analysis/grade-samples.ts';
 import type { GradeOrder } from '../../src/analysis/order.ts';
 import { readArgs } from '../../src/cli/args.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';
-import type { Outcome } from '../../src/core/outcome.ts';
-import { readReport, type Report } from '../../src/core/report/schema.ts';
+import type { Outcome } from '../../src/core/base/outcome.ts';
+import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { noteScore } from '../bench/note-metrics.ts';
 import { InProcessWorker } from './in-process.ts';
 

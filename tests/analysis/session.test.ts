@@ -3,11 +3,11 @@ import { AnalysisClient } from '../../src/analysis/client.ts';
 import { LandingsSoFar } from '../../src/analysis/landings-so-far.ts';
 import type { Heard } from '../../src/analysis/messages.ts';
 import { timelineOf, type GradeOrder } from '../../src/analysis/order.ts';
-import { toPcm16, fromPcm16 } from '../../src/core/files/pcm16.ts';
-import { writeWav } from '../../src/core/files/write-wav.ts';
+import { toPcm16, fromPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { grade } from '../../src/core/grade.ts';
 import { listen } from '../../src/core/listen.ts';
-import type { Outcome } from '../../src/core/outcome.ts';
+import type { Outcome } from '../../src/core/base/outcome.ts';
 import { InProcessWorker } from './in-process.ts';
 import { onTheBeat, pluckLine } from './pluck.ts';
 

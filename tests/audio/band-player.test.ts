@@ -3,7 +3,7 @@ import type { BandRenderer } from '../../src/audio/band/render-client.ts';
 import { bandAlong } from '../../src/audio/along.ts';
 import { createBandPlayer, quietStartDb } from '../../src/audio/band-player.ts';
 import { createTakePlayer } from '../../src/audio/take-player.ts';
-import { bad, good } from '../../src/core/outcome.ts';
+import { bad, good } from '../../src/core/base/outcome.ts';
 import { formOf, settingsOf } from '../core/band/forms.ts';
 import { fakeContext } from './fake-context.ts';
 

@@ -6,10 +6,10 @@
 import { convolve } from '../../fixtures/lines/room.ts';
 import { bandInARoom, levelDb, type Heard } from '../../fixtures/room/band-in-a-room.ts';
 import { listen } from '../../src/core/listen.ts';
-import type { RoomPath } from '../../src/core/room/band-remover.ts';
-import { interpolated } from '../../src/core/room/interpolate.ts';
-import { removeBand } from '../../src/core/room/remove-band.ts';
-import { ROOM_HZ, toRoomRate } from '../../src/core/room/room-rate.ts';
+import type { RoomPath } from '../../src/core/room/cancel/band-remover.ts';
+import { interpolated } from '../../src/core/base/interpolate.ts';
+import { removeBand } from '../../src/core/room/cancel/remove-band.ts';
+import { ROOM_HZ, toRoomRate } from '../../src/core/room/align/room-rate.ts';
 import { noteScore } from './note-metrics.ts';
 import { live, swept } from './room-live.ts';
 

@@ -1,7 +1,7 @@
 /** What a sound check and a live take do in a room by arithmetic. */
 import { throughSpeaker } from '../../fixtures/room/rooms.ts';
-import { BandRemover, type RoomPath } from '../../src/core/room/band-remover.ts';
-import { checkSweeps, judgeSweeps, SWEEP_GAP_SECONDS } from '../../src/core/room/sound-check.ts';
+import { BandRemover, type RoomPath } from '../../src/core/room/cancel/band-remover.ts';
+import { checkSweeps, judgeSweeps, SWEEP_GAP_SECONDS } from '../../src/core/room/check/sound-check.ts';
 
 /** The sound check in this room: three sweeps through speaker and path, a quiet room's noise under them. */
 export function swept(path: Float32Array, sampleRate: number, bend = 1): RoomPath | null {

@@ -10,10 +10,10 @@ import { convolve } from '../../fixtures/lines/room.ts';
 import { levelDb, sumOf } from '../../fixtures/room/band-in-a-room.ts';
 import { LIVING_ROOM, roomPath, throughSpeaker } from '../../fixtures/room/rooms.ts';
 import { listen } from '../../src/core/listen.ts';
-import { interpolated } from '../../src/core/room/interpolate.ts';
-import { removeBand, type Recorded } from '../../src/core/room/remove-band.ts';
-import { ROOM_HZ, toRoomRate } from '../../src/core/room/room-rate.ts';
-import { Resampler } from '../../src/core/pitch/resample.ts';
+import { interpolated } from '../../src/core/base/interpolate.ts';
+import { removeBand, type Recorded } from '../../src/core/room/cancel/remove-band.ts';
+import { ROOM_HZ, toRoomRate } from '../../src/core/room/align/room-rate.ts';
+import { Resampler } from '../../src/core/base/resample.ts';
 import { noteScore } from './note-metrics.ts';
 import { keptLine } from './room-lines.ts';
 

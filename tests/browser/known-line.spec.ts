@@ -5,7 +5,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Report } from '../../src/core/report/schema.ts';
+import type { Report } from '../../src/core/take/schema.ts';
 import { expect, test } from './app.ts';
 import { KNOWN_MIDI, knownLine, type KnownLine } from './known-line.ts';
 import { download, startButton, stopButton, untilReview } from './screens.ts';

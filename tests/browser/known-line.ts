@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { renderLine } from '../../src/core/sound/render-line.ts';
 import { createSynth, loadKit } from '../../src/core/sound/synth.ts';
-import { toPcm16 } from '../../src/core/files/pcm16.ts';
-import { writeWav } from '../../src/core/files/write-wav.ts';
+import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 
 /** What the fake microphone plays without a resampler in between. */
 const RATE = 44_100;

@@ -1,7 +1,7 @@
 /** No sound check was done, and the band comes back all the same: it is found in the take, truly, over a PulseAudio loop. */
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import type { Report } from '../../src/core/report/schema.ts';
+import type { Report } from '../../src/core/take/schema.ts';
 import { expect, test } from './app.ts';
 import { KNOWN_MIDI, knownLine } from './known-line.ts';
 import { pulseIsHere, pulseLoop } from './pulse-loop.ts';

@@ -1,7 +1,7 @@
 /** The band comes back through the microphone, truly: sound check, then a take over it, through a PulseAudio null sink. */
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import type { Report } from '../../src/core/report/schema.ts';
+import type { Report } from '../../src/core/take/schema.ts';
 import { expect, test } from './app.ts';
 import { KNOWN_MIDI, knownLine } from './known-line.ts';
 import { pulseIsHere, pulseLoop } from './pulse-loop.ts';

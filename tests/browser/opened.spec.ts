@@ -7,7 +7,7 @@ import { wavBytes } from '../../fixtures/lines/wav.ts';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
 import { readArgs } from '../../src/cli/args.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';
-import { readReport, type Report } from '../../src/core/report/schema.ts';
+import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { noteScore } from '../bench/note-metrics.ts';
 import { expect, test } from './app.ts';
 import { playKeys, withKeyboard } from './fake-midi.ts';

@@ -1,5 +1,5 @@
 /** Whether a loop from speaker to microphone stood still while a take was played: its delay second by second. */
-import { powerOfTwoFrom, RealFft } from '../../src/core/room/real-fft.ts';
+import { powerOfTwoFrom, RealFft } from '../../src/core/base/real-fft.ts';
 
 const LONGEST_SECONDS = 0.4;
 

@@ -4,12 +4,12 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../src/core/chart/build-timeline.ts';
 import { readChartArgument } from '../../src/core/chart/forms.ts';
 import { openAudio, readWhole } from '../../src/core/files/audio.ts';
-import { bytesInMemory } from '../../src/core/files/bytes.ts';
-import { toPcm16 } from '../../src/core/files/pcm16.ts';
-import { writeWav } from '../../src/core/files/write-wav.ts';
+import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
+import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { grade } from '../../src/core/grade.ts';
 import { listen, Listener } from '../../src/core/listen.ts';
-import type { HeardNote } from '../../src/core/notes/note.ts';
+import type { HeardNote } from '../../src/core/take/note.ts';
 import { build, LANDFALL, scratch } from './built.ts';
 
 const SAMPLE_RATE = 44_100;

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
 import { wavBytes } from '../../fixtures/lines/wav.ts';
-import { readReport, type Report } from '../../src/core/report/schema.ts';
+import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { noteScore } from '../bench/note-metrics.ts';
 import { build, landfall, scratch } from './built.ts';
 

@@ -3,8 +3,8 @@ import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { chmodSync, closeSync, mkdirSync, openSync, readFileSync, truncateSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readReport } from '../../src/core/report/schema.ts';
-import { writeWav } from '../../src/core/files/write-wav.ts';
+import { readReport } from '../../src/core/take/schema.ts';
+import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { build, fixture, landfall, LANDFALL, scratch } from './built.ts';
 
 beforeAll(build, 120_000);

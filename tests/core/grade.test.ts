@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { grade } from '../../src/core/grade.ts';
 import { keyOn } from '../../src/core/music/keys.ts';
-import type { Report } from '../../src/core/report/schema.ts';
-import { readReport } from '../../src/core/report/schema.ts';
-import { chart, line, SETTINGS, TWELVE_BARS, type Played } from './grading/line.ts';
+import type { Report } from '../../src/core/take/schema.ts';
+import { readReport } from '../../src/core/take/schema.ts';
+import { chart, line, SETTINGS, TWELVE_BARS, type Played } from './grade/line.ts';
 
 const SHARPS = ['C', 'C#', 'D', 'D#', 'E', 'F', 'F#', 'G', 'G#', 'A', 'A#', 'B'];
 const FLATS = ['C', 'Db', 'D', 'Eb', 'E', 'F', 'Gb', 'G', 'Ab', 'A', 'Bb', 'B'];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { listen, Listener } from '../../src/core/listen.ts';
-import { hzOf, plucked, seededNoise, silence, sum, tone } from './notes/sounds.ts';
+import { hzOf, plucked, seededNoise, silence, sum, tone } from './listen/sounds.ts';
 
 const rate = 48000;
 

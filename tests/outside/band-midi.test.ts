@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import { arrange } from '../../src/core/band/arrange.ts';
-import { feelNames } from '../../src/core/band/settings.ts';
+import { feelNames } from '../../src/core/chart/feel-names.ts';
 import { ticksPerQuarter, writeBandMidi } from '../../src/core/band/write-midi.ts';
 import { formOf, settingsOf } from '../core/band/forms.ts';
 import { kitPath } from '../core/sound/kit-file.ts';

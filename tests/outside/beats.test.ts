@@ -5,7 +5,7 @@
  */
 import { execFileSync, spawnSync } from 'node:child_process';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { chance } from '../../src/core/band/random.ts';
+import { chance } from '../../src/core/base/random.ts';
 import { detectBeats } from '../../src/core/beats/detect-beats.ts';
 import { atLevel } from '../../src/core/beats/levels.ts';
 import type { Synth } from '../../src/core/sound/synth.ts';

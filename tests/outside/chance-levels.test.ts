@@ -6,11 +6,11 @@ import { Scale } from 'tonal';
 import { describe, expect, it } from 'vitest';
 import { timelineFromBeats } from '../../src/core/chart/build-timeline.ts';
 import { grade } from '../../src/core/grade.ts';
-import { headline } from '../../src/core/grading/headline.ts';
-import { MAJOR_PENTATONIC, MINOR_PENTATONIC } from '../../src/core/grading/scales.ts';
-import { toneMask, holds } from '../../src/core/grading/tone-sets.ts';
+import { headline } from '../../src/core/grade/teach/headline.ts';
+import { MAJOR_PENTATONIC, MINOR_PENTATONIC } from '../../src/core/grade/assign/scales.ts';
+import { toneMask, holds } from '../../src/core/grade/assign/tone-sets.ts';
 import { parseChord } from '../../src/core/music/parse-chord.ts';
-import { gradeLine, line, SETTINGS, TWELVE_BARS, type Played } from '../core/grading/line.ts';
+import { gradeLine, line, SETTINGS, TWELVE_BARS, type Played } from '../core/grade/line.ts';
 
 const TWELVE_NOTES = Array.from({ length: 12 }, (_, i) => i);
 const MAJOR_SCALE = [0, 2, 4, 5, 7, 9, 11];

@@ -3,7 +3,7 @@
  * The values are the formula worked out by hand from a table of e^-x (Abramowitz and Stegun, table 4.4; from memory).
  */
 import { describe, expect, it } from 'vitest';
-import { durationalAccent } from '../../src/core/grading/accent.ts';
+import { durationalAccent } from '../../src/core/grade/assign/accent.ts';
 
 describe('durational accent', () => {
   it.each([

@@ -3,8 +3,8 @@
  * specification (middle C is 60, A4 is 69), and the table of note frequencies that acoustics handbooks print.
  */
 import { describe, expect, it } from 'vitest';
-import { nameNote } from '../../src/core/tuning/name-note.ts';
-import { centsAboveStandard, hzToMidi, midiToHz } from '../../src/core/tuning/temperament.ts';
+import { nameNote } from '../../src/core/music/name-note.ts';
+import { centsAboveStandard, hzToMidi, midiToHz } from '../../src/core/music/temperament.ts';
 
 /**
  * Frequencies at A4 = 440 Hz, two decimals, as handbooks of acoustics and tuning tables print them

@@ -5,8 +5,8 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { bytesInMemory } from '../../src/core/files/bytes.ts';
-import { openFlac } from '../../src/core/files/flac.ts';
+import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
+import { openFlac } from '../../src/core/files/sound/flac.ts';
 
 it('the decoded samples have the check sum that the encoder wrote', async () => {
   const bytes = readFileSync(new URL('../../fixtures/audio/pluck.flac', import.meta.url));

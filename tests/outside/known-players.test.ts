@@ -3,10 +3,10 @@
  * chords, and two hundred who wander. The random numbers are Mulberry32 (public domain, T. Ettinger), seeded.
  */
 import { describe, expect, it } from 'vitest';
-import { MINOR_PENTATONIC } from '../../src/core/grading/scales.ts';
+import { MINOR_PENTATONIC } from '../../src/core/grade/assign/scales.ts';
 import { parseChord } from '../../src/core/music/parse-chord.ts';
-import type { Report } from '../../src/core/report/schema.ts';
-import { gradeLine, TWELVE_BARS, type Played } from '../core/grading/line.ts';
+import type { Report } from '../../src/core/take/schema.ts';
+import { gradeLine, TWELVE_BARS, type Played } from '../core/grade/line.ts';
 
 const A_WHOLE_STEP_UP = '| D7 | G7 | D7 | D7 | G7 | G7 | D7 | D7 | A7 | A7 | D7 | D7 |';
 const CHORUSES = 4;

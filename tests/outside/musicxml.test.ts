@@ -4,8 +4,8 @@
  * Source: w3.org/2021/06/musicxml40 (kind-value, degree-alter, degree-type; the tutorial).
  */
 import { describe, expect, it } from 'vitest';
-import { readMusicXml } from '../../src/core/files/read-musicxml.ts';
-import { writeMusicXml } from '../../src/core/files/write-musicxml.ts';
+import { readMusicXml } from '../../src/core/files/charts/read-musicxml.ts';
+import { writeMusicXml } from '../../src/core/files/charts/write-musicxml.ts';
 import { parseChord } from '../../src/core/music/parse-chord.ts';
 import { chartOf } from '../core/chart/charts.ts';
 

@@ -4,8 +4,8 @@
  * an anticipation at a cadence). Common practice for the chromatic approach.
  */
 import { describe, expect, it } from 'vitest';
-import type { NoteFunction } from '../../src/core/report/schema.ts';
-import { gradeLine, type Played } from '../core/grading/line.ts';
+import type { NoteFunction } from '../../src/core/take/schema.ts';
+import { gradeLine, type Played } from '../core/grade/line.ts';
 
 interface Example {
   readonly says: string;

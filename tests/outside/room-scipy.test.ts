@@ -8,10 +8,10 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { bandInARoom, levelDb } from '../../fixtures/room/band-in-a-room.ts';
 import { convolve } from '../../fixtures/lines/room.ts';
-import { BandFollower, LOOK_AHEAD } from '../../src/core/room/follow.ts';
-import { powerOfTwoFrom, RealFft } from '../../src/core/room/real-fft.ts';
-import { BLOCK_SIZE, PARTITIONS, ROOM_HZ } from '../../src/core/room/room-rate.ts';
-import { deconvolve, sweep } from '../../src/core/room/sweep.ts';
+import { BandFollower, LOOK_AHEAD } from '../../src/core/room/cancel/follow.ts';
+import { powerOfTwoFrom, RealFft } from '../../src/core/base/real-fft.ts';
+import { BLOCK_SIZE, PARTITIONS, ROOM_HZ } from '../../src/core/room/align/room-rate.ts';
+import { deconvolve, sweep } from '../../src/core/room/path/sweep.ts';
 import { cancelled } from '../core/room/cancelled.ts';
 
 interface Expected {

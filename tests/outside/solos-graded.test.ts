@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { timelineFromBeats } from '../../src/core/chart/build-timeline.ts';
 import { grade } from '../../src/core/grade.ts';
-import { line, SETTINGS } from '../core/grading/line.ts';
+import { line, SETTINGS } from '../core/grade/line.ts';
 
 const folder = fileURLToPath(new URL('../../../shared/solos/', import.meta.url));
 const present = existsSync(`${folder}expected.json`);

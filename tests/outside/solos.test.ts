@@ -6,7 +6,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { chordOfNote } from '../../src/core/chart/attribute.ts';
+import { chordOfNote } from '../../src/core/grade/assign/attribute.ts';
 import { timelineFromBeats } from '../../src/core/chart/build-timeline.ts';
 import { wrapPitchClass } from '../../src/core/music/spelling.ts';
 

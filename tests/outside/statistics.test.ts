@@ -2,7 +2,7 @@
  * Intervals and tails against published values, closed forms and brute force.
  */
 import { describe, expect, it } from 'vitest';
-import { poissonBinomial, upperTail, wilsonInterval } from '../../src/core/grading/statistics.ts';
+import { poissonBinomial, upperTail, wilsonInterval } from '../../src/core/base/statistics.ts';
 
 describe('Wilson 95 % interval', () => {
   // Exact check values of the project's definition, computed by hand from Wilson's formula.

@@ -5,7 +5,7 @@
 import { YIN } from 'pitchfinder';
 import { describe, expect, it } from 'vitest';
 import { listen } from '../../src/core/listen.ts';
-import { hzOf, seededNoise, sum, tone } from '../core/notes/sounds.ts';
+import { hzOf, seededNoise, sum, tone } from '../core/listen/sounds.ts';
 
 /** Spectra: a string's, one with a weak fundamental, one with odd harmonics only, a near sine. */
 const spectra: readonly (readonly number[])[] = [

@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { collect, readAudio } from '../core/files/collect.ts';
 import { openAudio } from '../../src/core/files/audio.ts';
-import { bytesInMemory } from '../../src/core/files/bytes.ts';
+import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
 
 const hasSox = spawnSync('sox', ['--version']).status === 0;
 const folder = mkdtempSync(join(tmpdir(), 'landfall-sox-'));

@@ -1,8 +1,8 @@
 /** A recording in the band's place: set on the desk, kept, played, graded by its own beats, and graded the same again. */
 import { describe, expect, test } from 'vitest';
 import { roundBeatMap } from '../../src/core/chart/beat-maps.ts';
-import { readBeatsCsv } from '../../src/core/files/beats-csv.ts';
-import { good } from '../../src/core/outcome.ts';
+import { readBeatsCsv } from '../../src/core/files/charts/beats-csv.ts';
+import { good } from '../../src/core/base/outcome.ts';
 import { BackingDesk } from '../../src/state/backing-desk.svelte.ts';
 import { Backings, emptyStand } from '../../src/state/backings.svelte.ts';
 import type { BackingRecord } from '../../src/state/standing-backing.ts';

@@ -1,9 +1,9 @@
 /** A take over a band that comes back through the microphone: heard past it live, later, cut off, and elsewhere. */
 import { describe, expect, it } from 'vitest';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
-import type { Report } from '../../src/core/report/schema.ts';
-import { roomPathOf, type RoomPath } from '../../src/core/room/band-remover.ts';
-import type { MeasuredPath } from '../../src/core/room/measure-path.ts';
+import type { Report } from '../../src/core/take/schema.ts';
+import { roomPathOf, type RoomPath } from '../../src/core/room/cancel/band-remover.ts';
+import type { MeasuredPath } from '../../src/core/room/path/measure-path.ts';
 import { noteScore } from '../bench/note-metrics.ts';
 import { gradedByCommand, reviewOf } from './by-command.ts';
 import { usualPractice } from '../../src/state/practice-settings.ts';

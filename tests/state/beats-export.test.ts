@@ -1,6 +1,6 @@
 /** A take that was played to a recording has no one tempo: it leaves with its beats, and is graded by them elsewhere. */
 import { expect, it } from 'vitest';
-import { toPcm16 } from '../../src/core/files/pcm16.ts';
+import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { pluckLine } from '../analysis/pluck.ts';
 import { details } from '../storage/fakes.ts';
 import { gradedByCommand, reviewOf } from './by-command.ts';

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readArgs } from '../../src/cli/args.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';
-import { readReport, type Report } from '../../src/core/report/schema.ts';
+import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { commandLine } from '../../src/state/command-line.ts';
 import type { Review } from '../../src/state/session.svelte.ts';
 import type { world } from './world.ts';

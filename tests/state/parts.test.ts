@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { timelineOf } from '../../src/analysis/order.ts';
-import { bad, good } from '../../src/core/outcome.ts';
+import { bad, good } from '../../src/core/base/outcome.ts';
 import { commandLine } from '../../src/state/command-line.ts';
 import { fileStem } from '../../src/state/export-files.ts';
 import { Library } from '../../src/state/library.svelte.ts';
@@ -9,7 +9,7 @@ import { Playback } from '../../src/state/playback.svelte.ts';
 import { Recording } from '../../src/state/recording.ts';
 import { details } from '../storage/fakes.ts';
 import { freshDatabase, memorySounds, ramp, takesOn } from '../storage/fakes.ts';
-import { aimChoiceOf, targetReader } from '../../src/core/grading/targets.ts';
+import { aimChoiceOf, targetReader } from '../../src/core/grade/aims/targets.ts';
 import { FakePlayer } from './world.ts';
 
 const hop = (startFrame: number, ...values: number[]) => ({

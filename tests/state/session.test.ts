@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { gradeSound } from '../../src/analysis/grade-samples.ts';
-import { bytesInMemory } from '../../src/core/files/bytes.ts';
+import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
 import { openAudio, readWhole } from '../../src/core/files/audio.ts';
-import { toPcm16 } from '../../src/core/files/pcm16.ts';
-import { writeLineMidi } from '../../src/core/files/write-line-midi.ts';
-import { writeWav } from '../../src/core/files/write-wav.ts';
-import { lostSentence } from '../../src/core/report/lost-sound.ts';
-import { bad, good, type Outcome } from '../../src/core/outcome.ts';
+import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { writeLineMidi } from '../../src/core/files/notes/write-line-midi.ts';
+import { writeWav } from '../../src/core/files/sound/write-wav.ts';
+import { lostSentence } from '../../src/core/report/lost-sentence.ts';
+import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { orderOf } from '../../src/state/take.ts';
 import type { Review } from '../../src/state/session.svelte.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bad } from '../../src/core/outcome.ts';
+import { bad } from '../../src/core/base/outcome.ts';
 import { Charts } from '../../src/storage/charts.ts';
 import { Songbook } from '../../src/state/songbook.svelte.ts';
 import { freshDatabase } from '../storage/fakes.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { convolve } from '../../fixtures/lines/room.ts';
 import { speakerPath } from '../../fixtures/room/band-in-a-room.ts';
 import { random } from '../../fixtures/lines/random.ts';
-import { SWEEP_GAP_SECONDS } from '../../src/core/room/sound-check.ts';
+import { SWEEP_GAP_SECONDS } from '../../src/core/room/check/sound-check.ts';
 import { readTuning } from '../../src/state/tuning-check.ts';
 import { RATE, world } from './world.ts';
 

@@ -1,6 +1,6 @@
 /** Three low notes on the open page: heard only where that was asked for and the browser asks nothing. */
 import { describe, expect, it, vi } from 'vitest';
-import { bad } from '../../src/core/outcome.ts';
+import { bad } from '../../src/core/base/outcome.ts';
 import { StartSignal } from '../../src/state/start-signal.svelte.ts';
 import { pluckLine } from '../analysis/pluck.ts';
 import { RATE, world } from './world.ts';

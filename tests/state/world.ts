@@ -5,8 +5,8 @@
 import { AnalysisClient } from '../../src/analysis/client.ts';
 import { bandClock } from '../../src/audio/clock.ts';
 import type { MidiEvents } from '../../src/audio/midi-input.ts';
-import type { HeardNote } from '../../src/core/notes/note.ts';
-import { bad, good, type Outcome } from '../../src/core/outcome.ts';
+import type { HeardNote } from '../../src/core/take/note.ts';
+import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { Library } from '../../src/state/library.svelte.ts';

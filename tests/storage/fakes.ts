@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { bad, good, type Outcome } from '../../src/core/outcome.ts';
+import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { openDatabase, type Database } from '../../src/storage/database.ts';
 import type { TakeDetails } from '../../src/storage/records.ts';
 import type { Sounds } from '../../src/storage/sounds.ts';

@@ -1,6 +1,6 @@
 /** The page's side of the backing worker: typed questions, answers as outcomes, one recording at a time. */
-import type { Outcome } from '../../core/outcome.ts';
-import { Requests } from '../../core/requests.ts';
+import type { Outcome } from '../../core/base/outcome.ts';
+import { Requests } from '../../core/base/requests.ts';
 import type {
   BackingAnswer,
   BackingFacts,

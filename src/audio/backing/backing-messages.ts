@@ -1,6 +1,6 @@
 /** What the page and the backing worker say to each other; an answer carries the number of its question. */
 import type { DetectedBeats } from '../../core/beats/detect-beats.ts';
-import type { Outcome } from '../../core/outcome.ts';
+import type { Outcome } from '../../core/base/outcome.ts';
 import type { BakedRound, RoundOrder } from './bake-round.ts';
 
 export type BackingRequest =

@@ -1,9 +1,9 @@
 /** The backing worker's work, with no worker in it: one recording in hand, and what is asked about it. */
 import { detectBeats } from '../../core/beats/detect-beats.ts';
 import { LEAST_SECONDS, SILENT_PEAK } from '../../core/beats/settings.ts';
-import type { ByteSource } from '../../core/files/bytes.ts';
+import type { ByteSource } from '../../core/files/bytes/bytes.ts';
 import { readChannels, type Channels } from '../../core/files/read-channels.ts';
-import { bad, good, type Outcome } from '../../core/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 import { bakeRound } from './bake-round.ts';
 import type { BackingAnswer, BackingFacts, BackingRequest, BakedRound } from './backing-messages.ts';
 import { CalledOff, stretch } from './stretch.ts';

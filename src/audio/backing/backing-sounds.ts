@@ -1,5 +1,5 @@
 /** Recordings that are played along to: the one in hand is read once, and rendered anew only when it has to sound otherwise. */
-import { good, type Outcome } from '../../core/outcome.ts';
+import { good, type Outcome } from '../../core/base/outcome.ts';
 import { BackingClient } from './backing-client.ts';
 import type { BackingFacts, BakedRound, DetectedBeats, RoundOrder } from './backing-messages.ts';
 import { createMarkedPlayer, type MarkedPlayer } from './marked-player.ts';

@@ -6,7 +6,7 @@
  * worker, forty times as fast.
  */
 
-import { Resampler } from '../../core/pitch/resample.ts';
+import { Resampler } from '../../core/base/resample.ts';
 
 /** How it is asked to sound. */
 export interface Stretching {

@@ -1,7 +1,7 @@
 /** The worker that renders, as promises. Answers are matched to requests by number. */
 import type { Stroke } from '../../core/band/line.ts';
-import type { HeardNote } from '../../core/notes/note.ts';
-import { bad, good, type Outcome } from '../../core/outcome.ts';
+import type { HeardNote } from '../../core/take/note.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 import type { BandSound } from '../../core/sound/render-events.ts';
 import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
 import type { BandJob, RenderJob } from '../../core/sound/render-job.ts';

@@ -10,9 +10,10 @@ import { clickKeys, drumKeys } from './feels/feel.ts';
 import { feels } from './feels/table.ts';
 import { chorusBeats, feelOfBar, pickupBeats, type BandForm } from './form.ts';
 import { sameBeat } from './pattern.ts';
-import { chance, loosen } from './random.ts';
-import { fastestBpm, slowestBpm, type BandSettings, type FeelName } from './settings.ts';
-import { leastSwing, mostSwing, swingShare } from './swing.ts';
+import { chance, loosen } from '../base/random.ts';
+import type { BandSettings } from './settings.ts';
+import { fastestBpm, slowestBpm, type FeelName } from '../chart/feel-names.ts';
+import { leastSwing, mostSwing, swingShare } from '../chart/swing.ts';
 
 /** Each player has a stream of chance of its own, so that muting one changes nothing for the others. */
 const player = { drums: 1, bass: 2, chords: 3, ending: 4, pickup: 5, line: 6 } as const;

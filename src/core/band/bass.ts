@@ -5,7 +5,7 @@ import type { BandEvent } from './events.ts';
 import type { Feel, LinePattern } from './feels/feel.ts';
 import type { BandForm } from './form.ts';
 import { barSigns, patternOf, readBar, sameBeat, spanAfter, spanAt, type Step } from './pattern.ts';
-import { loosen, type Chance } from './random.ts';
+import { loosen, type Chance } from '../base/random.ts';
 import { bassPitchClass, inKey } from './voicing.ts';
 import { bassRange, walkingLine } from './walk.ts';
 

@@ -5,7 +5,7 @@ import type { BandEvent } from './events.ts';
 import { velocityOf, type Feel } from './feels/feel.ts';
 import type { BandForm } from './form.ts';
 import { barSigns, patternOf, readBar, sameBeat, spanAfter, type Step } from './pattern.ts';
-import { loosen, type Chance } from './random.ts';
+import { loosen, type Chance } from '../base/random.ts';
 import { voiceChords, type Voicing } from './voicing.ts';
 
 /** Chords sit behind the player. */

@@ -2,7 +2,7 @@ import type { BandEvent } from './events.ts';
 import type { BandForm } from './form.ts';
 import { drumKeys, velocityOf, type DrumName, type DrumPattern, type Feel } from './feels/feel.ts';
 import { barSigns, patternOf, readBar, sameBeat } from './pattern.ts';
-import { loosen, type Chance } from './random.ts';
+import { loosen, type Chance } from '../base/random.ts';
 
 /** Drums ignore note-off; the length is for the written page. */
 const hitBeats = 0.25;

@@ -5,15 +5,16 @@
  */
 import { keyAt } from '../chart/keys-through.ts';
 import { bandTurns } from '../chart/turns.ts';
-import { aimChoiceOf, targetsOf } from '../grading/targets.ts';
+import { aimChoiceOf, targetsOf } from '../grade/aims/targets.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { sameChord } from '../music/same-chord.ts';
 import type { BandEvent } from './events.ts';
 import { feelOfBar, type BandForm } from './form.ts';
 import { sameBeat, spanAt } from './pattern.ts';
-import { loosen, type Chance } from './random.ts';
-import type { BandSettings, FeelName, Trade } from './settings.ts';
-import { swungBeat } from './swing.ts';
+import { loosen, type Chance } from '../base/random.ts';
+import type { BandSettings, Trade } from './settings.ts';
+import type { FeelName } from '../chart/feel-names.ts';
+import { swungBeat } from '../chart/swing.ts';
 import { inKey } from './voicing.ts';
 
 /** B3 to G5: where a guitar sings, above the chords, inside the kit's guitar and piano. */

@@ -3,8 +3,8 @@ import { parseChart } from '../chart/parse-chart.ts';
 import { playedBars } from '../chart/play-order.ts';
 import type { ChordSpan, Timeline } from '../chart/timeline.ts';
 import type { Key } from '../music/chord.ts';
-import { feelOf } from './feel-words.ts';
-import type { FeelName } from './settings.ts';
+import { feelOf } from '../chart/feel-words.ts';
+import type { FeelName } from '../chart/feel-names.ts';
 
 /** From this bar on the band plays so; null: as the whole performance. */
 export interface FeelChange {

@@ -1,9 +1,9 @@
 /** Patterns written in steps, read into places on the grid. */
 import type { BandForm } from './form.ts';
 import type { ChordSpan } from '../chart/timeline.ts';
-import type { Chance } from './random.ts';
+import type { Chance } from '../base/random.ts';
 import type { StepsPerBeat } from './feels/feel.ts';
-import { swungBeat } from './swing.ts';
+import { swungBeat } from '../chart/swing.ts';
 
 const patternBeats = 4;
 

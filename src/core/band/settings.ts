@@ -1,21 +1,6 @@
 /** How the band is asked to play. */
+import type { FeelName } from '../chart/feel-names.ts';
 import type { TempoRise } from '../chart/timeline.ts';
-
-export type FeelName = 'shuffle' | 'swing' | 'straight' | 'slow-blues' | 'funk' | 'bossa' | 'rock' | 'ballad';
-
-export const feelNames: readonly FeelName[] = [
-  'shuffle',
-  'swing',
-  'straight',
-  'slow-blues',
-  'funk',
-  'bossa',
-  'rock',
-  'ballad',
-];
-
-export const slowestBpm = 40;
-export const fastestBpm = 280;
 
 export interface BandSettings {
   readonly feel: FeelName;
@@ -43,7 +28,7 @@ export interface BandSettings {
 export interface Trade {
   /** 1 or more. */
   readonly bars: number;
-  /** Id of the aim (`grading/targets.ts`) that the line is an example of. */
+  /** Id of the aim (`grade/aims/targets.ts`) that the line is an example of. */
   readonly aim: string;
 }
 

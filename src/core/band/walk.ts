@@ -5,7 +5,7 @@
  */
 import { keyAt } from '../chart/keys-through.ts';
 import type { BandForm } from './form.ts';
-import type { Chance } from './random.ts';
+import type { Chance } from '../base/random.ts';
 import { bassPitchClass, inKey } from './voicing.ts';
 
 /** E1 to G3: the double bass up to where it would meet the chords. */

@@ -6,7 +6,7 @@
  */
 import MusicTempo from 'music-tempo';
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
-import { bad, good, type Outcome } from '../outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import { bpmOf, smoothed } from './intervals.ts';
 import { feltBeats } from './levels.ts';
 import {

@@ -1,8 +1,8 @@
 /** Charts and lists of beats laid on time: the two ways to a timeline. */
-import { feelOf } from '../band/feel-words.ts';
-import type { FeelName } from '../band/settings.ts';
-import { swingShare } from '../band/swing.ts';
-import { bad, good, type Outcome } from '../outcome.ts';
+import { feelOf } from './feel-words.ts';
+import type { FeelName } from './feel-names.ts';
+import { swingShare } from './swing.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { parseChord, readingHint } from '../music/parse-chord.ts';
 import { sameChord } from '../music/same-chord.ts';

@@ -1,5 +1,5 @@
 /** Built-in forms in any key, and the one argument by which a player names a form or writes a chart. */
-import { bad, good, type Outcome } from '../outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import { keyOn, parseKey } from '../music/keys.ts';
 import type { Chart } from './chart.ts';
 import { FORMS, type Form, type FormGroup } from './form-data.ts';

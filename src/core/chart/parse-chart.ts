@@ -1,5 +1,5 @@
 /** Chart text, as a lead sheet writes it, read into a chart. The grammar stands in the folder's README. */
-import { bad, good, type Outcome } from '../outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import { METERS, meterOf, writtenBars, type Chart, type ChartSection, type Meter } from './chart.ts';
 import { UnreadableChart, refuse, type ChartProblem } from './chart-problem.ts';
 import { findKey } from './find-key.ts';

@@ -1,5 +1,5 @@
 /** A chart made into another one to practise on; since it is a chart, band and grading follow it as any other. */
-import { chance } from '../band/random.ts';
+import { chance } from '../base/random.ts';
 import type { Key } from '../music/chord.ts';
 import { keyOn, writeKey } from '../music/keys.ts';
 import type { Chart, ChartBar, ChartSection } from './chart.ts';

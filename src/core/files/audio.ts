@@ -2,12 +2,12 @@
  * Any audio file as one line of samples. This is the door for the command line and the app alike, so that both
  * grade the very same numbers.
  */
-import { bad, good, type Outcome } from '../outcome.ts';
-import type { ByteSource } from './bytes.ts';
-import { chooseMixdown, mixed } from './mix.ts';
-import type { PcmStream, Warn } from './pcm.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
+import type { ByteSource } from './bytes/bytes.ts';
+import { chooseMixdown, mixed } from './sound/mix.ts';
+import type { PcmStream, Warn } from './sound/pcm.ts';
 import { beatsSentence, sniff, textSentence, type AudioKind, type FileKind } from './sniff.ts';
-import { openWav } from './wav.ts';
+import { openWav } from './sound/wav.ts';
 
 export interface AudioFile {
   readonly kind: AudioKind;
@@ -26,9 +26,9 @@ export interface AudioFile {
 /** The decoders that are not our own are loaded only when such a file is opened. */
 const OPENERS: Readonly<Record<AudioKind, (source: ByteSource) => Promise<Outcome<PcmStream>>>> = {
   wav: openWav,
-  flac: async (source) => (await import('./flac.ts')).openFlac(source),
-  mp3: async (source) => (await import('./mp3.ts')).openMp3(source),
-  ogg: async (source) => (await import('./vorbis.ts')).openVorbis(source),
+  flac: async (source) => (await import('./sound/flac.ts')).openFlac(source),
+  mp3: async (source) => (await import('./sound/mp3.ts')).openMp3(source),
+  ogg: async (source) => (await import('./sound/vorbis.ts')).openVorbis(source),
 };
 
 export const isAudio = (kind: FileKind): kind is AudioKind => kind in OPENERS;

@@ -1,7 +1,7 @@
 /** A recording that is to be taken out of another: one line, and what left and right differ by where they do. */
-import { good, type Outcome } from '../outcome.ts';
+import { good, type Outcome } from '../base/outcome.ts';
 import { openAudio, readWhole, type Recording } from './audio.ts';
-import type { ByteSource } from './bytes.ts';
+import type { ByteSource } from './bytes/bytes.ts';
 import { readChannels } from './read-channels.ts';
 
 export interface BackingRecording extends Recording {

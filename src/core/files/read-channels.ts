@@ -1,7 +1,7 @@
 /** A recording that is to be played, not heard: its first two channels as they are, held in memory. */
-import { bad, good, type Outcome } from '../outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import { openPcm } from './audio.ts';
-import type { ByteSource } from './bytes.ts';
+import type { ByteSource } from './bytes/bytes.ts';
 
 export interface Channels {
   /** One or two, of one length, at full scale ±1. */

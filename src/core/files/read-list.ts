@@ -1,11 +1,11 @@
 /** A line that is written down and not recorded: a table of notes, or a part of a standard MIDI file. */
-import type { HeardNote } from '../notes/note.ts';
-import { bad, good, type Outcome } from '../outcome.ts';
-import type { ByteSource } from './bytes.ts';
-import { readMidi } from './midi.ts';
-import { readNotesCsv } from './notes-csv.ts';
+import type { HeardNote } from '../take/note.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
+import type { ByteSource } from './bytes/bytes.ts';
+import { readMidi } from './notes/midi.ts';
+import { readNotesCsv } from './notes/notes-csv.ts';
 import { beatsSentence, textSentence, type AudioKind, type FileKind } from './sniff.ts';
-import { decodeText } from './text.ts';
+import { decodeText } from './bytes/text.ts';
 
 export interface ListedLine {
   /** In order of onset, seconds from the file's beginning. */

@@ -1,15 +1,15 @@
 /**
  * What a file is, told by its content: the suffix may lie. Every kind that can't be used has its sentence.
  */
-import { bad, good, type Outcome } from '../outcome.ts';
-import { hasMark, type ByteSource } from './bytes.ts';
-import { BEAT_COLUMNS } from './beats-csv.ts';
-import { ID3_HEADER_BYTES, id3Length } from './id3.ts';
-import { findFrame } from './mp3-frames.ts';
-import { NOTE_COLUMNS } from './notes-csv.ts';
-import { headerOf } from './table.ts';
-import { decodeText } from './text.ts';
-import { isWav } from './wav-header.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
+import { hasMark, type ByteSource } from './bytes/bytes.ts';
+import { BEAT_COLUMNS } from './charts/beats-csv.ts';
+import { ID3_HEADER_BYTES, id3Length } from './sound/id3.ts';
+import { findFrame } from './sound/mp3-frames.ts';
+import { NOTE_COLUMNS } from './notes/notes-csv.ts';
+import { headerOf } from './bytes/table.ts';
+import { decodeText } from './bytes/text.ts';
+import { isWav } from './sound/wav-header.ts';
 
 export type AudioKind = 'wav' | 'mp3' | 'flac' | 'ogg';
 export type FileKind = AudioKind | 'midi' | 'notes' | 'beats' | 'text';

@@ -1,5 +1,5 @@
 /** Any note of a report, and any bar, explained in sentences: what it is, and which rule says so. */
-import type { Landing, NoteFunction, Report, ReportNote, Role } from './schema.ts';
+import type { Landing, NoteFunction, Report, ReportNote, Role } from '../take/schema.ts';
 
 const ROLE_WORDS: Readonly<Record<Role, string>> = {
   root: 'the root',

@@ -2,9 +2,9 @@
 import { timelineFromTempo } from '../chart/build-timeline.ts';
 import { SLOWEST_BPM } from '../chart/chart.ts';
 import { parseChart } from '../chart/parse-chart.ts';
-import { isChordTone } from '../grading/roles.ts';
+import { isChordTone } from '../grade/assign/roles.ts';
 import { PAGE_COLUMNS } from './text-lines.ts';
-import type { Change, Landing, Report } from './schema.ts';
+import type { Change, Landing, Report } from '../take/schema.ts';
 
 const BARS_A_ROW = 4;
 /** One column a cell is its left border; one more closes the row. */

@@ -1,7 +1,7 @@
 /** The report as a page of plain text: a teacher's note that fits one screen of a terminal. */
-import { percent, several } from '../grading/telling.ts';
-import type { AimResult, NextAim, Palette, Report, Share, Shares, Thirds } from './schema.ts';
-import { lostSentence } from './lost-sound.ts';
+import { percent, several } from '../grade/teach/telling.ts';
+import type { AimResult, NextAim, Palette, Report, Share, Shares, Thirds } from '../take/schema.ts';
+import { lostSentence } from './lost-sentence.ts';
 import { drawForm, FORM_LEGEND } from './text-form.ts';
 import { block, rule, wrapText, PAGE_COLUMNS } from './text-lines.ts';
 

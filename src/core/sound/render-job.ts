@@ -4,7 +4,7 @@ import type { BandForm } from '../band/form.ts';
 import { bandInstruments } from '../band/instruments.ts';
 import type { Stroke } from '../band/line.ts';
 import type { BandSettings } from '../band/settings.ts';
-import type { HeardNote } from '../notes/note.ts';
+import type { HeardNote } from '../take/note.ts';
 import { tempoOf } from '../band/tempo.ts';
 import { bpmAt } from '../chart/tempo-rise.ts';
 import { renderEvents, type BandSound } from './render-events.ts';

@@ -1,5 +1,5 @@
 /** Notes that were played or written down → mono samples on the kit's guitar, chords and bent pitches included. */
-import type { HeardNote } from '../notes/note.ts';
+import type { HeardNote } from '../take/note.ts';
 import type { Stereo } from './stereo.ts';
 import { drumChannel, type Synth } from './synth.ts';
 

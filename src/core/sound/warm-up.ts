@@ -5,7 +5,8 @@
 import { countIn } from '../band/arrange.ts';
 import type { BandForm } from '../band/form.ts';
 import { bandInstruments } from '../band/instruments.ts';
-import { feelNames, type BandSettings } from '../band/settings.ts';
+import type { BandSettings } from '../band/settings.ts';
+import { feelNames } from '../chart/feel-names.ts';
 import type { Chord } from '../music/chord.ts';
 import { renderBand } from './render-job.ts';
 import { renderEvents } from './render-events.ts';

@@ -1,5 +1,5 @@
 /** The role marks on a canvas, from the same paths as in SVG. */
-import type { Role } from '../../core/report/schema.ts';
+import type { Role } from '../../core/take/schema.ts';
 import { cut } from './cut.ts';
 import type { Inks } from './frames.ts';
 import { ROLE_MARKS } from './roles.ts';

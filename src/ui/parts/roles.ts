@@ -5,7 +5,7 @@
  *
  * Paths are drawn in a box from −12 to 12, centred on 0, y down, and serve SVG and canvas alike.
  */
-import type { Role } from '../../core/report/schema.ts';
+import type { Role } from '../../core/take/schema.ts';
 
 export interface RoleMark {
   /** As said in a sentence. */

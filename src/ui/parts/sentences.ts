@@ -1,10 +1,10 @@
 /** Small sentences that several screens say, in the trade's words. */
 import { speakSigns, spokenChord, withSigns } from './engrave.ts';
 import { OPEN_MARK, ROLE_MARKS } from './roles.ts';
-import { clockWords as wholeClockWords } from '../../core/clock-words.ts';
+import { clockWords as wholeClockWords } from '../../core/base/clock-words.ts';
 import { parseKey, writeKey } from '../../core/music/keys.ts';
 import { keyAsRead, type Reading } from '../../core/music/reading.ts';
-import type { Landing } from '../../core/report/schema.ts';
+import type { Landing } from '../../core/take/schema.ts';
 
 /** "A7: third, flat 3, 20 ms late." for a screen reader and the live region. */
 export function landingSentence(landing: Landing): string {

@@ -1,7 +1,7 @@
 /** The form as bars on a one-line staff: what stands where, before anything is drawn. */
 import type { Timeline } from '../../core/chart/timeline.ts';
 import { bandTurns } from '../../core/chart/turns.ts';
-import type { Landing } from '../../core/report/schema.ts';
+import type { Landing } from '../../core/take/schema.ts';
 
 /** A stretch of one chord inside one bar. */
 export interface SheetCell {

@@ -2,7 +2,7 @@
  * The crossing: the player's line drawn by a pen between the last change and the next, on a page that stands still.
  * The right edge is the shore: the tones to land on, each at its height. At the change the page turns.
  */
-import type { Landing } from '../../core/report/schema.ts';
+import type { Landing } from '../../core/take/schema.ts';
 import type { Live } from '../../state/session.svelte.ts';
 import type { Inks } from '../parts/frames.ts';
 import { isAshore } from '../parts/roles.ts';

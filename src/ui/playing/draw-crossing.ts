@@ -1,6 +1,6 @@
 /** What stands on the page of the crossing: beats, shore, the landing that opened it, the pen's head. */
-import type { TargetTone } from '../../core/grading/targets.ts';
-import type { Landing, Role } from '../../core/report/schema.ts';
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
+import type { Landing, Role } from '../../core/take/schema.ts';
 import { cut } from '../parts/cut.ts';
 import { drawMark } from '../parts/draw-mark.ts';
 import { withSigns } from '../parts/engrave.ts';

@@ -3,10 +3,10 @@ import { keyAt } from '../../core/chart/keys-through.ts';
 import { bpmAt } from '../../core/chart/tempo-rise.ts';
 import type { Timeline } from '../../core/chart/timeline.ts';
 import { endOfTurn, isPlayersTurn } from '../../core/chart/turns.ts';
-import type { TargetTone } from '../../core/grading/targets.ts';
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import type { Chord } from '../../core/music/chord.ts';
 import { writeKey } from '../../core/music/keys.ts';
-import type { Landing } from '../../core/report/schema.ts';
+import type { Landing } from '../../core/take/schema.ts';
 import type { Live, LiveNote } from '../../state/session.svelte.ts';
 
 /** Whose turn it is where player and band trade bars, and how long it still lasts, this bar and this beat counted. */

@@ -1,5 +1,5 @@
 /** What was taken out of a recording, in a player's words. */
-import type { Report } from '../../core/report/schema.ts';
+import type { Report } from '../../core/take/schema.ts';
 
 type Backing = Report['source']['backing'];
 

@@ -1,5 +1,5 @@
 /** One note in a teacher's words: what it was, over what, when, and which rule decided. */
-import type { Landing, ReportNote, Report } from '../../core/report/schema.ts';
+import type { Landing, ReportNote, Report } from '../../core/take/schema.ts';
 import { speakSigns, withSigns } from '../parts/engrave.ts';
 import { ROLE_MARKS } from '../parts/roles.ts';
 import { centsWords, timingWords } from '../parts/sentences.ts';

@@ -1,6 +1,6 @@
 /** Geometry of the line over the chords: where each note, chord and shore stands on the strip. All in CSS pixels. */
 import type { Chord } from '../../core/music/chord.ts';
-import type { ReportNote } from '../../core/report/schema.ts';
+import type { ReportNote } from '../../core/take/schema.ts';
 import { isAshore } from '../parts/roles.ts';
 
 /** How the strip is laid out: beats to the right, semitones upwards. */

@@ -1,5 +1,5 @@
 /** A share told as counts out of counts, then its doubt and its chance level. */
-import type { Share, Verdict } from '../../core/report/schema.ts';
+import type { Share, Verdict } from '../../core/take/schema.ts';
 import { ofAll, perCent } from '../parts/sentences.ts';
 
 export interface ShareWords {

@@ -1,5 +1,5 @@
 /** The plain facts of a take in one line. */
-import type { Report } from '../../core/report/schema.ts';
+import type { Report } from '../../core/take/schema.ts';
 import { takenOutWords } from './backing-words.ts';
 import { clockWords } from '../parts/sentences.ts';
 

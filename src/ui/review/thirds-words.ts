@@ -1,5 +1,5 @@
 /** What was done with the two thirds over chords with a major third, in a few sentences. */
-import type { Thirds } from '../../core/report/schema.ts';
+import type { Thirds } from '../../core/take/schema.ts';
 
 export function thirdsWords({ flatThirds, thirds, leans, falls, leftHanging, blueNotes }: Thirds): string {
   const sentences = [

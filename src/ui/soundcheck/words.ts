@@ -1,5 +1,5 @@
 /** What the sound check says, in a player's words. */
-import type { LevelReading, LevelVerdict } from '../../core/room/input-level.ts';
+import type { LevelReading, LevelVerdict } from '../../core/room/check/input-level.ts';
 import type { KnownRoom } from '../../state/rooms.ts';
 import type { TuningReading } from '../../state/tuning-check.ts';
 

@@ -1,5 +1,5 @@
 /** The keyboard in ink: strokes between the white keys, black keys hung from the top, the shore at their feet. */
-import type { TargetTone } from '../../core/grading/targets.ts';
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import { isWhite, keysIn, layKeyboard, type Keys } from './keyboard.ts';
 import { drawHeard, drawShore, drawSlur, drawSpot, letter, type Page } from './pen.ts';
 import { at, type Twelve } from './tones.ts';

@@ -1,7 +1,7 @@
 /** The neck in ink: strings are staff lines, frets are bar lines, figures stand where bar numbers would. */
 import type { Instrument, Neck } from '../../core/music/instruments.ts';
 import { nearestPosition, type NeckPosition } from '../../core/music/where-it-lies.ts';
-import type { TargetTone } from '../../core/grading/targets.ts';
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import { drawMark } from '../parts/draw-mark.ts';
 import { drawHeard, drawShore, drawSlur, drawSpot, letter, type Page } from './pen.ts';
 import { FIGURED_FRETS, layNeck, placesIn, type Box, type FretWindow, type NeckLayout } from './neck.ts';

@@ -1,5 +1,5 @@
 /** The staff: the chord now, the note just played, and past the bar line the tones to land on. */
-import type { TargetTone } from '../../core/grading/targets.ts';
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import type { Instrument } from '../../core/music/instruments.ts';
 import { withSigns } from '../parts/engrave.ts';
 import { drawClef } from './clefs.ts';

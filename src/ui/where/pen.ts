@@ -1,5 +1,5 @@
 /** What every instrument view draws alike: a tone now, a target on its piece of shore, the slur that leads there. */
-import type { TargetTone } from '../../core/grading/targets.ts';
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import { cut } from '../parts/cut.ts';
 import { drawMark } from '../parts/draw-mark.ts';
 import { withSigns } from '../parts/engrave.ts';

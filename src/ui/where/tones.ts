@@ -1,5 +1,5 @@
 /** What each of the twelve pitch classes is: in the chord now, among the tones to land on next, in the palette. */
-import type { TargetTone } from '../../core/grading/targets.ts';
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import type { Chord } from '../../core/music/chord.ts';
 
 export interface Twelve {

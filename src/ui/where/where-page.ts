@@ -4,8 +4,8 @@ import { instrumentOf, INSTRUMENTS, withCapo, type Instrument } from '../../core
 import { nameInKey, nameOverChord } from '../../core/music/pitch-names.ts';
 import { pitchedIn, readingOf } from '../../core/music/reading.ts';
 import { nearestPosition, positionsOf, type NeckPosition } from '../../core/music/where-it-lies.ts';
-import { palettePitchClasses } from '../../core/grading/scales.ts';
-import type { TargetTone } from '../../core/grading/targets.ts';
+import { palettePitchClasses } from '../../core/grade/assign/scales.ts';
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import type { PlayingSettings } from '../../state/playing-settings.ts';
 import type { Live } from '../../state/session.svelte.ts';
 import type { Inks } from '../parts/frames.ts';

@@ -8,9 +8,9 @@ import type {
   DetectedBeats,
 } from '../../../src/audio/backing/backing-messages.ts';
 import { BackingRoom } from '../../../src/audio/backing/backing-room.ts';
-import { toPcm16 } from '../../../src/core/files/pcm16.ts';
-import { writeWav } from '../../../src/core/files/write-wav.ts';
-import type { Outcome } from '../../../src/core/outcome.ts';
+import { toPcm16 } from '../../../src/core/files/sound/pcm16.ts';
+import { writeWav } from '../../../src/core/files/sound/write-wav.ts';
+import type { Outcome } from '../../../src/core/base/outcome.ts';
 import { renderTrack, wanderingSeconds, type RenderedTrack } from '../../core/beats/rendered-track.ts';
 import { kitSynth } from '../../core/sound/kit-file.ts';
 

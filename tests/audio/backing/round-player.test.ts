@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { roundAlong } from '../../../src/audio/along.ts';
 import { createRoundPlayer } from '../../../src/audio/backing/round-player.ts';
-import { bad, good } from '../../../src/core/outcome.ts';
+import { bad, good } from '../../../src/core/base/outcome.ts';
 import { fakeContext } from '../fake-context.ts';
 
 const beatSeconds = [0, 0.52, 1.01, 1.55, 2.04];

@@ -9,7 +9,7 @@ import { arrangeChorus } from '../../../src/core/band/arrange.ts';
 import { spanVoicings } from '../../../src/core/band/comping.ts';
 import { feels } from '../../../src/core/band/feels/table.ts';
 import { chorusBeats } from '../../../src/core/band/form.ts';
-import { feelNames } from '../../../src/core/band/settings.ts';
+import { feelNames } from '../../../src/core/chart/feel-names.ts';
 import { bassPitchClass, voicingRange } from '../../../src/core/band/voicing.ts';
 import { formOf, settingsOf } from './forms.ts';
 

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { arrange, arrangeChorus, eventsBetween } from '../../../src/core/band/arrange.ts';
 import { chorusBeats } from '../../../src/core/band/form.ts';
 import { bandInstruments, programsOf } from '../../../src/core/band/instruments.ts';
-import { swungBeat, swingShare } from '../../../src/core/band/swing.ts';
-import { feelNames } from '../../../src/core/band/settings.ts';
+import { swungBeat, swingShare } from '../../../src/core/chart/swing.ts';
+import { feelNames } from '../../../src/core/chart/feel-names.ts';
 import { chartTexts, formOf, settingsOf } from './forms.ts';
 import kitPlan from '../../../src/audio/kit/kit-plan.json' with { type: 'json' };
 

@@ -3,10 +3,10 @@ import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import kitPlan from '../../../src/audio/kit/kit-plan.json' with { type: 'json' };
 import { arrange, arrangeChorus, eventsBetween } from '../../../src/core/band/arrange.ts';
-import { feelOf } from '../../../src/core/band/feel-words.ts';
+import { feelOf } from '../../../src/core/chart/feel-words.ts';
 import { drumKeys } from '../../../src/core/band/feels/feel.ts';
 import { feels } from '../../../src/core/band/feels/table.ts';
-import { feelNames } from '../../../src/core/band/settings.ts';
+import { feelNames } from '../../../src/core/chart/feel-names.ts';
 import { ticksPerQuarter, writeBandMidi } from '../../../src/core/band/write-midi.ts';
 import { formOf, settingsOf } from './forms.ts';
 

@@ -7,13 +7,13 @@ import { describe, expect, it } from 'vitest';
 import { arrange, arrangeChorus } from '../../../src/core/band/arrange.ts';
 import { lineRange } from '../../../src/core/band/example-line.ts';
 import { bandForm } from '../../../src/core/band/form.ts';
-import { feelNames } from '../../../src/core/band/settings.ts';
+import { feelNames } from '../../../src/core/chart/feel-names.ts';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { chordKeys } from '../../../src/core/chart/keys-through.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import { practiceChart } from '../../../src/core/chart/practice-chart.ts';
 import { bandTurns } from '../../../src/core/chart/turns.ts';
-import { AIM_CHOICES, aimChoiceOf, targetsOf } from '../../../src/core/grading/targets.ts';
+import { AIM_CHOICES, aimChoiceOf, targetsOf } from '../../../src/core/grade/aims/targets.ts';
 import { sameChord } from '../../../src/core/music/same-chord.ts';
 import { chartTexts, formOf, settingsOf } from './forms.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arrangeChorus } from '../../../src/core/band/arrange.ts';
-import { chance } from '../../../src/core/band/random.ts';
-import { feelNames } from '../../../src/core/band/settings.ts';
+import { chance } from '../../../src/core/base/random.ts';
+import { feelNames } from '../../../src/core/chart/feel-names.ts';
 import { bassPitchClass } from '../../../src/core/band/voicing.ts';
 import { bassRange, walkingLine } from '../../../src/core/band/walk.ts';
 import { chartTexts, formOf, settingsOf } from './forms.ts';

@@ -2,7 +2,7 @@
 import { arrange } from '../../../src/core/band/arrange.ts';
 import { feels } from '../../../src/core/band/feels/table.ts';
 import { bandForm } from '../../../src/core/band/form.ts';
-import type { FeelName } from '../../../src/core/band/settings.ts';
+import type { FeelName } from '../../../src/core/chart/feel-names.ts';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import { renderEvents } from '../../../src/core/sound/render-events.ts';

@@ -8,8 +8,8 @@ import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import { playedBars } from '../../../src/core/chart/play-order.ts';
 import { withMeter } from '../../../src/core/chart/with-meter.ts';
 import { writeChart } from '../../../src/core/chart/write-chart.ts';
-import { readBeatsCsv } from '../../../src/core/files/beats-csv.ts';
-import { writeBeatsCsv } from '../../../src/core/files/write-beats-csv.ts';
+import { readBeatsCsv } from '../../../src/core/files/charts/beats-csv.ts';
+import { writeBeatsCsv } from '../../../src/core/files/charts/write-beats-csv.ts';
 import { grade } from '../../../src/core/grade.ts';
 import { wanderingSeconds } from './rendered-track.ts';
 

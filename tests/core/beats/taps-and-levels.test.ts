@@ -1,6 +1,6 @@
 /** Tapped beats, and the same pulse counted on another level. */
 import { describe, expect, test } from 'vitest';
-import { chance } from '../../../src/core/band/random.ts';
+import { chance } from '../../../src/core/base/random.ts';
 import { atLevel, feltBeats } from '../../../src/core/beats/levels.ts';
 import { beatsOfTaps, bpmOfTaps } from '../../../src/core/beats/taps.ts';
 import { beatFMeasure, wanderingSeconds } from './rendered-track.ts';

@@ -12,7 +12,7 @@ import { instrumentOf } from '../../../src/core/music/instruments.ts';
 import { parseKey } from '../../../src/core/music/keys.ts';
 import { readingOf } from '../../../src/core/music/reading.ts';
 import { explainBar } from '../../../src/core/report/explain.ts';
-import { line } from '../grading/line.ts';
+import { line } from '../grade/line.ts';
 
 const chartOf = (text: string) => {
   const chart = parseChart(text);

@@ -4,11 +4,11 @@ import { writeMidi, type MidiEvent } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import { arrange } from '../../../src/core/band/arrange.ts';
 import { bandForm } from '../../../src/core/band/form.ts';
-import { feelNames } from '../../../src/core/band/settings.ts';
+import { feelNames } from '../../../src/core/chart/feel-names.ts';
 import { writeBandMidi } from '../../../src/core/band/write-midi.ts';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
-import { readChartFile } from '../../../src/core/files/read-chart-file.ts';
-import { writeMusicXml } from '../../../src/core/files/write-musicxml.ts';
+import { readChartFile } from '../../../src/core/files/charts/read-chart-file.ts';
+import { writeMusicXml } from '../../../src/core/files/charts/write-musicxml.ts';
 import { settingsOf } from '../band/forms.ts';
 import { chartOf, playedText } from '../chart/charts.ts';
 

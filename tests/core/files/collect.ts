@@ -1,5 +1,5 @@
 import { openAudio, type AudioFile } from '../../../src/core/files/audio.ts';
-import { bytesInMemory } from '../../../src/core/files/bytes.ts';
+import { bytesInMemory } from '../../../src/core/files/bytes/bytes.ts';
 
 /** A file read to its end: samples and warnings, or the sentence of a file that can't be opened. */
 export async function readAudio(name: string, bytes: Uint8Array) {

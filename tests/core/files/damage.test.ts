@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { openAudio } from '../../../src/core/files/audio.ts';
-import type { ByteSource } from '../../../src/core/files/bytes.ts';
-import { readMidi } from '../../../src/core/files/midi.ts';
+import type { ByteSource } from '../../../src/core/files/bytes/bytes.ts';
+import { readMidi } from '../../../src/core/files/notes/midi.ts';
 import { collect, readAudio } from './collect.ts';
 
 const fixture = (name: string) => readFileSync(new URL(`../../../fixtures/audio/${name}`, import.meta.url));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readMusicXml } from '../../../src/core/files/read-musicxml.ts';
-import { writeMusicXml } from '../../../src/core/files/write-musicxml.ts';
+import { readMusicXml } from '../../../src/core/files/charts/read-musicxml.ts';
+import { writeMusicXml } from '../../../src/core/files/charts/write-musicxml.ts';
 import { formChart, listForms } from '../../../src/core/chart/forms.ts';
 import { chartOf, chartText, playedText } from '../chart/charts.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bytesInMemory } from '../../../src/core/files/bytes.ts';
+import { bytesInMemory } from '../../../src/core/files/bytes/bytes.ts';
 import { readBacking } from '../../../src/core/files/read-backing.ts';
 
 /** A WAV of 16-bit channels side by side (the canonical header, Microsoft and IBM 1991). */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readBeatsCsv } from '../../../src/core/files/beats-csv.ts';
-import { readNotesCsv } from '../../../src/core/files/notes-csv.ts';
-import { decodeText } from '../../../src/core/files/text.ts';
+import { readBeatsCsv } from '../../../src/core/files/charts/beats-csv.ts';
+import { readNotesCsv } from '../../../src/core/files/notes/notes-csv.ts';
+import { decodeText } from '../../../src/core/files/bytes/text.ts';
 
 const sentence = (outcome: { ok: boolean; sentence?: string }) =>
   outcome.ok ? 'was read' : outcome.sentence;

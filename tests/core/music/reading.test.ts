@@ -10,8 +10,8 @@ import { INSTRUMENTS, instrumentOf } from '../../../src/core/music/instruments.t
 import { parseKey, writeKey } from '../../../src/core/music/keys.ts';
 import { noteName } from '../../../src/core/music/pitch-names.ts';
 import { CONCERT, keyAsRead, midiOfName, pitchedIn, readingOf } from '../../../src/core/music/reading.ts';
-import { landingAsRead, reportAsRead } from '../../../src/core/report/as-read.ts';
-import { chart, gradeLine } from '../grading/line.ts';
+import { landingAsRead, reportAsRead } from '../../../src/core/report-as-read.ts';
+import { chart, gradeLine } from '../grade/line.ts';
 
 const read = (id: string) => readingOf(instrumentOf(id), 'written');
 

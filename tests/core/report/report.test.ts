@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { instrumentOf } from '../../../src/core/music/instruments.ts';
 import { explainBar, explainNote } from '../../../src/core/report/explain.ts';
 import { reportJsonSchema } from '../../../src/core/report/json-schema.ts';
-import { readReport } from '../../../src/core/report/schema.ts';
+import { readReport } from '../../../src/core/take/schema.ts';
 import { reportText } from '../../../src/core/report/text.ts';
 import { wrapText } from '../../../src/core/report/text-lines.ts';
 import { tidyNumbers } from '../../../src/core/report/tidy.ts';
-import { AIM_LADDER } from '../../../src/core/grading/aims.ts';
-import { gradeLine, TWELVE_BARS, type Played } from '../grading/line.ts';
+import { AIM_LADDER } from '../../../src/core/grade/aims/aims.ts';
+import { gradeLine, TWELVE_BARS, type Played } from '../grade/line.ts';
 
 /** Four choruses that wander, made by arithmetic: something of everything on the page. */
 const wandering = Array.from({ length: 330 }, (_, i): Played => {

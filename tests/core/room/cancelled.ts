@@ -1,4 +1,4 @@
-import type { BandFollower } from '../../../src/core/room/follow.ts';
+import type { BandFollower } from '../../../src/core/room/cancel/follow.ts';
 
 /** Microphone without its band, block by block; the band is handed over `ahead` samples early. */
 export function cancelled(

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { random } from '../../../fixtures/lines/random.ts';
 import { LIVING_ROOM, roomPath, throughSpeaker } from '../../../fixtures/room/rooms.ts';
-import { measurePath } from '../../../src/core/room/measure-path.ts';
-import { sweep, sweepShape } from '../../../src/core/room/sweep.ts';
+import { measurePath } from '../../../src/core/room/path/measure-path.ts';
+import { sweep, sweepShape } from '../../../src/core/room/path/sweep.ts';
 
 const rate = 16_000;
 const played = sweep({ ...sweepShape(rate), seconds: 0.8 }).map((x) => 0.08 * x);

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { BandEvent } from '../../../src/core/band/events.ts';
-import { feelNames } from '../../../src/core/band/settings.ts';
+import { feelNames } from '../../../src/core/chart/feel-names.ts';
 import { feels } from '../../../src/core/band/feels/table.ts';
 import { mixDown, renderEvents, type BandSound } from '../../../src/core/sound/render-events.ts';
 import type { Stereo } from '../../../src/core/sound/stereo.ts';

@@ -1,8 +1,8 @@
 /** What the kit plays of given notes. Pitches by pitchfinder's YIN (de Cheveigné & Kawahara 2002), which does not ship. */
 import { YIN } from 'pitchfinder';
 import { describe, expect, it } from 'vitest';
-import type { HeardNote } from '../../../src/core/notes/note.ts';
-import { listedNote } from '../../../src/core/files/notes-csv.ts';
+import type { HeardNote } from '../../../src/core/take/note.ts';
+import { listedNote } from '../../../src/core/files/notes/notes-csv.ts';
 import { renderNotes } from '../../../src/core/sound/render-notes.ts';
 import { kitSynth } from './kit-file.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
-import type { Landing } from '../../../src/core/report/schema.ts';
+import type { Landing } from '../../../src/core/take/schema.ts';
 import { barsInRow, landingsByBar, placeOf, sheetBars, tacetBars } from '../../../src/ui/parts/sheet.ts';
 
 function timeline(text: string) {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { timelineFromTempo, type TempoOptions } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
-import type { Landing } from '../../../src/core/report/schema.ts';
+import type { Landing } from '../../../src/core/take/schema.ts';
 import type { Live } from '../../../src/state/live.ts';
 import { momentOf, settledLanding } from '../../../src/ui/playing/moment.ts';
 

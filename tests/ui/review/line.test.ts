@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseChord } from '../../../src/core/music/parse-chord.ts';
-import type { ReportNote } from '../../../src/core/report/schema.ts';
+import type { ReportNote } from '../../../src/core/take/schema.ts';
 import {
   beatOf,
   gapsOn,

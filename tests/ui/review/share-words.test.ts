@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { Share } from '../../../src/core/report/schema.ts';
+import type { Share } from '../../../src/core/take/schema.ts';
 import { shareWords } from '../../../src/ui/review/share-words.ts';
 
 /** 7 of 12 and its Wilson interval 0.320 to 0.807: a check value of the grading definitions. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { aimChoiceOf, targetsOf } from '../../../src/core/grading/targets.ts';
+import { aimChoiceOf, targetsOf } from '../../../src/core/grade/aims/targets.ts';
 import { parseKey } from '../../../src/core/music/keys.ts';
 import { parseChord } from '../../../src/core/music/parse-chord.ts';
 import { at, nearestTarget, twelveOf } from '../../../src/ui/where/tones.ts';

@@ -1,4 +1,4 @@
-import type { FeelName } from '../settings.ts';
+import type { FeelName } from '../../chart/feel-names.ts';
 import { bossa, funk, rock, straight } from './even.ts';
 import type { Feel } from './feel.ts';
 import { ballad, shuffle, slowBlues, swing } from './swung.ts';

@@ -1,0 +1,59 @@
+/** A chart out of a file of any kind that holds one, told by its content. */
+import { strFromU8, unzipSync } from 'fflate';
+import { readChartArgument } from '../../chart/forms.ts';
+import type { ChartDefaults } from '../../chart/parse-chart.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { hasMark } from '../bytes/bytes.ts';
+import { readChordMarkers } from './read-chord-markers.ts';
+import { readMusicXml, type ReadChartFile } from './read-musicxml.ts';
+import { decodeText } from '../bytes/text.ts';
+import { firstOf, readXml } from '../bytes/xml.ts';
+
+/** A score longer than this is no lead sheet; an archive that unpacks to more is none either. */
+const LONGEST_SCORE_BYTES = 1 << 25;
+/** Where a compressed MusicXML file says which of its files is the score (MusicXML 4.0, container). */
+const CONTAINER = 'META-INF/container.xml';
+
+/**
+ * Chart text, MusicXML (plain or compressed), or MIDI with chord symbols as markers.
+ * @param name the file, for the sentences
+ * @param defaults for chart text that does not say
+ */
+export function readChartFile(
+  bytes: Uint8Array,
+  name: string,
+  defaults: ChartDefaults = {},
+): Outcome<ReadChartFile> {
+  if (bytes.length > LONGEST_SCORE_BYTES) return bad(`${name} is too long for a chart.`);
+  if (hasMark(bytes, 'MThd')) return readChordMarkers(bytes, name);
+  if (hasMark(bytes, 'PK\x03\x04')) return readCompressed(bytes, name);
+  const text = decodeText(bytes);
+  if (text === null) return bad(`${name} is not text; save it as UTF-8 text and try again.`);
+  if (/^\s*<(?:\?xml|!DOCTYPE|!--|score-)/.test(text)) return readMusicXml(text, name);
+  const chart = readChartArgument(text, defaults);
+  return chart.ok
+    ? good({ chart: chart.value, warnings: [] })
+    : bad(`${name} can't be read as a chart: ${chart.sentence}`);
+}
+
+function readCompressed(bytes: Uint8Array, name: string): Outcome<ReadChartFile> {
+  try {
+    const small = ({ originalSize }: { readonly originalSize: number }) =>
+      originalSize <= LONGEST_SCORE_BYTES;
+    const container = unzipSync(bytes, { filter: (file) => file.name === CONTAINER && small(file) })[
+      CONTAINER
+    ];
+    const root = container && readXml(strFromU8(container));
+    const path = root ? firstOf(root, 'rootfiles', 'rootfile')?.attributes['full-path'] : undefined;
+    const score =
+      path === undefined
+        ? undefined
+        : unzipSync(bytes, { filter: (file) => file.name === path && small(file) })[path];
+    const text = score && decodeText(score);
+    return text
+      ? readMusicXml(text, name)
+      : bad(`${name} is a zip archive, but no compressed MusicXML score.`);
+  } catch {
+    return bad(`${name} is a damaged archive; save the score again as MusicXML.`);
+  }
+}

@@ -1,0 +1,171 @@
+/** A MIDI file whose markers, texts or lyrics are chord symbols, as a chart. */
+import { parseMidi, type MidiData } from 'midi-file';
+import { formEnd } from '../../band/write-midi.ts';
+import { meterOf, type Chart, type ChartBar, type Meter } from '../../chart/chart.ts';
+import { parseChart } from '../../chart/parse-chart.ts';
+import { writeChart } from '../../chart/write-chart.ts';
+import type { Chord, Key } from '../../music/chord.ts';
+import { keyOfSignature, keyOn } from '../../music/keys.ts';
+import { parseChord } from '../../music/parse-chord.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { meterFrom } from './meters.ts';
+import type { ReadChartFile } from './read-musicxml.ts';
+
+const NO_CHORD = /^n\.?c\.?$/i;
+/** A form that goes round is taken once, if it is no shorter than a phrase. */
+const SHORTEST_ROUND_BARS = 4;
+/** Beats are rounded to so many parts: a sequencer's hand is no finer. */
+const PARTS_OF_A_BEAT = 12;
+/** The kinds of text in which programs write chords (Standard MIDI Files 1.0). */
+const TEXTS = ['marker', 'text', 'lyrics', 'cuePoint'] as const;
+type TextKind = (typeof TEXTS)[number];
+
+interface Placed {
+  readonly tick: number;
+  readonly text: string;
+}
+
+const symbolOf = (text: string): Chord | null | undefined =>
+  NO_CHORD.test(text) ? null : (parseChord(text) ?? undefined);
+const isEnd = (text: string) => text.toLowerCase() === formEnd;
+
+/** Texts of one kind over all tracks, in order. */
+function textsOf({ tracks }: MidiData, kind: TextKind): readonly Placed[] {
+  return tracks
+    .flatMap((track) => {
+      let tick = 0;
+      return track.flatMap((event) => {
+        tick += event.deltaTime;
+        return event.type === kind ? [{ tick, text: event.text.trim() }] : [];
+      });
+    })
+    .toSorted((a, b) => a.tick - b.tick);
+}
+
+interface Facts {
+  readonly meter: Meter;
+  readonly key: Key | null;
+  readonly bpm: number | null;
+  readonly ticksPerQuarter: number;
+  readonly endTick: number;
+}
+
+function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
+  if (!header.ticksPerBeat) return bad(`${name} counts frames instead of beats; save it with a tempo.`);
+  const events = tracks.flat();
+  const meters = new Map(
+    events.flatMap((event) =>
+      event.type === 'timeSignature' ? [[`${event.numerator}/${event.denominator}`, event] as const] : [],
+    ),
+  );
+  const [first, second] = [...meters.keys()];
+  if (second !== undefined)
+    return bad(
+      `${name} changes its meter from ${first} to ${second}; a chart has one meter: split the file there.`,
+    );
+  const meter = first === undefined ? meterOf('4/4') : meterFrom(...(first.split('/') as [string, string]));
+  if (!meter) return bad(`${name} is in ${first}, which no chart here can be in.`);
+  const tempo = events.find((event) => event.type === 'setTempo');
+  const quarters = tempo?.type === 'setTempo' ? 60e6 / tempo.microsecondsPerBeat : null;
+  const signature = events.find((event) => event.type === 'keySignature');
+  return good({
+    meter,
+    key:
+      signature?.type === 'keySignature'
+        ? keyOfSignature(signature.key, signature.scale === 1 ? 'minor' : 'major')
+        : null,
+    bpm: quarters === null ? null : Math.round((quarters * 200) / meter.divisions) / 100,
+    ticksPerQuarter: header.ticksPerBeat,
+    endTick: Math.max(0, ...tracks.map((track) => track.reduce((sum, event) => sum + event.deltaTime, 0))),
+  });
+}
+
+/**
+ * Reads the chords. Whole bars before the first chord (a count-in) are left out, and so is what follows a marker
+ * "end"; a form that goes round several times is taken once.
+ * @param name the file, for the sentences
+ */
+export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadChartFile> {
+  let data: MidiData;
+  try {
+    data = parseMidi(bytes);
+  } catch {
+    return bad(`${name} is a damaged MIDI file; save it again as a standard MIDI file.`);
+  }
+  const facts = factsOf(data, name);
+  if (!facts.ok) return facts;
+  const count = (texts: readonly Placed[]) => texts.filter(({ text }) => symbolOf(text) !== undefined).length;
+  const texts = TEXTS.map((kind) => textsOf(data, kind)).reduce((most, one) =>
+    count(one) > count(most) ? one : most,
+  );
+  if (count(texts) === 0)
+    return bad(
+      `${name} has no chord symbols among its markers and texts; give a chart, or a MIDI file with some.`,
+    );
+  const end = texts.find(({ text }) => isEnd(text))?.tick ?? facts.value.endTick;
+  const unread = texts.filter(({ text, tick }) => tick < end && symbolOf(text) === undefined);
+  const chords = texts.flatMap(({ tick, text }) => {
+    const chord = symbolOf(text);
+    return chord === undefined || tick >= end ? [] : [{ tick, chord }];
+  });
+  const chart = chartFrom(chords, end, facts.value);
+  const written = parseChart(writeChart(chart));
+  if (!written.ok) return bad(`${name} can't be taken as a chart: ${written.sentence}`);
+  const what = [...new Set(unread.map(({ text }) => `“${text}”`))].slice(0, 5).join(', ');
+  return good({
+    chart: written.value,
+    warnings: unread.length === 0 ? [] : [`${name}: ${what} was not read as a chord.`],
+  });
+}
+
+function chartFrom(
+  chords: readonly { readonly tick: number; readonly chord: Chord | null }[],
+  end: number,
+  { meter, key, bpm, ticksPerQuarter }: Facts,
+): Chart {
+  const { beatsPerBar } = meter;
+  const beatAt = (tick: number) =>
+    Math.round((tick / ticksPerQuarter) * (2 / meter.divisions) * PARTS_OF_A_BEAT) / PARTS_OF_A_BEAT;
+  const firstBar = Math.floor(beatAt(chords[0]?.tick ?? 0) / beatsPerBar);
+  const lastBeat = Math.max(beatAt(end), beatAt(chords.at(-1)?.tick ?? 0) + 1 / PARTS_OF_A_BEAT);
+  const count = Math.ceil(lastBeat / beatsPerBar) - firstBar;
+  const bars = Array.from({ length: count }, (_, i): ChartBar => {
+    const [from, to] = [(firstBar + i) * beatsPerBar, (firstBar + i + 1) * beatsPerBar];
+    const standing = chords.findLast(({ tick }) => beatAt(tick) <= from)?.chord ?? null;
+    const inside = chords
+      .map(({ tick, chord }) => ({ at: beatAt(tick), chord }))
+      .filter(({ at }) => at > from && at < to);
+    const starts = [{ at: from, chord: standing }, ...inside];
+    return {
+      chords: starts.flatMap(({ at, chord }, k) => {
+        const beats = (starts[k + 1]?.at ?? to) - at;
+        return beats > 0 ? [{ chord, beats }] : [];
+      }),
+      repeatStart: false,
+      repeatTimes: 0,
+      endings: [],
+    };
+  });
+  return {
+    title: null,
+    key: key ?? keyOn(0, 'major'),
+    keyWritten: key !== null,
+    meter,
+    feel: null,
+    bpm,
+    swing: null,
+    pickup: null,
+    sections: [{ name: null, feel: null, bars: onceRound(bars) }],
+  };
+}
+
+function onceRound(bars: readonly ChartBar[]): readonly ChartBar[] {
+  const said = bars.map(({ chords }) =>
+    chords.map(({ chord, beats }) => `${chord?.symbol}:${beats}`).join(' '),
+  );
+  for (let round = SHORTEST_ROUND_BARS; round <= bars.length / 2; round++) {
+    if (bars.length % round === 0 && said.every((one, i) => one === said[i % round]))
+      return bars.slice(0, round);
+  }
+  return bars;
+}

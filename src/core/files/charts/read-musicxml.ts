@@ -1,0 +1,297 @@
+/**
+ * The chord symbols of a MusicXML score (W3C, versions 1 to 4.0, partwise) as a chart: harmony elements at their
+ * places in the bars, repeats and endings, rehearsal marks as sections, key, meter, tempo and swing.
+ */
+import type { XmlElement } from '@rgrove/parse-xml';
+import { feelOf } from '../../chart/feel-words.ts';
+import {
+  meterOf,
+  STRAIGHT_SWING,
+  WIDEST_SWING,
+  type Chart,
+  type ChartBar,
+  type ChartChord,
+  type Meter,
+} from '../../chart/chart.ts';
+import { playedOut } from '../../chart/play-order.ts';
+import { parseChart } from '../../chart/parse-chart.ts';
+import { hasSigns } from '../../chart/read-signs.ts';
+import { lostJump } from '../../chart/roadmap.ts';
+import { writeChart } from '../../chart/write-chart.ts';
+import type { Chord, Key } from '../../music/chord.ts';
+import { keyOfSignature, keyOn } from '../../music/keys.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { meterFrom } from './meters.ts';
+import { readHarmony } from './musicxml-harmony.ts';
+import { signsOfMeasure, type Roadmap } from './musicxml-roadmap.ts';
+import { childrenOf, firstOf, numberOf, readXml, textOf } from '../bytes/xml.ts';
+
+export interface ReadChartFile {
+  readonly chart: Chart;
+  /** What was left out or mended, a sentence each. */
+  readonly warnings: readonly string[];
+}
+
+/** Beats are rounded to so many parts: finer than any chord is placed, coarse enough for thirds to meet. */
+const PARTS_OF_A_BEAT = 48;
+
+interface SectionDraft {
+  name: string | null;
+  feel: string | null;
+  readonly bars: ChartBar[];
+}
+
+/** Everything that is known while the measures go by. */
+interface Reading {
+  divisions: number;
+  meter: Meter | null;
+  key: Key | null;
+  bpm: number | null;
+  swing: number | null;
+  standing: Chord | null;
+  pickup: ChartBar | null;
+  readonly sections: SectionDraft[];
+  readonly warnings: Set<string>;
+  readonly roadmap: Roadmap;
+}
+
+/** Leaves the reading with a sentence; never seen outside. */
+class Unreadable extends Error {}
+
+/** @param name the file, for the sentences */
+export function readMusicXml(text: string, name: string): Outcome<ReadChartFile> {
+  const root = readXml(text);
+  if (root === null) return bad(`${name} is not well-formed XML; save it again as MusicXML.`);
+  if (root.name === 'score-timewise')
+    return bad(`${name} is written bar by bar (score-timewise); save it as a partwise score.`);
+  if (root.name !== 'score-partwise') return bad(`${name} is XML, but no MusicXML score.`);
+  const part = childrenOf(root, 'part').find((one) =>
+    childrenOf(one, 'measure').some((measure) => firstOf(measure, 'harmony') !== null),
+  );
+  if (!part) return bad(`${name} has no chord symbols in it (no harmony elements).`);
+  const reading: Reading = {
+    divisions: 1,
+    meter: null,
+    key: null,
+    bpm: null,
+    swing: null,
+    standing: null,
+    pickup: null,
+    sections: [],
+    warnings: new Set(),
+    roadmap: { unexplainedCodas: 0 },
+  };
+  try {
+    childrenOf(part, 'measure').forEach((measure, index) => readMeasure(measure, index, reading));
+  } catch (error) {
+    if (error instanceof Unreadable) return bad(`${name}: ${error.message}`);
+    throw error;
+  }
+  return finish(root, name, reading);
+}
+
+function finish(root: XmlElement, name: string, reading: Reading): Outcome<ReadChartFile> {
+  const title = textOf(root, 'work', 'work-title') ?? textOf(root, 'movement-title');
+  const { key, bpm, swing, pickup, warnings } = reading;
+  const sections = withJumpsThatLead(reading);
+  const chart: Chart = {
+    title: title === null || title === '' ? null : title.replaceAll(/\s+/g, ' '),
+    key: key ?? keyOn(0, 'major'),
+    keyWritten: key !== null,
+    meter: reading.meter ?? meterOf('4/4')!,
+    feel: sections[0]?.feel ?? null,
+    bpm,
+    swing,
+    pickup,
+    sections: sections
+      .filter(({ bars }) => bars.length > 0)
+      .map((section, i) => (i === 0 ? { ...section, feel: null } : section)),
+  };
+  // By way of our own text, so that what comes in is a chart that could have been written here.
+  const written = parseChart(writeChart(chart));
+  if (!written.ok) return bad(`${name} can't be taken as a chart: ${written.sentence}`);
+  return good({ chart: written.value, warnings: [...warnings].map((warning) => `${name}: ${warning}`) });
+}
+
+/** The sections; without their jumps, and with a warning, where one leads nowhere. */
+function withJumpsThatLead({ sections, warnings }: Reading): readonly SectionDraft[] {
+  if (lostJump(sections) === null) return sections;
+  warnings.add(
+    'its jumps (D.C., D.S., coda) lead nowhere; the bars are played in the order they are written.',
+  );
+  return sections.map((section) => ({
+    ...section,
+    bars: section.bars.map(({ signs: _, ...bar }) => bar),
+  }));
+}
+
+function readMeasure(measure: XmlElement, index: number, reading: Reading): void {
+  const label = `bar ${measure.attributes['number'] ?? index + 1}`;
+  const placed: { readonly at: number; readonly chord: Chord | null }[] = [];
+  const marks = { repeatStart: false, repeatTimes: 0, endings: [] as readonly number[] };
+  let at = 0;
+  let longest = 0;
+  for (const element of childrenOf(measure)) {
+    const duration = numberOf(textOf(element, 'duration')) ?? 0;
+    switch (element.name) {
+      case 'attributes':
+        readAttributes(element, label, reading);
+        break;
+      case 'note':
+        if (!firstOf(element, 'chord') && !firstOf(element, 'grace')) at += duration;
+        break;
+      case 'forward':
+        at += duration;
+        break;
+      case 'backup':
+        at -= duration;
+        break;
+      case 'direction':
+        readDirection(element, reading);
+        break;
+      case 'sound':
+        readSound(element, reading);
+        break;
+      case 'barline':
+        readBarline(element, marks, reading);
+        break;
+      case 'harmony': {
+        const chord = heard(element, label, reading);
+        const offset = numberOf(textOf(element, 'offset')) ?? 0;
+        if (chord !== undefined) placed.push({ at: at + offset, chord });
+      }
+    }
+    longest = Math.max(longest, at);
+  }
+  const meter = reading.meter ?? meterOf('4/4')!;
+  const inBeats = (divisions: number) => {
+    const beats = (divisions / reading.divisions) * (2 / meter.divisions);
+    return Math.round(beats * PARTS_OF_A_BEAT) / PARTS_OF_A_BEAT;
+  };
+  const isPickup =
+    index === 0 &&
+    (measure.attributes['implicit'] === 'yes' || inBeats(longest) < meter.beatsPerBar) &&
+    longest > 0;
+  const beats = isPickup ? Math.min(inBeats(longest), meter.beatsPerBar) : meter.beatsPerBar;
+  const chords = chordsOf(
+    placed.map((one) => ({ at: inBeats(one.at), chord: one.chord })),
+    beats,
+    reading,
+  );
+  const signs = signsOfMeasure(measure, reading.roadmap);
+  const bar: ChartBar = { chords, ...marks, ...(hasSigns(signs) && { signs }) };
+  if (isPickup && beats < meter.beatsPerBar) {
+    // An upbeat without a chord says nothing about the chords.
+    if (placed.length > 0) reading.pickup = playedOut(bar);
+    return;
+  }
+  if (reading.sections.length === 0) reading.sections.push({ name: null, feel: null, bars: [] });
+  reading.sections.at(-1)!.bars.push(bar);
+}
+
+/** The chord of a harmony element; undefined, and a warning, where there is none for it. */
+function heard(element: XmlElement, label: string, { warnings }: Reading): Chord | null | undefined {
+  const harmony = readHarmony(element);
+  if (harmony.kind === 'chord') return harmony.chord;
+  if (harmony.kind === 'none') return null;
+  warnings.add(`in ${label} “${harmony.what}” can't be read as a chord; the chord before it goes on.`);
+  return undefined;
+}
+
+/** The bar from its placed chords: the standing chord up to the first of them. */
+function chordsOf(
+  placed: readonly { readonly at: number; readonly chord: Chord | null }[],
+  beats: number,
+  reading: Reading,
+): readonly ChartChord[] {
+  const inside = placed
+    .map(({ at, chord }) => ({ at: Math.min(Math.max(0, at), beats), chord }))
+    .toSorted((a, b) => a.at - b.at);
+  const starts = (inside[0]?.at ?? beats) > 0 ? [{ at: 0, chord: reading.standing }, ...inside] : inside;
+  reading.standing = starts.at(-1)?.chord ?? null;
+  return starts.flatMap(({ at, chord }, i) => {
+    const length = (starts[i + 1]?.at ?? beats) - at;
+    return length > 0 ? [{ chord, beats: length }] : [];
+  });
+}
+
+function readAttributes(element: XmlElement, label: string, reading: Reading): void {
+  reading.divisions = numberOf(textOf(element, 'divisions')) ?? reading.divisions;
+  const time = firstOf(element, 'time');
+  if (time) {
+    const meter = meterFrom(textOf(time, 'beats'), textOf(time, 'beat-type'));
+    const said = `${textOf(time, 'beats') ?? '?'}/${textOf(time, 'beat-type') ?? '?'}`;
+    if (meter === null) throw new Unreadable(`${label} is in ${said}, which no chart here can be in.`);
+    if (reading.meter !== null && reading.meter.written !== meter.written)
+      throw new Unreadable(
+        `the meter changes to ${said} in ${label}; a chart has one meter: split the score there.`,
+      );
+    reading.meter = meter;
+  }
+  const fifths = numberOf(textOf(element, 'key', 'fifths'));
+  if (fifths === null) return;
+  const mode = textOf(element, 'key', 'mode') ?? 'major';
+  if (reading.key === null && (mode === 'major' || mode === 'minor'))
+    reading.key = keyOfSignature(fifths, mode);
+}
+
+function readDirection(element: XmlElement, reading: Reading): void {
+  for (const type of childrenOf(element, 'direction-type')) {
+    const mark = textOf(type, 'rehearsal');
+    if (mark !== null) startSection(mark, reading);
+    const words = textOf(type, 'words');
+    if (words !== null && feelOf(words) !== null) takeFeel(words, reading);
+  }
+  for (const sound of childrenOf(element, 'sound')) readSound(sound, reading);
+}
+
+/** Letters and words; what our text has no name for becomes a plain one. */
+function startSection(mark: string, reading: Reading): void {
+  const name = mark.replaceAll(/[^\p{L}\p{N} .'’&+()-]/gu, '').trim();
+  const plain = name === '' ? null : /^\d+$/.test(name) ? `Section ${name}` : name;
+  const last = reading.sections.at(-1);
+  if (last && last.bars.length === 0) last.name ??= plain;
+  else reading.sections.push({ name: plain, feel: null, bars: [] });
+}
+
+function takeFeel(words: string, reading: Reading): void {
+  const plain = words.replaceAll(/[|[\]\n#]/g, ' ').trim();
+  const last = reading.sections.at(-1);
+  if (last && last.bars.length === 0) last.feel ??= plain;
+  else reading.sections.push({ name: null, feel: plain, bars: [] });
+}
+
+function readSound(sound: XmlElement, reading: Reading): void {
+  const quarters = numberOf(sound.attributes['tempo']);
+  // Told in quarters; the meter stands before it or never changes it by more than the beat's length.
+  if (reading.bpm === null && quarters !== null && quarters > 0) {
+    const bpm = (quarters * 2) / (reading.meter?.divisions ?? 2);
+    reading.bpm = Math.round(bpm * 100) / 100;
+  }
+  const first = numberOf(textOf(sound, 'swing', 'first'));
+  const second = numberOf(textOf(sound, 'swing', 'second'));
+  if (reading.swing === null && first !== null && second !== null && first > 0 && second > 0) {
+    const share = Math.min(WIDEST_SWING, Math.max(STRAIGHT_SWING, first / (first + second)));
+    reading.swing = Math.round(share * 1000) / 1000;
+  }
+}
+
+interface Marks {
+  repeatStart: boolean;
+  repeatTimes: number;
+  endings: readonly number[];
+}
+
+function readBarline(barline: XmlElement, marks: Marks, { warnings }: Reading): void {
+  const repeat = firstOf(barline, 'repeat');
+  const ending = firstOf(barline, 'ending');
+  if (ending?.attributes['type'] === 'start') {
+    const passes = (ending.attributes['number'] ?? '').match(/\d+/g) ?? [];
+    marks.endings = passes.map(Number).filter((pass) => pass > 0);
+  }
+  if (repeat?.attributes['direction'] === 'forward') marks.repeatStart = true;
+  if (repeat?.attributes['after-jump'] === 'yes')
+    warnings.add('repeats that are to be taken after a D.C. or D.S. are not taken there.');
+  if (repeat?.attributes['direction'] === 'backward')
+    marks.repeatTimes = Math.max(2, Math.round(numberOf(repeat.attributes['times']) ?? 2));
+}

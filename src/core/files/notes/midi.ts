@@ -1,0 +1,172 @@
+/**
+ * Standard MIDI files (format 0 and 1) as a line of notes, over midi-file.
+ *
+ * One part is graded. Parts are the tracks of format 1; the channels of format 0, unless all of them play one
+ * program: then they are the strings of one instrument (guitar and MPE controllers give each its channel).
+ * Channel 10, percussion by General MIDI, is left out. Of several parts the first choice is the one with most
+ * notes among those that are a line (few notes sound together), else the one with most notes.
+ */
+import { parseMidi, type MidiData, type MidiEvent } from 'midi-file';
+import type { HeardNote } from '../../take/note.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { fourCharacters, viewOf } from '../bytes/bytes.ts';
+import { bendTrack, type BendTrack } from '../../midi/midi-bend.ts';
+import { midiClock } from './midi-clock.ts';
+import { listedNote } from './notes-csv.ts';
+
+export interface MidiLine {
+  readonly notes: readonly HeardNote[];
+  /** What the player should know, a sentence each. */
+  readonly warnings: readonly string[];
+}
+
+/** Channel 10 in the player's count. */
+const PERCUSSION = 9;
+const CHUNK_HEADER_BYTES = 8;
+/** A part is a line when at most this share of its notes begins while another sounds on. */
+const MOST_TOGETHER = 0.25;
+/** Legato overlaps by this little count as one after the other. */
+const LEGATO_OVERLAP_SECONDS = 0.06;
+/** Wavering below this is vibrato and no bend. */
+const SMALLEST_BEND_SEMITONES = 0.3;
+
+/** Keeps the header and the tracks: the standard lets other chunks stand between them. */
+function tracksOnly(bytes: Uint8Array): { readonly bytes: number[]; readonly cut: boolean } {
+  const kept: number[] = [];
+  let cut = false;
+  for (let at = 0; at + CHUNK_HEADER_BYTES <= bytes.length;) {
+    const id = fourCharacters(bytes, at);
+    const length = viewOf(bytes).getUint32(at + 4);
+    const end = at + CHUNK_HEADER_BYTES + length;
+    if (id === 'MThd' || id === 'MTrk') {
+      if (end > bytes.length) cut = true;
+      for (let k = at; k < Math.min(end, bytes.length); k++) kept.push(bytes[k]!);
+    }
+    at = end;
+  }
+  return { bytes: kept, cut };
+}
+
+/** Events until the first one that the end of the file cut through. */
+function wholeEvents(track: readonly MidiEvent[]): MidiEvent[] {
+  const end = track.findIndex(
+    (event) =>
+      !Number.isFinite(event.deltaTime) ||
+      Object.values(event).some((value) => value === undefined || Number.isNaN(value)),
+  );
+  return end < 0 ? track.slice() : track.slice(0, end);
+}
+
+interface Part {
+  readonly title: string;
+  readonly notes: readonly HeardNote[];
+}
+
+interface OpenNote {
+  readonly seconds: number;
+  readonly key: number;
+}
+
+/** Notes of one track, each with its channel. */
+function notesOf(
+  track: readonly MidiEvent[],
+  secondsAt: (tick: number) => number,
+): { readonly channel: number; readonly note: HeardNote }[] {
+  const found: { channel: number; note: HeardNote }[] = [];
+  const bends = Array.from({ length: 16 }, (): BendTrack => bendTrack());
+  const open = Array.from({ length: 16 }, (): OpenNote[] => []);
+  let tick = 0;
+  const close = (channel: number, key: number, seconds: number) => {
+    const sounding = open[channel]!;
+    const at = sounding.findIndex((note) => note.key === key);
+    if (at < 0) return;
+    const [note] = sounding.splice(at, 1);
+    const bend = bends[channel]!;
+    const heard = bend.heard(note!.seconds, seconds);
+    const moved = heard - bend.at(note!.seconds);
+    found.push({
+      channel,
+      note: {
+        ...listedNote(note!.seconds, seconds - note!.seconds, key + heard),
+        bendSemitones: Math.abs(moved) < SMALLEST_BEND_SEMITONES ? 0 : moved,
+      },
+    });
+  };
+  for (const event of track) {
+    tick += event.deltaTime;
+    const seconds = secondsAt(tick);
+    if (event.type === 'noteOn' && event.velocity > 0)
+      open[event.channel]!.push({ seconds, key: event.noteNumber });
+    else if (event.type === 'noteOn' || event.type === 'noteOff')
+      close(event.channel, event.noteNumber, seconds);
+    else if (event.type === 'pitchBend') bends[event.channel]!.bend(seconds, event.value);
+    else if (event.type === 'controller') bends[event.channel]!.control(event.controllerType, event.value);
+  }
+  // A note that is never ended sounds to the end of its track.
+  const end = secondsAt(tick);
+  open.forEach((sounding, channel) => [...sounding].forEach(({ key }) => close(channel, key, end)));
+  return found
+    .filter(({ channel }) => channel !== PERCUSSION)
+    .sort((a, b) => a.note.onsetSeconds - b.note.onsetSeconds);
+}
+
+function parts(data: MidiData, secondsAt: (tick: number) => number): Part[] {
+  const single = data.header.format === 0;
+  return data.tracks.flatMap((track, index) => {
+    const found = notesOf(track, secondsAt);
+    const named = track.find((event) => event.type === 'trackName');
+    const text = named?.type === 'trackName' ? named.text.trim() : '';
+    const title = text === '' ? `track ${index + 1}` : `"${text}" (track ${index + 1})`;
+    const programs = new Set(
+      track.flatMap((event) => (event.type === 'programChange' ? [event.programNumber] : [])),
+    );
+    if (!single || programs.size <= 1) return [{ title, notes: found.map(({ note }) => note) }];
+    const channels = [...new Set(found.map(({ channel }) => channel))].sort((a, b) => a - b);
+    return channels.map((channel) => ({
+      title: `channel ${channel + 1}`,
+      notes: found.filter((one) => one.channel === channel).map(({ note }) => note),
+    }));
+  });
+}
+
+function isLine({ notes }: Part): boolean {
+  const together = notes.filter((note, k) => {
+    const before = notes[k - 1];
+    return before !== undefined && before.offsetSeconds > note.onsetSeconds + LEGATO_OVERLAP_SECONDS;
+  });
+  return together.length <= MOST_TOGETHER * notes.length;
+}
+
+/**
+ * Reads the line out of a standard MIDI file.
+ * @param name the file, for the sentences.
+ * @param part which part to take, from 1, in the order of the file; null to choose.
+ */
+export function readMidi(bytes: Uint8Array, name: string, part: number | null = null): Outcome<MidiLine> {
+  const damaged = bad(`${name} is a damaged MIDI file; save it again as a standard MIDI file.`);
+  const warnings: string[] = [];
+  let data: MidiData;
+  try {
+    const kept = tracksOnly(bytes);
+    data = parseMidi(kept.bytes);
+    data = { ...data, tracks: data.tracks.map(wholeEvents) };
+    if (kept.cut) warnings.push(`${name} is cut short; the notes that are there were taken.`);
+  } catch {
+    return damaged;
+  }
+  if (data.header.format > 1)
+    return bad(`${name} is a MIDI file of format ${data.header.format}; save it as format 0 or 1.`);
+  const secondsAt = midiClock(data);
+  if (!secondsAt) return damaged;
+  const found = parts(data, secondsAt).filter(({ notes }) => notes.length > 0);
+  if (found.length === 0)
+    return bad(`${name} has no notes in it (percussion is left out); give a file with a line.`);
+  const byLength = [...found].sort((a, b) => b.notes.length - a.notes.length);
+  const chosen = part === null ? (byLength.find(isLine) ?? byLength[0]!) : found[part - 1];
+  if (!chosen) return bad(`${name} has ${found.length} parts with notes, and no part ${part}.`);
+  if (part === null && found.length > 1)
+    warnings.push(
+      `${name} has ${found.length} parts with notes; ${chosen.title} was taken, part ${found.indexOf(chosen) + 1}.`,
+    );
+  return good({ notes: chosen.notes, warnings });
+}

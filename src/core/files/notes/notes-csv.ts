@@ -1,0 +1,47 @@
+/** A list of notes as a table: header `onset,duration,pitch` in seconds, seconds and MIDI numbers. */
+import type { HeardNote } from '../../take/note.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { numberIn, readTable } from '../bytes/table.ts';
+
+export const NOTE_COLUMNS = ['onset', 'duration', 'pitch'] as const;
+
+/** The highest MIDI number there is; pitch fractions (bends, quarter tones) are welcome below it. */
+const HIGHEST_MIDI = 127;
+
+/** A note from a list: struck, plain and sure, since nobody listened. */
+export function listedNote(onsetSeconds: number, durationSeconds: number, midi: number): HeardNote {
+  return {
+    onsetSeconds,
+    offsetSeconds: onsetSeconds + durationSeconds,
+    midi,
+    confidence: 1,
+    levelDb: null,
+    attack: 'struck',
+    bendSemitones: 0,
+    vibrato: null,
+    second: null,
+  };
+}
+
+/**
+ * Reads a list of notes; the rows may stand in any order, the notes come out by onset.
+ * @param name the file, for the sentences.
+ */
+export function readNotesCsv(text: string, name: string): Outcome<readonly HeardNote[]> {
+  const table = readTable(text, NOTE_COLUMNS, name);
+  if (!table.ok) return table;
+  const notes: HeardNote[] = [];
+  for (const { line, cells } of table.value) {
+    const [onset, duration, pitch] = cells.map(numberIn) as [number, number, number];
+    const wrong = (column: string, cell: string, range: string) =>
+      bad(`${name}, line ${line}: the ${column} "${cell}" is not ${range}; mend that line.`);
+    if (!Number.isFinite(onset)) return wrong('onset', cells[0]!, 'a number of seconds');
+    if (!(duration >= 0 && duration < Infinity))
+      return wrong('duration', cells[1]!, 'a number of seconds, 0 or more');
+    if (!(pitch >= 0 && pitch <= HIGHEST_MIDI))
+      return wrong('pitch', cells[2]!, `a MIDI number from 0 to ${HIGHEST_MIDI}`);
+    notes.push(listedNote(onset, duration, pitch));
+  }
+  if (notes.length === 0) return bad(`${name} has a header and no notes under it; add a row for each note.`);
+  return good(notes.sort((a, b) => a.onsetSeconds - b.onsetSeconds));
+}

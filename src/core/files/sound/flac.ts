@@ -1,0 +1,161 @@
+/** FLAC files (RFC 9639): the stream's own description, then frame after frame. */
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { OutOfBits } from '../bytes/bit-reader.ts';
+import { hasMark, viewOf, windowOver, type ByteSource, type ByteWindow } from '../bytes/bytes.ts';
+import {
+  DamagedFrame,
+  flacFrame,
+  flacFrameHeader,
+  type FlacFrame,
+  type FlacStreamInfo,
+} from './flac-frame.ts';
+import { id3Length } from './id3.ts';
+import { unusable, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
+
+const STREAMINFO_BYTES = 34;
+const LAST_BLOCK = 0x80;
+
+/** Frames of ordinary encoders fit in here; where one does not, the window is doubled up to the limit. */
+const FRAME_WINDOW_BYTES = 1 << 16;
+const LARGEST_FRAME_BYTES = 1 << 24;
+
+/** A hole in the stream is filled with silence, so that later notes keep their time; a longer one is a lie. */
+const LONGEST_HOLE_SECONDS = 60;
+
+/** Section 8.2. */
+function streamInfo(body: Uint8Array): FlacStreamInfo {
+  const view = viewOf(body);
+  const packed = view.getUint32(10);
+  const total = (view.getUint8(13) & 15) * 2 ** 32 + view.getUint32(14);
+  return {
+    sampleRate: packed >>> 12,
+    channels: ((packed >>> 9) & 7) + 1,
+    bitsPerSample: ((packed >>> 4) & 31) + 1,
+    maxBlockFrames: view.getUint16(2),
+    maxFrameBytes: (view.getUint8(7) << 16) | view.getUint16(8),
+    totalFrames: total === 0 ? null : total,
+  };
+}
+
+/** Where the next frame begins that can be decoded, looking from `from`; null at the end. */
+async function nextFrame(window: ByteWindow, from: number, info: FlacStreamInfo): Promise<number | null> {
+  for (let at = from; ;) {
+    const bytes = await window.ensure(at, FRAME_WINDOW_BYTES);
+    if (bytes.length < 16) return null;
+    for (let k = 0; k + 16 <= bytes.length; k++) {
+      if (bytes[k] !== 0xff || (bytes[k + 1]! & 0xfe) !== 0xf8) continue;
+      try {
+        const header = flacFrameHeader(bytes.subarray(k), info);
+        if (header.channels === info.channels) return at + k;
+      } catch (error) {
+        if (!(error instanceof DamagedFrame || error instanceof OutOfBits)) throw error;
+      }
+    }
+    at += bytes.length - 15;
+  }
+}
+
+/** The frame at `at`, null where it is damaged, 'end' where the file ends within it. */
+async function frameAt(
+  window: ByteWindow,
+  at: number,
+  info: FlacStreamInfo,
+): Promise<FlacFrame | null | 'end'> {
+  let length = Math.max(FRAME_WINDOW_BYTES, info.maxFrameBytes);
+  for (;;) {
+    const bytes = await window.ensure(at, length);
+    try {
+      const frame = flacFrame(bytes, info);
+      return frame.header.channels === info.channels ? frame : null;
+    } catch (error) {
+      if (error instanceof DamagedFrame) return null;
+      if (!(error instanceof OutOfBits)) throw error;
+      if (bytes.length < length) return 'end';
+      if (length >= LARGEST_FRAME_BYTES) return null;
+      length *= 2;
+    }
+  }
+}
+
+function scaled(samples: Float64Array, by: number): Float32Array {
+  const line = new Float32Array(samples.length);
+  for (let k = 0; k < line.length; k++) line[k] = samples[k]! * by;
+  return line;
+}
+
+async function* readBlocks(
+  source: ByteSource,
+  firstByte: number,
+  info: FlacStreamInfo,
+  warn: Warn,
+): AsyncGenerator<ChannelBlock> {
+  const window = windowOver(source);
+  const longestHole = LONGEST_HOLE_SECONDS * info.sampleRate;
+  let at: number | null = firstByte;
+  let frames = 0;
+  let damaged = 0;
+  while (at !== null && at < source.size) {
+    const frame: FlacFrame | null | 'end' = await frameAt(window, at, info);
+    if (frame === 'end') break;
+    if (frame === null) {
+      damaged++;
+      at = await nextFrame(window, at + 1, info);
+      continue;
+    }
+    const hole = frame.header.firstFrame - frames;
+    if (damaged > 0 && hole > 0 && hole <= longestHole) {
+      yield Array.from({ length: info.channels }, () => new Float32Array(hole));
+      frames += hole;
+    }
+    const scale = 2 ** (frame.header.bitsPerSample - 1);
+    yield frame.samples.map((samples) => scaled(samples, 1 / scale));
+    frames += frame.header.blockFrames;
+    at += frame.bytes;
+  }
+  const total = info.totalFrames ?? frames;
+  const seconds = (count: number) => `${(count / info.sampleRate).toFixed(1)} s`;
+  if (damaged > 0 && frames >= total)
+    warn(
+      `${source.name} is damaged in ${damaged === 1 ? 'one place' : `${damaged} places`}; silence was put there.`,
+    );
+  else if (frames < total)
+    warn(
+      `${source.name} is cut short or damaged: it promises ${seconds(total)} and holds ${seconds(frames)}; ` +
+        'what is there was taken.',
+    );
+}
+
+/** Opens a FLAC file of up to eight channels and 32 bits. */
+export async function openFlac(source: ByteSource): Promise<Outcome<PcmStream>> {
+  const { name } = source;
+  const broken = bad(`${name} is a FLAC file with a damaged header; encode it again.`);
+  let at = id3Length(await source.read(0, 10));
+  if (!hasMark(await source.read(at, 4), 'fLaC')) return broken;
+  at += 4;
+  let info: FlacStreamInfo | null = null;
+  for (let last = false; !last;) {
+    const header = await source.read(at, 4);
+    if (header.length < 4) return broken;
+    last = (header[0]! & LAST_BLOCK) !== 0;
+    const length = viewOf(header).getUint32(0) & 0xff_ffff;
+    if ((header[0]! & 0x7f) === 0) {
+      const body = await source.read(at + 4, STREAMINFO_BYTES);
+      if (body.length === STREAMINFO_BYTES) info = streamInfo(body);
+    }
+    at += 4 + length;
+  }
+  if (!info || info.maxBlockFrames === 0) return broken;
+  const sentence = unusable(name, info.sampleRate, info.channels);
+  if (sentence !== null) return bad(sentence);
+  const found = info;
+  const firstByte = at;
+  const first = await nextFrame(windowOver(source), firstByte, found);
+  if (first === null)
+    return bad(`${name} is a FLAC file with no samples in it; it may be cut short, encode it again.`);
+  return good({
+    sampleRate: found.sampleRate,
+    channels: found.channels,
+    expectedFrames: found.totalFrames,
+    blocks: (warn) => readBlocks(source, first, found, warn),
+  });
+}

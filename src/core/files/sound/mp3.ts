@@ -1,0 +1,101 @@
+/** MP3 files: frames found here, decoded by minimp3, the encoder's own samples left out at both ends. */
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { windowOver, type ByteSource } from '../bytes/bytes.ts';
+import { id3Length } from './id3.ts';
+import { startMinimp3 } from './minimp3.ts';
+import { findFrame, frameHeader, streamInfo, type FrameHeader, type StreamInfo } from './mp3-frames.ts';
+import { unusable, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
+
+/** Room for the longest frame there is (320 kbit/s at 32 kHz) and the three that must agree after a loss. */
+const LOOK_AHEAD_BYTES = 8192;
+
+interface Stream {
+  readonly firstByte: number;
+  readonly header: FrameHeader;
+  readonly info: StreamInfo;
+}
+
+/** Whole frames from `from` on; skips what is none, and counts how often it had to. */
+async function* frames(source: ByteSource, from: number, first: FrameHeader, lost: (bytes: number) => void) {
+  const window = windowOver(source);
+  let at = from;
+  for (;;) {
+    const bytes = await window.ensure(at, LOOK_AHEAD_BYTES);
+    if (bytes.length < 4) return;
+    const header = frameHeader(bytes, 0);
+    if (header?.sampleRate === first.sampleRate && header.samples === first.samples) {
+      if (header.bytes > bytes.length) return lost(bytes.length);
+      yield { bytes: bytes.subarray(0, header.bytes), header };
+      at += header.bytes;
+      continue;
+    }
+    const found = findFrame(bytes.subarray(0, LOOK_AHEAD_BYTES), 1);
+    // Tags at the end (ID3v1, APE) are no loss; neither is a hole that no frame follows.
+    const skipped = found?.at ?? Math.max(1, Math.min(bytes.length, LOOK_AHEAD_BYTES) - 3);
+    if (found) lost(skipped);
+    at += skipped;
+  }
+}
+
+async function* readBlocks(source: ByteSource, stream: Stream, warn: Warn): AsyncGenerator<ChannelBlock> {
+  const decode = await startMinimp3();
+  const { header, info } = stream;
+  const total = info.frames === null ? Infinity : info.frames * header.samples - info.paddingSamples;
+  let skip = info.skipSamples;
+  let position = 0;
+  let losses = 0;
+  let count = 0;
+  for await (const frame of frames(source, stream.firstByte, header, () => losses++)) {
+    const channels = decode(frame.bytes);
+    count++;
+    const length = Math.min(channels[0]?.length ?? 0, Math.max(0, total - position));
+    position += channels[0]?.length ?? 0;
+    const from = Math.min(skip, length);
+    skip -= from;
+    // A stream may turn from stereo to mono and back; the first frame says how many channels come out.
+    if (length > from)
+      yield Array.from({ length: header.channels }, (_, channel) =>
+        channels[Math.min(channel, channels.length - 1)]!.subarray(from, length),
+      );
+  }
+  const seconds = (frameCount: number) =>
+    `${((frameCount * header.samples) / header.sampleRate).toFixed(1)} s`;
+  if (info.frames !== null && count < info.frames)
+    warn(
+      `${source.name} is cut short: it promises ${seconds(info.frames)} and holds ${seconds(count)}; ` +
+        'what is there was taken.',
+    );
+  else if (losses > 0)
+    warn(
+      `${source.name} is damaged in ${losses === 1 ? 'one place' : `${losses} places`}; what can be read was taken.`,
+    );
+}
+
+/** Opens an MP3 file (MPEG-1, 2 and 2.5, layer III). */
+export async function openMp3(source: ByteSource): Promise<Outcome<PcmStream>> {
+  const { name } = source;
+  const start = id3Length(await source.read(0, 10));
+  const head = await source.read(start, 1 << 16);
+  const found = findFrame(head, 0);
+  if (!found) return bad(`${name} has no MP3 sound in it; it may be damaged, save it again.`);
+  const { header } = found;
+  const sentence = unusable(name, header.sampleRate, header.channels);
+  if (sentence !== null) return bad(sentence);
+  const frame = head.subarray(found.at, found.at + header.bytes);
+  const info = streamInfo(frame, header);
+  const stream: Stream = {
+    firstByte: start + found.at + (info ? header.bytes : 0),
+    header,
+    info: info ?? { frames: null, skipSamples: 0, paddingSamples: 0 },
+  };
+  const expected =
+    stream.info.frames === null
+      ? null
+      : stream.info.frames * header.samples - stream.info.skipSamples - stream.info.paddingSamples;
+  return good({
+    sampleRate: header.sampleRate,
+    channels: header.channels,
+    expectedFrames: expected === null ? null : Math.max(0, expected),
+    blocks: (warn) => readBlocks(source, stream, warn),
+  });
+}

@@ -1,0 +1,87 @@
+/**
+ * An aim: what a take tries for. It is data, so that a teacher can write one as a small readable file.
+ */
+import * as v from 'valibot';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+
+/** The events that an aim may count, and the tests that make sense for each. */
+const TESTS_BY_EVENTS = {
+  landings: ['is one of', 'is none of'],
+  'phrase ends': ['is one of', 'is none of'],
+  'strong beats': ['is one of', 'is none of'],
+  notes: ['is one of', 'is none of'],
+  'flat thirds': ['moves to'],
+  changes: ['steps between'],
+  bars: ['has one of', 'has all of'],
+  choruses: ['has one of', 'has all of'],
+} as const;
+type AimEvents = keyof typeof TESTS_BY_EVENTS;
+
+const ROLES = 'root|third|fifth|seventh|extension|colour|blue|outside|guide tone|chord tone';
+const TONE = new RegExp(`^(?:${ROLES}|(?:key )?[b#]?(?:1[0-3]|[1-9]))$`);
+const DEGREE_OF_KEY = /^[b#]?(?:VII|VI|IV|V|III|II|I)$/;
+
+const text = v.pipe(v.string(), v.trim(), v.minLength(1, 'some words'));
+
+/** The file a teacher writes, as JSON. */
+export const aimSchema = v.pipe(
+  v.object({
+    format: v.literal('landfall-aim'),
+    version: v.literal(1),
+    /** A short word of its own: "third-over-one". */
+    id: v.pipe(v.string(), v.regex(/^[a-z0-9-]+$/, 'small letters, digits and hyphens')),
+    name: text,
+    /** What the player is asked to do, one sentence. */
+    task: text,
+    events: v.picklist(Object.keys(TESTS_BY_EVENTS) as AimEvents[]),
+    /** Chords that count, by the degree of their root in the key; left out, every chord counts. */
+    over: v.optional(
+      v.array(v.pipe(v.string(), v.regex(DEGREE_OF_KEY, 'a degree like "I", "IV" or "bVII"'))),
+    ),
+    test: v.picklist(['is one of', 'is none of', 'has one of', 'has all of', 'moves to', 'steps between']),
+    /** Roles ("third", "guide tone"), degrees of the chord ("b3", "9") or of the key ("key 3"). */
+    tones: v.pipe(
+      v.array(
+        v.pipe(
+          v.string(),
+          v.regex(TONE, 'a role like "third", a degree like "b3", or one of the key like "key 3"'),
+        ),
+      ),
+      v.minLength(1, 'at least one tone'),
+    ),
+    /** Of the events, 0 to 1. */
+    shareToReach: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+    /** Fewer say nothing. */
+    leastEvents: v.pipe(v.number(), v.integer(), v.minValue(1)),
+    /** Whether the share must also be more than luck. */
+    againstLuck: v.boolean(),
+  }),
+  v.check(
+    (aim) => (TESTS_BY_EVENTS[aim.events] as readonly string[]).includes(aim.test),
+    'a test that its events can take',
+  ),
+);
+
+export interface Aim extends Readonly<Omit<v.InferOutput<typeof aimSchema>, 'over' | 'tones'>> {
+  readonly over?: readonly string[] | undefined;
+  readonly tones: readonly string[];
+}
+
+/**
+ * Reads an aim that a teacher wrote; the sentence names the field that can't be read and what would be.
+ * @param value the file's JSON, parsed
+ */
+export function readAim(value: unknown): Outcome<Aim> {
+  const read = v.safeParse(aimSchema, value);
+  if (read.success) return good(read.output);
+  const issue = read.issues[0];
+  const path = v.getDotPath(issue);
+  if (issue.type === 'check') {
+    const { events, test } = value as Aim;
+    const tests = TESTS_BY_EVENTS[events].map((name) => `"${name}"`).join(' or ');
+    return bad(`The aim can’t be read: its test "${test}" does not go with "${events}"; write ${tests}.`);
+  }
+  const where = path === null ? 'The aim' : `The field "${path}" of the aim`;
+  const wanted = issue.type === 'regex' || issue.type === 'min_length' ? issue.message : issue.expected;
+  return bad(`${where} can't be read: found ${issue.received}, write ${wanted ?? 'another value'}.`);
+}

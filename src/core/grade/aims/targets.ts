@@ -1,0 +1,127 @@
+/** The tones to land on for a chord, by what the player aims for. The playing screen shows them before the change. */
+import type { Chord, Key } from '../../music/chord.ts';
+import { degreeOver, nameOverChord } from '../../music/pitch-names.ts';
+import type { Role } from '../../take/schema.ts';
+import { isOver } from './aim-events.ts';
+import { AIM_LADDER } from './aims.ts';
+import { roleOf } from '../assign/roles.ts';
+import { palettePitchClasses } from '../assign/scales.ts';
+import { namedTones } from '../assign/tone-names.ts';
+import { holds } from '../assign/tone-sets.ts';
+
+/** Any chord tone will do as one; so will a 6 or a 9 that the symbol does not write. */
+export interface TargetTone {
+  readonly pitchClass: number;
+  /** From the chord's root. */
+  readonly degree: string;
+  readonly role: Role;
+  /** Spelled note name, ASCII accidentals. */
+  readonly name: string;
+}
+
+export interface AimChoice {
+  /** For storage; never changes. */
+  readonly id: string;
+  readonly name: string;
+  /** What the player is asked to do, one sentence. */
+  readonly task: string;
+  /** As an aim names them. */
+  readonly tones: readonly string[];
+  /** Degrees of the key that the tones are meant over; left out, every chord. */
+  readonly over?: readonly string[];
+}
+
+const GUIDE_TONES: AimChoice = {
+  id: 'guide-tones',
+  name: 'Thirds and sevenths',
+  task: 'Land on the third or the seventh of each chord as it arrives.',
+  tones: ['guide tone'],
+};
+
+const PLAIN_CHOICES: readonly AimChoice[] = [
+  GUIDE_TONES,
+  {
+    id: 'thirds',
+    name: 'Thirds',
+    task: 'Land on the third of each chord as it arrives.',
+    tones: ['third'],
+  },
+  {
+    id: 'chord-tones',
+    name: 'All chord tones',
+    task: 'Land on any tone of each chord as it arrives.',
+    tones: ['chord tone'],
+  },
+];
+
+/** The plain choices first, then the rungs of the ladder. An aim to keep off a tone shows the guide tones. */
+export const AIM_CHOICES: readonly AimChoice[] = [
+  ...PLAIN_CHOICES,
+  ...AIM_LADDER.map(({ id, name, task, test, tones, over }) => ({
+    id,
+    name,
+    task,
+    tones: test === 'is none of' ? GUIDE_TONES.tones : tones,
+    ...(over === undefined || test === 'is none of' ? {} : { over }),
+  })),
+];
+
+/** What holds until something is chosen. */
+export const USUAL_AIM = GUIDE_TONES.id;
+
+/** The choice with an id; the usual one for an id that is no longer known. */
+export const aimChoiceOf = (id: string): AimChoice =>
+  AIM_CHOICES.find((choice) => choice.id === id) ?? GUIDE_TONES;
+
+/**
+ * The tones to land on, in the order of the aim (a third before a seventh). Over chords that the aim says nothing
+ * about, and where the chord has no such tone, the guide tones; where there are none either, the chord's own tones.
+ * @example targetsOf(aimChoiceOf('thirds'), parseChord('D7')!, key) // F#, "3"
+ */
+export function targetsOf(aim: AimChoice, chord: Chord, key: Key): readonly TargetTone[] {
+  const palette = palettePitchClasses('both pentatonics', key);
+  const meant = isOver(aim, chord, key);
+  for (const names of [meant ? aim.tones : [], GUIDE_TONES.tones, ['chord tone']]) {
+    const found = names.flatMap((name) => tonesNamed(name, chord, key, palette));
+    if (found.length > 0)
+      return found.filter(
+        (tone, i) => found.findIndex(({ pitchClass }) => pitchClass === tone.pitchClass) === i,
+      );
+  }
+  return [];
+}
+
+/**
+ * {@link targetsOf}, worked out once a chord: the display asks at every frame.
+ * @param key one for all chords, or that in which a chord stands
+ */
+export function targetReader(
+  aim: AimChoice,
+  key: Key | ((chord: Chord) => Key),
+): (chord: Chord) => readonly TargetTone[] {
+  const known = new Map<Chord, readonly TargetTone[]>();
+  return (chord) => {
+    const found = known.get(chord) ?? targetsOf(aim, chord, typeof key === 'function' ? key(chord) : key);
+    known.set(chord, found);
+    return found;
+  };
+}
+
+function tonesNamed(
+  name: string,
+  chord: Chord,
+  key: Key,
+  palette: ReadonlySet<number>,
+): readonly TargetTone[] {
+  const mask = namedTones(name, chord, key, palette);
+  const own: readonly TargetTone[] = chord.tones.filter(({ pitchClass }) => holds(mask, pitchClass));
+  const others = Array.from({ length: 12 }, (_, up) => (chord.rootPitchClass + up) % 12)
+    .filter((pitchClass) => holds(mask, pitchClass) && !own.some((tone) => tone.pitchClass === pitchClass))
+    .map((pitchClass) => ({
+      pitchClass,
+      degree: degreeOver(pitchClass, chord),
+      role: roleOf(pitchClass, chord, palette),
+      name: nameOverChord(pitchClass, chord),
+    }));
+  return [...own, ...others];
+}

@@ -1,0 +1,74 @@
+/** Heard notes set against the chart: each with its chord, degree and role. */
+import { anticipationBefore, chordOfNote, type Anticipation, type Attribution } from './attribute.ts';
+import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
+import { keyAt } from '../../chart/keys-through.ts';
+import type { Timeline } from '../../chart/timeline.ts';
+import { degreeInKey, degreeOver } from '../../music/pitch-names.ts';
+import { wrapPitchClass } from '../../music/spelling.ts';
+import type { HeardNote } from '../../take/note.ts';
+import { nameNote } from '../../music/name-note.ts';
+import type { GradedNote } from './graded-note.ts';
+import { roleOf } from './roles.ts';
+import type { PaletteOver } from './scales.ts';
+
+/** How notes are set against a chart. */
+export interface NoteRules {
+  readonly referenceHz: number;
+  readonly anticipation: Anticipation;
+  /** Pitch classes that count as colour. */
+  readonly palette: PaletteOver;
+}
+
+/** Grades every note, in the order of their onsets; notes that start together stay in the order they came. */
+export function gradeNotes(
+  notes: readonly HeardNote[],
+  timeline: Timeline,
+  rules: NoteRules,
+): readonly GradedNote[] {
+  return [...notes]
+    .sort((a, b) => a.onsetSeconds - b.onsetSeconds)
+    .map((heard, index) => gradeNote(heard, index, timeline, rules));
+}
+
+function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: NoteRules): GradedNote {
+  const { nearestMidi, cents } = nameNote(heard.midi, rules.referenceHz);
+  const pitchClass = wrapPitchClass(nearestMidi);
+  const attribution = chordOfNote(heard, timeline, rules.anticipation, rules.referenceHz);
+  const { chord, beat } = attribution;
+  const offsetBeat = timeline.beatMap.beatAt(heard.offsetSeconds);
+  const change = timeline.nextChange(beat);
+  const crosses = change !== null && offsetBeat > change.startBeat + BEAT_TOLERANCE;
+  const isEarly =
+    crosses &&
+    change.startBeat - beat <=
+      anticipationBefore(timeline, change.startBeat, rules.anticipation) + BEAT_TOLERANCE;
+  return {
+    index,
+    heard,
+    pitch: nearestMidi,
+    pitchClass,
+    cents,
+    second: heard.second === null ? null : nameNote(heard.second, rules.referenceHz).nearestMidi,
+    onsetBeat: beat,
+    offsetBeat,
+    chord,
+    anticipates: attribution.change?.startBeat ?? null,
+    early:
+      isEarly && change.chord !== null && rules.anticipation !== 0
+        ? { beat: change.startBeat, chord: change.chord, from: timeline.chordAt(beat) }
+        : null,
+    heldInto: crosses ? change.chord : null,
+    degree: chord === null ? null : degreeOver(pitchClass, chord),
+    role: chord === null ? null : roleOf(pitchClass, chord, rules.palette(chord)),
+    keyDegree: degreeInKey(pitchClass, keyAt(timeline, attribution.change?.startBeat ?? beat)),
+    rule: ruleSentence(attribution),
+  };
+}
+
+function ruleSentence({ chord, beat, rule, change }: Attribution): string {
+  if (rule === 'anticipation' && change?.chord) {
+    const ahead = Math.round((change.startBeat - beat) * 100) / 100;
+    return `It starts ${ahead} beat before ${change.chord.symbol}, still sounds when that arrives, and is one of its tones.`;
+  }
+  return chord === null ? 'No chord stands where it starts.' : `${chord.symbol} stands where it starts.`;
+}

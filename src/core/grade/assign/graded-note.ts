@@ -1,0 +1,30 @@
+/** A note with everything that the chord under it says about it: what all later rules work on. */
+import type { Chord } from '../../music/chord.ts';
+import type { HeardNote } from '../../take/note.ts';
+import type { Role } from '../../take/schema.ts';
+
+export interface GradedNote {
+  readonly index: number;
+  readonly heard: HeardNote;
+  /** Nearest whole MIDI number at the reference, and what is left over. */
+  readonly pitch: number;
+  readonly pitchClass: number;
+  readonly cents: number;
+  /** Nearest whole MIDI number of a second note that sounds with it, or null. */
+  readonly second: number | null;
+  readonly onsetBeat: number;
+  readonly offsetBeat: number;
+  /** The chord it is graded against; null over none. */
+  readonly chord: Chord | null;
+  /** The change it comes early for, as a beat; null when its chord is the one at its onset. */
+  readonly anticipates: number | null;
+  /** The change it is early enough for, and sounds across, whether or not it fits the chord that arrives there. */
+  readonly early: { readonly beat: number; readonly chord: Chord; readonly from: Chord | null } | null;
+  /** The chord it is still sounding over when the next change comes; null when it ends before. */
+  readonly heldInto: Chord | null;
+  readonly degree: string | null;
+  readonly role: Role | null;
+  readonly keyDegree: string;
+  /** Which rule gave it its chord, as a sentence. */
+  readonly rule: string;
+}

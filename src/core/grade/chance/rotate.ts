@@ -1,0 +1,60 @@
+/** The same chart begun some bars later: the ground on which notes that ignore the chords score the same. */
+import { timelineOf } from '../../chart/build-timeline.ts';
+import type { ChordSpan, Timeline } from '../../chart/timeline.ts';
+
+/**
+ * A timeline whose chart starts `bars` bars later and closes on itself; the beats stay where they are, and what lies
+ * before the first downbeat has no chord. A list of beats is turned as one long chart and still played once.
+ */
+export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
+  const {
+    beatMap,
+    beatsPerBar,
+    divisions,
+    bars: barsInAll,
+    roundBeats,
+    chart,
+    key,
+    swing,
+    barSwings,
+  } = timeline;
+  const goesRound = beatMap.bpm !== null;
+  const turned = turn(timeline.spansBetween(0, roundBeats), bars * beatsPerBar, roundBeats);
+  const chorus = goesRound
+    ? turned
+    : turned.map((span, i) => (i === turned.length - 1 ? endless(span) : span));
+  return timelineOf({
+    beatMap,
+    beatsPerBar,
+    divisions,
+    bars: barsInAll,
+    roundBeats,
+    chart,
+    key,
+    swing,
+    ...(barSwings && { barSwings }),
+    before: [],
+    chorus,
+    chorusBeats: goesRound ? roundBeats : null,
+  });
+}
+
+/** Behind a list of beats its last chord stands on. */
+const endless = (span: ChordSpan): ChordSpan => ({ ...span, endBeat: Infinity });
+
+/** Shifts a cycle of spans to the left; the span across the seam is cut there, and no span is left empty. */
+function turn(spans: readonly ChordSpan[], shiftBeats: number, cycleBeats: number): readonly ChordSpan[] {
+  const pieces = spans.flatMap((span) => {
+    const endBeat = Math.min(cycleBeats, span.endBeat);
+    const ahead = { ...span, endBeat: Math.min(shiftBeats, endBeat) };
+    const behind = { ...span, startBeat: Math.max(shiftBeats, span.startBeat), endBeat };
+    return [moved(ahead, cycleBeats - shiftBeats), moved(behind, -shiftBeats)];
+  });
+  return pieces.filter((span) => span.endBeat > span.startBeat).sort((a, b) => a.startBeat - b.startBeat);
+}
+
+const moved = (span: ChordSpan, beats: number): ChordSpan => ({
+  ...span,
+  startBeat: span.startBeat + beats,
+  endBeat: span.endBeat + beats,
+});

@@ -1,0 +1,42 @@
+/** Early or late, told once for the whole take. Time never changes what a note is worth against its chord. */
+import type { Timing } from '../../take/schema.ts';
+import type { BeatMap } from '../../chart/timeline.ts';
+import { isOnBeat } from '../assign/beats.ts';
+import type { GradedNote } from '../assign/graded-note.ts';
+import { median, standardDeviation } from '../../base/statistics.ts';
+
+/**
+ * Skilled soloists lie +16 ms behind the beat on average (SD 34 ms; 64,141 on-beat notes of the Weimar Jazz Database,
+ * measured for the project). A median this far off is past where they lie, and is heard.
+ */
+const LATE_MS = 40;
+const EARLY_MS = -25;
+
+/** A median of fewer notes may be chance: at an SD of 34 ms twelve pin it down to about 10 ms. */
+const LEAST_NOTES = 12;
+
+/** How the notes on the beats lie against them. */
+export function tellTiming(notes: readonly GradedNote[], beatMap: BeatMap): Timing {
+  const offsets = notes
+    .filter((note) => isOnBeat(note.onsetBeat))
+    .map((note) => offsetMs(note, Math.round(note.onsetBeat), beatMap));
+  const medianMs = median(offsets);
+  return {
+    notes: offsets.length,
+    medianMs,
+    spreadMs: standardDeviation(offsets),
+    sentence: medianMs === null || offsets.length < LEAST_NOTES ? null : sentence(medianMs),
+  };
+}
+
+/** Early (negative) or late against a beat, in ms. */
+export const offsetMs = (note: GradedNote, beat: number, beatMap: BeatMap): number =>
+  (note.heard.onsetSeconds - beatMap.secondsAt(beat)) * 1000;
+
+function sentence(medianMs: number): string | null {
+  const ms = Math.abs(Math.round(medianMs));
+  if (medianMs > LATE_MS) return `You play about ${ms} ms behind the beat; the notes are graded as if on it.`;
+  if (medianMs < EARLY_MS)
+    return `You play about ${ms} ms ahead of the beat; the notes are graded all the same.`;
+  return null;
+}

@@ -1,0 +1,57 @@
+import { Resampler } from '../../base/resample.ts';
+
+/** The room works at the listener's own rate: above 5 kHz no pitch is looked for. */
+export const ROOM_HZ = 12_000;
+export const BLOCK_SIZE = 128;
+/** Length of path that is modelled: an RT60 of 0.4 s has fallen by 60 dB there, one of 0.8 s by 30. */
+const PATH_SECONDS = 0.42;
+export const PARTITIONS = Math.ceil((PATH_SECONDS * ROOM_HZ) / BLOCK_SIZE);
+/** Flat to where the listener's own filter begins to close; what folds back lies above 5.4 kHz. */
+const PASS_HZ = 4800;
+const STOP_HZ = 6600;
+
+/** A stream of mono samples at any rate, brought to ROOM_HZ; output sample n lies at n / ROOM_HZ. */
+export class ToRoomRate {
+  readonly #resampler: Resampler;
+  readonly #room: Float32Array;
+  readonly #perInput: number;
+
+  constructor(sampleRate: number) {
+    this.#resampler = new Resampler(sampleRate, ROOM_HZ, PASS_HZ, STOP_HZ);
+    this.#perInput = ROOM_HZ / sampleRate;
+    this.#room = new Float32Array(Math.ceil(this.#resampler.largestInput * this.#perInput) + 4);
+  }
+
+  /** What can be said after these samples; the rest waits for those to come. */
+  push(samples: Float32Array): Float32Array<ArrayBuffer> {
+    const out = new Float32Array(Math.ceil(samples.length * this.#perInput) + 4);
+    let written = 0;
+    const piece = this.#resampler.largestInput;
+    for (let from = 0; from < samples.length; from += piece) {
+      const to = Math.min(samples.length, from + piece);
+      const count = this.#resampler.process(samples, from, to, this.#room, 0);
+      out.set(this.#room.subarray(0, count), written);
+      written += count;
+    }
+    return out.subarray(0, written);
+  }
+
+  /** What still waited, with silence behind it. */
+  finish(): Float32Array<ArrayBuffer> {
+    return this.push(new Float32Array(Math.ceil(this.#resampler.delaySamples) + 1));
+  }
+}
+
+/** Mono samples at any rate, brought to ROOM_HZ. */
+export function toRoomRate(samples: Float32Array, sampleRate: number): Float32Array {
+  if (Math.round(sampleRate) === ROOM_HZ) return samples;
+  const stream = new ToRoomRate(sampleRate);
+  const [most, rest] = [stream.push(samples), stream.finish()];
+  const out = new Float32Array(Math.round((samples.length * ROOM_HZ) / sampleRate));
+  out.set(most.subarray(0, out.length));
+  out.set(
+    rest.subarray(0, out.length - Math.min(out.length, most.length)),
+    Math.min(out.length, most.length),
+  );
+  return out;
+}

@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest';
+import { bad, good } from '../../../src/core/base/outcome.ts';
+import { Requests } from '../../../src/core/base/requests.ts';
+
+describe('Requests', () => {
+  it('match answers to questions by number, in any order', async () => {
+    const requests = new Requests();
+    const sent: number[] = [];
+    const answers = ['a', 'b', 'c'].map(() => requests.ask<string>((id) => sent.push(id)));
+    for (const id of [...sent].reverse()) requests.answer(id, good(`answer to ${id}`));
+    expect(await Promise.all(answers)).toEqual(sent.map((id) => good(`answer to ${id}`)));
+    requests.answer(99, good('nobody asked'));
+    requests.answer(sent[0]!, good('too late'));
+  });
+
+  it('leave nobody waiting when the answerer is gone', async () => {
+    const requests = new Requests();
+    const open = requests.ask(() => undefined);
+    requests.fail('It is gone.');
+    expect(await open).toEqual(bad('It is gone.'));
+    expect(await requests.ask(() => undefined)).toEqual(bad('It is gone.'));
+  });
+});

@@ -1,0 +1,189 @@
+import { describe, expect, it } from 'vitest';
+import { readAim, type Aim } from '../../../../src/core/grade/aims/aim.ts';
+import { AIM_LADDER } from '../../../../src/core/grade/aims/aims.ts';
+import { gradeLine, TWELVE_BARS, type Played } from '../line.ts';
+
+const rung = (id: string): Aim => AIM_LADDER.find((aim) => aim.id === id)!;
+const resultOf = (id: string, played: readonly Played[], text = TWELVE_BARS) =>
+  gradeLine(text, played, {}, 'C').aims.find((aim) => aim.id === id)!;
+
+/** One bar of a line again and again, from bar 0 on. */
+const everyBar = (bars: number, bar: readonly Played[]): readonly Played[] =>
+  Array.from({ length: bars }, (_, i) =>
+    bar.map(([beat, beats, midi, extra]): Played => [4 * i + beat, beats, midi, extra]),
+  ).flat();
+
+describe('the ladder', () => {
+  it('is written in the form that a teacher’s aim is read in, each rung with a name of its own', () => {
+    for (const aim of AIM_LADDER)
+      expect(readAim(JSON.parse(JSON.stringify(aim)))).toEqual({ ok: true, value: aim });
+    expect(new Set(AIM_LADDER.map(({ id }) => id)).size).toBe(AIM_LADDER.length);
+  });
+});
+
+describe('readAim', () => {
+  const aim = {
+    format: 'landfall-aim',
+    version: 1,
+    id: 'seventh-over-five',
+    name: 'The seventh over the V',
+    task: 'Land on the seventh of the V.',
+    events: 'landings',
+    over: ['V'],
+    test: 'is one of',
+    tones: ['seventh'],
+    shareToReach: 0.5,
+    leastEvents: 8,
+    againstLuck: true,
+  };
+  const sentence = (changed: object) => {
+    const read = readAim({ ...aim, ...changed });
+    return read.ok ? 'ok' : read.sentence;
+  };
+
+  it('takes a teacher’s aim, and a take tries for it', () => {
+    const read = readAim(aim);
+    expect(read.ok).toBe(true);
+    const { aims, nextAim } = gradeLine(
+      '| C7 | G7 |',
+      [
+        [0, 1, 60],
+        [4, 1, 65],
+      ],
+      { aims: [read.ok ? read.value : rung('')] },
+      'C',
+    );
+    expect(aims[0]).toMatchObject({ id: 'seventh-over-five', tried: true, verdict: 'too short to tell' });
+    expect(aims[0]!.evidence).toBe('1 of 1 landing over the V; it takes 8 to tell.');
+    expect(nextAim!.id).toBe('seventh-over-five');
+  });
+
+  it('names what can’t be read and what would be', () => {
+    expect(sentence({ tones: ['blueish'] })).toContain('"tones.0"');
+    expect(sentence({ over: ['4'] })).toContain('a degree like "I", "IV" or "bVII"');
+    expect(sentence({ shareToReach: 50 })).toContain('"shareToReach"');
+    expect(sentence({ events: 'solos' })).toContain('"events"');
+    expect(sentence({ name: undefined })).toContain('"name"');
+    expect(sentence({ test: 'moves to' })).toBe(
+      'The aim can’t be read: its test "moves to" does not go with "landings"; write "is one of" or "is none of".',
+    );
+    expect(readAim('aim').ok).toBe(false);
+  });
+});
+
+describe('aims in a take', () => {
+  it('third over the I: bars in which it sounds, against luck', () => {
+    // E in every bar of C7, and never elsewhere; four other tones in each bar.
+    const played = Array.from({ length: 12 }, (_, bar) => {
+      const overOne = [0, 2, 3, 6, 7, 10, 11].includes(bar);
+      return [60, 67, 70, overOne ? 64 : 65].map((midi, i): Played => [4 * bar + i, 1, midi]);
+    }).flat();
+    const twice = [...played, ...played.map(([beat, beats, midi]): Played => [beat + 48, beats, midi])];
+    expect(resultOf('third-over-one', twice)).toMatchObject({
+      verdict: 'reached',
+      result: { hits: 14, of: 14 },
+    });
+  });
+
+  it('a share that luck would give as well is not reached', () => {
+    // E in every bar, whatever the chord.
+    const result = resultOf(
+      'third-over-one',
+      everyBar(24, [
+        [0, 1, 64],
+        [1, 1, 64],
+        [2, 1, 64],
+        [3, 1, 64],
+      ]),
+    );
+    expect(result.result.share).toBe(1);
+    expect(result.verdict).toBe('not yet');
+    expect(result.evidence).toContain('enough, but no more than luck may give');
+  });
+
+  it('b3 into 3: each b3 is an event, a bent 3 too', () => {
+    const result = resultOf(
+      'flat-third-into-third',
+      [
+        ...everyBar(6, [
+          [0, 0.5, 63],
+          [0.5, 1, 64],
+          [2, 0.5, 60],
+        ]),
+        [24, 1, 64, { bendSemitones: 1 }],
+        [26, 0.5, 63],
+        [27, 1, 60],
+      ],
+      '| C7 |',
+    );
+    expect(result.result).toMatchObject({ hits: 7, of: 8 });
+    expect(result.verdict).toBe('reached');
+  });
+
+  it('third, sixth and ninth: all three in one chorus', () => {
+    const all: readonly Played[] = [
+      [0, 1, 64],
+      [1, 1, 69],
+      [2, 1, 62],
+    ];
+    const chorus = (at: number, played: readonly Played[]) =>
+      played.map(([b, l, m]): Played => [at + b, l, m]);
+    const result = resultOf('third-sixth-ninth', [...chorus(0, all), ...chorus(48, all.slice(0, 2))]);
+    expect(result).toMatchObject({ verdict: 'reached', result: { hits: 1, of: 2 } });
+  });
+
+  it('guide tones by step need one at both ends', () => {
+    // Bb (b7 of C7) to A (3 of F7), E flat (b7 of F7) to E (3 of C7): every change, twelve times.
+    const bars = everyBar(24, []).concat(
+      Array.from({ length: 24 }, (_, bar): Played[] =>
+        bar % 2 === 0
+          ? [
+              [4 * bar, 1, 64],
+              [4 * bar + 3, 1, 70],
+            ]
+          : [
+              [4 * bar, 1, 69],
+              [4 * bar + 3, 1, 63],
+            ],
+      ).flat(),
+    );
+    const result = resultOf('guide-tones-by-step', bars, '| C7 | F7 |');
+    expect(result).toMatchObject({ verdict: 'reached', result: { hits: 23, of: 23 } });
+  });
+
+  it('keeps off the key’s third over the IV', () => {
+    const clean = resultOf(
+      'off-the-third-over-four',
+      everyBar(16, [
+        [0, 1, 60],
+        [1, 1, 63],
+      ]),
+      '| C7 | F7 |',
+    );
+    expect(clean).toMatchObject({ verdict: 'reached', result: { hits: 16, of: 16 } });
+    const clashing = resultOf(
+      'off-the-third-over-four',
+      everyBar(16, [
+        [0, 1, 60],
+        [1, 1, 64],
+      ]),
+      '| C7 | F7 |',
+    );
+    expect(clashing).toMatchObject({ verdict: 'not yet', result: { hits: 8, of: 16 } });
+  });
+
+  it('says when the chart has no such chord', () => {
+    expect(resultOf('off-the-third-over-four', [[0, 1, 60]], '| C7 | G7 |')).toMatchObject({
+      verdict: 'not in this chart',
+      evidence: 'The chart has no IV.',
+    });
+  });
+
+  it('takes the lowest rung that is not reached as the next', () => {
+    const { nextAim } = gradeLine(TWELVE_BARS, [[0, 1, 64]], {}, 'C');
+    expect(nextAim).toMatchObject({
+      id: 'third-over-one',
+      because: '1 of 1 bar over the I; it takes 8 to tell.',
+    });
+  });
+});

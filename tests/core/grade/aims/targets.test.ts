@@ -1,0 +1,54 @@
+/** Chord spellings: *common practice* (any table of chords; the third of D7 is F#, its seventh C). */
+import { describe, expect, it } from 'vitest';
+import { AIM_LADDER } from '../../../../src/core/grade/aims/aims.ts';
+import {
+  AIM_CHOICES,
+  aimChoiceOf,
+  targetReader,
+  targetsOf,
+} from '../../../../src/core/grade/aims/targets.ts';
+import { parseKey } from '../../../../src/core/music/keys.ts';
+import { parseChord } from '../../../../src/core/music/parse-chord.ts';
+
+const A = parseKey('A')!;
+const shown = (aim: string, symbol: string, key = A) =>
+  targetsOf(aimChoiceOf(aim), parseChord(symbol)!, key).map(({ degree, name }) => `${degree} ${name}`);
+
+describe('the tones to land on', () => {
+  it('follow the aim', () => {
+    expect(shown('guide-tones', 'D7')).toEqual(['3 F#', 'b7 C']);
+    expect(shown('thirds', 'D7')).toEqual(['3 F#']);
+    expect(shown('chord-tones', 'D7')).toEqual(['1 D', '3 F#', '5 A', 'b7 C']);
+    expect(shown('third-on-arrival', 'Bm7')).toEqual(['b3 D']);
+    expect(shown('phrases-end-on-chord-tones', 'E7')).toHaveLength(4);
+  });
+
+  it('name a sixth and a ninth that the symbol does not write, over the chord they are meant for', () => {
+    expect(shown('add-the-sixth', 'A7')).toEqual(['13 F#']);
+    expect(shown('add-the-ninth', 'A7')).toEqual(['9 B']);
+    expect(shown('third-sixth-ninth', 'A7')).toEqual(['3 C#', '13 F#', '9 B']);
+    // Over the other chords the aim says nothing: the guide tones stand.
+    expect(shown('add-the-sixth', 'D7')).toEqual(['3 F#', 'b7 C']);
+  });
+
+  it('an aim to keep off a tone never shows that tone', () => {
+    expect(shown('off-the-third-over-four', 'D7')).toEqual(['3 F#', 'b7 C']);
+  });
+
+  it('a chord without a third or a seventh still has somewhere to land', () => {
+    expect(shown('thirds', 'E5')).toEqual(['1 E', '5 B']);
+    expect(shown('guide-tones', 'Asus4')).not.toEqual([]);
+  });
+
+  it('every rung of the ladder can be chosen; an id nobody knows is the usual aim', () => {
+    for (const { id } of AIM_LADDER) expect(AIM_CHOICES.map((choice) => choice.id)).toContain(id);
+    expect(new Set(AIM_CHOICES.map(({ id }) => id)).size).toBe(AIM_CHOICES.length);
+    expect(aimChoiceOf('nobody knows').id).toBe('guide-tones');
+  });
+
+  it('are worked out once a chord', () => {
+    const read = targetReader(aimChoiceOf('thirds'), A);
+    const chord = parseChord('D7')!;
+    expect(read(chord)).toBe(read(chord));
+  });
+});

@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { LONG_STROKE, SHORT_STROKE, STROKE_GAP, Stroke } from '../../../../src/core/listen/frames/stroke.ts';
+
+const RATE = 12_000;
+const hz = (midi: number): number => 440 * 2 ** ((midi - 69) / 12);
+
+/** Six harmonics of one pitch from `from` on. */
+function addTone(samples: Float32Array, midi: number, from: number, level: number): void {
+  for (let i = from; i < samples.length; i++)
+    for (let h = 1; h <= 6; h++)
+      samples[i]! += (level / h) * Math.sin((2 * Math.PI * h * hz(midi) * i) / RATE + h);
+}
+
+/** A tone that rings on from the start and one that is struck in the middle. */
+function about(
+  length: typeof LONG_STROKE | typeof SHORT_STROKE,
+  before: number | null,
+  struck: number | null,
+): Float32Array {
+  const samples = new Float32Array(2 * (length + STROKE_GAP));
+  if (before !== null) addTone(samples, before, 0, 0.3);
+  if (struck !== null) addTone(samples, struck, samples.length / 2, 0.2);
+  return samples;
+}
+
+function candidates(stroke: Stroke): number[] {
+  const found: number[] = [];
+  stroke.pitches((midi) => found.push(midi));
+  return found;
+}
+
+describe('the sound about a stroke', () => {
+  test.each([LONG_STROKE, SHORT_STROKE] as const)(
+    'the new pitch over a louder one that rings on, %i samples',
+    (length) => {
+      const stroke = new Stroke();
+      stroke.look(about(length, 52, 59.3), length);
+      expect(candidates(stroke).some((midi) => Math.abs(midi - 59.3) < 0.2)).toBe(true);
+      const struck = stroke.evidence(59.3);
+      expect(struck.gained).toBeGreaterThan(0.9);
+      expect(struck.gained).toBeGreaterThan(stroke.evidence(52).gained);
+      expect(struck.added).toBeGreaterThan(0.8);
+      // Harmonics fall as 1/n: the fundamental is the strongest of them.
+      expect(struck.fundamental).toBeCloseTo(0, 1);
+    },
+  );
+
+  test('a pitch an octave under the struck one lacks its fundamental', () => {
+    const stroke = new Stroke();
+    stroke.look(about(LONG_STROKE, null, 64), LONG_STROKE);
+    expect(stroke.evidence(52).fundamental).toBeLessThan(-1);
+    expect(stroke.share).toBeGreaterThan(0.99);
+  });
+
+  test('how much of the note before sounds on', () => {
+    const stroke = new Stroke();
+    stroke.look(about(LONG_STROKE, 52, 59.3), LONG_STROKE);
+    expect(stroke.keeps(52, 59.3)).toBeCloseTo(1, 1);
+    const damped = about(LONG_STROKE, 52, null);
+    damped.fill(0, damped.length / 2);
+    addTone(damped, 59.3, damped.length / 2, 0.2);
+    stroke.look(damped, LONG_STROKE);
+    expect(stroke.keeps(52, 59.3)).toBeLessThan(0.05);
+    // What never sounded keeps nothing.
+    expect(stroke.keeps(70, 59.3)).toBe(0);
+  });
+
+  test('nothing in silence', () => {
+    const stroke = new Stroke();
+    stroke.look(about(LONG_STROKE, null, null), LONG_STROKE);
+    expect(candidates(stroke)).toEqual([]);
+    expect(stroke.share).toBe(0);
+    expect(stroke.evidence(60).gained).toBe(0);
+  });
+});

@@ -1,0 +1,36 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { nameNote } from '../../../src/core/music/name-note.ts';
+import { hzToMidi, midiToHz } from '../../../src/core/music/temperament.ts';
+
+describe('naming a note', () => {
+  it('puts cents between -50 and 50 and the parts add up', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 10, max: 120, noNaN: true }),
+        fc.double({ min: 400, max: 480, noNaN: true }),
+        (midi, hz) => {
+          const named = nameNote(midi, hz);
+          expect(named.cents).toBeGreaterThanOrEqual(-50);
+          expect(named.cents).toBeLessThan(50);
+          expect(midiToHz(named.nearestMidi + named.cents / 100, hz)).toBeCloseTo(midiToHz(midi), 6);
+        },
+      ),
+    );
+  });
+
+  it('names a player who is 32 cents flat at the reference the player is tuned to', () => {
+    const flat = 440 * 2 ** (-32 / 1200);
+    for (let midi = 40; midi < 88; midi++) {
+      const named = nameNote(midi - 0.32, flat);
+      expect(named.nearestMidi).toBe(midi);
+      expect(named.cents).toBeCloseTo(0, 6);
+    }
+  });
+
+  it('throws on what is no pitch', () => {
+    expect(() => nameNote(Number.NaN, 440)).toThrow(RangeError);
+    expect(() => nameNote(60, 0)).toThrow(RangeError);
+    expect(() => hzToMidi(-1)).toThrow(RangeError);
+  });
+});
