@@ -2,7 +2,7 @@
  * Intervals and tails against published values, closed forms and brute force.
  */
 import { describe, expect, it } from 'vitest';
-import { poissonBinomial, upperTail, wilsonInterval } from '../../src/core/base/statistics.ts';
+import { poissonBinomial, quantile, upperTail, wilsonInterval } from '../../src/core/base/statistics.ts';
 
 describe('Wilson 95 % interval', () => {
   // Exact check values of the project's definition, computed by hand from Wilson's formula.
@@ -83,5 +83,25 @@ describe('Poisson binomial', () => {
     let tail = 0;
     for (let k = 6; k <= 20; k++) tail += choose(20, k) * (1 / 12) ** k * (11 / 12) ** (20 - k);
     expect(upperTail(new Array<number>(20).fill(1 / 12), 6)).toBeCloseTo(tail, 14);
+  });
+});
+
+describe('quantile', () => {
+  // numpy.quantile([3, 1, 2, 10, 7], …) of NumPy 2.4, whose default is type 7 of Hyndman and Fan.
+  it.each([
+    [0, 1],
+    [0.1, 1.4],
+    [0.25, 2],
+    [0.5, 3],
+    [0.75, 7],
+    [0.9, 8.8],
+    [1, 10],
+  ])('%f is what NumPy gives', (share, value) => {
+    expect(quantile([3, 1, 2, 10, 7], share)).toBeCloseTo(value, 12);
+  });
+
+  it('refuses no values and a share that is no share', () => {
+    expect(() => quantile([], 0.5)).toThrow(RangeError);
+    expect(() => quantile([1], 1.5)).toThrow('0 to 1');
   });
 });

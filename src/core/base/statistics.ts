@@ -80,6 +80,21 @@ export function median(values: readonly number[]): number | null {
   return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
 }
 
+/**
+ * The value that a share of the values lies below, between two values in a straight line (type 7 of Hyndman and Fan,
+ * The American Statistician 1996). Throws a RangeError for no values or a share outside 0 to 1.
+ * @example quantile([1, 2, 3, 4], 0.25) // 1.75
+ */
+export function quantile(values: readonly number[], share: number): number {
+  if (values.length === 0) throw new RangeError('a quantile needs at least one value');
+  if (!(share >= 0 && share <= 1)) throw new RangeError(`a quantile's share is 0 to 1, not ${share}`);
+  const sorted = values.slice().sort((a, b) => a - b);
+  const place = (sorted.length - 1) * share;
+  const below = Math.floor(place);
+  const above = Math.min(below + 1, sorted.length - 1);
+  return sorted[below]! + (place - below) * (sorted[above]! - sorted[below]!);
+}
+
 /** Standard deviation of a sample (n - 1); null below two values. */
 export function standardDeviation(values: readonly number[]): number | null {
   if (values.length < 2) return null;
