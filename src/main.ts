@@ -10,14 +10,14 @@ import { BackingDesk } from './state/backing-desk.svelte.ts';
 import type { AppState } from './state/context.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
-import { MidiDesk } from './state/midi-desk.svelte.ts';
+import { MidiConnection } from './state/midi-connection.svelte.ts';
 import { Session } from './state/session.svelte.ts';
-import { noRooms, roomFields, type RoomSettings } from './state/rooms.ts';
+import { usualDevices, deviceFields, type DeviceSettings } from './state/measured-rooms.svelte.ts';
 import { settingsFields, usualSettings, type Settings } from './state/settings.ts';
 import { Setup } from './state/setup.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
 import { StartSignal } from './state/start-signal.svelte.ts';
-import { SoundCheck } from './state/soundcheck.svelte.ts';
+import { SoundCheck } from './state/sound-check.svelte.ts';
 import { openStorage } from './storage/open-storage.ts';
 import { noBackings, noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import App from './ui/App.svelte';
@@ -88,13 +88,13 @@ async function assemble(): Promise<AppState> {
     audio,
     analysis,
     store: opened.ok
-      ? opened.value.settings<RoomSettings>('rooms', roomFields, noRooms)
-      : nothingRemembered(noRooms),
+      ? opened.value.settings<DeviceSettings>('rooms', deviceFields, usualDevices)
+      : nothingRemembered(usualDevices),
     openStrings: () => instrumentOf(setup.settings.instrument)?.neck?.openStrings ?? [],
     today: () => new Date(),
   });
   await soundCheck.load();
-  const midi = new MidiDesk({
+  const midi = new MidiConnection({
     open: (events) => openMidi(events),
     allowed: midiAllowed,
     nowSeconds: () => performance.now() / 1000,

@@ -11,7 +11,7 @@ import type { Backings } from './backings.svelte.ts';
 import { BeatEditor } from './beat-editor.svelte.ts';
 import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';
 import { beatsTable, freshRecord, withTrack, type BackingFields } from './backing-fields.ts';
-import { trackOfRecord, type BackingRecord } from './standing-backing.ts';
+import { beatTrack, type BackingRecord } from './chosen-backing.ts';
 
 /** What the desk is doing, to be read in a sentence; null when it waits for the player. */
 type Busy = 'reading the backing' | 'listening for its beats' | null;
@@ -124,7 +124,7 @@ export class BackingDesk {
     const record = this.#ports.backings.kept.find((kept) => kept.id === id);
     if (!record) return;
     this.#fresh = null;
-    if (!(await this.#open(this.#ports.backings.sourceOf(record), record))) return;
+    if (!(await this.#open(this.#ports.backings.backingSource(record), record))) return;
     // Its beats stay as they were set; the attacks are what later taps are drawn to.
     const turn = this.#turn;
     const found = await this.#sound?.findBeats();
@@ -262,7 +262,7 @@ export class BackingDesk {
     const { durationSeconds, warnings } = sound.value.facts;
     this.#problem = warnings[0] ?? null;
     this.#record = { ...record, durationSeconds };
-    this.editor.open(trackOfRecord(record), durationSeconds);
+    this.editor.open(beatTrack(record), durationSeconds);
     this.#sound = sound.value;
     this.#seconds = 0;
     this.#attacks = [];

@@ -5,7 +5,7 @@ import { timelineOnBeats } from '../core/chart/build-timeline.ts';
 import { STRAIGHT_SWING, type Chart } from '../core/chart/chart.ts';
 import { writeBeatsCsv } from '../core/files/charts/write-beats-csv.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
-import type { BackingRecord } from './standing-backing.ts';
+import type { BackingRecord } from './chosen-backing.ts';
 
 /** What can be changed about a recording besides its beats. */
 export type BackingFields = Pick<BackingRecord, 'title' | 'chartText' | 'swing' | 'referenceHz'>;

@@ -3,7 +3,7 @@ import type { BarRange } from '../core/beats/round.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { BackingRun, BackingsPort, BackingSource, SettingsPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
-import { runOfStanding, sourceOf, standingOf, type BackingRecord } from './standing-backing.ts';
+import { chosenBackingRun, backingSource, readChosenBacking, type BackingRecord } from './chosen-backing.ts';
 
 /** Which recording was on the stand when the page was closed. */
 export interface StandSettings {
@@ -65,11 +65,11 @@ export class Backings {
   choose(id: string): void {
     const record = this.#kept.find((kept) => kept.id === id);
     if (!record) return;
-    const standing = standingOf(record, this.sourceOf(record));
+    const standing = readChosenBacking(record, this.backingSource(record));
     this.#tell(standing);
     if (!standing.ok) return;
-    this.#setup.standOn(standing.value);
-    this.#prepare(runOfStanding(standing.value));
+    this.#setup.setBacking(standing.value);
+    this.#prepare(chosenBackingRun(standing.value));
   }
 
   /** Called whenever something else is on the stand: it is there again on the next visit. */
@@ -102,15 +102,15 @@ export class Backings {
   }
 
   async remove(id: string): Promise<void> {
-    if (this.#setup.backing?.record.id === id) this.#setup.standOn(null);
+    if (this.#setup.backing?.record.id === id) this.#setup.setBacking(null);
     const removed = await this.#store.remove(id);
     await this.#read();
     this.#tell(removed);
   }
 
-  sourceOf(record: Pick<BackingRecord, 'id' | 'title'>): BackingSource {
+  backingSource(record: Pick<BackingRecord, 'id' | 'title'>): BackingSource {
     const unkept = this.#unkept[record.id];
-    if (!unkept) return sourceOf(this.#store, record);
+    if (!unkept) return backingSource(this.#store, record);
     return { id: record.id, name: record.title, file: () => Promise.resolve({ ok: true, value: unkept }) };
   }
 

@@ -3,17 +3,17 @@ import { createContext } from 'svelte';
 import type { BackingDesk } from './backing-desk.svelte.ts';
 import type { Backings } from './backings.svelte.ts';
 import type { Library } from './library.svelte.ts';
-import type { MidiDesk } from './midi-desk.svelte.ts';
+import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
 import type { StartSignal } from './start-signal.svelte.ts';
-import type { SoundCheck } from './soundcheck.svelte.ts';
+import type { SoundCheck } from './sound-check.svelte.ts';
 
 export interface AppState {
   readonly setup: Setup;
   readonly session: Session;
-  readonly midi: MidiDesk;
+  readonly midi: MidiConnection;
   readonly library: Library;
   readonly soundCheck: SoundCheck;
   readonly startSignal: StartSignal;

@@ -7,7 +7,7 @@ import type { Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
-import { orderOf, type StoredTake, type TakeDetails, type TakeId } from './take.ts';
+import { gradeOrder, type StoredTake, type TakeDetails, type TakeId } from './take.ts';
 
 /** What there is of a take: its sound, or the notes where nobody had to hear them. */
 export type TakeContent =
@@ -99,7 +99,7 @@ export function gradeTake(
   analysis: AnalysisPort,
   events: GradingEvents,
 ): Promise<Outcome<Report>> {
-  const order = orderOf(details);
+  const order = gradeOrder(details);
   if (content.kind === 'notes') return analysis.gradeNotes(content.notes, content.durationSeconds, order);
   const { audio, backing } = content;
   return analysis.grade({ ...audio, name: details.title, backing, known }, order, events);

@@ -13,10 +13,10 @@ import { landingAsRead } from '../core/report-as-read.ts';
 import type { Landing } from '../core/take/schema.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import type { PlayingSettings } from './playing-settings.ts';
-import { askedEachFrame, liveAt, type Live } from './live.ts';
+import { cachingNextChange, liveMomentAt, type LiveMoment } from './live-moment.ts';
 
 export class LiveState {
-  #now = $state.raw<Live | null>(null);
+  #now = $state.raw<LiveMoment | null>(null);
   #landings = $state.raw<readonly Landing[]>([]);
   #reading: LiveReading | null = null;
   #referenceHz = STANDARD_A4_HZ;
@@ -28,7 +28,7 @@ export class LiveState {
   #targetsOver: (chord: Chord) => readonly TargetTone[] = () => [];
 
   /** As the player reads it. */
-  get now(): Live | null {
+  get now(): LiveMoment | null {
     return this.#now;
   }
 
@@ -49,7 +49,7 @@ export class LiveState {
   open({ aim, playedSignal, instrument, pitch }: PlayingSettings, timeline: Timeline): void {
     const played = instrumentOf(instrument);
     this.#pitch = readingOf(played, pitch);
-    this.#read = askedEachFrame(timelineAsRead(timeline, this.#pitch));
+    this.#read = cachingNextChange(timelineAsRead(timeline, this.#pitch));
     this.#interval = intervalAsRead(timeline, this.#read);
     this.#targetsOver = targetReader(aimChoiceOf(aim), chordKeys(this.#read));
     this.#signal = playedSignal ? new PlayedSignal(played?.lowestMidi ?? 0) : null;
@@ -58,7 +58,7 @@ export class LiveState {
   /** Once per frame of the display. */
   draw(timeline: Timeline, beat: number): void {
     const { semitones } = this.#pitch;
-    this.#now = liveAt(
+    this.#now = liveMomentAt(
       this.#read ?? timeline,
       beat,
       this.#reading,

@@ -10,15 +10,15 @@ import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import { NOTES_RATE, playedContent, type FinishedTake } from './finished-take.ts';
-import type { MidiDesk } from './midi-desk.svelte.ts';
+import type { MidiConnection } from './midi-connection.svelte.ts';
 import { openBand } from './open-band.ts';
 import type { AudioPort, BandLevels, NotesWriter, OpenBand, TakesPort } from './ports.ts';
-import { orderOf, type TakeDetails } from './take.ts';
-import type { TakeEvents, TakePlan } from './take-in-hand.ts';
+import { gradeOrder, type TakeDetails } from './take.ts';
+import type { TakeEvents, TakePlan } from './microphone-take.ts';
 
 interface MidiTakePorts {
   readonly audio: AudioPort;
-  readonly midi: MidiDesk;
+  readonly midi: MidiConnection;
   readonly takes: TakesPort;
 }
 
@@ -69,7 +69,7 @@ export class MidiTake {
     this.#clock = band.value.start();
     const details = this.#details();
     this.#writer?.change({ firstBeatSeconds: details.firstBeatSeconds });
-    const timeline = timelineOf(orderOf(details));
+    const timeline = timelineOf(gradeOrder(details));
     if (!timeline.ok) return timeline;
     this.#landings = new LandingsSoFar(timeline.value, STANDARD_A4_HZ);
     this.#stopListening = midi.listen((message, agoSeconds) => this.#play(message, agoSeconds));

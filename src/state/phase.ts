@@ -5,7 +5,7 @@ import { good, type Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { Accompaniment, BandLevels } from './ports.ts';
 import type { FinishedTake, TakeContent } from './finished-take.ts';
-import { bandOf, orderOf, type TakeDetails, type TakeId } from './take.ts';
+import { bandSettings, gradeOrder, type TakeDetails, type TakeId } from './take.ts';
 
 /** A take that can be looked at. `id` is null when it is not kept on this machine. */
 export interface Review {
@@ -29,15 +29,15 @@ export type Phase =
   | { readonly kind: 'trouble'; readonly sentence: string; readonly wayOn: 'try again' | 'back' };
 
 /** A finished take with its report. Fails where its chart can't be read any more. */
-export function reviewOf(take: FinishedTake, report: Report): Outcome<Review> {
-  const timeline = timelineOf(orderOf(take.details));
+export function makeReview(take: FinishedTake, report: Report): Outcome<Review> {
+  const timeline = timelineOf(gradeOrder(take.details));
   return timeline.ok ? good({ ...take, report, timeline: timeline.value }) : timeline;
 }
 
 /** The band that plays along when the take is heard again. */
-export const accompanimentOf = ({ details, timeline }: Review, levels: BandLevels): Accompaniment => ({
+export const accompaniment = ({ details, timeline }: Review, levels: BandLevels): Accompaniment => ({
   timeline,
-  settings: bandOf(details),
+  settings: bandSettings(details),
   levels,
   firstBeatSeconds: details.firstBeatSeconds ?? 0,
 });

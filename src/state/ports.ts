@@ -22,7 +22,7 @@ import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
-import type { KnownRoom } from './rooms.ts';
+import type { MeasuredRoom } from './measured-rooms.svelte.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
 export type TakeAudio = Sound;
@@ -231,7 +231,7 @@ export interface RoomsPort {
   readonly inputId: string | null;
   readonly outputId: string | null;
   /** The measurement of this pair, by the names of the devices; null where there is none. */
-  find(input: string, output: string): KnownRoom | null;
+  find(input: string, output: string): MeasuredRoom | null;
   /** Whether other pairs have been measured. */
   readonly knowsOthers: boolean;
 }

@@ -3,29 +3,35 @@ import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Landing, Report } from '../core/take/schema.ts';
-import { newTake, type AnyTake } from './any-take.ts';
+import { createTake, type RunningTake } from './running-take.ts';
 import { exportFile, type ExportPart } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';
-import { hearAgain } from './hearing.ts';
-import { judgeTake } from './judge-take.ts';
+import { openTakePlayback } from './take-playback.ts';
+import { gradeAndKeep } from './grade-and-keep.ts';
 import type { Library } from './library.svelte.ts';
-import type { Live } from './live.ts';
+import type { LiveMoment } from './live-moment.ts';
 import { LiveState } from './live-state.svelte.ts';
-import { openDemo, openFiles, openStored, type LineFiles, type OpenedTake } from './openings.ts';
-import { reviewOf, type Phase } from './phase.ts';
+import {
+  openDemoTake,
+  openFilesAsTake,
+  openStoredTake,
+  type RecordingFiles,
+  type OpenedTake,
+} from './open-take.ts';
+import { makeReview, type Phase } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';
-import type { MidiDesk } from './midi-desk.svelte.ts';
+import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { BackingsPort, FilesPort, FramesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
-import type { TakePorts } from './take-in-hand.ts';
+import type { TakePorts } from './microphone-take.ts';
 import type { TakeId } from './take.ts';
 
-export type { Live, LiveNote } from './live.ts';
+export type { LiveMoment, LiveNote } from './live-moment.ts';
 export type { Phase, Review } from './phase.ts';
 
 export interface SessionPorts extends TakePorts {
   readonly setup: Setup;
-  readonly midi: MidiDesk;
+  readonly midi: MidiConnection;
   readonly library: Library;
   readonly frames: FramesPort;
   readonly backings: BackingsPort;
@@ -43,7 +49,7 @@ export class Session {
   readonly #live = new LiveState();
   #timeline = $state.raw<Timeline | null>(null);
   #playback = $state.raw<Playback | null>(null);
-  #take: AnyTake | null = null;
+  #take: RunningTake | null = null;
   #stopFrames: (() => void) | null = null;
   #endedByItself = $state.raw(false);
   /** Counts what was begun: an answer that comes after something else began is dropped. */
@@ -63,7 +69,7 @@ export class Session {
   }
 
   /** null unless counting in or playing. */
-  get live(): Live | null {
+  get live(): LiveMoment | null {
     return this.#live.now;
   }
 
@@ -95,7 +101,7 @@ export class Session {
     const timeline = setup.timeline;
     if (!timeline.ok) return this.#trouble(timeline.sentence, 'back');
     this.#timeline = timeline.value;
-    const take = newTake(this.#ports, setup.planTake(timeline.value, today()), {
+    const take = createTake(this.#ports, setup.planTake(timeline.value, today()), {
       opening: (what) => this.#while(turn, () => (this.#phase = { kind: 'opening', what })),
       notice: (sentence) => this.#while(turn, () => this.#notice(sentence)),
       withdraw: (sentence) => this.#while(turn, () => this.dismissNotice(sentence)),
@@ -133,23 +139,23 @@ export class Session {
   }
 
   /** Grades files against the setup's chart and tempo, the first downbeat so many seconds from their start. */
-  async openRecording(files: LineFiles, firstBeatSeconds = 0): Promise<void> {
+  async openRecording(files: RecordingFiles, firstBeatSeconds = 0): Promise<void> {
     const { setup, analysis, today } = this.#ports;
     await this.#open(files.line.name, async () => {
       if (!setup.timeline.ok) return setup.timeline;
       const { details } = setup.planTake(setup.timeline.value, today());
-      return openFiles(analysis, files, details, firstBeatSeconds);
+      return openFilesAsTake(analysis, files, details, firstBeatSeconds);
     });
   }
 
   /** Renders the demo line and grades it like a recording. */
   playDemo(): Promise<void> {
-    return this.#open('the demo take', () => openDemo(this.#ports.audio, this.#ports.today()));
+    return this.#open('the demo take', () => openDemoTake(this.#ports.audio, this.#ports.today()));
   }
 
   /** Reviews a stored take; grades it first if it was cut off, or if its report can't be read any more. */
   openTake(id: TakeId): Promise<void> {
-    return this.#open('the take', () => openStored(this.#ports.takes, id));
+    return this.#open('the take', () => openStoredTake(this.#ports.takes, id));
   }
 
   /** Downloads a part of the take in review. Does nothing elsewhere, or where the take has no such part. */
@@ -215,7 +221,7 @@ export class Session {
     this.#phase = { kind: 'trouble', sentence, wayOn };
   }
 
-  #draw(take: AnyTake, timeline: Timeline): void {
+  #draw(take: RunningTake, timeline: Timeline): void {
     const beat = take.beat;
     if (beat === null) return;
     if (this.#phase.kind === 'counting-in' && beat >= 0) this.#phase = { kind: 'playing' };
@@ -256,7 +262,7 @@ export class Session {
       this.#while(turn, () => (this.#phase = { kind: 'grading', progress: share }));
     };
     progress(0);
-    const judged = await judgeTake(take, known, this.#ports, {
+    const judged = await gradeAndKeep(take, known, this.#ports, {
       progress,
       told: (sentence) => this.#while(turn, () => this.#notice(sentence)),
     });
@@ -268,9 +274,9 @@ export class Session {
   }
 
   #review(take: FinishedTake, report: Report): void {
-    const review = reviewOf(take, report);
+    const review = makeReview(take, report);
     if (!review.ok) return this.#trouble(review.sentence, 'back');
-    this.#playback = hearAgain(review.value, this.#ports, this.#ports.setup.settings.levels);
+    this.#playback = openTakePlayback(review.value, this.#ports, this.#ports.setup.settings.levels);
     this.#timeline = review.value.timeline;
     this.#phase = { kind: 'review', review: review.value };
   }

@@ -26,9 +26,9 @@ import {
   usualSettings,
   type Settings,
 } from './settings.ts';
-import { planOver, timelineOver, type StandingBacking } from './standing-backing.ts';
-import { seedOf } from './take.ts';
-import type { TakePlan } from './take-in-hand.ts';
+import { planWithBacking, backingTimeline, type ChosenBacking } from './chosen-backing.ts';
+import { bandSeed } from './take.ts';
+import type { TakePlan } from './microphone-take.ts';
 
 export type { Settings } from './settings.ts';
 
@@ -49,10 +49,10 @@ export class Setup {
   #settings = $state.raw<Settings>(usualSettings);
   #notices = $state.raw<readonly string[]>([]);
   /** A recording in the band's place; its own chart counts then. */
-  #backing = $state.raw<StandingBacking | null>(null);
+  #backing = $state.raw<ChosenBacking | null>(null);
   readonly #chart = $derived.by(() => (this.#backing ? good(this.#backing.chart) : chartOf(this.#settings)));
   readonly #timeline = $derived.by(() => {
-    if (this.#backing !== null) return timelineOver(this.#backing);
+    if (this.#backing !== null) return backingTimeline(this.#backing);
     if (!this.#chart.ok) return this.#chart;
     const { bpm, feel, practice, aim } = this.#settings;
     const chartText = writeChart(practiceChart(this.#chart.value, practice));
@@ -84,12 +84,12 @@ export class Setup {
   }
 
   /** The recording that is played to; null where the band plays. */
-  get backing(): StandingBacking | null {
+  get backing(): ChosenBacking | null {
     return this.#backing;
   }
 
   /** Puts a recording in the band's place; null lets the band play again. */
-  standOn(backing: StandingBacking | null): void {
+  setBacking(backing: ChosenBacking | null): void {
     this.#backing = backing;
   }
 
@@ -217,7 +217,7 @@ export class Setup {
         feel,
         bpm,
         swing: this.swing,
-        seed: seedOf(startedAt),
+        seed: bandSeed(startedAt),
         countInBars,
         ...practised,
       },
@@ -239,7 +239,7 @@ export class Setup {
         ...practised,
       },
     };
-    return this.#backing === null ? plan : planOver(plan, this.#backing);
+    return this.#backing === null ? plan : planWithBacking(plan, this.#backing);
   }
 
   #change(change: Partial<Settings>): void {

@@ -6,7 +6,7 @@ import type { Hop, Microphone } from '../audio/capture.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
 import { PlayedNotes } from '../core/midi/played-notes.ts';
 import { PlayedSignal } from '../core/take/played-signal.ts';
-import type { MidiDesk } from './midi-desk.svelte.ts';
+import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { PlayingSettings } from './playing-settings.ts';
 import type { AnalysisPort, AudioPort, LiveListener, RoomsPort } from './ports.ts';
 
@@ -22,7 +22,7 @@ export interface StartSignalPorts {
   readonly audio: Pick<AudioPort, 'wake' | 'mayOpen' | 'openMicrophone'>;
   readonly analysis: Pick<AnalysisPort, 'listen'>;
   readonly rooms: Pick<RoomsPort, 'inputId'>;
-  readonly midi: MidiDesk;
+  readonly midi: MidiConnection;
   readonly nowSeconds: () => number;
   /** After so long it falls asleep; ten minutes unless given. */
   readonly longestSeconds?: number;

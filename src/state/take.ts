@@ -13,7 +13,7 @@ export type {
 } from '../storage/records.ts';
 
 /** How a take is to be graded. Until its first downbeat is known it counts from the first sample. */
-export const orderOf = (details: TakeDetails): GradeOrder => ({
+export const gradeOrder = (details: TakeDetails): GradeOrder => ({
   chartText: details.chartText,
   bpm: details.bpm,
   swing: details.swing,
@@ -34,7 +34,7 @@ export const orderOf = (details: TakeDetails): GradeOrder => ({
 });
 
 /** How the band plays along with a take: the same notes as when it was played, and no count-in. */
-export const bandOf = ({
+export const bandSettings = ({
   feel,
   bpm,
   swing,
@@ -48,7 +48,7 @@ export const bandOf = ({
   feel,
   bpm,
   swing,
-  seed: seedOf(startedAt),
+  seed: bandSeed(startedAt),
   countInBars: 0,
   chordsRest,
   backbeatClick,
@@ -58,4 +58,4 @@ export const bandOf = ({
 });
 
 /** Each take has a band of its own, and the same one whenever it is heard again. */
-export const seedOf = (startedAt: string): number => Date.parse(startedAt) % 2 ** 31;
+export const bandSeed = (startedAt: string): number => Date.parse(startedAt) % 2 ** 31;

@@ -5,7 +5,7 @@ import { readBeatsCsv } from '../../src/core/files/charts/beats-csv.ts';
 import { good } from '../../src/core/base/outcome.ts';
 import { BackingDesk } from '../../src/state/backing-desk.svelte.ts';
 import { Backings, emptyStand } from '../../src/state/backings.svelte.ts';
-import type { BackingRecord } from '../../src/state/standing-backing.ts';
+import type { BackingRecord } from '../../src/state/chosen-backing.ts';
 import type { BackingRun, BackingsPort, OpenBacking } from '../../src/state/ports.ts';
 import { wanderingSeconds } from '../core/beats/rendered-track.ts';
 import { world } from './world.ts';

@@ -5,7 +5,7 @@ import type { Report } from '../../src/core/take/schema.ts';
 import { roomPathOf, type RoomPath } from '../../src/core/room/cancel/band-remover.ts';
 import type { MeasuredPath } from '../../src/core/room/path/measure-path.ts';
 import { noteScore } from '../bench/note-metrics.ts';
-import { gradedByCommand, reviewOf } from './by-command.ts';
+import { gradedByCommand, makeReview } from './by-command.ts';
 import { usualPractice } from '../../src/state/practice-settings.ts';
 import type { Settings } from '../../src/state/settings.ts';
 import { world } from './world.ts';
@@ -59,13 +59,13 @@ describe('a take through speakers', () => {
     await w.session.start();
     await w.play(microphone, band);
     await w.session.stop();
-    const live = await reviewOf(w);
+    const live = await makeReview(w);
     expect(live.report.source.backing?.removedDb).toBeGreaterThan(8);
     expect(f1(live.report)).toBeGreaterThan(0.85);
     await w.settle();
     await spoilReport(w, live.id!, live.report);
     await w.session.openTake(live.id!);
-    const again = await reviewOf(w);
+    const again = await makeReview(w);
     expect(again.report).toEqual(live.report);
     // It would not be without the band: heard as it is, notes of the band are told as the player's.
     w.session.save('line');
@@ -80,7 +80,7 @@ describe('a take through speakers', () => {
     await w.play(microphone.subarray(0, frames), band.subarray(0, frames));
     // The page dies here; half a second at most was not on the disk yet.
     await w.session.openTake('take-0');
-    const { report } = await reviewOf(w);
+    const { report } = await makeReview(w);
     expect(report.source.backing?.removedDb).toBeGreaterThan(8);
     const played = heard.truth.filter(({ offsetSeconds }) => offsetSeconds < 7.4);
     const told = report.notes.filter(({ offsetSeconds }) => offsetSeconds < 7.4);
@@ -92,7 +92,7 @@ describe('a take through speakers', () => {
     await w.session.start();
     await w.play(microphone, band);
     await w.session.stop();
-    const live = await reviewOf(w);
+    const live = await makeReview(w);
     w.session.save('line');
     w.session.save('band');
     expect(w.saved.map(({ fileName }) => fileName)).toEqual([
@@ -129,7 +129,7 @@ describe('a take without a sound check', () => {
     await w.session.start();
     await w.play(microphone, band);
     await w.session.stop();
-    const review = await reviewOf(w);
+    const review = await makeReview(w);
     expect(f1(review.report)).toBeGreaterThan(0.85);
     expect(review.report.source.backing?.offsetSeconds).toBeCloseTo(0.06, 3);
     expect(review.details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.06, 3);
@@ -138,10 +138,10 @@ describe('a take without a sound check', () => {
     // From the disk the same report stands, and graded anew it comes out the same.
     await w.settle();
     await w.session.openTake(review.id!);
-    expect((await reviewOf(w)).report).toEqual(review.report);
+    expect((await makeReview(w)).report).toEqual(review.report);
     await spoilReport(w, review.id!, review.report);
     await w.session.openTake(review.id!);
-    const again = await reviewOf(w);
+    const again = await makeReview(w);
     expect(again.report).toEqual(review.report);
     expect(again.details.firstBeatSeconds).toBeCloseTo(review.details.firstBeatSeconds!, 9);
     // And at the command line it is this very report.
@@ -158,7 +158,7 @@ describe('a take without a sound check', () => {
     await w.session.start();
     await w.play(heard.player.map(half), band);
     await w.session.stop();
-    const review = await reviewOf(w);
+    const review = await makeReview(w);
     expect(review.report.source).not.toHaveProperty('backing');
     expect(review.details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.02, 6);
     expect(w.session.notices.join()).not.toMatch(/band/);
@@ -176,7 +176,7 @@ describe('a take without a sound check', () => {
     const frames = 8 * RATE;
     await w.play(microphone.subarray(0, frames), band.subarray(0, frames));
     await w.session.openTake('take-0');
-    const { report, details } = await reviewOf(w);
+    const { report, details } = await makeReview(w);
     expect(report.source.backing?.offsetSeconds).toBeCloseTo(0.06, 3);
     expect(details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.06, 3);
     const played = heard.truth.filter(({ offsetSeconds }) => offsetSeconds < 7.4);
@@ -201,7 +201,7 @@ describe('a take heard again', () => {
     w.session.setLevel('drums', -12);
     await w.play(new Float32Array(RATE));
     await w.session.stop();
-    const { id, details } = await reviewOf(w);
+    const { id, details } = await makeReview(w);
     const live = w.accompaniments.at(-1)!;
     expect(live.settings).toMatchObject({ chordsRest: true, backbeatClick: true, feel: 'bossa', bpm: 100 });
     expect(live.settings).toMatchObject({
@@ -215,7 +215,7 @@ describe('a take heard again', () => {
     w.setup.setPractice({ chordsRest: false, backbeatClick: false });
     w.setup.setLevel('drums', 3);
     await w.session.openTake(id!);
-    await reviewOf(w);
+    await makeReview(w);
     expect(w.accompaniments.at(-1)).toMatchObject({ settings: live.settings, levels: live.levels });
     expect(live.settings.seed).toBe(Date.parse(details.startedAt) % 2 ** 31);
   });

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { pluckLine } from '../analysis/pluck.ts';
 import { details } from '../storage/fakes.ts';
-import { gradedByCommand, reviewOf } from './by-command.ts';
+import { gradedByCommand, makeReview } from './by-command.ts';
 import { RATE, world } from './world.ts';
 
 /** A round of eight beats that wanders between 0.45 and 0.6 s, gone round twice. */
@@ -51,7 +51,7 @@ it('leaves with its beats, and the words that grade it by them', async () => {
   begun.value.append(toPcm16(line), null);
   await begun.value.finish();
   await w.session.openTake(begun.value.id);
-  const { report } = await reviewOf(w);
+  const { report } = await makeReview(w);
   expect(report.notes.map(({ midi }) => Math.round(midi))).toEqual([...melody, ...melody]);
   w.session.save('line');
   w.session.save('beats');

@@ -6,13 +6,13 @@ import { join } from 'node:path';
 import { readArgs } from '../../src/cli/args.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';
 import { readReport, type Report } from '../../src/core/take/schema.ts';
-import { commandLine } from '../../src/state/command-line.ts';
+import { gradeCommand } from '../../src/state/grade-command.ts';
 import type { Review } from '../../src/state/session.svelte.ts';
 import type { world } from './world.ts';
 
 type World = Awaited<ReturnType<typeof world>>;
 
-export async function reviewOf(w: World): Promise<Review> {
+export async function makeReview(w: World): Promise<Review> {
   await w.until('review');
   if (w.session.phase.kind !== 'review') throw new Error('no review');
   return w.session.phase.review;
@@ -33,7 +33,7 @@ export async function gradedByCommand(
     for (const { name, bytes } of others) writeFileSync(name, bytes);
     const words = execFileSync('sh', [
       '-c',
-      `npx() { printf '%s\\0' "$@"; }; ${change(commandLine(await reviewOf(w)))}`,
+      `npx() { printf '%s\\0' "$@"; }; ${change(gradeCommand(await makeReview(w)))}`,
     ])
       .toString()
       .split('\0')

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { usualPractice } from '../../src/state/practice-settings.ts';
-import { gradedByCommand, reviewOf } from './by-command.ts';
+import { gradedByCommand, makeReview } from './by-command.ts';
 import { RATE, world } from './world.ts';
 
 const silence = (seconds: number) => new Float32Array(Math.round(seconds * RATE));
@@ -61,14 +61,14 @@ describe('a take on a MIDI instrument', () => {
     const w = await world({ settings: { input: 'midi' } });
     await played(w);
     await w.session.stop();
-    const first = await reviewOf(w);
+    const first = await makeReview(w);
     await w.session.openTake(first.id!);
-    expect((await reviewOf(w)).report).toEqual(first.report);
+    expect((await makeReview(w)).report).toEqual(first.report);
     const stored = await w.takes.open(first.id!);
     if (!stored.ok) throw new Error(stored.sentence);
     await w.takes.saveReport(first.id!, 'a report of a version to come' as never, first.report.summary);
     await w.session.openTake(first.id!);
-    expect((await reviewOf(w)).report).toEqual(first.report);
+    expect((await makeReview(w)).report).toEqual(first.report);
   });
 
   it('cut off in the middle, it is offered and graded as far as it was played', async () => {
@@ -79,7 +79,7 @@ describe('a take on a MIDI instrument', () => {
     expect(w.library.unfinished).toEqual([]);
     const id = 'take-0';
     await w.session.openTake(id);
-    const review = await reviewOf(w);
+    const review = await makeReview(w);
     expect(review.report.notes.map(({ midi }) => midi)).toEqual(melody);
     expect(review.report.landings.map(({ role }) => role)).toEqual(['third', 'third']);
   });
@@ -88,7 +88,7 @@ describe('a take on a MIDI instrument', () => {
     const w = await world({ settings: { input: 'midi', practice: { ...usualPractice.practice } } });
     await played(w);
     await w.session.stop();
-    const { report } = await reviewOf(w);
+    const { report } = await makeReview(w);
     w.session.save('line');
     w.session.save('band');
     expect(w.saved.map(({ fileName }) => fileName)).toEqual(['landfall 2026-03-01 10-15 A7 D7.mid']);
@@ -113,7 +113,7 @@ describe('a take on a MIDI instrument', () => {
     w.send(0x80, 69, 0);
     await w.play(silence(0.5));
     await w.session.stop();
-    const { report } = await reviewOf(w);
+    const { report } = await makeReview(w);
     // Half way up of two semitones, General MIDI's range.
     expect(report.notes.map(({ midi }) => midi)).toEqual([70]);
     w.session.save('line');

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { timelineOf } from '../../src/analysis/order.ts';
 import { bad, good } from '../../src/core/base/outcome.ts';
-import { commandLine } from '../../src/state/command-line.ts';
+import { gradeCommand } from '../../src/state/grade-command.ts';
 import { fileStem } from '../../src/state/export-files.ts';
 import { Library } from '../../src/state/library.svelte.ts';
-import { liveAt } from '../../src/state/live.ts';
+import { liveMomentAt } from '../../src/state/live-moment.ts';
 import { Playback } from '../../src/state/playback.svelte.ts';
 import { Recording } from '../../src/state/recording.ts';
 import { details } from '../storage/fakes.ts';
@@ -39,7 +39,7 @@ describe('Recording', () => {
   });
 });
 
-describe('liveAt', () => {
+describe('liveMomentAt', () => {
   const order = { chartText: '| A7 | D7 |', bpm: 120, swing: 0.5, firstBeatSeconds: 0 };
   const laid = timelineOf(order);
   if (!laid.ok) throw new Error(laid.sentence);
@@ -48,15 +48,19 @@ describe('liveAt', () => {
   const guideTones = targetReader(aimChoiceOf('guide-tones'), timeline.key);
 
   it('counts bars and choruses from 0, and the count-in below', () => {
-    expect(liveAt(timeline, -3.5, null, 440, guideTones)).toMatchObject({
+    expect(liveMomentAt(timeline, -3.5, null, 440, guideTones)).toMatchObject({
       beatInBar: 0.5,
       bar: -1,
       chorus: -1,
       chordNow: null,
     });
-    expect(liveAt(timeline, -3.5, null, 440, guideTones).next?.chord?.symbol).toBe('A7');
-    expect(liveAt(timeline, 5, null, 440, guideTones)).toMatchObject({ beatInBar: 1, bar: 1, chorus: 0 });
-    expect(liveAt(timeline, 8.25, null, 440, guideTones)).toMatchObject({
+    expect(liveMomentAt(timeline, -3.5, null, 440, guideTones).next?.chord?.symbol).toBe('A7');
+    expect(liveMomentAt(timeline, 5, null, 440, guideTones)).toMatchObject({
+      beatInBar: 1,
+      bar: 1,
+      chorus: 0,
+    });
+    expect(liveMomentAt(timeline, 8.25, null, 440, guideTones)).toMatchObject({
       beatInBar: 0.25,
       bar: 0,
       chorus: 1,
@@ -64,7 +68,7 @@ describe('liveAt', () => {
   });
 
   it('shows the next change before it arrives, with where to land', () => {
-    const live = liveAt(timeline, 3, null, 440, guideTones);
+    const live = liveMomentAt(timeline, 3, null, 440, guideTones);
     expect(live.chordNow?.symbol).toBe('A7');
     expect(live.next?.chord?.symbol).toBe('D7');
     expect(live.beatsToNext).toBe(1);
@@ -75,21 +79,24 @@ describe('liveAt', () => {
   });
 
   it('names what is heard at the reference, against the chord of the moment', () => {
-    expect(liveAt(timeline, 1, heard(73), 440, guideTones).note).toMatchObject({
+    expect(liveMomentAt(timeline, 1, heard(73), 440, guideTones).note).toMatchObject({
       name: 'C#5',
       degree: '3',
       role: 'third',
     });
-    expect(liveAt(timeline, 1, heard(72), 440, guideTones).note).toMatchObject({
+    expect(liveMomentAt(timeline, 1, heard(72), 440, guideTones).note).toMatchObject({
       degree: 'b3',
       role: 'blue',
     });
     // 32 cents flat throughout, A4 = 432: still a C sharp, in tune.
-    const flat = liveAt(timeline, 1, heard(73 - 0.3177), 432, guideTones).note!;
+    const flat = liveMomentAt(timeline, 1, heard(73 - 0.3177), 432, guideTones).note!;
     expect(flat.name).toBe('C#5');
     expect(Math.abs(flat.cents)).toBeLessThan(0.1);
-    expect(liveAt(timeline, -1, heard(73), 440, guideTones).note).toMatchObject({ degree: null, role: null });
-    expect(liveAt(timeline, 1, { ...heard(0), midi: null }, 440, guideTones).note).toBeNull();
+    expect(liveMomentAt(timeline, -1, heard(73), 440, guideTones).note).toMatchObject({
+      degree: null,
+      role: null,
+    });
+    expect(liveMomentAt(timeline, 1, { ...heard(0), midi: null }, 440, guideTones).note).toBeNull();
   });
 });
 
@@ -169,18 +176,18 @@ describe('files that leave', () => {
     };
     const chart =
       "--chart 'title: Kid'\\''s\n| A7 |' --tempo 96 --first-beat 1.25 --swing 0.62 --reference 440";
-    expect(commandLine(take)).toBe(
+    expect(gradeCommand(take)).toBe(
       `npx landfall grade 'landfall 2026-03-01 10-00 My best take 2 A.wav' ${chart}`,
     );
     const opened = { ...named, title: "it's me.wav", source: 'recording' as const, capo: 2, aim: 'thirds' };
     const backing = { kind: 'recording' as const, name: 'band.wav', sound: audio };
-    expect(commandLine({ ...take, details: opened, content: { kind: 'sound', audio, backing } })).toBe(
+    expect(gradeCommand({ ...take, details: opened, content: { kind: 'sound', audio, backing } })).toBe(
       `npx landfall grade 'it'\\''s me.wav' --backing 'band.wav' ${chart}`,
     );
-    expect(commandLine({ ...take, details: { ...named, instrument: 'guitar', capo: 2 } })).toMatch(
+    expect(gradeCommand({ ...take, details: { ...named, instrument: 'guitar', capo: 2 } })).toMatch(
       / --instrument guitar --capo 2$/,
     );
-    expect(commandLine({ ...take, details: { ...named, instrument: 'flute', capo: 2 } })).toMatch(
+    expect(gradeCommand({ ...take, details: { ...named, instrument: 'flute', capo: 2 } })).toMatch(
       / --instrument flute$/,
     );
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import { usualPractice } from '../../src/state/practice-settings.ts';
 import { pluckLine } from '../analysis/pluck.ts';
-import { gradedByCommand, reviewOf } from './by-command.ts';
+import { gradedByCommand, makeReview } from './by-command.ts';
 import { RATE, world } from './world.ts';
 
 const COUNT_IN = 2;
@@ -33,7 +33,7 @@ describe('a practised take', () => {
     await w.session.start();
     await w.play(pluckLine(plucks, RATE, beats.secondsAt(32) + 0.5));
     await w.session.stop();
-    const { report, details, id } = await reviewOf(w);
+    const { report, details, id } = await makeReview(w);
     expect(details).toMatchObject({ rise: { byBpm: 30, everyBars: 4 }, trade: { bars: 1 } });
     expect(report.timeline).toMatchObject({ bpm: 120, rise: { byBpm: 30, everyBars: 4 }, turnBars: 1 });
     // Bars 1 and 3 of each chorus are the player's, the second chorus at 150.
@@ -55,6 +55,6 @@ describe('a practised take', () => {
     expect(await gradedByCommand(w)).toEqual({ ...report, source });
     await w.settle();
     await w.session.openTake(id!);
-    expect((await reviewOf(w)).report).toEqual(report);
+    expect((await makeReview(w)).report).toEqual(report);
   });
 });

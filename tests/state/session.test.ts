@@ -7,7 +7,7 @@ import { writeLineMidi } from '../../src/core/files/notes/write-line-midi.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { lostSentence } from '../../src/core/report/lost-sentence.ts';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
-import { orderOf } from '../../src/state/take.ts';
+import { gradeOrder } from '../../src/state/take.ts';
 import type { Review } from '../../src/state/session.svelte.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
 import { RATE, world } from './world.ts';
@@ -100,7 +100,7 @@ describe('a take', () => {
     const bytes = new Uint8Array(await wav!.blob.arrayBuffer());
     const read = value(await readWhole(value(await openAudio(bytesInMemory('take.wav', bytes))), 'take.wav'));
     const again = value(
-      gradeSound({ ...read, name: 'take.wav', backing: null }, orderOf(review.details), {
+      gradeSound({ ...read, name: 'take.wav', backing: null }, gradeOrder(review.details), {
         progress: () => undefined,
         told: () => undefined,
       }),

@@ -10,7 +10,7 @@ import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { Library } from '../../src/state/library.svelte.ts';
-import { MidiDesk } from '../../src/state/midi-desk.svelte.ts';
+import { MidiConnection } from '../../src/state/midi-connection.svelte.ts';
 import type {
   Accompaniment,
   AudioPort,
@@ -20,9 +20,9 @@ import type {
 } from '../../src/state/ports.ts';
 import { Session } from '../../src/state/session.svelte.ts';
 import { usualSettings, type Settings } from '../../src/state/settings.ts';
-import { noRooms, type KnownRoom } from '../../src/state/rooms.ts';
+import { usualDevices, type MeasuredRoom } from '../../src/state/measured-rooms.svelte.ts';
 import { StartSignal } from '../../src/state/start-signal.svelte.ts';
-import { SoundCheck } from '../../src/state/soundcheck.svelte.ts';
+import { SoundCheck } from '../../src/state/sound-check.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
 import { noBackings } from '../../src/storage/nothing-kept.ts';
 import { InProcessWorker } from '../analysis/in-process.ts';
@@ -88,7 +88,7 @@ export async function world(
     /** Of the microphone; RATE unless given. */
     sampleRate?: number;
     /** What a sound check has found. */
-    known?: KnownRoom;
+    known?: MeasuredRoom;
   } = {},
 ) {
   const rate = options.sampleRate ?? RATE;
@@ -203,7 +203,7 @@ export async function world(
     store: {
       load: () =>
         Promise.resolve({
-          value: { ...noRooms, rooms: options.known ? [options.known] : [] },
+          value: { ...usualDevices, rooms: options.known ? [options.known] : [] },
           sentences: [],
         }),
       save: () => undefined,
@@ -212,7 +212,7 @@ export async function world(
     today: () => new Date('2026-03-01T10:00:00Z'),
   });
   await soundCheck.load();
-  const midi = new MidiDesk({
+  const midi = new MidiConnection({
     open: (events) => {
       midiEvents = events;
       if (options.midiRefused) return Promise.resolve(bad('The browser was not allowed to use MIDI.'));

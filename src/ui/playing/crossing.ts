@@ -3,7 +3,7 @@
  * The right edge is the shore: the tones to land on, each at its height. At the change the page turns.
  */
 import type { Landing } from '../../core/take/schema.ts';
-import type { Live } from '../../state/session.svelte.ts';
+import type { LiveMoment } from '../../state/session.svelte.ts';
 import type { Inks } from '../parts/frames.ts';
 import { isAshore } from '../parts/roles.ts';
 import { drawBeats, drawLanding, drawPenHead, drawPlace, drawShore, LANDING } from './draw-crossing.ts';
@@ -79,7 +79,7 @@ export class CrossingPen {
   #leapFrom = NaN;
 
   /** Takes the moment in; `beatsPerBar` is the chart's. */
-  follow(live: Live, beatsPerBar: number): void {
+  follow(live: LiveMoment, beatsPerBar: number): void {
     const chord = live.chordNow?.symbol ?? null;
     const nextBeat = live.beatsToNext === null ? null : live.beat + live.beatsToNext;
     if (chord !== this.#lastChord) {
@@ -137,7 +137,7 @@ export class CrossingPen {
     context: CanvasRenderingContext2D,
     width: number,
     height: number,
-    live: Live,
+    live: LiveMoment,
     { beatsPerBar, landing, quiet }: CrossingView,
     inks: Inks,
   ): void {

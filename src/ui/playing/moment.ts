@@ -7,7 +7,7 @@ import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import type { Chord } from '../../core/music/chord.ts';
 import { writeKey } from '../../core/music/keys.ts';
 import type { Landing } from '../../core/take/schema.ts';
-import type { Live, LiveNote } from '../../state/session.svelte.ts';
+import type { LiveMoment, LiveNote } from '../../state/session.svelte.ts';
 
 /** Whose turn it is where player and band trade bars, and how long it still lasts, this bar and this beat counted. */
 export interface Turn {
@@ -43,7 +43,7 @@ type Course = Pick<Timeline, 'turnBars' | 'beatsPerBar' | 'bars' | 'key' | 'keys
   readonly beatMap: Pick<Timeline['beatMap'], 'bpm'>;
 };
 
-function turnOf({ beat }: Live, timeline: Course): Turn | null {
+function turnOf({ beat }: LiveMoment, timeline: Course): Turn | null {
   if (timeline.turnBars === undefined || beat < 0) return null;
   const left = endOfTurn(timeline, beat) - beat;
   return {
@@ -53,12 +53,12 @@ function turnOf({ beat }: Live, timeline: Course): Turn | null {
   };
 }
 
-function risenBpm({ beat }: Live, { rise, beatMap, beatsPerBar }: Course): number | null {
+function risenBpm({ beat }: LiveMoment, { rise, beatMap, beatsPerBar }: Course): number | null {
   if (rise === undefined || beatMap.bpm === null) return null;
   return Math.round(bpmAt({ bpm: beatMap.bpm, rise, beatsPerBar }, beat));
 }
 
-export function momentOf(live: Live, timeline: Course): Moment {
+export function momentOf(live: LiveMoment, timeline: Course): Moment {
   const beatInBar = Math.floor(live.beatInBar);
   return {
     beat: Math.floor(live.beat),
@@ -76,7 +76,7 @@ export function momentOf(live: Live, timeline: Course): Moment {
 }
 
 /** Whether the page reads the same. Asked at every frame, so it makes nothing new. */
-export const samePlace = (moment: Moment | null, live: Live): boolean =>
+export const samePlace = (moment: Moment | null, live: LiveMoment): boolean =>
   moment !== null &&
   moment.beatInBar === Math.floor(live.beatInBar) &&
   moment.chorus === live.chorus &&

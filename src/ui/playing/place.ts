@@ -1,5 +1,5 @@
 /** The moving place in the form: the shore line is inked over as it is played. Written straight to the elements. */
-import type { Live } from '../../state/session.svelte.ts';
+import type { LiveMoment } from '../../state/session.svelte.ts';
 
 export class PlaceMark {
   #bar: HTMLElement | null = null;
@@ -7,7 +7,7 @@ export class PlaceMark {
   #index = -1;
 
   /** Moves to where `live` is; `list` is the form's list of bars. */
-  move(list: HTMLElement, live: Live, beatsPerBar: number): void {
+  move(list: HTMLElement, live: LiveMoment, beatsPerBar: number): void {
     const index = live.beat < 0 ? -1 : live.bar;
     if (index !== this.#index) {
       this.#leave();

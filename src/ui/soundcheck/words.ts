@@ -1,6 +1,6 @@
 /** What the sound check says, in a player's words. */
 import type { LevelReading, LevelVerdict } from '../../core/room/check/input-level.ts';
-import type { KnownRoom } from '../../state/rooms.ts';
+import type { MeasuredRoom } from '../../state/measured-rooms.svelte.ts';
 import type { TuningReading } from '../../state/tuning-check.ts';
 
 /** Said before anything sounds. */
@@ -41,7 +41,7 @@ export function roomWords({
   leakDb,
   removedDb,
   path,
-}: KnownRoom): readonly string[] {
+}: MeasuredRoom): readonly string[] {
   const spreadMs = 1000 * spreadSeconds;
   const spread = spreadMs < STEADY_MS ? 'steady' : `within ${spreadMs.toFixed(1)} ms from sweep to sweep`;
   const delay =
@@ -59,7 +59,7 @@ function leakWords(leakDb: number): string {
   return `It comes back ${db} dB ${leakDb < 0 ? 'quieter' : 'louder'} than it is played.`;
 }
 
-export function nudgeWords({ nudgeSeconds }: KnownRoom): string {
+export function nudgeWords({ nudgeSeconds }: MeasuredRoom): string {
   const ms = Math.round(1000 * nudgeSeconds);
   if (ms === 0) return 'If notes that felt on the beat are shown late, count them earlier:';
   return `Notes are counted ${Math.abs(ms)} ms ${ms > 0 ? 'earlier' : 'later'} than measured:`;

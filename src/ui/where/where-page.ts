@@ -7,7 +7,7 @@ import { nearestPosition, positionsOf, type NeckPosition } from '../../core/musi
 import { palettePitchClasses } from '../../core/grade/assign/scales.ts';
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import type { PlayingSettings } from '../../state/playing-settings.ts';
-import type { Live } from '../../state/session.svelte.ts';
+import type { LiveMoment } from '../../state/session.svelte.ts';
 import type { Inks } from '../parts/frames.ts';
 import { drawKeyboard } from './draw-keyboard.ts';
 import { drawNeck } from './draw-neck.ts';
@@ -44,7 +44,7 @@ export class WherePage {
   #palette: ReadonlySet<number>;
   /** In which the moment stands. */
   #key: Key;
-  #moment: Live | null = null;
+  #moment: LiveMoment | null = null;
   #state = '';
   #twelve: Twelve;
   #heard: number | null = null;
@@ -68,7 +68,7 @@ export class WherePage {
   }
 
   /** Takes the moment in; true where the picture is another one now. */
-  follow(live: Live, width: number, height: number): boolean {
+  follow(live: LiveMoment, width: number, height: number): boolean {
     const played = live.note === null || this.#settings.quiet ? null : Math.round(live.note.midi);
     const key = this.#keyAt(live.beat);
     const state = `${key.tonic}|${live.chordNow?.symbol}|${live.next?.startBeat}|${played ?? this.#heard}|${width}|${height}`;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Live } from '../../../src/state/live.ts';
+import type { LiveMoment } from '../../../src/state/live-moment.ts';
 import type { Inks } from '../../../src/ui/parts/frames.ts';
 import { CrossingPen, pageAt } from '../../../src/ui/playing/crossing.ts';
 
@@ -38,7 +38,7 @@ function drawnHeights(midis: readonly (number | null)[], quiet = false): readonl
       beatsToNext: null,
       targets: [],
       note: midi === null ? null : { midi, role: null },
-    }) as unknown as Live;
+    }) as unknown as LiveMoment;
   for (const [frame, midi] of midis.entries()) pen.follow(moment(frame, midi), 4);
   const view = { beatsPerBar: 4, landing: null, quiet };
   pen.draw(context, 600, 300, moment(midis.length, null), view, {} as Inks);

@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { timelineFromTempo, type TempoOptions } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import type { Landing } from '../../../src/core/take/schema.ts';
-import type { Live } from '../../../src/state/live.ts';
+import type { LiveMoment } from '../../../src/state/live-moment.ts';
 import { momentOf, settledLanding } from '../../../src/ui/playing/moment.ts';
 
-const at = (beat: number): Live => ({ beat, beatInBar: 0, chorus: 0, targets: [] }) as unknown as Live;
+const at = (beat: number): LiveMoment =>
+  ({ beat, beatInBar: 0, chorus: 0, targets: [] }) as unknown as LiveMoment;
 const course = (text: string, options: Partial<TempoOptions> = {}) => {
   const chart = parseChart(text);
   if (!chart.ok) throw new Error(chart.sentence);

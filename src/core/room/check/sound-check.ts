@@ -20,7 +20,7 @@ export function checkSweeps(sampleRate: number): readonly Float32Array<ArrayBuff
   return LEVELS_DB.map((db) => Float32Array.from(full, (x) => x * 10 ** (db / 20)));
 }
 
-export interface RoomMeasured {
+export interface SweepResult {
   /** Round trip; null where nothing came back to measure it by. */
   readonly delaySeconds: number | null;
   /** Largest difference between the sweeps. */
@@ -42,7 +42,7 @@ export function judgeSweeps(
   recorded: readonly Float32Array[],
   played: readonly Float32Array[],
   sampleRate: number,
-): Outcome<RoomMeasured> {
+): Outcome<SweepResult> {
   const measured: MeasuredPath[] = [];
   let refusal: string | null = null;
   for (const [i, sound] of recorded.entries()) {

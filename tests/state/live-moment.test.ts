@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../src/core/chart/parse-chart.ts';
-import { askedEachFrame } from '../../src/state/live.ts';
+import { cachingNextChange } from '../../src/state/live-moment.ts';
 
 function timeline(text: string) {
   const chart = parseChart(text);
@@ -14,7 +14,7 @@ describe('a timeline that is asked at every frame', () => {
     'answers %s as the plain one does, forward and after a step back',
     (text) => {
       const plain = timeline(text);
-      const kept = askedEachFrame(plain);
+      const kept = cachingNextChange(plain);
       const beats = Array.from({ length: 400 }, (_, frame) => -4 + frame / 8);
       for (const beat of [...beats, 0, 3.9, 4, 2, ...beats]) {
         expect(kept.nextChange(beat)).toEqual(plain.nextChange(beat));
@@ -25,7 +25,7 @@ describe('a timeline that is asked at every frame', () => {
   it('looks once for each change', () => {
     let asked = 0;
     const plain = timeline('| A7 | D7 |');
-    const kept = askedEachFrame({
+    const kept = cachingNextChange({
       ...plain,
       nextChange: (beat) => {
         asked += 1;

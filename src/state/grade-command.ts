@@ -32,7 +32,7 @@ function backingName({ details, content, report }: GradedTake): string | null {
  * finds the path in the take, and a note here or there comes out otherwise; and under listed beats nothing goes round,
  * so that all bars are one chorus.
  */
-export function commandLine(take: GradedTake): string {
+export function gradeCommand(take: GradedTake): string {
   const { details } = take;
   const backing = backingName(take);
   const aim = AIM_LADDER.find(({ id }) => id === details.aim)?.id;

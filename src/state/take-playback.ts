@@ -1,13 +1,13 @@
 /** Hearing a take again: its sound, or its notes on the kit's guitar, and the band as it played. */
 import type { Outcome } from '../core/base/outcome.ts';
 import { good } from '../core/base/outcome.ts';
-import { accompanimentOf, type Review } from './phase.ts';
+import { accompaniment, type Review } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
 import type { AudioPort, BackingsPort, BandLevels, FramesPort, OpenPlayer } from './ports.ts';
-import { runOf, sourceOf } from './standing-backing.ts';
+import { backingRun, backingSource } from './chosen-backing.ts';
 
 /** @param usual the band's levels for takes of before they were kept */
-export function hearAgain(
+export function openTakePlayback(
   review: Review,
   {
     audio,
@@ -24,8 +24,10 @@ export function hearAgain(
   const levels = details.levels ?? usual;
   const { backing } = details;
   const band = {
-    ...accompanimentOf(review, levels),
-    ...(backing && { backing: runOf(backing, sourceOf(backings, backing), review.timeline.beatsPerBar) }),
+    ...accompaniment(review, levels),
+    ...(backing && {
+      backing: backingRun(backing, backingSource(backings, backing), review.timeline.beatsPerBar),
+    }),
   };
   const player =
     content.kind === 'sound'

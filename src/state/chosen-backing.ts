@@ -13,7 +13,7 @@ import type { TakePlan } from './take-plan.ts';
 
 export type { BackingRecord } from '../storage/backing-record.ts';
 
-export interface StandingBacking {
+export interface ChosenBacking {
   readonly record: BackingRecord;
   readonly source: BackingSource;
   /** As it lies over the bars that go round. */
@@ -25,22 +25,22 @@ export interface StandingBacking {
   readonly soundingHz: number;
 }
 
-export const trackOfRecord = ({ beats, pinned, downbeat }: BackingRecord): BeatTrack => ({
+export const beatTrack = ({ beats, pinned, downbeat }: BackingRecord): BeatTrack => ({
   marks: beats.map((seconds, i) => ({ seconds, pinned: pinned.includes(i) })),
   downbeat,
 });
 
 /** Where the file of a recording lies. */
-export const sourceOf = (
+export const backingSource = (
   backings: Pick<BackingsPort, 'file'>,
   { id, title }: Pick<TakenBacking, 'id' | 'title'>,
 ): BackingSource => ({ id, name: title, file: () => backings.file(id) });
 
 /** Fails with a sentence where its chart can't be read, or its beats hold no whole bar. */
-export function standingOf(record: BackingRecord, source: BackingSource): Outcome<StandingBacking> {
+export function readChosenBacking(record: BackingRecord, source: BackingSource): Outcome<ChosenBacking> {
   const chart = parseChart(record.chartText);
   if (!chart.ok) return chart;
-  const track = trackOfRecord(record);
+  const track = beatTrack(record);
   const { beatsPerBar } = chart.value.meter;
   const bars = rangeOf(track, chart.value, record.bars);
   if (bars === null)
@@ -60,7 +60,7 @@ export function standingOf(record: BackingRecord, source: BackingSource): Outcom
 }
 
 /** Its chart on its beats, the first downbeat at 0 seconds. */
-export const timelineOver = ({ record, chart, round, bpm }: StandingBacking): Outcome<Timeline> =>
+export const backingTimeline = ({ record, chart, round, bpm }: ChosenBacking): Outcome<Timeline> =>
   timelineOf({
     chartText: writeChart(chart),
     bpm,
@@ -70,25 +70,25 @@ export const timelineOver = ({ record, chart, round, bpm }: StandingBacking): Ou
   });
 
 /** What a take keeps of it. */
-function takenOf({ record, round }: StandingBacking): TakenBacking {
+function takenBacking({ record, round }: ChosenBacking): TakenBacking {
   const { id, title, speed, cents } = record;
   const { fromSeconds, toSeconds, beatSeconds } = round;
   return { id, title, speed, cents, fromSeconds, toSeconds, beatSeconds: [...beatSeconds] };
 }
 
 /** What is to be played of it as it stands. */
-export const runOfStanding = (standing: StandingBacking): BackingRun =>
-  runOf(takenOf(standing), standing.source, standing.chart.meter.beatsPerBar);
+export const chosenBackingRun = (standing: ChosenBacking): BackingRun =>
+  backingRun(takenBacking(standing), standing.source, standing.chart.meter.beatsPerBar);
 
 /** The plan of a take with the recording in the band's place. A reference that is set is the recording's as it sounds. */
-export function planOver(plan: TakePlan, standing: StandingBacking): TakePlan {
+export function planWithBacking(plan: TakePlan, standing: ChosenBacking): TakePlan {
   const { record, source, chart, bpm, soundingHz } = standing;
   const { swing } = record;
-  const backing = takenOf(standing);
+  const backing = takenBacking(standing);
   return {
     ...plan,
     band: { ...plan.band, bpm, swing },
-    backing: runOf(backing, source, chart.meter.beatsPerBar),
+    backing: backingRun(backing, source, chart.meter.beatsPerBar),
     details: {
       ...plan.details,
       bpm,
@@ -100,7 +100,7 @@ export function planOver(plan: TakePlan, standing: StandingBacking): TakePlan {
 }
 
 /** What is to be played of a recording. */
-export const runOf = (
+export const backingRun = (
   { speed, cents, fromSeconds, toSeconds, beatSeconds }: TakenBacking,
   source: BackingSource,
   beatsPerBar: number,

@@ -3,16 +3,16 @@ import { parseChord } from '../../../src/core/music/parse-chord.ts';
 import type { ReportNote } from '../../../src/core/take/schema.ts';
 import {
   beatOf,
-  gapsOn,
+  lostStretchesOn,
   notesBetween,
   penPaths,
   shoresOf,
-  standingOf,
+  heightOf,
   stripFor,
   widthOf,
   xOf,
   yOf,
-} from '../../../src/ui/review/line.ts';
+} from '../../../src/ui/review/line-geometry.ts';
 
 const note = (beat: number, endBeat: number, midi: number, role: ReportNote['role']): ReportNote =>
   ({ beat, endBeat, midi, role }) as unknown as ReportNote;
@@ -31,7 +31,7 @@ describe('lost sound on the strip', () => {
       { atSeconds: 3, seconds: 0.5 },
     ];
     // At 120 a second is two beats of 50 px; the strip begins a bar before the first, 18 px from the edge.
-    expect(gapsOn(strip, lost, (seconds) => 2 * seconds)).toEqual([
+    expect(lostStretchesOn(strip, lost, (seconds) => 2 * seconds)).toEqual([
       { x: 418, widthPx: 8 },
       { x: 518, widthPx: 50 },
     ]);
@@ -64,14 +64,13 @@ describe('the strip', () => {
       const ghost = note(5.5, 5.7, midi, 'outside');
       const fitted = stripFor([...line, ghost], 12, 4, 50, 280);
       expect(fitted).toEqual(plain);
-      const { y, beyond } = standingOf(fitted, midi);
+      const { y, beyond } = heightOf(fitted, midi);
       expect(beyond).toBe(edge);
       expect(y).toBeGreaterThan(0);
       expect(y).toBeLessThan(280);
       expect(penPaths(fitted, [...line, ghost]).thin).not.toMatch(/ -\d/);
     }
-    for (const { midi } of line)
-      expect(standingOf(plain, midi)).toEqual({ y: yOf(plain, midi), beyond: null });
+    for (const { midi } of line) expect(heightOf(plain, midi)).toEqual({ y: yOf(plain, midi), beyond: null });
   });
 
   it('keeps the top of a line on the page, and every note of a short one', () => {
@@ -79,7 +78,7 @@ describe('the strip', () => {
     const short = [40, 88].map((midi, i) => note(i, i + 1, midi, null));
     for (const notes of [climb, short]) {
       const fitted = stripFor(notes, 10, 4, 50, 280);
-      for (const { midi } of notes) expect(standingOf(fitted, midi).beyond).toBeNull();
+      for (const { midi } of notes) expect(heightOf(fitted, midi).beyond).toBeNull();
     }
   });
 

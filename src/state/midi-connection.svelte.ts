@@ -17,7 +17,7 @@ const LEARNING_MS = 1500;
 
 type Listen = MidiEvents['onMessage'];
 
-export class MidiDesk {
+export class MidiConnection {
   readonly #port: MidiPort;
   #names = $state.raw<readonly string[]>([]);
   #sentence = $state.raw<string | null>(null);

@@ -6,7 +6,7 @@ import type { Outcome } from '../core/base/outcome.ts';
 import type { TakeWriter } from './ports.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
-export class LateWriter {
+export class QueuedWriter {
   readonly #opened: Promise<TakeWriter | null>;
   #writer: TakeWriter | null = null;
   /** What is to be done with the writer as soon as there is one; null where there will be none. */

@@ -1,6 +1,6 @@
 /** What a sound check has measured, kept for each pair of devices. */
 import * as v from 'valibot';
-import type { RoomMeasured } from '../core/room/check/sound-check.ts';
+import type { SweepResult } from '../core/room/check/sound-check.ts';
 
 const finite = v.pipe(v.number(), v.finite());
 
@@ -21,23 +21,25 @@ const knownRoomSchema = v.object({
   /** Set by ear, on top of what was measured; positive where the notes were heard too early. */
   nudgeSeconds: finite,
 });
-export type KnownRoom = Readonly<v.InferOutput<typeof knownRoomSchema>>;
+export type MeasuredRoom = Readonly<v.InferOutput<typeof knownRoomSchema>>;
 
-export interface RoomSettings {
+export interface DeviceSettings {
   /** null is the system's own choice. */
   readonly inputId: string | null;
   readonly outputId: string | null;
   /** The newest first. */
-  readonly rooms: readonly KnownRoom[];
+  readonly rooms: readonly MeasuredRoom[];
 }
 
-export const roomFields: { readonly [K in keyof RoomSettings]: v.GenericSchema<unknown, RoomSettings[K]> } = {
+export const deviceFields: {
+  readonly [K in keyof DeviceSettings]: v.GenericSchema<unknown, DeviceSettings[K]>;
+} = {
   inputId: v.nullable(v.string()),
   outputId: v.nullable(v.string()),
   rooms: v.array(knownRoomSchema),
 };
 
-export const noRooms: RoomSettings = { inputId: null, outputId: null, rooms: [] };
+export const usualDevices: DeviceSettings = { inputId: null, outputId: null, rooms: [] };
 
 /** Older ones are forgotten: nobody plays through more pairs of devices. */
 const MOST_ROOMS = 8;
@@ -45,22 +47,25 @@ const MOST_ROOMS = 8;
 /** The furthest that a delay can be nudged either way. */
 export const MOST_NUDGE_SECONDS = 0.1;
 
-export const findRoom = (rooms: readonly KnownRoom[], input: string, output: string): KnownRoom | null =>
-  rooms.find((room) => room.input === input && room.output === output) ?? null;
+export const findRoom = (
+  rooms: readonly MeasuredRoom[],
+  input: string,
+  output: string,
+): MeasuredRoom | null => rooms.find((room) => room.input === input && room.output === output) ?? null;
 
 /** The list with this room in front, in place of what was known of its pair. */
-export const withRoom = (rooms: readonly KnownRoom[], room: KnownRoom): readonly KnownRoom[] =>
+export const withRoom = (rooms: readonly MeasuredRoom[], room: MeasuredRoom): readonly MeasuredRoom[] =>
   [room, ...rooms.filter(({ input, output }) => input !== room.input || output !== room.output)].slice(
     0,
     MOST_ROOMS,
   );
 
 /** A fresh measurement; what was set by ear belonged to the old one. */
-export const roomOf = (
-  measured: RoomMeasured,
+export const measuredRoom = (
+  measured: SweepResult,
   pair: { readonly input: string; readonly output: string },
   measuredAt: Date,
-): KnownRoom => ({
+): MeasuredRoom => ({
   ...pair,
   measuredAt: measuredAt.toISOString(),
   delaySeconds: measured.delaySeconds,
@@ -72,5 +77,5 @@ export const roomOf = (
 });
 
 /** Round trip of a room, what was set by ear included; null where nobody could measure it. */
-export const roundTripOf = ({ delaySeconds, nudgeSeconds }: KnownRoom): number | null =>
+export const roundTripOf = ({ delaySeconds, nudgeSeconds }: MeasuredRoom): number | null =>
   delaySeconds === null ? null : Math.max(0, delaySeconds + nudgeSeconds);

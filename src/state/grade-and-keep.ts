@@ -5,15 +5,15 @@ import type { Report } from '../core/take/schema.ts';
 import { gradeTake, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
 import type { AnalysisPort, TakesPort } from './ports.ts';
-import { orderOf } from './take.ts';
+import { gradeOrder } from './take.ts';
 
-export interface JudgePorts {
+export interface GradingPorts {
   readonly analysis: AnalysisPort;
   readonly takes: TakesPort;
   readonly library: Library;
 }
 
-export interface Judged {
+export interface GradedTake {
   /** With what the grading found out about it. */
   readonly take: FinishedTake;
   readonly report: Report;
@@ -23,12 +23,12 @@ export interface Judged {
  * @param known what was graded while it was played; null hears the whole take anew
  * @returns take and report, whether or not they could be kept; what stood in the way of that is told
  */
-export async function judgeTake(
+export async function gradeAndKeep(
   take: FinishedTake,
   known: Report | null,
-  { analysis, takes, library }: JudgePorts,
+  { analysis, takes, library }: GradingPorts,
   events: GradingEvents,
-): Promise<Outcome<Judged>> {
+): Promise<Outcome<GradedTake>> {
   const graded =
     known !== null && !mayHoldBand(take) ? good(known) : await gradeTake(take, known, analysis, events);
   if (!graded.ok) {
@@ -52,6 +52,6 @@ const mayHoldBand = ({ content }: FinishedTake): boolean =>
 /** Where the band was found in the take, the first downbeat lies by what was measured and not by what was assumed. */
 function changeBy(take: FinishedTake, { source }: Report) {
   if (!mayHoldBand(take) || !source.backing || take.details.assumedRoundTripSeconds === undefined) return {};
-  const { firstBeatSeconds, assumedRoundTripSeconds } = foundIn(orderOf(take.details), source.backing);
+  const { firstBeatSeconds, assumedRoundTripSeconds } = foundIn(gradeOrder(take.details), source.backing);
   return assumedRoundTripSeconds === undefined ? {} : { firstBeatSeconds, assumedRoundTripSeconds };
 }

@@ -22,7 +22,7 @@ export interface LiveNote {
 }
 
 /** Bars and choruses count from 0, and are negative during the count-in. */
-export interface Live {
+export interface LiveMoment {
   /** From the first downbeat; negative during the count-in. */
   readonly beat: number;
   readonly beatInBar: number;
@@ -45,14 +45,14 @@ export interface Live {
  * @param targetsOver the tones to land on over a chord
  * @param semitones from what sounds to what the player reads
  */
-export function liveAt(
+export function liveMomentAt(
   timeline: Timeline,
   beat: number,
   reading: LiveReading | null,
   referenceHz: number,
   targetsOver: (chord: Chord) => readonly TargetTone[],
   semitones = 0,
-): Live {
+): LiveMoment {
   const { beatsPerBar, bars } = timeline;
   const bar = Math.floor(beat / beatsPerBar);
   const chorus = Math.floor(bar / bars);
@@ -86,7 +86,7 @@ function paletteOf(key: Key): ReadonlySet<number> {
  * The same timeline, for a display that asks for the next change at every frame: it is looked for once, and again when
  * it has come or the beat has gone back.
  */
-export function askedEachFrame(timeline: Timeline): Timeline {
+export function cachingNextChange(timeline: Timeline): Timeline {
   let askedAt = Infinity;
   let found: ChordSpan | null = null;
   return {

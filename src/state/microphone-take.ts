@@ -19,11 +19,11 @@ import type {
 } from './ports.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
-import { LateWriter } from './late-writer.ts';
+import { QueuedWriter } from './queued-writer.ts';
 import { openBand } from './open-band.ts';
 import { BandRecording, Recording } from './recording.ts';
-import { roundTripOf, type KnownRoom } from './rooms.ts';
-import { orderOf, type TakeDetails } from './take.ts';
+import { roundTripOf, type MeasuredRoom } from './measured-rooms.svelte.ts';
+import { gradeOrder, type TakeDetails } from './take.ts';
 import type { TakeEvents, TakePlan } from './take-plan.ts';
 
 export type { TakeEvents, TakePlan } from './take-plan.ts';
@@ -43,14 +43,14 @@ const DELAY_WORTH_A_WORD = 0.005;
 const OTHER_DEVICES =
   'You play through other devices than at your last sound check: half a minute of sound check sets them right.';
 
-export class TakeInHand {
+export class MicrophoneTake {
   readonly #ports: TakePorts;
   readonly #plan: TakePlan;
   readonly #events: TakeEvents;
   #band: OpenBand | null = null;
   #microphone: Microphone | null = null;
   #listener: LiveListener | null = null;
-  #writer: LateWriter | null = null;
+  #writer: QueuedWriter | null = null;
   #recording: Recording | null = null;
   /** Where the band comes back through the microphone, or nobody knows whether it does. */
   #bandRecording: BandRecording | null = null;
@@ -58,7 +58,7 @@ export class TakeInHand {
   #clock: BandClock | null = null;
   #firstBeatSeconds: number | null = null;
   #assumedRoundTrip: number | null = null;
-  #room: KnownRoom | null = null;
+  #room: MeasuredRoom | null = null;
   /** Delay against the measured one that is allowed for already. */
   #delayChange = 0;
   #lossTold = false;
@@ -101,7 +101,7 @@ export class TakeInHand {
       return bad('The take was called off before it began.');
     }
     this.#listener = listener.value;
-    this.#writer = new LateWriter(
+    this.#writer = new QueuedWriter(
       takes.begin(this.#details(sampleRate), this.#events.notice),
       this.#events.notice,
     );
@@ -168,7 +168,7 @@ export class TakeInHand {
     const { sampleRate } = recording;
     const details = this.#details(sampleRate);
     const path = this.#room?.path ?? null;
-    const [id, report] = await Promise.all([writer?.finish() ?? null, listener?.report(orderOf(details))]);
+    const [id, report] = await Promise.all([writer?.finish() ?? null, listener?.report(gradeOrder(details))]);
     listener?.dispose();
     return {
       take: {
@@ -233,7 +233,7 @@ export class TakeInHand {
       firstBeatSeconds: seconds,
       ...(assumed !== null && { assumedRoundTripSeconds: assumed }),
     });
-    void this.#listener?.follow(orderOf(this.#details(recording.sampleRate)));
+    void this.#listener?.follow(gradeOrder(this.#details(recording.sampleRate)));
   }
 
   /** Only where a sound check heard nothing come back is the band not worth keeping. */

@@ -73,7 +73,7 @@ export interface Gap {
 /** A lost block of the browser's is a hundredth of a beat: it is shown wider than it was. */
 const LEAST_GAP_PX = 8;
 
-export const gapsOn = (
+export const lostStretchesOn = (
   strip: Strip,
   lost: readonly { readonly atSeconds: number; readonly seconds: number }[],
   beatAt: (seconds: number) => number,
@@ -92,12 +92,12 @@ export const yOf = (strip: Strip, midi: number): number =>
 const EDGE_PX = 22;
 
 /** Where a note stands: at its height, or at the edge that it lies beyond. */
-export interface Standing {
+export interface NoteHeight {
   readonly y: number;
   readonly beyond: 'above' | 'below' | null;
 }
 
-export function standingOf(strip: Strip, midi: number): Standing {
+export function heightOf(strip: Strip, midi: number): NoteHeight {
   const y = yOf(strip, midi);
   if (y < 0) return { y: EDGE_PX, beyond: 'above' };
   if (y > strip.heightPx) return { y: strip.heightPx - EDGE_PX, beyond: 'below' };
@@ -136,7 +136,7 @@ export function penPaths(
     const next = notes[i + 1];
     const joined = next !== undefined && next.beat - note.endBeat < LIFT_BEATS;
     const x = xOf(strip, note.beat);
-    const { y } = standingOf(strip, note.midi);
+    const { y } = heightOf(strip, note.midi);
     const whole = Math.max(3, xOf(strip, joined ? Math.min(note.endBeat, next.beat) : note.endBeat) - x);
     const stayX = x + whole * (joined ? STAY : 1);
     const stroke = `M${px(x)} ${px(y)}H${px(stayX)}`;
@@ -144,7 +144,7 @@ export function penPaths(
     else thin += stroke;
     if (!joined) continue;
     const nextX = xOf(strip, next.beat);
-    const nextY = standingOf(strip, next.midi).y;
+    const nextY = heightOf(strip, next.midi).y;
     const middle = (stayX + nextX) / 2;
     thin += `M${px(stayX)} ${px(y)}C${px(middle)} ${px(y)} ${px(middle)} ${px(nextY)} ${px(nextX)} ${px(nextY)}`;
   }

@@ -15,16 +15,16 @@ export interface OpenedTake {
 }
 
 /** What a player opens: a recording or a list of notes, and the backing that is in the recording too. */
-export interface LineFiles {
+export interface RecordingFiles {
   readonly line: File;
   /** null where nothing is to be taken out. */
   readonly backing: File | null;
 }
 
 /** Reads the files, against a chart and its details. */
-export async function openFiles(
+export async function openFilesAsTake(
   analysis: AnalysisPort,
-  { line, backing }: LineFiles,
+  { line, backing }: RecordingFiles,
   details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>,
   firstBeatSeconds: number,
 ): Promise<Outcome<OpenedTake>> {
@@ -51,13 +51,13 @@ export async function openFiles(
 }
 
 /** The demo line, rendered afresh. */
-export async function openDemo(audio: AudioPort, now: Date): Promise<Outcome<OpenedTake>> {
+export async function openDemoTake(audio: AudioPort, now: Date): Promise<Outcome<OpenedTake>> {
   const demo = await audio.renderDemo();
   return demo.ok ? good({ take: takeFromDemo(demo.value, now), report: null, warnings: [] }) : demo;
 }
 
 /** A stored take; without a report where it was cut off, or where its report can't be read any more. */
-export async function openStored(takes: TakesPort, id: TakeId): Promise<Outcome<OpenedTake>> {
+export async function openStoredTake(takes: TakesPort, id: TakeId): Promise<Outcome<OpenedTake>> {
   const stored = await takes.open(id);
   if (!stored.ok) return stored;
   const report = readReport(stored.value.report);

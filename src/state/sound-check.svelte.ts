@@ -9,19 +9,19 @@ import {
   checkSweeps,
   judgeSweeps,
   SWEEP_GAP_SECONDS,
-  type RoomMeasured,
+  type SweepResult,
 } from '../core/room/check/sound-check.ts';
 import type { AnalysisPort, AudioPort, LiveListener, RoomsPort, SettingsPort } from './ports.ts';
 import { Recording } from './recording.ts';
 import {
   findRoom,
   MOST_NUDGE_SECONDS,
-  noRooms,
-  roomOf,
+  usualDevices,
+  measuredRoom,
   withRoom,
-  type KnownRoom,
-  type RoomSettings,
-} from './rooms.ts';
+  type MeasuredRoom,
+  type DeviceSettings,
+} from './measured-rooms.svelte.ts';
 import { readTuning, type TuningReading } from './tuning-check.ts';
 
 export type SoundCheckStep = 'closed' | 'opening' | 'listening' | 'sweeping';
@@ -29,7 +29,7 @@ export type SoundCheckStep = 'closed' | 'opening' | 'listening' | 'sweeping';
 export interface SoundCheckPorts {
   readonly audio: AudioPort;
   readonly analysis: AnalysisPort;
-  readonly store: SettingsPort<RoomSettings>;
+  readonly store: SettingsPort<DeviceSettings>;
   /** MIDI numbers of the open strings, the lowest first; empty for an instrument without. */
   readonly openStrings: () => readonly number[];
   readonly today: () => Date;
@@ -37,7 +37,7 @@ export interface SoundCheckPorts {
 
 export class SoundCheck implements RoomsPort {
   readonly #ports: SoundCheckPorts;
-  #settings = $state.raw<RoomSettings>(noRooms);
+  #settings = $state.raw<DeviceSettings>(usualDevices);
   #step = $state.raw<SoundCheckStep>('closed');
   #problem = $state.raw<string | null>(null);
   #warnings = $state.raw<readonly string[]>([]);
@@ -107,7 +107,7 @@ export class SoundCheck implements RoomsPort {
   }
 
   /** What is known of the devices that are plugged in. */
-  get room(): KnownRoom | null {
+  get room(): MeasuredRoom | null {
     return this.#pair && this.find(this.#pair.input, this.#pair.output);
   }
 
@@ -115,7 +115,7 @@ export class SoundCheck implements RoomsPort {
     return this.#settings.rooms.length > 0;
   }
 
-  find(input: string, output: string): KnownRoom | null {
+  find(input: string, output: string): MeasuredRoom | null {
     return findRoom(this.#settings.rooms, input, output);
   }
 
@@ -159,7 +159,7 @@ export class SoundCheck implements RoomsPort {
     this.#step = 'listening';
     const room = judgeRecording(recording, playing.startFrames, sweeps, tail);
     if (!room.ok) return this.#tell(turn, room.sentence);
-    this.#change({ rooms: withRoom(this.#settings.rooms, roomOf(room.value, pair, today())) });
+    this.#change({ rooms: withRoom(this.#settings.rooms, measuredRoom(room.value, pair, today())) });
   }
 
   /** Shifts the delay of the devices in use by ear. */
@@ -258,7 +258,7 @@ export class SoundCheck implements RoomsPort {
     if (turn === this.#turn) this.#problem = sentence;
   }
 
-  #change(change: Partial<RoomSettings>): void {
+  #change(change: Partial<DeviceSettings>): void {
     this.#settings = { ...this.#settings, ...change };
     this.#ports.store.save(this.#settings);
   }
@@ -282,7 +282,7 @@ function judgeRecording(
   startFrames: readonly number[],
   sweeps: readonly Float32Array[],
   tail: number,
-): Outcome<RoomMeasured> {
+): Outcome<SweepResult> {
   const { sampleRate, gaps } = recording;
   const whole = recording.whole();
   const firstFrame = Math.round((recording.startSeconds ?? 0) * sampleRate);
