@@ -137,11 +137,12 @@ describe('layers', () => {
     ).toEqual([]);
   });
 
-  it('has no circle of folders in the core', () => {
+  it('has no circle of folders', () => {
     const folders = new Map<string, Set<string>>();
     for (const [path, targets] of graph) {
       const from = folderOf(path);
-      if (!from.startsWith('core')) continue;
+      // The folders of audio still import each other in both directions.
+      if (from.startsWith('audio')) continue;
       const out = folders.get(from) ?? new Set();
       for (const target of targets)
         if (graph.has(target) && folderOf(target) !== from) out.add(folderOf(target));
@@ -150,7 +151,7 @@ describe('layers', () => {
     expect(folders.size).toBeGreaterThan(20);
     expect(
       circlesIn(folders),
-      'The folders of the core import in one direction only. Move the file that both folders need to the lower one ' +
+      'Folders import in one direction only. Move the file that both folders need to the lower one ' +
         '(the map of the folders is in DEVELOPERS.md), or split the part that is shared into a file of its own there.',
     ).toEqual([]);
   });

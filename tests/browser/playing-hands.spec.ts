@@ -139,8 +139,8 @@ test('nothing is cut off on a phone, upright or on its side, on a laptop, on a w
     await page.waitForTimeout(200);
     const cut = await page.evaluate(() => {
       const seen =
-        'header button, .where b, .level, .stage .now .set, .stage .next .set, .targets svg, .targets .degree, ' +
-        '.when b, .heard .degree, .heard .scale, .stage canvas, .form [aria-current] .set';
+        'header button, .chorus b, .level, .stage .now .set, .stage .next .set, .targets svg, .targets .degree, ' +
+        '.when b, .note .degree, .note .scale, .stage canvas, .form [aria-current] .set';
       return [...document.querySelectorAll(seen)]
         .map((element) => ({ element, box: element.getBoundingClientRect() }))
         .filter(({ box }) => box.width > 0)
@@ -155,7 +155,7 @@ test('nothing is cut off on a phone, upright or on its side, on a laptop, on a w
     expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight + 1)).toBe(true);
     const overlap = await page.evaluate(() => {
       const box = (selector: string) => document.querySelector(selector)?.getBoundingClientRect();
-      const [next, now, crossing] = [box('.stage .coming'), box('.stage .now'), box('.stage .crossing')];
+      const [next, now, line] = [box('.stage .coming'), box('.stage .now'), box('.stage .line')];
       const meets = (a?: DOMRect, b?: DOMRect) =>
         a !== undefined &&
         b !== undefined &&
@@ -164,7 +164,7 @@ test('nothing is cut off on a phone, upright or on its side, on a laptop, on a w
         b.left < a.right - 1 &&
         a.top < b.bottom - 1 &&
         b.top < a.bottom - 1;
-      return [meets(next, crossing), meets(now, crossing), meets(now, next)];
+      return [meets(next, line), meets(now, line), meets(now, next)];
     });
     expect(overlap, `${width} × ${height}`).toEqual([false, false, false]);
   }

@@ -80,7 +80,7 @@ test('a rising tempo, through the keys: both stand on the page as they change', 
     ['200', 'in G'],
   ] as const) {
     await expect(header.locator('.pace')).toContainText(tempo);
-    await expect(header.locator('.where')).toContainText(key);
+    await expect(header.locator('.chorus')).toContainText(key);
   }
   await page.keyboard.press('Space');
   await untilReview(page);

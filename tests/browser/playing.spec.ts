@@ -19,7 +19,7 @@ const untilPlaying = async (page: Page) => {
 };
 /** Whether anything is drawn on the instrument's canvas. */
 const isDrawn = (page: Page) =>
-  page.locator('.where canvas').evaluate((canvas) => {
+  page.locator('.instrument canvas').evaluate((canvas) => {
     const { width, height } = canvas as HTMLCanvasElement;
     const pixels = (canvas as HTMLCanvasElement).getContext('2d')!.getImageData(0, 0, width, height).data;
     return pixels.some((value) => value !== 0);
@@ -78,7 +78,7 @@ test('the quiet page shows landings and no live note', async ({ openApp }) => {
   await page.getByText('How it is shown, and run without hands').click();
   await player(page).getByLabel('Quiet page').check();
   await untilPlaying(page);
-  await expect(page.locator('.heard')).toHaveCount(0);
+  await expect(page.locator('.note')).toHaveCount(0);
   await expectAccessible(page);
   await page.keyboard.press('Space');
   await untilReview(page);

@@ -6,7 +6,7 @@
 import type { BeatTrack } from '../../core/beats/track.ts';
 import type { ChordPlace } from '../../state/backing-fields.ts';
 import { signsInText } from '../parts/engrave.ts';
-import type { Inks } from '../parts/frames.ts';
+import type { Inks } from '../parts/inks.ts';
 
 /** The stretch that is in sight, in seconds. */
 export interface Sight {

@@ -1,7 +1,7 @@
 /** The role marks on a canvas, from the same paths as in SVG. */
 import type { Role } from '../../core/take/schema.ts';
-import { cut } from './cut.ts';
-import type { Inks } from './frames.ts';
+import { cutRim } from './cut-rim.ts';
+import type { Inks } from './inks.ts';
 import { ROLE_MARKS } from './roles.ts';
 
 const paths = new Map<Role, Path2D>();
@@ -23,7 +23,7 @@ export function drawMark(
   size: number,
   inks: Inks,
 ): void {
-  const { filled, guide } = ROLE_MARKS[role];
+  const { filled, colour } = ROLE_MARKS[role];
   const path = pathOf(role);
   context.save();
   context.translate(x, y);
@@ -31,15 +31,15 @@ export function drawMark(
   context.lineJoin = 'round';
   context.lineCap = 'round';
   context.lineWidth = filled ? 5 : 8;
-  cut(context, () => {
+  cutRim(context, () => {
     context.stroke(path);
     if (!filled && role !== 'outside') context.fill(path);
   });
   if (filled) {
-    context.fillStyle = guide ? inks.shore : inks.ink;
+    context.fillStyle = inks[colour];
     context.fill(path);
   } else {
-    context.strokeStyle = inks.ink;
+    context.strokeStyle = inks[colour];
     context.lineWidth = 3.2;
     context.stroke(path);
   }

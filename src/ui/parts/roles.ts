@@ -1,6 +1,7 @@
 /**
- * One mark for each role: a shape of its own, so that colour only repeats what shape has said. Filled marks
- * stand ashore (the chord names the tone); open ones are still at sea. Corners count: the third has three, the
+ * One mark for each role: a shape of its own, so that colour only repeats what shape has said. This is
+ * the one place for name, shape and colour of a role. Filled marks stand ashore (the chord names the tone); open ones are
+ * still at sea. Corners count: the third has three, the
  * fifth five, the seventh seven.
  *
  * Paths are drawn in a box from −12 to 12, centred on 0, y down, and serve SVG and canvas alike.
@@ -15,9 +16,12 @@ export interface RoleMark {
   readonly path: string;
   /** Filled, or drawn as a line. */
   readonly filled: boolean;
-  /** Thirds and sevenths tell the chord apart: they take the colour of the shore. */
-  readonly guide: boolean;
+  /** The colour of the palette it has, by its name in `tokens.css`. Thirds and sevenths tell chords apart: the shore's. */
+  readonly colour: 'ink' | 'shore';
 }
+
+/** A mark's colour as CSS. */
+export const cssColour = ({ colour }: RoleMark): string => `var(--${colour})`;
 
 /** A star or polygon with the first point up; `inner` equal to `outer` leaves out the inner corners. */
 function corners(count: number, outer: number, inner: number | null): string {
@@ -37,56 +41,56 @@ export const ROLE_MARKS: Readonly<Record<Role, RoleMark>> = {
     // A note head at rest, as in the sign of the house: a disc is too like a pentagon from afar.
     path: 'M-11.13 4.5A12 7.6 -22 1 1 11.13 -4.5A12 7.6 -22 1 1 -11.13 4.5Z',
     filled: true,
-    guide: false,
+    colour: 'ink',
   },
   third: {
     name: 'third',
     meaning: 'says major or minor',
     path: 'M0 -11L11.2 9.2L-11.2 9.2Z',
     filled: true,
-    guide: true,
+    colour: 'shore',
   },
   fifth: {
     name: 'fifth',
     meaning: 'stands, and says little',
     path: corners(5, 11, 8.2),
     filled: true,
-    guide: false,
+    colour: 'ink',
   },
   seventh: {
     name: 'seventh',
     meaning: 'wants to move on; the sixth of a 6 chord sits here',
     path: corners(7, 11.6, 5.6),
     filled: true,
-    guide: true,
+    colour: 'shore',
   },
   extension: {
     name: 'extension',
     meaning: 'a 9, 11 or 13 that the symbol writes',
     path: 'M0 -12L8 0L0 12L-8 0Z',
     filled: true,
-    guide: false,
+    colour: 'ink',
   },
   colour: {
     name: 'colour',
     meaning: 'not in the chord, but in the palette',
     path: 'M0 -11L7.6 0L0 11L-7.6 0Z',
     filled: false,
-    guide: false,
+    colour: 'ink',
   },
   blue: {
     name: 'blue note',
     meaning: 'between the two thirds, or the flat five',
     path: 'M6 -9.2A10.6 10.6 0 1 0 6 9.2A10.4 10.4 0 0 1 6 -9.2Z',
     filled: false,
-    guide: false,
+    colour: 'ink',
   },
   outside: {
     name: 'outside',
     meaning: 'in neither',
     path: 'M-11 4C-8.4 -7 -3.6 -7 0 0C3.6 7 8.4 7 11 -4',
     filled: false,
-    guide: false,
+    colour: 'ink',
   },
 };
 
@@ -96,7 +100,7 @@ export const OPEN_MARK: RoleMark = {
   meaning: 'a rest on the change: counted apart, never as a miss',
   path: 'M-10 -5H10V5H-10Z',
   filled: false,
-  guide: false,
+  colour: 'ink',
 };
 
 export const ROLES = Object.keys(ROLE_MARKS) as readonly Role[];

@@ -1,0 +1,22 @@
+/**
+ * The files that each picker offers, as `accept` wants them. What a file is, its content tells (`core/files/sniff.ts`);
+ * the suffixes here only spare a player the search. A new audio format is one row in `AUDIO_SUFFIXES`.
+ */
+import type { AudioKind } from '../../core/files/sniff.ts';
+
+const AUDIO_SUFFIXES: Readonly<Record<AudioKind, readonly string[]>> = {
+  wav: ['.wav'],
+  mp3: ['.mp3'],
+  flac: ['.flac'],
+  ogg: ['.ogg'],
+};
+const MIDI_SUFFIXES = ['.mid', '.midi'];
+
+const audio = ['audio/*', ...Object.values(AUDIO_SUFFIXES).flat()];
+
+/** Recordings to play to. */
+export const AUDIO_FILES = audio.join(',');
+/** A line to be graded: a recording, a MIDI file or a table of notes. */
+export const LINE_FILES = [...audio, ...MIDI_SUFFIXES, '.csv'].join(',');
+/** A chart: text, MusicXML or MIDI. */
+export const CHART_FILES = ['.txt', '.musicxml', '.mxl', '.xml', ...MIDI_SUFFIXES].join(',');

@@ -1,0 +1,111 @@
+/** What stands on the page of the live line: beats, shore, the landing that opened it, the pen's head. */
+import type { TargetTone } from '../../core/grade/aims/targets.ts';
+import type { Landing, Role } from '../../core/take/schema.ts';
+import { cutRim } from '../parts/cut-rim.ts';
+import { drawMark } from '../parts/draw-mark.ts';
+import { withSigns } from '../parts/engrave.ts';
+import type { Inks } from '../parts/inks.ts';
+
+export function drawBeats(
+  context: CanvasRenderingContext2D,
+  fromBeat: number,
+  toBeat: number,
+  beatsPerBar: number,
+  xOf: (beat: number) => number,
+  height: number,
+  inks: Inks,
+): void {
+  context.lineWidth = 1.5;
+  for (let beat = Math.ceil(fromBeat); beat <= toBeat; beat += 1) {
+    const barLine = beat % beatsPerBar === 0;
+    context.strokeStyle = barLine ? inks.soft : inks.rule;
+    context.beginPath();
+    context.moveTo(xOf(beat), barLine ? height * 0.06 : height * 0.92);
+    context.lineTo(xOf(beat), height);
+    context.stroke();
+  }
+}
+
+/** Where we are between the two changes, and nothing of what is played. */
+export function drawPlace(context: CanvasRenderingContext2D, x: number, height: number, inks: Inks): void {
+  context.fillStyle = inks.shore;
+  context.fillRect(x - 2, height * 0.86, 4, height * 0.14);
+}
+
+/** The targets at every octave of the page; a shore line runs out from each into the page. */
+export function drawShore(
+  context: CanvasRenderingContext2D,
+  targets: readonly TargetTone[],
+  { middle, reach }: { readonly middle: number; readonly reach: number },
+  yOf: (midi: number) => number,
+  { right, width, height }: { readonly right: number; readonly width: number; readonly height: number },
+  unit: number,
+  inks: Inks,
+): void {
+  context.font = `800 ${unit * 0.62}px 'Landfall Chord Signs', Besley, serif`;
+  context.textBaseline = 'middle';
+  context.fillStyle = inks.ink;
+  context.fillRect(right - 1.5, 0, 3, height);
+  const labelled: number[] = [];
+  for (const { pitchClass, role, degree } of targets) {
+    const low = middle - reach / 2;
+    for (let midi = low + ((((pitchClass - low) % 12) + 12) % 12); midi < middle + reach / 2; midi += 12) {
+      const y = yOf(midi);
+      if (y < unit * 0.8 || y > height - unit * 0.4) continue;
+      context.strokeStyle = inks.shore;
+      context.lineWidth = unit * 0.07;
+      context.beginPath();
+      context.moveTo(right - unit * 1.4, y);
+      context.lineTo(width, y);
+      context.stroke();
+      drawMark(context, role, right, y, unit * 0.72, inks);
+      // Where tones lie close the shape has to tell alone.
+      if (labelled.some((other) => Math.abs(other - y) < unit * 0.7)) continue;
+      labelled.push(y);
+      context.fillText(withSigns(degree), right + unit * 0.62, y - unit * 0.36);
+    }
+  }
+}
+
+/** The landing is read from where the player stands: in units, how far it keeps from the edges, and the room its letter takes. */
+export const LANDING = { mark: 1.45, letter: 1.35, fromEdge: 0.85, above: 1.95 } as const;
+
+/** What the line just did: the landing that opened this page, large at its left edge. */
+export function drawLanding(
+  context: CanvasRenderingContext2D,
+  { role, degree }: Landing,
+  x: number,
+  y: number,
+  unit: number,
+  inks: Inks,
+): void {
+  if (role === null || degree === null) return;
+  drawMark(context, role, x, y, unit * LANDING.mark, inks);
+  context.font = `800 ${unit * LANDING.letter}px 'Landfall Chord Signs', Besley, serif`;
+  context.textBaseline = 'alphabetic';
+  context.lineWidth = unit * 0.24;
+  // Over the mark, where the line does not go on, or under it where there is no room; a sign hangs to the left.
+  const over = y > unit * LANDING.above;
+  const left = x - unit * 0.42;
+  const up = y + unit * (over ? -0.62 * LANDING.mark : 0.62 * LANDING.mark + 0.72 * LANDING.letter);
+  cutRim(context, () => context.strokeText(withSigns(degree), left, up));
+  context.fillStyle = inks.ink;
+  context.fillText(withSigns(degree), left, up);
+}
+
+export function drawPenHead(
+  context: CanvasRenderingContext2D,
+  role: Role | null,
+  x: number,
+  y: number,
+  unit: number,
+  inks: Inks,
+): void {
+  if (role !== null) drawMark(context, role, x, y, unit * 0.9, inks);
+  else {
+    context.fillStyle = inks.ink;
+    context.beginPath();
+    context.arc(x, y, unit * 0.16, 0, 2 * Math.PI);
+    context.fill();
+  }
+}
