@@ -2,8 +2,8 @@
 import { mount } from 'svelte';
 import * as v from 'valibot';
 import { AnalysisClient } from './analysis/client.ts';
-import { midiAllowed, openMidi } from './audio/midi-input.ts';
-import { audioPort } from './audio-port.ts';
+import { midiAllowed, openMidi } from './audio/devices/midi-input.ts';
+import { audioPort } from './audio-port/audio-port.ts';
 import { instrumentOf } from './core/music/instruments.ts';
 import { Backings, emptyStand, type StandSettings } from './state/backings.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';

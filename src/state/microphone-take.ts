@@ -3,8 +3,8 @@
  * take is kept in memory too, so that a full disk or a fallen listener costs nothing of what was played.
  */
 import type { Heard } from '../analysis/messages.ts';
-import type { Hop, Microphone } from '../audio/capture.ts';
-import type { BandClock } from '../audio/clock.ts';
+import type { Hop, Microphone } from '../audio/microphone/capture.ts';
+import type { BandClock } from '../audio/base/clock.ts';
 import { clockWords } from '../core/base/clock-words.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';

@@ -1,5 +1,5 @@
 /** MIDI as the player has it: asked for when it is chosen, its notes handed to a take, its foot switch to the screen. */
-import type { MidiEvents, MidiInput } from '../audio/midi-input.ts';
+import type { MidiEvents, MidiInput } from '../audio/devices/midi-input.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { FootLearning, FootSwitch, type LearnedFoot, type Step } from './foot-switch.ts';
 

@@ -5,7 +5,7 @@
  */
 import { LandingsSoFar } from '../analysis/landings-so-far.ts';
 import { timelineOf } from '../analysis/order.ts';
-import type { BandClock } from '../audio/clock.ts';
+import type { BandClock } from '../audio/base/clock.ts';
 import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';

@@ -5,12 +5,12 @@
 import type { GradingEvents, Sound, SoundToGrade } from '../analysis/grade-samples.ts';
 import type { FileLine, Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../analysis/order.ts';
-import type { Hop, Microphone } from '../audio/capture.ts';
+import type { Hop, Microphone } from '../audio/microphone/capture.ts';
 import type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
-import type { BandClock } from '../audio/clock.ts';
-import type { DeviceChoice } from '../audio/devices.ts';
-import type { PlayingSounds } from '../audio/play-sounds.ts';
-import type { TakePlayer } from '../audio/take-player.ts';
+import type { BandClock } from '../audio/base/clock.ts';
+import type { DeviceChoice } from '../audio/devices/devices.ts';
+import type { PlayingSounds } from '../audio/playback/play-sounds.ts';
+import type { TakePlayer } from '../audio/playback/take-player.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import type { FeelName } from '../core/chart/feel-names.ts';

@@ -1,6 +1,6 @@
 /** The sound check: devices, level, tuning, and the sweeps that measure the room. Open while its screen stands. */
-import type { Hop, Microphone } from '../audio/capture.ts';
-import type { DeviceChoice } from '../audio/devices.ts';
+import type { Hop, Microphone } from '../audio/microphone/capture.ts';
+import type { DeviceChoice } from '../audio/devices/devices.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import { bad, type Outcome } from '../core/base/outcome.ts';

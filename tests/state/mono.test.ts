@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { mixToMono } from '../../src/audio/level.ts';
+import { mixToMono } from '../../src/audio/base/level.ts';
 import { world } from './world.ts';
 
 const room = {

@@ -3,8 +3,8 @@
  * clock that goes when told, the real listener and grading without a thread, takes in memory.
  */
 import { AnalysisClient } from '../../src/analysis/client.ts';
-import { bandClock } from '../../src/audio/clock.ts';
-import type { MidiEvents } from '../../src/audio/midi-input.ts';
+import { bandClock } from '../../src/audio/base/clock.ts';
+import type { MidiEvents } from '../../src/audio/devices/midi-input.ts';
 import type { HeardNote } from '../../src/core/take/note.ts';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
@@ -29,7 +29,7 @@ import { InProcessWorker } from '../analysis/in-process.ts';
 import { freshDatabase, memorySounds, takesOn } from '../storage/fakes.ts';
 
 export const RATE = 8000;
-/** As the worklet's (audio/capture.ts). */
+/** As the worklet's (audio/microphone/capture.ts). */
 const HOP = 512;
 /** The audio clock does not begin at nought when a take does. */
 const CLOCK_START_SECONDS = 3;

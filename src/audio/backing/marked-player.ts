@@ -1,6 +1,6 @@
 /** Plays a whole recording with clicks on its beats, so that the beats can be judged by ear and tapped along. */
-import { heardContextSeconds } from '../clock.ts';
-import { gainOf, rampTo } from '../level.ts';
+import { heardContextSeconds } from '../base/clock.ts';
+import { gainOf, rampTo } from '../base/level.ts';
 import type { BakedRound } from './backing-messages.ts';
 import { Clicks } from './clicks.ts';
 

@@ -1,8 +1,8 @@
 /** Plays a round of a recording again and again on the audio clock, as the band player plays a band. */
 import { roundBeatMap } from '../../core/chart/beat-maps.ts';
-import type { BandClock } from '../clock.ts';
-import { gainOf, rampTo } from '../level.ts';
-import { quietStartDb } from '../band-player.ts';
+import type { BandClock } from '../base/clock.ts';
+import { gainOf, rampTo } from '../base/level.ts';
+import { quietStartDb } from '../band/band-player.ts';
 import type { BakedRound } from './backing-messages.ts';
 import { Clicks } from './clicks.ts';
 

@@ -1,6 +1,6 @@
 /** A round on the audio clock: counted in, on whole frames, looped by the buffer itself, from any beat. */
 import { expect, test } from 'vitest';
-import { roundAlong } from '../../../src/audio/along.ts';
+import { roundAlong } from '../../../src/audio/playback/along.ts';
 import { createRoundPlayer } from '../../../src/audio/backing/round-player.ts';
 import { bad, good } from '../../../src/core/base/outcome.ts';
 import { fakeContext } from '../fake-context.ts';

@@ -1,11 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { BandRenderer } from '../../src/audio/band/render-client.ts';
-import { bandAlong } from '../../src/audio/along.ts';
-import { createBandPlayer, quietStartDb } from '../../src/audio/band-player.ts';
-import { createTakePlayer } from '../../src/audio/take-player.ts';
-import { bad, good } from '../../src/core/base/outcome.ts';
-import { formOf, settingsOf } from '../core/band/forms.ts';
-import { fakeContext } from './fake-context.ts';
+import type { BandRenderer } from '../../../src/audio/band/render-client.ts';
+import { bandAlong } from '../../../src/audio/playback/along.ts';
+import { createBandPlayer, quietStartDb } from '../../../src/audio/band/band-player.ts';
+import { createTakePlayer } from '../../../src/audio/playback/take-player.ts';
+import { bad, good } from '../../../src/core/base/outcome.ts';
+import { formOf, settingsOf } from '../../core/band/forms.ts';
+import { fakeContext } from '../fake-context.ts';
 
 const form = formOf('form:12-bar blues in D');
 const settings = settingsOf({ bpm: 137 });

@@ -1,6 +1,6 @@
 /** The audio clock against the beat: everything that sounds or is shown is placed by it. */
 
-import type { BeatMap } from '../core/chart/timeline.ts';
+import type { BeatMap } from '../../core/chart/timeline.ts';
 
 /** A tempo that began at a known moment of the audio clock. */
 export interface BandClock {

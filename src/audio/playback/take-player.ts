@@ -1,8 +1,8 @@
 /** Plays a recorded take, alone or with its band, from any place. */
-import { good, type Outcome } from '../core/base/outcome.ts';
+import { good, type Outcome } from '../../core/base/outcome.ts';
 import type { Along } from './along.ts';
-import { heardContextSeconds } from './clock.ts';
-import { gainOf, rampTo } from './level.ts';
+import { heardContextSeconds } from '../base/clock.ts';
+import { gainOf, rampTo } from '../base/level.ts';
 
 export interface TakePlayer {
   readonly durationSeconds: number;

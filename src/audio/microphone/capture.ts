@@ -1,5 +1,5 @@
 /** The microphone: opened without the browser's voice processing, watched while it runs, never sent to the speakers. */
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 import { silenceWatch } from './silence-watch.ts';
 import workletUrl from './capture.worklet.ts?worker&url';
 import {

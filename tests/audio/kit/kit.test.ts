@@ -2,11 +2,11 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { drumKeys } from '../../src/core/band/feels/feel.ts';
-import { loadKit } from '../../src/core/sound/synth.ts';
-import { kitPath } from '../core/sound/kit-file.ts';
+import { drumKeys } from '../../../src/core/band/feels/feel.ts';
+import { loadKit } from '../../../src/core/sound/synth.ts';
+import { kitPath } from '../../core/sound/kit-file.ts';
 
-const beside = (name: string) => fileURLToPath(new URL(`../../src/audio/kit/${name}`, import.meta.url));
+const beside = (name: string) => fileURLToPath(new URL(`../../../src/audio/kit/${name}`, import.meta.url));
 
 describe('kit', () => {
   it('is under 2 MB and carries its licence', () => {

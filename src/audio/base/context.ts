@@ -1,5 +1,5 @@
 /** The one audio context. */
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 
 /** The browser's own sample rate: forcing one would put a resampler in front of the microphone. */
 export const createAudioContext = (): AudioContext => new AudioContext({ latencyHint: 'interactive' });

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { hopFrames, type Hop } from '../../src/audio/capture.ts';
+import { hopFrames, type Hop } from '../../../src/audio/microphone/capture.ts';
 
-vi.mock('../../src/audio/capture.worklet.ts?worker&url', () => ({ default: 'capture.js' }));
+vi.mock('../../../src/audio/microphone/capture.worklet.ts?worker&url', () => ({ default: 'capture.js' }));
 
 /** The audio thread's globals, as far as the worklet uses them. */
 interface Processor {
@@ -9,7 +9,7 @@ interface Processor {
   process(inputs: Float32Array[][]): boolean;
 }
 /** By name only: its types are those of the audio thread, which has a tsconfig of its own. */
-const WORKLET: string = new URL('../../src/audio/capture.worklet.ts', import.meta.url).href;
+const WORKLET: string = new URL('../../../src/audio/microphone/capture.worklet.ts', import.meta.url).href;
 let hops: Hop[] = [];
 let made: new () => Processor;
 const thread = globalThis as unknown as Record<string, unknown>;

@@ -1,5 +1,5 @@
 /** Microphones and outputs to choose from, and what is plugged in now. */
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 
 export interface DeviceChoice {
   readonly deviceId: string;

@@ -1,13 +1,13 @@
-import { bandParts, type BandPart } from '../core/band/events.ts';
-import { chorusBeats, type BandForm } from '../core/band/form.ts';
-import type { BandSettings } from '../core/band/settings.ts';
-import { beatMapOf, tempoOf } from '../core/band/tempo.ts';
-import { nextTempoBeat } from '../core/chart/tempo-rise.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import type { BandRenderer } from './band/render-client.ts';
-import type { BandSound } from '../core/sound/render-events.ts';
-import { bandClock, type BandClock } from './clock.ts';
-import { gainOf, rampTo, silentDb } from './level.ts';
+import { bandParts, type BandPart } from '../../core/band/events.ts';
+import { chorusBeats, type BandForm } from '../../core/band/form.ts';
+import type { BandSettings } from '../../core/band/settings.ts';
+import { beatMapOf, tempoOf } from '../../core/band/tempo.ts';
+import { nextTempoBeat } from '../../core/chart/tempo-rise.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
+import type { BandRenderer } from './render-client.ts';
+import type { BandSound } from '../../core/sound/render-events.ts';
+import { bandClock, type BandClock } from '../base/clock.ts';
+import { gainOf, rampTo, silentDb } from '../base/level.ts';
 
 /** The band starts quiet; who wants it louder turns it up. */
 export const quietStartDb = -18;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { silenceWatch } from '../../src/audio/silence-watch.ts';
+import { silenceWatch } from '../../../src/audio/microphone/silence-watch.ts';
 
 const RATE = 8000;
 const zeros = (seconds: number) => new Float32Array(seconds * RATE);

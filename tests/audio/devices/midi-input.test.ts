@@ -1,6 +1,6 @@
 /** Web MIDI (W3C) as far as it is used, faked: inputs that come and go, and a browser that says no. */
 import { describe, expect, it } from 'vitest';
-import { openMidi, type MidiBrowser } from '../../src/audio/midi-input.ts';
+import { openMidi, type MidiBrowser } from '../../../src/audio/devices/midi-input.ts';
 
 interface FakeInput {
   name: string;

@@ -1,11 +1,11 @@
 /** What plays along with a take that is heard again: the band as it played, or the player's own recording. */
-import type { BandForm } from '../core/band/form.ts';
-import type { BandSettings } from '../core/band/settings.ts';
-import { beatMapOf } from '../core/band/tempo.ts';
-import { roundBeatMap } from '../core/chart/beat-maps.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import type { BandPlayer } from './band-player.ts';
-import type { RoundPlayer } from './backing/round-player.ts';
+import type { BandForm } from '../../core/band/form.ts';
+import type { BandSettings } from '../../core/band/settings.ts';
+import { beatMapOf } from '../../core/band/tempo.ts';
+import { roundBeatMap } from '../../core/chart/beat-maps.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
+import type { BandPlayer } from '../band/band-player.ts';
+import type { RoundPlayer } from '../backing/round-player.ts';
 
 /** Places are seconds of the take. */
 export interface Along {

@@ -1,5 +1,5 @@
 /** MIDI instruments and foot switches through Web MIDI (W3C): every input there is, those plugged in later too. */
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 
 export interface MidiEvents {
   /** @param agoSeconds how long ago the device sent it */

@@ -1,0 +1,121 @@
+/**
+ * Every folder has a README that names each of its files and subfolders, and every name in it exists. The folder map in
+ * DEVELOPERS.md is checked against the tree in the same way, so that none of these pages can become outdated unnoticed.
+ */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url));
+/** Folders whose pages are checked, with everything below them. */
+const TREES = ['src', 'tests/bench', 'tests/browser'];
+/** Files that need no line: what they are is known from their name, in every folder alike. */
+const NEED_NO_LINE = ['README.md', 'tsconfig.json'];
+/** src itself is described by DEVELOPERS.md. */
+const WITHOUT_PAGE = ['src'];
+/** Being rebuilt: each is taken out of this list when its pages are written. */
+const NOT_YET = ['src/core/grade', 'src/core/listen', 'src/core/report', 'src/core/take', 'src/ui'];
+
+const FILE_NAME = /\.(ts|svelte|css|html|mjs|json|sf3|otf|svg|txt|md)$/;
+
+const childrenOf = (folder: string) =>
+  readdirSync(join(ROOT, folder), { withFileTypes: true })
+    .filter(({ name }) => !name.startsWith('.') && !NEED_NO_LINE.includes(name))
+    .map((entry) => ({ path: `${folder}/${entry.name}`, isFolder: entry.isDirectory() }));
+
+const foldersIn = (folder: string): readonly string[] => [
+  folder,
+  ...childrenOf(folder)
+    .filter(({ isFolder }) => isFolder)
+    .flatMap(({ path }) => foldersIn(path)),
+];
+
+const folders = TREES.flatMap(foldersIn)
+  .filter((folder) => !WITHOUT_PAGE.includes(folder))
+  .filter((folder) => !NOT_YET.some((top) => `${folder}/`.startsWith(`${top}/`)));
+
+/** Everything between backticks that is written like the name of a file or, with a slash at its end, of a folder. */
+const namesIn = (text: string): readonly string[] =>
+  [...text.matchAll(/`([^`\s*]+)`/g)]
+    .map((match) => match[1]!)
+    .filter((name) => /^[\w./-]+$/.test(name) && !/^\.\w+$/.test(name))
+    .filter((name) => FILE_NAME.test(name) || (name.endsWith('/') && name.length > 1));
+
+/** Where a name of a page leads: within the folder of the page, or from the root of the repository. */
+function pathOf(name: string, folder: string): string | null {
+  const plain = name.replace(/\/$/, '');
+  const candidates = [join(folder, plain), plain];
+  return candidates.find((path) => existsSync(join(ROOT, path))) ?? null;
+}
+
+describe('the page of each folder', () => {
+  it('exists', () => {
+    expect(folders.length).toBeGreaterThan(30);
+    const missing = folders.filter((folder) => !existsSync(join(ROOT, folder, 'README.md')));
+    expect(missing, 'Write a README.md with a line for each file and subfolder.').toEqual([]);
+  });
+
+  const pages = folders
+    .filter((folder) => existsSync(join(ROOT, folder, 'README.md')))
+    .map((folder) => ({ folder, names: namesIn(readFileSync(join(ROOT, folder, 'README.md'), 'utf8')) }));
+
+  it('names each file and each subfolder', () => {
+    const missing = pages.flatMap(({ folder, names }) => {
+      const named = new Set(names.map((name) => pathOf(name, folder)));
+      return childrenOf(folder)
+        .filter(({ path }) => !named.has(path))
+        .map(
+          ({ path, isFolder }) => `${folder}/README.md has no \`${basename(path)}${isFolder ? '/' : ''}\``,
+        );
+    });
+    expect(missing, 'Add a line for each of these to the README of its folder.').toEqual([]);
+  });
+
+  it('names nothing that does not exist', () => {
+    const wrong = pages.flatMap(({ folder, names }) =>
+      names
+        .filter((name) => pathOf(name, folder) === null)
+        .map((name) => `${folder}/README.md names \`${name}\``),
+    );
+    expect(wrong, 'Correct these names or remove their lines.').toEqual([]);
+  });
+});
+
+describe.each(['DEVELOPERS.md', 'README.md'])('%s', (page) => {
+  it('names nothing that does not exist', () => {
+    const text = readFileSync(join(ROOT, page), 'utf8');
+    const inTheTree = namesIn(text).filter((name) => /^(src|tests|fixtures)\//.test(name));
+    expect(inTheTree.filter((name) => !existsSync(join(ROOT, name)))).toEqual([]);
+  });
+});
+
+describe('the folder map in DEVELOPERS.md', () => {
+  const rows = [
+    ...readFileSync(join(ROOT, 'DEVELOPERS.md'), 'utf8').matchAll(/^\| `((?:src|tests|fixtures)\/\S*)` \|/gm),
+  ].map((match) => match[1]!.replace(/\/$/, ''));
+  const subfolders = (folder: string) =>
+    childrenOf(folder)
+      .filter(({ isFolder }) => isFolder)
+      .map(({ path }) => path);
+
+  it('has a row for each folder of src and of the core, and no other', () => {
+    const wanted = [...subfolders('src'), ...subfolders('src/core'), 'tests', 'fixtures'];
+    expect([...rows].sort()).toEqual(wanted.sort());
+  });
+
+  it('lists the folders of the core so that each imports only from the rows above it', () => {
+    const order = rows.filter((path) => dirname(path) === 'src/core');
+    const wrong = order.flatMap((folder, row) =>
+      readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' })
+        .filter((file) => /\.ts$/.test(file) && !file.endsWith('.d.ts'))
+        .flatMap((file) =>
+          [...readFileSync(join(ROOT, folder, file), 'utf8').matchAll(/from '(\.[^']+)'/g)]
+            .map((match) => join(dirname(join(folder, file)), match[1]!))
+            .filter((target) => order.findIndex((other) => target.startsWith(`${other}/`)) > row)
+            .map((target) => `${folder}/${file} imports ${target}`),
+        ),
+    );
+    expect(wrong, 'Move what is shared to a folder further up in the map.').toEqual([]);
+  });
+});
