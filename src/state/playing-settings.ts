@@ -4,10 +4,6 @@ import { USUAL_AIM } from '../core/grade/aims/targets.ts';
 import { INSTRUMENTS } from '../core/music/instruments.ts';
 import { learnedFoot, type LearnedFoot } from './foot-switch.ts';
 
-/** One instrument view at a time, or none. */
-export const views = ['neck', 'keyboard', 'staff', 'none'] as const;
-export type View = (typeof views)[number];
-
 /** All frets, the stretch where the hand is, or five frets from one on. */
 export type Frets = 'all' | 'hand' | number;
 
@@ -18,7 +14,8 @@ export type Pedal = (typeof pedals)[number];
 export interface PlayingSettings {
   /** Id of an instrument. */
   readonly instrument: string;
-  readonly view: View;
+  /** Id of an instrument view (`ui/instrument/views.ts`); "none" and what is not known show none. */
+  readonly view: string;
   /** Fret the capo lies on; 0 without. */
   readonly capo: number;
   readonly leftHanded: boolean;
@@ -55,7 +52,7 @@ export const playingFields: {
   readonly [K in keyof PlayingSettings]: v.GenericSchema<unknown, PlayingSettings[K]>;
 } = {
   instrument: v.picklist(INSTRUMENTS.map(({ id }) => id)),
-  view: v.picklist(views),
+  view: v.string(),
   capo: wholeWithin(0, MOST_CAPO),
   leftHanded: v.boolean(),
   labels: v.picklist(['degrees', 'names']),

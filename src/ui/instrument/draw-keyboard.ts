@@ -1,14 +1,15 @@
 /** The keyboard in ink: strokes between the white keys, black keys hung from the top, the shore at their feet. */
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
-import { isWhite, keysIn, layKeyboard, type Keys } from './keyboard.ts';
+import { isWhite, keysIn, keysOf, layKeyboard, type Keys } from './keyboard.ts';
 import { drawPlayed, drawShore, drawSlur, drawSpot, letter, type Page } from './pen.ts';
 import { at, type Twelve } from './tones.ts';
+import type { InstrumentView, Surface } from './view.ts';
 
-export interface KeyboardPicture {
+interface KeyboardPicture {
   readonly keys: Keys;
   readonly twelve: Twelve;
   /** Whole MIDI number of the note just played, or null. */
-  readonly heard: number | null;
+  readonly played: number | null;
   readonly goal: number | null;
   readonly label: (tone: TargetTone) => string;
 }
@@ -18,12 +19,9 @@ const FIGURES_PX = 18;
 /** How far down a black key reaches. */
 const BLACK_DEPTH = 0.56;
 
-export function drawKeyboard(
-  context: CanvasRenderingContext2D,
-  width: number,
-  height: number,
-  inks: Page['inks'],
-  { keys, twelve, heard, goal, label }: KeyboardPicture,
+function drawKeyboard(
+  { context, width, height, inks }: Surface,
+  { keys, twelve, played, goal, label }: KeyboardPicture,
 ): void {
   const lay = layKeyboard(keys, INSET_PX, width - 2 * INSET_PX);
   const unit = Math.max(12, Math.min(lay.keyWidth * 0.62, height * 0.2, 40));
@@ -72,9 +70,22 @@ export function drawKeyboard(
       { side: 'above', label },
     );
   }
-  if (heard === null || heard < keys.lowest || heard > keys.highest) return;
-  drawPlayed(page, lay.keyX(heard), markY(heard));
+  if (played === null || played < keys.lowest || played > keys.highest) return;
+  drawPlayed(page, lay.keyX(played), markY(played));
   if (goal !== null && goal >= keys.lowest && goal <= keys.highest)
     // Over the labels, which stand above their marks.
-    drawSlur(page, lay.keyX(heard), markY(heard) - unit * 0.75, lay.keyX(goal), markY(goal) - unit * 0.75);
+    drawSlur(page, lay.keyX(played), markY(played) - unit * 0.75, lay.keyX(goal), markY(goal) - unit * 0.75);
 }
+
+export const keyboardView: InstrumentView = {
+  options: [],
+  suits: () => true,
+  open() {
+    let keys: Keys | null = null;
+    return (surface, { instrument, twelve, played, goal, label }) => {
+      const middle = (instrument.lowestMidi + instrument.highestMidi) / 2;
+      keys = keysOf(surface.width, played?.midi ?? middle, keys);
+      drawKeyboard(surface, { keys, twelve, played: played?.midi ?? null, goal, label });
+    };
+  },
+};

@@ -4,10 +4,19 @@ import { nearestPosition, type NeckPosition } from '../../core/music/where-it-li
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import { drawMark } from '../parts/draw-mark.ts';
 import { drawPlayed, drawShore, drawSlur, drawSpot, letter, type Page } from './pen.ts';
-import { FIGURED_FRETS, layNeck, placesIn, type Box, type FretWindow, type NeckLayout } from './neck.ts';
+import {
+  FIGURED_FRETS,
+  layNeck,
+  placesIn,
+  windowOf,
+  type Box,
+  type FretWindow,
+  type NeckLayout,
+} from './neck.ts';
 import { at, type Twelve } from './tones.ts';
+import type { InstrumentView, Surface } from './view.ts';
 
-export interface NeckPicture {
+interface NeckPicture {
   readonly instrument: Instrument;
   readonly neck: Neck;
   readonly window: FretWindow;
@@ -25,20 +34,15 @@ const FIGURES = 0.11;
 const SLUR_ROOM = 0.1;
 const INSET_PX = 6;
 
-export function drawNeck(
-  context: CanvasRenderingContext2D,
-  width: number,
-  height: number,
-  inks: Page['inks'],
-  picture: NeckPicture,
-): void {
+function drawNeck(surface: Surface, picture: NeckPicture): void {
+  const { width, height } = surface;
   const { neck, window, leftHanded } = picture;
   const figures = Math.max(16, height * FIGURES);
   const top = height * SLUR_ROOM;
   const box = { left: INSET_PX, top, width: width - 2 * INSET_PX, height: height - figures - top };
   const lay = layNeck(neck, window, leftHanded, box);
   const unit = Math.max(11, Math.min(lay.stringGap * 0.82, lay.narrowest * 0.56, 40));
-  const page: Page = { context, width, height, inks, unit };
+  const page: Page = { ...surface, unit };
   // Labels only where a space holds them beside the mark.
   const roomy = lay.narrowest > unit * 1.9;
   drawWood(page, picture, lay, box, figures, roomy);
@@ -148,3 +152,26 @@ function drawWay(
   const xOf = ({ fret }: NeckPosition) => markX(lay, page.unit, fret, roomy);
   drawSlur(page, xOf(hand), lay.stringY(hand.string), xOf(place), lay.stringY(place.string));
 }
+
+export const neckView: InstrumentView = {
+  options: ['frets', 'leftHanded'],
+  suits: ({ neck }) => neck !== null,
+  open() {
+    let window: FretWindow | null = null;
+    return (surface, { instrument, settings, twelve, hand, playedOnNeck, goal, label }) => {
+      const { neck } = instrument;
+      if (neck === null) return;
+      window = windowOf(neck, settings.frets, surface.width, hand, window);
+      drawNeck(surface, {
+        instrument,
+        neck,
+        window,
+        leftHanded: settings.leftHanded,
+        twelve,
+        hand: playedOnNeck ? hand : null,
+        goal,
+        label,
+      });
+    };
+  },
+};

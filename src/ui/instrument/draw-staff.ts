@@ -1,50 +1,25 @@
 /** The staff: the chord now, the note just played, and past the bar line the tones to land on. */
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
-import type { Instrument } from '../../core/music/instruments.ts';
 import { withSigns } from '../parts/engrave.ts';
 import { drawClef } from './clefs.ts';
 import { drawPlayed, drawNow, drawShore, drawSlur, drawTarget, letter, type Page } from './pen.ts';
-import {
-  ledgerSteps,
-  middleOf,
-  octavesNear,
-  stepsFor,
-  writeNote,
-  type Clef,
-  type WrittenNote,
-} from './staff.ts';
-
-export interface StaffPicture {
-  readonly instrument: Instrument;
-  readonly clef: Clef;
-  readonly now: readonly TargetTone[];
-  readonly targets: readonly TargetTone[];
-  /** The middle of the page, sounding. */
-  readonly register: number;
-  /** Whole sounding MIDI number of the note just played with its spelled name and what it is, or null. */
-  readonly heard: { readonly midi: number; readonly tone: TargetTone } | null;
-  readonly goal: number | null;
-  readonly label: (tone: TargetTone) => string;
-}
+import { ledgerSteps, middleOf, octavesNear, stepsFor, writeNote, type WrittenNote } from './staff.ts';
+import type { InstrumentView, Picture, Surface } from './view.ts';
 
 /** Semitones to either side of the register that chord tones are written in. */
 const REACH = 8;
 /** Shares of the width: where the clef ends, the note just played stands, the bar line is. */
 const COLUMNS = { clef: 0.085, played: 0.52, barLine: 0.6 } as const;
 
-export function drawStaff(
-  context: CanvasRenderingContext2D,
-  width: number,
-  height: number,
-  inks: Page['inks'],
-  picture: StaffPicture,
-): void {
-  const { clef, instrument, now, targets, register, heard, goal, label } = picture;
+function drawStaff(surface: Surface, picture: Picture): void {
+  const { context, width, height, inks } = surface;
+  const { instrument, now, targets, register, played, goal, label } = picture;
+  const { clef } = picture.settings;
   const registerStep = ((register - middleOf(instrument, clef)) * 7) / 12;
   const { lowest, highest } = stepsFor(registerStep, REACH);
   const half = height / (highest - lowest);
   const unit = Math.max(12, Math.min(half * 2.3, width / 22, 40));
-  const page: Page = { context, width, height, inks, unit };
+  const page: Page = { ...surface, unit };
   const yOf = (step: number) => (highest - step) * half;
   const barX = width * COLUMNS.barLine;
 
@@ -85,11 +60,11 @@ export function drawStaff(
     drawTarget(page, tone, x, yOf(note.step));
     letter(page, label(tone), x, below(yOf, note.step, unit, height), unit * 0.8, 800, inks.ink, 'center');
   }
-  if (heard === null) return;
-  const note = writeNote(heard.midi, heard.tone.name, instrument, clef);
+  if (played === null) return;
+  const note = writeNote(played.midi, played.tone.name, instrument, clef);
   const [x, y] = [width * COLUMNS.played, yOf(note.step)];
   drawLedger(x, note);
-  drawNow(page, heard.tone, x, y);
+  drawNow(page, played.tone, x, y);
   drawPlayed(page, x, y);
   const landing = ashore.find(({ midi }) => midi === goal);
   if (landing !== undefined) drawSlur(page, x, y, landing.x, yOf(landing.note.step));
@@ -98,3 +73,9 @@ export function drawStaff(
 /** Labels stand under their note, or over it where the page ends. */
 const below = (yOf: (step: number) => number, step: number, unit: number, height: number): number =>
   yOf(step) + unit * 1.15 < height - unit * 0.3 ? yOf(step) + unit * 1.05 : yOf(step) - unit * 1.05;
+
+export const staffView: InstrumentView = {
+  options: ['clef'],
+  suits: () => true,
+  open: () => drawStaff,
+};

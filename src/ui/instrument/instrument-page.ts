@@ -8,14 +8,10 @@ import { palettePitchClasses } from '../../core/grade/assign/scales.ts';
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import type { PlayingSettings } from '../../state/playing-settings.ts';
 import type { LiveMoment } from '../../state/session.svelte.ts';
-import type { Inks } from '../parts/inks.ts';
-import { drawKeyboard } from './draw-keyboard.ts';
-import { drawNeck } from './draw-neck.ts';
-import { drawStaff } from './draw-staff.ts';
-import { keysOf, type Keys } from './keyboard.ts';
-import { windowOf, type FretWindow } from './neck.ts';
 import { middleOf } from './staff.ts';
 import { nearestTarget, twelveOf, type Twelve } from './tones.ts';
+import type { InstrumentView, Surface } from './view.ts';
+import { viewOf } from './views.ts';
 
 /** How far the register leads the staff's page before it is turned, in semitones. */
 const STAFF_FOLLOWS = 7;
@@ -41,19 +37,19 @@ export class InstrumentPage {
   readonly #settings: PlayingSettings;
   readonly #instrument: Instrument;
   readonly #keyAt: (beat: number) => Key;
+  /** null where no view was chosen, or one that does not suit the instrument. */
+  readonly #draw: ReturnType<InstrumentView['open']> | null;
   #palette: ReadonlySet<number>;
   /** In which the moment stands. */
   #key: Key;
   #moment: LiveMoment | null = null;
   #state = '';
   #twelve: Twelve;
-  #heard: number | null = null;
-  #heardTone: TargetTone | null = null;
+  /** The note played last, its whole sounding MIDI number and what it was in its chord. */
+  #played: { readonly midi: number; readonly tone: TargetTone } | null = null;
   /** Where the hand is, and whether the note just played lies there (not off the neck). */
   #hand: NeckPosition | null = null;
   #onNeck = false;
-  #window: FretWindow | null = null;
-  #keys: Keys | null = null;
   #register: number;
 
   /** @param keyAtBeat the key at a beat of the take */
@@ -61,6 +57,8 @@ export class InstrumentPage {
     this.#settings = settings;
     this.#instrument = instrumentAsSet(settings);
     this.#keyAt = keyAtBeat;
+    const view = viewOf(settings.view);
+    this.#draw = view?.suits(this.#instrument) ? view.open() : null;
     this.#key = keyAtBeat(0);
     this.#palette = palettePitchClasses('both pentatonics', this.#key);
     this.#twelve = twelveOf(null, [], this.#palette);
@@ -71,7 +69,7 @@ export class InstrumentPage {
   follow(live: LiveMoment, width: number, height: number): boolean {
     const played = live.note === null || this.#settings.quiet ? null : Math.round(live.note.midi);
     const key = this.#keyAt(live.beat);
-    const state = `${key.tonic}|${live.chordNow?.symbol}|${live.next?.startBeat}|${played ?? this.#heard}|${width}|${height}`;
+    const state = `${key.tonic}|${live.chordNow?.symbol}|${live.next?.startBeat}|${played ?? this.#played?.midi}|${width}|${height}`;
     if (state === this.#state) return false;
     this.#state = state;
     this.#moment = live;
@@ -81,72 +79,37 @@ export class InstrumentPage {
     }
     this.#twelve = twelveOf(live.chordNow, live.targets, this.#palette);
     if (played !== null && live.note !== null) {
-      this.#heard = played;
       const pitchClass = ((played % 12) + 12) % 12;
-      this.#heardTone = {
-        pitchClass,
-        degree: live.note.degree ?? '',
-        role: live.note.role ?? 'outside',
-        name:
-          live.chordNow === null
-            ? nameInKey(pitchClass, this.#key)
-            : nameOverChord(pitchClass, live.chordNow),
+      const name =
+        live.chordNow === null ? nameInKey(pitchClass, this.#key) : nameOverChord(pitchClass, live.chordNow);
+      const { degree, role } = live.note;
+      this.#played = {
+        midi: played,
+        tone: { pitchClass, degree: degree ?? '', role: role ?? 'outside', name },
       };
       this.#moveHand(played);
     }
-    if (this.#heard !== null && Math.abs(this.#heard - this.#register) > STAFF_FOLLOWS)
-      this.#register = this.#heard;
+    if (this.#played !== null && Math.abs(this.#played.midi - this.#register) > STAFF_FOLLOWS)
+      this.#register = this.#played.midi;
     return true;
   }
 
-  draw(context: CanvasRenderingContext2D, width: number, height: number, inks: Inks): void {
-    const { view, frets, leftHanded, clef } = this.#settings;
-    const instrument = this.#instrument;
+  draw(surface: Surface): void {
     const targets = this.#moment?.targets ?? [];
-    const goal = this.#heard === null ? null : (nearestTarget(this.#heard, targets)?.midi ?? null);
-    const label = this.#label;
-    const twelve = this.#twelve;
-    if (view === 'neck' && instrument.neck !== null) {
-      const { neck } = instrument;
-      const window = windowOf(neck, frets, width, this.#hand, this.#window);
-      this.#window = window;
-      drawNeck(context, width, height, inks, {
-        instrument,
-        neck,
-        window,
-        leftHanded,
-        twelve,
-        hand: this.#onNeck ? this.#hand : null,
-        goal,
-        label,
-      });
-    } else if (view === 'keyboard') {
-      const register = this.#heard ?? (instrument.lowestMidi + instrument.highestMidi) / 2;
-      this.#keys = keysOf(width, register, this.#keys);
-      drawKeyboard(context, width, height, inks, {
-        keys: this.#keys,
-        twelve,
-        heard: this.#heard,
-        goal,
-        label,
-      });
-    } else if (view === 'staff') {
-      const now = this.#moment?.chordNow?.tones ?? [];
-      const heard =
-        this.#heard === null || this.#heardTone === null
-          ? null
-          : { midi: this.#heard, tone: this.#heardTone };
-      drawStaff(context, width, height, inks, {
-        instrument,
-        clef,
-        now,
-        targets,
-        register: this.#register,
-        heard,
-        goal,
-        label,
-      });
-    }
+    const played = this.#played;
+    this.#draw?.(surface, {
+      instrument: this.#instrument,
+      settings: this.#settings,
+      twelve: this.#twelve,
+      now: this.#moment?.chordNow?.tones ?? [],
+      targets,
+      played,
+      hand: this.#hand,
+      playedOnNeck: this.#onNeck,
+      goal: played === null ? null : (nearestTarget(played.midi, targets)?.midi ?? null),
+      register: this.#register,
+      label: this.#label,
+    });
   }
 
   readonly #label = (tone: TargetTone): string =>
