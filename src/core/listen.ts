@@ -1,9 +1,10 @@
 import { AttackPicker, type Attack } from './listen/attacks/attacks.ts';
 import { NoteMaker } from './listen/decide/maker.ts';
 import type { HeardNote, LiveReading } from './take/note.ts';
-import { readingOf } from './listen/path/reading.ts';
+import { pitchOfFrame } from './listen/path/frame-pitch.ts';
 import { Path } from './listen/path/path.ts';
-import { STRONG_FLUX } from './listen/tuning.ts';
+import { STRONG_FLUX } from './listen/tuning/attacks.ts';
+import { ATTACK_EASE_SECONDS, LIVE_LOW_MIDI } from './listen/tuning/path.ts';
 import { Track } from './listen/path/track.ts';
 import { Analyser } from './listen/frames/analyser.ts';
 import type { Frame } from './listen/frames/frame.ts';
@@ -13,8 +14,6 @@ export interface ListenOptions {
   readonly sampleRate: number;
 }
 
-/** Below this a reading waits for the low window (75 Hz). */
-const LOW_MIDI = 38.4;
 /** Silence pushed at the end, so that every window reaches past the last sample. */
 const TAIL_SECONDS = 0.4;
 
@@ -28,7 +27,7 @@ export class Listener {
   readonly #track = new Track();
   readonly #maker = new NoteMaker(this.#track, {
     partialsAt: (from, length) => this.#analyser.partialsAt(from, length),
-    strokeAt: (seconds, length) => this.#analyser.strokeAt(seconds, length),
+    spectraAt: (seconds, length) => this.#analyser.spectraAt(seconds, length),
   });
   readonly #picker: AttackPicker;
   readonly #attacks: Attack[] = [];
@@ -75,7 +74,7 @@ export class Listener {
   /** What is heard now: the newest answer, not yet settled. Each call looks at the sound anew (0.1 ms). */
   get reading(): LiveReading {
     const latest = this.#analyser.peek();
-    return { timeSeconds: latest.seconds, midi: readingOf(latest) ?? this.#low, levelDb: latest.levelDb };
+    return { timeSeconds: latest.seconds, midi: pitchOfFrame(latest) ?? this.#low, levelDb: latest.levelDb };
   }
 
   /** All notes of the take, ends corrected. The listener takes no more sound afterwards. */
@@ -90,15 +89,15 @@ export class Listener {
 
   #take(frame: Frame): void {
     // Its low window has come in by now; the newest frame's has not.
-    const heard = readingOf(frame);
-    this.#low = heard !== null && heard < LOW_MIDI ? heard : null;
+    const heard = pitchOfFrame(frame);
+    this.#low = heard !== null && heard < LIVE_LOW_MIDI ? heard : null;
     this.#attacks.length = 0;
     this.#picker.pick(this.#attacks);
     for (const attack of this.#attacks) {
       this.#maker.attack(attack);
       if (attack.flux >= STRONG_FLUX) this.#lastAttack = attack.seconds;
     }
-    const settled = this.#path.step(frame, Math.abs(frame.seconds - this.#lastAttack) < 0.02);
+    const settled = this.#path.step(frame, Math.abs(frame.seconds - this.#lastAttack) < ATTACK_EASE_SECONDS);
     if (!settled) return;
     this.#track.add(settled);
     this.#maker.advance(false);

@@ -1,6 +1,6 @@
-import { BLOCKS_KEPT, TICKS_KEPT, type Traces } from '../frames/analyser.ts';
-import { BLOCK, INNER_RATE, TICK_HOP } from '../frames-tuning.ts';
-import * as S from '../tuning.ts';
+import type { Traces } from '../frames/analyser.ts';
+import { BLOCK, BLOCKS_KEPT, INNER_RATE, TICK_HOP, TICKS_KEPT } from '../tuning/frames.ts';
+import * as S from '../tuning/attacks.ts';
 
 /** A sudden rise in the sound, dated to the moment where it starts. */
 export interface Attack {
@@ -22,24 +22,14 @@ export function isStrong(attack: Attack): boolean {
 }
 
 /** No louder and no softer than before: the string was not struck anew. */
-export function evenEnergy(attack: Attack): boolean {
+export function hasEvenEnergy(attack: Attack): boolean {
   return attack.energyRatio > 1 / S.LEGATO_ENERGY && attack.energyRatio < S.LEGATO_ENERGY;
 }
-
-/** Ticks on each side in which a peak must be the highest: 16 ms. */
-const PEAK_REACH = 4;
-/** Energy before and after is taken over one period of E1: 25 ms. */
-const ENERGY_BLOCKS = 25;
-/** Ticks of the local median, before and after: 120 ms and 32 ms. */
-const MEDIAN_BEFORE = 30;
-const MEDIAN_AFTER = 8;
-/** Blocks (1 ms) averaged on each side when the steepest rise is sought. */
-const RISE_BLOCKS = 4;
 
 /** Picks attacks from the flux, MEDIAN_AFTER ticks late. */
 export class AttackPicker {
   readonly #traces: Traces;
-  readonly #sorted = new Float32Array(MEDIAN_BEFORE + MEDIAN_AFTER + 1);
+  readonly #sorted = new Float32Array(S.MEDIAN_BEFORE + S.MEDIAN_AFTER + 1);
   #tick = 0;
 
   constructor(traces: Traces) {
@@ -48,7 +38,7 @@ export class AttackPicker {
 
   /** All attacks since the last call. */
   pick(found: Attack[]): void {
-    for (; this.#tick + MEDIAN_AFTER < this.#traces.ticks; this.#tick++) {
+    for (; this.#tick + S.MEDIAN_AFTER < this.#traces.ticks; this.#tick++) {
       const attack = this.#at(this.#tick);
       if (attack) found.push(attack);
     }
@@ -58,15 +48,15 @@ export class AttackPicker {
     const { flux } = this.#traces;
     const here = flux[tick % TICKS_KEPT]!;
     if (here < S.ATTACK_FLUX) return null;
-    for (let k = 1; k <= PEAK_REACH; k++) {
+    for (let k = 1; k <= S.PEAK_REACH; k++) {
       if (tick >= k && flux[(tick - k) % TICKS_KEPT]! > here) return null;
       if (flux[(tick + k) % TICKS_KEPT]! >= here) return null;
     }
-    const first = Math.max(0, tick - MEDIAN_BEFORE);
-    const count = tick + MEDIAN_AFTER - first + 1;
+    const first = Math.max(0, tick - S.MEDIAN_BEFORE);
+    const count = tick + S.MEDIAN_AFTER - first + 1;
     for (let k = 0; k < count; k++) this.#sorted[k] = flux[(first + k) % TICKS_KEPT]!;
     const sorted = this.#sorted.subarray(0, count).sort();
-    const ratio = here / Math.max(sorted[count >> 1]!, 0.004);
+    const ratio = here / Math.max(sorted[count >> 1]!, S.LEAST_MEDIAN_FLUX);
     if (ratio < S.ATTACK_RATIO) return null;
     const block = this.#foot(this.#steepest(tick));
     return {
@@ -74,7 +64,8 @@ export class AttackPicker {
       flux: here,
       ratio,
       energyRatio:
-        this.#energy(block, ENERGY_BLOCKS) / (this.#energy(block - ENERGY_BLOCKS, ENERGY_BLOCKS) + 1e-12),
+        this.#energy(block, S.ENERGY_BLOCKS) /
+        (this.#energy(block - S.ENERGY_BLOCKS, S.ENERGY_BLOCKS) + 1e-12),
     };
   }
 
@@ -82,11 +73,12 @@ export class AttackPicker {
   #steepest(tick: number): number {
     const end = ((tick + 1) * TICK_HOP) / BLOCK;
     let best = -Infinity;
-    let at = end - 8;
-    const floor = 0.02 * this.#bright(Math.max(0, end - 22), 24) + 1e-10;
-    for (let block = Math.max(0, end - 20); block <= end; block++) {
-      const before = this.#bright(block - RISE_BLOCKS, RISE_BLOCKS) + floor;
-      const after = this.#bright(block, RISE_BLOCKS) + floor;
+    let at = end - S.NO_RISE_BLOCKS;
+    const floor =
+      S.RISE_FLOOR_SHARE * this.#bright(Math.max(0, end - S.RISE_FLOOR_BACK), S.RISE_FLOOR_BLOCKS) + 1e-10;
+    for (let block = Math.max(0, end - S.STEEPEST_BLOCKS); block <= end; block++) {
+      const before = this.#bright(block - S.RISE_BLOCKS, S.RISE_BLOCKS) + floor;
+      const after = this.#bright(block, S.RISE_BLOCKS) + floor;
       const rise = Math.log(after / before);
       if (rise > best) {
         best = rise;
@@ -98,12 +90,14 @@ export class AttackPicker {
 
   /** Slow attacks begin well before their steepest rise: back to where the sound stands out from what was there. */
   #foot(steepest: number): number {
-    const before = this.#energy(steepest - 40, 16);
+    const before = this.#energy(steepest - S.FOOT_BEFORE_BACK, S.FOOT_BEFORE_BLOCKS);
     let peak = 0;
-    for (let b = steepest; b < steepest + 40; b += 4) peak = Math.max(peak, this.#energy(b, 8));
-    const threshold = 1.5 * before + S.FOOT_SHARE * peak;
+    for (let b = steepest; b < steepest + S.FOOT_PEAK_WITHIN; b += S.FOOT_PEAK_STEP)
+      peak = Math.max(peak, this.#energy(b, S.FOOT_PEAK_BLOCKS));
+    const threshold = S.FOOT_ABOVE * before + S.FOOT_SHARE * peak;
     let block = steepest;
-    while (block > steepest - 30 && this.#energy(block - 3, 3) > threshold) block--;
+    while (block > steepest - S.FOOT_REACH && this.#energy(block - S.FOOT_BLOCKS, S.FOOT_BLOCKS) > threshold)
+      block--;
     return block;
   }
 

@@ -1,8 +1,9 @@
-import { SHORTEST_STRETCH } from '../frames/partials.ts';
-import type { Stroke } from '../frames/stroke.ts';
+import type { AttackSpectra } from '../frames/attack-spectra.ts';
 import type { HeardNote } from '../../take/note.ts';
 import { soundsBeside, type PartialsAt } from '../measure/second.ts';
-import * as S from '../tuning.ts';
+import { SHORTEST_STRETCH } from '../tuning/frames.ts';
+import { PLATEAU_STEP } from '../tuning/notes.ts';
+import * as S from '../tuning/strokes.ts';
 
 /** A note before that may ring on beside the one that was struck. */
 interface RingingNote {
@@ -18,13 +19,13 @@ export class Ringing {
   /** Those that surely do, as fractional MIDI numbers. */
   readonly #sounding: readonly number[];
 
-  /** @param before notes that ended, in order; `stroke` is the sound about the attack at `seconds` that brought `midi` */
-  constructor(before: readonly HeardNote[], stroke: Stroke, seconds: number, midi: number) {
+  /** @param before notes that ended, in order; `spectra` are those of the stroke at `seconds` that brought `midi` */
+  constructor(before: readonly HeardNote[], spectra: AttackSpectra, seconds: number, midi: number) {
     this.#notes = before
       .slice(-S.RINGING_NOTES)
       .filter((note) => note.offsetSeconds > seconds - S.RINGING_SECONDS)
-      .filter((note) => Math.abs(note.midi - midi) > S.PLATEAU_STEP)
-      .map((note) => ({ midi: note.midi, kept: stroke.keeps(note.midi, midi) }));
+      .filter((note) => Math.abs(note.midi - midi) > PLATEAU_STEP)
+      .map((note) => ({ midi: note.midi, kept: spectra.keeps(note.midi, midi) }));
     this.#sounding = this.#notes.filter(({ kept }) => kept > S.KEEPS).map((note) => note.midi);
   }
 
@@ -44,12 +45,18 @@ export class Ringing {
 
   /**
    * Has the path gone over to a string that rings on, which the struck note sounds beside? Where the stroke's own pitch was not
-   * the path's (`sure`), what outlived it is enough; else the struck note's partials must be there at `seconds`.
+   * the path's (`pitchFromAttack`), what outlived it is enough; else the struck note's partials must be there at `seconds`.
    */
-  passesFor(arrival: number, pitch: number, sure: boolean, seconds: number, partialsAt: PartialsAt): boolean {
-    const note = this.#notes.find(({ midi }) => Math.abs(midi - arrival) < S.PLATEAU_STEP);
+  passesFor(
+    arrival: number,
+    pitch: number,
+    pitchFromAttack: boolean,
+    seconds: number,
+    partialsAt: PartialsAt,
+  ): boolean {
+    const note = this.#notes.find(({ midi }) => Math.abs(midi - arrival) < PLATEAU_STEP);
     if (!note) return false;
-    if (sure && note.kept > S.KEEPS_ON) return true;
+    if (pitchFromAttack && note.kept > S.KEEPS_ON) return true;
     const partials = partialsAt(seconds, SHORTEST_STRETCH);
     return partials !== null && soundsBeside(partials, pitch, arrival);
   }

@@ -7,14 +7,10 @@ import { levelDb } from './level.ts';
 import { emptyPeaks, findPeaks, refineLag } from './peaks.ts';
 import { Resampler } from '../../base/resample.ts';
 import { PartialFinder, type Partials } from './partials.ts';
-import { LONG_STROKE, STROKE_GAP, Stroke, type SHORT_STROKE } from './stroke.ts';
-import * as S from '../frames-tuning.ts';
+import { AttackSpectra, type AttackWindow } from './attack-spectra.ts';
+import * as S from '../tuning/frames.ts';
 
-/** Rings that outlive frames; index modulo the length, which is a power of two. */
-export const TICKS_KEPT = 8192;
-export const BLOCKS_KEPT = 4 * TICKS_KEPT;
-
-/** Sound as time series beside the frames: where attacks are looked for. */
+/** Sound as time series beside the frames: where attacks are looked for. Rings: an index is taken modulo the length. */
 export interface Traces {
   /** Ticks written so far. Tick i covers the 21 ms that end at (i + 1) · TICK_HOP inner samples. */
   ticks: number;
@@ -27,18 +23,6 @@ export interface Traces {
 }
 
 const LOW_LONGEST = S.LONGEST_LAG / S.LOW_FACTOR;
-const BUFFER = 16384;
-/** Inner samples remembered for `partialsAt`: 10.9 s, a power of two; what a push brings at once overwrites the oldest. */
-const MEMORY = 131072;
-const KEEP = 2048;
-/** Below this the window is called empty and costs nothing (RMS). */
-const EMPTY_DB = -90;
-/** The level is taken in the middle of the window, where its pitch is: 21 ms. */
-const LEVEL_MARGIN = 48;
-/** A clear pitch above this clarity and 150 Hz makes the low window needless. */
-const CLEAR = 0.92;
-/** Hops by which the low window's centre trails the other's, to 3 ms. */
-const LOW_TRAIL = 4;
 
 /**
  * Samples at any rate → frames every 8 ms and the traces, streaming. All buffers are made here; `onFrame` sees one
@@ -47,17 +31,17 @@ const LOW_TRAIL = 4;
 export class Analyser {
   readonly traces: Traces;
   readonly #resampler: Resampler;
-  readonly #samples = new Float32Array(BUFFER);
-  readonly #memory = new Float32Array(MEMORY);
+  readonly #samples = new Float32Array(S.BUFFER);
+  readonly #memory = new Float32Array(S.MEMORY);
   readonly #partials = new PartialFinder();
-  readonly #halved = new Float32Array(BUFFER / S.LOW_FACTOR);
+  readonly #halved = new Float32Array(S.BUFFER / S.LOW_FACTOR);
   /** Inner samples that have left the front of the buffer; a multiple of the hop. */
   #dropped = 0;
   #filled = 0;
   #done = 0;
   readonly #flux = new Flux();
-  readonly #stroke = new Stroke();
-  readonly #about = new Float32Array(2 * (LONG_STROKE + STROKE_GAP));
+  readonly #spectra = new AttackSpectra();
+  readonly #about = new Float32Array(2 * (S.LONG_ATTACK_WINDOW + S.ATTACK_GAP));
   readonly #pair = new PairCorrelator(S.PAIR_SIZE, S.WINDOW);
   readonly #low = new LongCorrelator(2 * S.LOW_WINDOW, S.LOW_WINDOW);
   readonly #curveBefore = new Float32Array(S.WINDOW_LONGEST_LAG + 2);
@@ -78,18 +62,18 @@ export class Analyser {
 
   constructor(sampleRate: number) {
     this.#resampler = new Resampler(sampleRate, S.INNER_RATE, S.PASS_HZ, S.STOP_HZ);
-    for (let i = 0; i <= LOW_TRAIL + 1; i++) this.#waiting.push(emptyFrame());
+    for (let i = 0; i <= S.LOW_TRAIL + 1; i++) this.#waiting.push(emptyFrame());
     this.traces = {
       ticks: 0,
-      flux: new Float32Array(TICKS_KEPT),
+      flux: new Float32Array(S.TICKS_KEPT),
       blocks: 0,
-      energy: new Float32Array(BLOCKS_KEPT),
-      bright: new Float32Array(BLOCKS_KEPT),
+      energy: new Float32Array(S.BLOCKS_KEPT),
+      bright: new Float32Array(S.BLOCKS_KEPT),
     };
     // The first windows reach back before the first sample.
-    this.#filled = KEEP;
-    this.#done = KEEP;
-    this.#dropped = -KEEP;
+    this.#filled = S.KEEP;
+    this.#done = S.KEEP;
+    this.#dropped = -S.KEEP;
   }
 
   push(samples: Float32Array, onFrame: (frame: Frame) => void): void {
@@ -110,23 +94,23 @@ export class Analyser {
    * The sound about an attack at `seconds`, looked at over `length` inner samples on each side; null where it has not come in
    * or is forgotten. Written over by the next call.
    */
-  strokeAt(seconds: number, length: typeof LONG_STROKE | typeof SHORT_STROKE): Stroke | null {
-    const from = Math.round(seconds * S.INNER_RATE) - length - STROKE_GAP;
-    const count = 2 * (length + STROKE_GAP);
+  spectraAt(seconds: number, length: AttackWindow): AttackSpectra | null {
+    const from = Math.round(seconds * S.INNER_RATE) - length - S.ATTACK_GAP;
+    const count = 2 * (length + S.ATTACK_GAP);
     const now = this.#dropped + this.#done;
-    if (from < now - MEMORY + BUFFER || from + count > now) return null;
+    if (from < now - S.MEMORY + S.BUFFER || from + count > now) return null;
     for (let i = 0; i < count; i++)
-      this.#about[i] = from + i < 0 ? 0 : this.#memory[(from + i) & (MEMORY - 1)]!;
-    this.#stroke.look(this.#about, length);
-    return this.#stroke;
+      this.#about[i] = from + i < 0 ? 0 : this.#memory[(from + i) & (S.MEMORY - 1)]!;
+    this.#spectra.look(this.#about, length);
+    return this.#spectra;
   }
 
   /** Partials of `length` inner samples from `seconds` on; null where they have not come in or are forgotten. */
   partialsAt(seconds: number, length: number): Partials | null {
     const from = Math.round(seconds * S.INNER_RATE);
     const now = this.#dropped + this.#done;
-    if (from < Math.max(0, now - MEMORY + BUFFER) || from + length > now) return null;
-    return this.#partials.find((i) => this.#memory[(from + i) % MEMORY]!, length);
+    if (from < Math.max(0, now - S.MEMORY + S.BUFFER) || from + length > now) return null;
+    return this.#partials.find((i) => this.#memory[(from + i) % S.MEMORY]!, length);
   }
 
   /**
@@ -138,9 +122,9 @@ export class Analyser {
     const start = this.#filled - WINDOW;
     const frame = this.#peeked;
     frame.seconds = (this.#dropped + this.#filled - WINDOW / 2) / S.INNER_RATE;
-    frame.levelDb = levelDb(this.#samples, start + LEVEL_MARGIN, WINDOW - 2 * LEVEL_MARGIN);
+    frame.levelDb = levelDb(this.#samples, start + S.LEVEL_MARGIN, WINDOW - 2 * S.LEVEL_MARGIN);
     frame.count = 0;
-    if (frame.levelDb > EMPTY_DB) {
+    if (frame.levelDb > S.EMPTY_DB) {
       this.#single.autocorrelate(this.#samples.subarray(start, start + WINDOW), this.#correlation);
       normalise(this.#samples, start, WINDOW, this.#correlation, 1, this.#curve);
       this.#candidates(frame, this.#curve);
@@ -156,7 +140,7 @@ export class Analyser {
     let lastOut = this.#lastOut;
     for (let i = this.#filled; i < end; i++) {
       const x = samples[i]!;
-      lastOut = x - lastIn + 0.9896 * lastOut;
+      lastOut = x - lastIn + S.DC_POLE * lastOut;
       lastIn = x;
       samples[i] = lastOut;
     }
@@ -168,16 +152,16 @@ export class Analyser {
 
   /** A ring; one piece may reach over its end. */
   #remember(count: number): void {
-    const from = (this.#dropped + this.#filled) & (MEMORY - 1);
-    const fits = Math.min(count, MEMORY - from);
+    const from = (this.#dropped + this.#filled) & (S.MEMORY - 1);
+    const fits = Math.min(count, S.MEMORY - from);
     const end = this.#filled + count;
     this.#memory.set(this.#samples.subarray(this.#filled, this.#filled + fits), from);
     this.#memory.set(this.#samples.subarray(this.#filled + fits, end), 0);
   }
 
   #makeRoom(): void {
-    if (this.#filled < BUFFER / 2) return;
-    const drop = this.#done - KEEP;
+    if (this.#filled < S.BUFFER / 2) return;
+    const drop = this.#done - S.KEEP;
     this.#samples.copyWithin(0, drop, this.#filled);
     this.#halved.copyWithin(0, drop / 2, Math.ceil(this.#filled / 2));
     this.#filled -= drop;
@@ -194,18 +178,18 @@ export class Analyser {
     frame.index = this.#hop;
     frame.count = 0;
     frame.seconds = (this.#dropped + end - S.WINDOW / 2) / S.INNER_RATE;
-    frame.levelDb = levelDb(this.#samples, start + LEVEL_MARGIN, S.WINDOW - 2 * LEVEL_MARGIN);
+    frame.levelDb = levelDb(this.#samples, start + S.LEVEL_MARGIN, S.WINDOW - 2 * S.LEVEL_MARGIN);
     this.#hop++;
     if (this.#hop % 2 === 1) return;
     const before = this.#waiting[(this.#hop - 2) % this.#waiting.length]!;
-    if (frame.levelDb > EMPTY_DB || before.levelDb > EMPTY_DB) {
+    if (frame.levelDb > S.EMPTY_DB || before.levelDb > S.EMPTY_DB) {
       const early = start - S.FRAME_HOP;
       this.#pair.correlate(this.#samples, early, this.#curveBefore, start, this.#curve);
       this.#candidates(before, this.#curveBefore);
       this.#candidates(frame, this.#curve);
     }
-    this.#settle(this.#hop - 2 - LOW_TRAIL, end - S.FRAME_HOP, onFrame);
-    this.#settle(this.#hop - 1 - LOW_TRAIL, end, onFrame);
+    this.#settle(this.#hop - 2 - S.LOW_TRAIL, end - S.FRAME_HOP, onFrame);
+    this.#settle(this.#hop - 1 - S.LOW_TRAIL, end, onFrame);
   }
 
   /** Hands over the frame about whose centre the low window that ends at `end` lies. */
@@ -228,9 +212,9 @@ export class Analyser {
 
   /** Candidates under 150 Hz come from the long window about the same centre. */
   #addLow(frame: Frame, end: number): void {
-    if (frame.levelDb < EMPTY_DB) return;
+    if (frame.levelDb < S.EMPTY_DB) return;
     const limit = hzToMidi(S.INNER_RATE / S.LOW_SHORTEST_LAG);
-    for (let i = 0; i < frame.count; i++) if (frame.midi[i]! > limit && frame.clarity[i]! > CLEAR) return;
+    for (let i = 0; i < frame.count; i++) if (frame.midi[i]! > limit && frame.clarity[i]! > S.CLEAR) return;
     if (frame.index === this.#lowIndex + 1) this.#lowIndex = -2;
     else this.#lowPeaksAt(end, frame.index);
     let kept = 0;
@@ -258,7 +242,7 @@ export class Analyser {
     const { traces } = this;
     const samples = this.#samples;
     const size = this.#flux.size;
-    this.#flux.pair(samples, end - S.TICK_HOP - size, end - size, traces.flux, traces.ticks % TICKS_KEPT);
+    this.#flux.pair(samples, end - S.TICK_HOP - size, end - size, traces.flux, traces.ticks % S.TICKS_KEPT);
     traces.ticks += 2;
     let previous = this.#previousSample;
     for (let block = end - S.FRAME_HOP; block < end; block += S.BLOCK) {
@@ -270,7 +254,7 @@ export class Analyser {
         bright += (x - previous) * (x - previous);
         previous = x;
       }
-      const at = traces.blocks++ % BLOCKS_KEPT;
+      const at = traces.blocks++ % S.BLOCKS_KEPT;
       traces.energy[at] = energy / S.BLOCK;
       traces.bright[at] = bright / S.BLOCK;
     }
@@ -282,7 +266,9 @@ export class Analyser {
     const x = this.#samples;
     for (let i = end - S.FRAME_HOP; i < end; i += 2) {
       this.#halved[i / 2] =
-        0.5 * x[i - 3]! + 0.28125 * (x[i - 4]! + x[i - 2]!) - 0.03125 * (x[i - 6]! + x[i]!);
+        S.HALF_BAND_MIDDLE * x[i - 3]! +
+        S.HALF_BAND_NEAR * (x[i - 4]! + x[i - 2]!) +
+        S.HALF_BAND_FAR * (x[i - 6]! + x[i]!);
     }
   }
 }

@@ -1,4 +1,4 @@
-import { CANDIDATES } from '../frames-tuning.ts';
+import { CANDIDATES } from '../tuning/frames.ts';
 
 /**
  * What 8 ms of sound may be: several pitches with their correlation, never one answer. The buffers belong to the

@@ -1,4 +1,4 @@
-import { CANDIDATE_SHARE, CANDIDATES } from '../frames-tuning.ts';
+import * as S from '../tuning/frames.ts';
 
 /** Peaks of a normalised square difference as lags and heights; buffers reused from frame to frame. */
 export interface Peaks {
@@ -7,11 +7,8 @@ export interface Peaks {
   readonly height: Float64Array;
 }
 
-/** Peaks looked at before CANDIDATE_SHARE is applied. */
-const SEEN = 24;
-
 export function emptyPeaks(): Peaks {
-  return { count: 0, lag: new Float64Array(SEEN), height: new Float64Array(SEEN) };
+  return { count: 0, lag: new Float64Array(S.PEAKS_SEEN), height: new Float64Array(S.PEAKS_SEEN) };
 }
 
 /**
@@ -24,7 +21,7 @@ export function findPeaks(
   shortest: number,
   longest: number,
   peaks: Peaks,
-  share = CANDIDATE_SHARE,
+  share = S.CANDIDATE_SHARE,
 ): void {
   peaks.count = 0;
   // The lobe about lag 0 holds no period, only ripples of the overtones.
@@ -32,10 +29,10 @@ export function findPeaks(
   let best = highest(curve, start, longest);
   if (best <= 0) return;
   // On the lags themselves a narrow peak may stand this much lower than it is.
-  const least = best * share * 0.75;
+  const least = best * share * S.ON_LAG_SHARE;
   best = 0;
   let lag = start;
-  while (lag < longest && peaks.count < SEEN) {
+  while (lag < longest && peaks.count < S.PEAKS_SEEN) {
     const y = curve[lag]!;
     if (y >= least && y > curve[lag - 1]! && y >= curve[lag + 1]!) {
       const next = endOfLobe(curve, lag + 1, longest);
@@ -49,7 +46,7 @@ export function findPeaks(
     } else lag++;
   }
   let kept = 0;
-  for (let i = 0; i < peaks.count && kept < CANDIDATES; i++) {
+  for (let i = 0; i < peaks.count && kept < S.CANDIDATES; i++) {
     if (peaks.height[i]! < best * share) continue;
     peaks.lag[kept] = peaks.lag[i]!;
     peaks.height[kept++] = peaks.height[i]!;
@@ -97,14 +94,14 @@ export function refineLag(curve: Float32Array, lag: number, longest: number): nu
     const next = Math.min(multiple * 2, Math.floor((longest - 1) / period));
     if (next === multiple) break;
     const guess = next * period;
-    const reach = Math.max(1, Math.floor(period / 5));
+    const reach = Math.max(1, Math.floor(period * S.REFINE_REACH));
     let top = Math.round(guess);
     for (let i = Math.round(guess) - reach; i <= guess + reach; i++) {
       if (i > 0 && i < longest && curve[i]! > curve[top]!) top = i;
     }
-    if (top < 1 || top >= longest || curve[top]! < 0.5) break;
+    if (top < 1 || top >= longest || curve[top]! < S.REFINE_LEAST) break;
     const refined = (top + vertex(curve, top)) / next;
-    if (Math.abs(refined - period) > period * 0.03) break;
+    if (Math.abs(refined - period) > period * S.REFINE_MOST) break;
     period = refined;
     multiple = next;
   }
@@ -121,15 +118,14 @@ function vertex(curve: Float32Array, i: number): number {
   return Math.max(-0.5, Math.min(0.5, (a - c) / (2 * bend)));
 }
 
-/** Taps on each side and steps a lag of the interpolation between lags. */
-const REACH = 4;
-const STEPS = 32;
-/** Row s: a Hann-windowed sinc, centred s / STEPS − ½ of a lag beside the middle. */
-const KERNEL = Float64Array.from({ length: (STEPS + 1) * (2 * REACH + 1) }, (_, i) => {
-  const offset = Math.floor(i / (2 * REACH + 1)) / STEPS - 0.5;
-  const x = (i % (2 * REACH + 1)) - REACH - offset;
+/** Row s: a Hann-windowed sinc, centred s / SINC_STEPS − ½ of a lag beside the middle. */
+const KERNEL = Float64Array.from({ length: (S.SINC_STEPS + 1) * (2 * S.SINC_REACH + 1) }, (_, i) => {
+  const offset = Math.floor(i / (2 * S.SINC_REACH + 1)) / S.SINC_STEPS - 0.5;
+  const x = (i % (2 * S.SINC_REACH + 1)) - S.SINC_REACH - offset;
   if (Math.abs(x) < 1e-9) return 1;
-  return (Math.sin(Math.PI * x) / (Math.PI * x)) * (0.5 + 0.5 * Math.cos((Math.PI * x) / (REACH + 0.5)));
+  return (
+    (Math.sin(Math.PI * x) / (Math.PI * x)) * (0.5 + 0.5 * Math.cos((Math.PI * x) / (S.SINC_REACH + 0.5)))
+  );
 });
 
 /**
@@ -137,9 +133,9 @@ const KERNEL = Float64Array.from({ length: (STEPS + 1) * (2 * REACH + 1) }, (_, 
  * peak half way between two of them too low, and the longer period, if it falls on a lag, would win.
  */
 function peakHeight(curve: Float32Array, i: number): number {
-  if (i < REACH || i + REACH >= curve.length) return curve[i]!;
-  const row = Math.round((vertex(curve, i) + 0.5) * STEPS) * (2 * REACH + 1);
+  if (i < S.SINC_REACH || i + S.SINC_REACH >= curve.length) return curve[i]!;
+  const row = Math.round((vertex(curve, i) + 0.5) * S.SINC_STEPS) * (2 * S.SINC_REACH + 1);
   let sum = 0;
-  for (let k = 0; k <= 2 * REACH; k++) sum += KERNEL[row + k]! * curve[i - REACH + k]!;
+  for (let k = 0; k <= 2 * S.SINC_REACH; k++) sum += KERNEL[row + k]! * curve[i - S.SINC_REACH + k]!;
   return Math.max(sum, curve[i]!);
 }

@@ -1,6 +1,8 @@
 import type { HeardNote } from '../../take/note.ts';
 import { wasRising } from './octave.ts';
 import type { Track } from '../path/track.ts';
+import { FRAMES_A_SECOND } from '../tuning/frames.ts';
+import * as S from '../tuning/measure.ts';
 
 /** The span of a note whose pitch is to be measured. */
 export interface Span {
@@ -15,24 +17,12 @@ export interface Span {
   readonly pitch: number;
 }
 
-/** Smaller travels than this are intonation, not a bend (semitones). */
-const LEAST_BEND = 0.2;
-/** A string is bent by two tones at most. */
-const WIDEST_BEND = 4.5;
-/** Frames left out at the start of a plateau: the attack still sounds in their windows. */
-const SETTLE_FRAMES = 2;
-/** Vibrato: rate in Hz, half the width in cents, and the half swings it takes to be one. */
-const VIBRATO_HZ: readonly [number, number] = [3, 9];
-const VIBRATO_CENTS: readonly [number, number] = [7, 150];
-const HALF_SWINGS = 4;
-const FRAMES_A_SECOND = 125;
-
 /**
  * Frames of the span → the note: pitch where it rests (median), or its centre under vibrato; bend; vibrato.
  * @param reach frames further than this from the span's pitch, in semitones, are another string's
  */
 export function measure(track: Track, span: Span, offsetSeconds: number, reach: number): HeardNote {
-  const settled = Math.min(span.plateauFrom + SETTLE_FRAMES, span.last);
+  const settled = Math.min(span.plateauFrom + S.SETTLE_FRAMES, span.last);
   const values: number[] = [];
   let clarity = 0;
   for (let f = settled; f <= span.last; f++) {
@@ -44,7 +34,9 @@ export function measure(track: Track, span: Span, offsetSeconds: number, reach: 
   const sorted = values.slice().sort((a, b) => a - b);
   const median = sorted[sorted.length >> 1] ?? span.pitch;
   const vibrato = vibratoOf(values, sorted, median);
-  const centre = vibrato ? (quantile(sorted, 0.05) + quantile(sorted, 0.95)) / 2 : median;
+  const centre = vibrato
+    ? (quantile(sorted, S.CENTRE_QUANTILE) + quantile(sorted, 1 - S.CENTRE_QUANTILE)) / 2
+    : median;
   const bend = vibrato && span.plateauFrom === span.from ? 0 : median - startOf(track, span, median);
   return {
     onsetSeconds: span.onsetSeconds,
@@ -53,21 +45,21 @@ export function measure(track: Track, span: Span, offsetSeconds: number, reach: 
     confidence: Math.max(0, Math.min(1, clarity / Math.max(1, values.length))),
     levelDb: span.peakDb,
     attack: span.attack,
-    bendSemitones: Math.abs(bend) < LEAST_BEND ? 0 : bend,
+    bendSemitones: Math.abs(bend) < S.LEAST_BEND ? 0 : bend,
     vibrato,
     second: null,
   };
 }
 
-/** Where the pitch began: the median of the first three frames, or where it arrives when they are of another octave. */
+/** Where the pitch began: the median of its first frames, or where it arrives when they are of another octave. */
 function startOf(track: Track, span: Span, arrival: number): number {
   const first: number[] = [];
-  for (let f = span.from; f <= span.last && first.length < 3; f++) {
+  for (let f = span.from; f <= span.last && first.length < S.START_FRAMES; f++) {
     const midi = track.midi(f);
-    if (Math.abs(midi - arrival) < WIDEST_BEND) first.push(midi);
+    if (Math.abs(midi - arrival) < S.WIDEST_BEND) first.push(midi);
   }
   first.sort((a, b) => a - b);
-  return first.length === 3 ? first[1]! : arrival;
+  return first.length === S.START_FRAMES ? first[S.START_FRAMES >> 1]! : arrival;
 }
 
 /** Counts swings past the centre, with a dead zone of a third of the half width about it. */
@@ -76,9 +68,10 @@ function vibratoOf(
   sorted: readonly number[],
   centre: number,
 ): HeardNote['vibrato'] {
-  const half = (quantile(sorted, 0.92) - quantile(sorted, 0.08)) / 2;
+  const half = (quantile(sorted, 1 - S.WIDTH_QUANTILE) - quantile(sorted, S.WIDTH_QUANTILE)) / 2;
   const depthCents = 100 * half;
-  if (depthCents < VIBRATO_CENTS[0] || depthCents > VIBRATO_CENTS[1]) return null;
+  if (depthCents < S.VIBRATO_NARROWEST_CENTS || depthCents > S.VIBRATO_WIDEST_CENTS) return null;
+  const edge = half * S.SWING_SHARE;
   let side = 0;
   let swings = 0;
   let first = 0;
@@ -86,7 +79,7 @@ function vibratoOf(
   let longest = 0;
   for (let i = 0; i < values.length; i++) {
     const away = values[i]! - centre;
-    const now = away > half / 3 ? 1 : away < -half / 3 ? -1 : 0;
+    const now = away > edge ? 1 : away < -edge ? -1 : 0;
     if (now === 0 || now === side) continue;
     if (side === 0) first = i;
     else {
@@ -96,11 +89,11 @@ function vibratoOf(
     side = now;
     last = i;
   }
-  if (swings < HALF_SWINGS) return null;
+  if (swings < S.HALF_SWINGS) return null;
   const rateHz = (swings / 2 / (last - first)) * FRAMES_A_SECOND;
   // Even swings only: a wandering pitch is no vibrato.
-  if (longest > (2.2 * (last - first)) / swings) return null;
-  return rateHz >= VIBRATO_HZ[0] && rateHz <= VIBRATO_HZ[1] ? { rateHz, depthCents } : null;
+  if (longest > (S.UNEVEN_SWINGS * (last - first)) / swings) return null;
+  return rateHz >= S.VIBRATO_SLOWEST_HZ && rateHz <= S.VIBRATO_FASTEST_HZ ? { rateHz, depthCents } : null;
 }
 
 function quantile(sorted: readonly number[], share: number): number {

@@ -1,8 +1,10 @@
-import * as S from '../tuning.ts';
+import * as S from '../tuning/measure.ts';
+import { PLATEAU_STEP } from '../tuning/notes.ts';
+import { HIGH_MIDI } from '../tuning/path.ts';
 import type { Track } from '../path/track.ts';
 
 /** A note as far as it has sounded. */
-interface Sounding {
+interface NoteSoFar {
   readonly onsetSeconds: number;
   readonly pitch: number;
   /** First and last frame. */
@@ -17,28 +19,28 @@ interface Sounding {
  *
  * Has the pitch at `frame`, an octave above the note's, stood for `frames` frames, soon enough after the onset?
  */
-export function rises(track: Track, note: Sounding, frame: number, pitch: number, frames: number): boolean {
-  if (Math.abs(pitch - note.pitch - 12) > S.PLATEAU_STEP || frames < S.OCTAVE_FRAMES) return false;
+export function rises(track: Track, note: NoteSoFar, frame: number, pitch: number, frames: number): boolean {
+  if (Math.abs(pitch - note.pitch - 12) > PLATEAU_STEP || frames < S.OCTAVE_FRAMES) return false;
   if (track.seconds(frame) - note.onsetSeconds > S.OCTAVE_SECONDS) return false;
-  return note.pitch < S.HIGH_MIDI || track.below(frame) < S.OCTAVE_BELOW;
+  return note.pitch < HIGH_MIDI || track.below(frame) < S.OCTAVE_BELOW;
 }
 
 /**
  * The same for a note that ended before the path went over: was the octave above no candidate in most of its frames, and
  * one in most of the last?
  */
-export function wasRising(track: Track, note: Sounding): boolean {
-  if (note.pitch >= S.HIGH_MIDI) return false;
+export function wasRising(track: Track, note: NoteSoFar): boolean {
+  if (note.pitch >= HIGH_MIDI) return false;
   const shares: number[] = [];
   let loudest = -120;
   for (let f = note.from; f <= note.last; f++) {
     loudest = Math.max(loudest, track.level(f));
     // A muted string dies away, and what is left of it may well be an overtone.
     if (track.level(f) < loudest - S.RISING_DROP_DB) break;
-    if (Math.abs(track.midi(f) - note.pitch) < 1) shares.push(track.above(f));
+    if (Math.abs(track.midi(f) - note.pitch) < S.RISING_REACH) shares.push(track.above(f));
   }
-  if (shares.length < S.RISING_FRAMES[0] || shares.length > S.RISING_FRAMES[1]) return false;
-  const late = shares.slice(-Math.max(3, shares.length >> 2));
+  if (shares.length < S.RISING_FRAMES_LEAST || shares.length > S.RISING_FRAMES_MOST) return false;
+  const late = shares.slice(-Math.max(S.RISING_LATE_LEAST, Math.floor(shares.length * S.RISING_LATE_SHARE)));
   return median(shares) === 0 && median(late) > 0;
 }
 

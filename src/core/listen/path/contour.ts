@@ -1,4 +1,4 @@
-import * as S from '../tuning.ts';
+import * as S from '../tuning/path.ts';
 import type { Track } from './track.ts';
 
 /** The plateau that an open note stands on. */
@@ -7,53 +7,62 @@ export interface Plateau {
   /** First frame of the note, and of the plateau. */
   readonly from: number;
   readonly plateauFrom: number;
+  /** Fractional MIDI number. */
   readonly pitch: number;
 }
 
-/** From one plateau to the next. */
+/** How the pitch came from one plateau to the next. */
 export interface Move {
-  readonly split: boolean;
+  /** Semitones from the old plateau to the new one, upwards positive. */
+  readonly step: number;
   /** Last frame on the old plateau, first on the new one, and the moment between. */
   readonly left: number;
   readonly there: number;
   readonly seconds: number;
+  /** The part of the whole way that the fastest 24 ms make. */
+  readonly fastestShare: number;
+  /** Highest minus lowest pitch on the way, semitones. */
+  readonly whole: number;
+  /** Highest minus lowest pitch of the old plateau in the 64 ms before, semitones. */
+  readonly unevenness: number;
+  /** How long the old plateau stood, seconds. */
+  readonly stoodSeconds: number;
 }
 
-/** How the pitch came from the open note's plateau to the one at `frame`: two notes, or a bend or vibrato. */
+/** Measures how the pitch came from the open note's plateau to the one at `frame`. */
 export function moveInto(track: Track, open: Plateau, frame: number, pitch: number): Move {
   const step = pitch - open.pitch;
-  const near = Math.max(0.15, S.TRAVEL_EDGE * Math.abs(step));
+  const near = Math.max(S.TRAVEL_EDGE_LEAST, S.TRAVEL_EDGE * Math.abs(step));
   let there = frame;
   while (there < frame + S.PLATEAU_FRAMES && !(Math.abs(track.midi(there) - pitch) < near)) there++;
   while (there > open.from + 1 && Math.abs(track.midi(there - 1) - pitch) < near) there--;
   let left = there - 1;
   while (left > open.from && !(Math.abs(track.midi(left) - open.pitch) < near)) left--;
   const since = open.plateauFrom === open.from ? open.onsetSeconds : track.seconds(open.plateauFrom);
-  const stood = track.seconds(left) - since;
-  const whole = Math.min(extremes(track, left - 6, there + 5), Math.abs(step) + 1);
-  const ratio = fastest(track, left - 3, there) / whole;
-  const flat = extremes(track, Math.max(open.from, left - 9), left - 1) <= S.FLAT;
-  const slid =
-    ratio >= (step < 0 ? S.SLIDE_DOWN_SHARE : S.SLIDE_SHARE) &&
-    flat &&
-    stood >= S.SLIDE_STOOD &&
-    whole >= 0.85;
+  const reached = extremes(track, left - S.WHOLE_BEFORE, there + S.WHOLE_AFTER);
+  const whole = Math.min(reached, Math.abs(step) + S.WHOLE_OVERSHOOT);
   let half = there;
-  while (half > left + 1 && Math.abs(track.midi(half - 1) - pitch) < 0.35) half--;
+  while (half > left + 1 && Math.abs(track.midi(half - 1) - pitch) < S.ARRIVED_REACH) half--;
   let gap = half - 1;
   while (gap > left && Number.isNaN(track.midi(gap))) gap--;
-  const seconds = (track.seconds(half) + track.seconds(gap)) / 2;
-  const split =
-    Math.abs(step) >= S.PLATEAU_STEP && (ratio >= S.HAMMER_SHARE || slid) && stood >= S.SHORTEST_NOTE;
-  return { split, left, there, seconds };
+  return {
+    step,
+    left,
+    there,
+    seconds: (track.seconds(half) + track.seconds(gap)) / 2,
+    fastestShare: fastest(track, left - S.FASTEST_FRAMES, there) / whole,
+    whole,
+    unevenness: extremes(track, Math.max(open.from, left - S.FLAT_FRAMES), left - 1),
+    stoodSeconds: track.seconds(left) - since,
+  };
 }
 
-/** Largest change of pitch within three frames, or over a gap without pitch, that starts in [from, to]. */
+/** Largest change of pitch within FASTEST_FRAMES, or over a gap without pitch, that starts in [from, to]. */
 export function fastest(track: Track, from: number, to: number): number {
   let fastest = 0;
   for (let f = from; f <= to; f++) {
-    let g = f + 3;
-    while (g < f + 8 && Number.isNaN(track.midi(g))) g++;
+    let g = f + S.FASTEST_FRAMES;
+    while (g < f + S.FASTEST_GAP_FRAMES && Number.isNaN(track.midi(g))) g++;
     const change = Math.abs(track.midi(g) - track.midi(f));
     if (change > fastest) fastest = change;
   }
@@ -74,14 +83,14 @@ export function extremes(track: Track, from: number, to: number): number {
 
 /** First frame at or after `seconds`, sought from `frame`. */
 export function frameAt(track: Track, seconds: number, frame: number): number {
-  let f = Math.max(0, frame - 6);
+  let f = Math.max(0, frame - S.FRAME_AT_BACK);
   while (f < track.count - 1 && track.seconds(f) < seconds) f++;
   return f;
 }
 
 /** The pitch that most frames of [from, to) agree on within half a semitone, NaN when fewer than two do. */
 export function standing(track: Track, from: number, to: number): number {
-  let best = 1;
+  let best = S.AGREE_LEAST - 1;
   let pitch = NaN;
   for (let f = from; f < to; f++) {
     const midi = track.midi(f);
@@ -89,7 +98,7 @@ export function standing(track: Track, from: number, to: number): number {
     let sum = 0;
     for (let g = from; g < to; g++) {
       const other = track.midi(g);
-      if (Math.abs(other - midi) < 0.5) {
+      if (Math.abs(other - midi) < S.AGREE_REACH) {
         agree++;
         sum += other;
       }
@@ -128,5 +137,5 @@ export function clearest(track: Track, from: number, to: number): number {
 
 /** Two, three, four, five or six times the frequency, or that part of it. */
 export function isHarmonic(semitones: number): boolean {
-  return [12, 19.02, 24, 27.86, 31.02].some((harmonic) => Math.abs(semitones - harmonic) < 0.6);
+  return S.HARMONIC_SEMITONES.some((harmonic) => Math.abs(semitones - harmonic) < S.HARMONIC_REACH);
 }

@@ -1,11 +1,16 @@
-import { CANDIDATES } from '../frames-tuning.ts';
 import type { Frame } from '../frames/frame.ts';
-import * as S from '../tuning.ts';
+import { CANDIDATES } from '../tuning/frames.ts';
+import * as S from '../tuning/path.ts';
 
 const STATES = CANDIDATES + 1;
-const ROWS = 32;
-/** Two candidates are an octave apart within so many semitones. */
-const OCTAVE_REACH = 0.4;
+/** By the multiple; the last stands for all higher ones. */
+const SUBHARMONIC_SHARE: readonly number[] = [
+  1,
+  1,
+  S.SUBHARMONIC_SHARE_2,
+  S.SUBHARMONIC_SHARE_3,
+  S.SUBHARMONIC_SHARE_4,
+];
 
 /** What the path settled on for one frame; written over at the next. `midi` is NaN for no pitch. */
 export interface Settled {
@@ -24,12 +29,12 @@ export interface Settled {
  * offline are one. State 0 is "no pitch".
  */
 export class Path {
-  readonly #midi = new Float32Array(ROWS * STATES);
-  readonly #clarity = new Float32Array(ROWS * STATES);
-  readonly #back = new Int8Array(ROWS * STATES);
-  readonly #count = new Int8Array(ROWS);
-  readonly #level = new Float32Array(ROWS);
-  readonly #seconds = new Float64Array(ROWS);
+  readonly #midi = new Float32Array(S.PATH_ROWS * STATES);
+  readonly #clarity = new Float32Array(S.PATH_ROWS * STATES);
+  readonly #back = new Int8Array(S.PATH_ROWS * STATES);
+  readonly #count = new Int8Array(S.PATH_ROWS);
+  readonly #level = new Float32Array(S.PATH_ROWS);
+  readonly #seconds = new Float64Array(S.PATH_ROWS);
   #cost = new Float64Array(STATES);
   #next = new Float64Array(STATES);
   readonly #settled: Settled = {
@@ -43,17 +48,21 @@ export class Path {
   };
   #frames = 0;
 
-  /** Takes a frame, and whether an attack fell in the last 30 ms; the settled frame PATH_LAG earlier, or null while there is none. */
+  /**
+   * Takes a frame, and whether a strong attack is near it (ATTACK_EASE_SECONDS). Gives the settled frame PATH_LAG earlier,
+   * or null while there is none.
+   */
   step(frame: Frame, afterAttack: boolean): Settled | null {
     const ease = afterAttack ? S.ATTACK_EASE : 1;
-    const row = (this.#frames % ROWS) * STATES;
-    const previousRow = ((this.#frames + ROWS - 1) % ROWS) * STATES;
-    const previousCount = this.#frames === 0 ? 0 : this.#count[(this.#frames + ROWS - 1) % ROWS]!;
+    const row = (this.#frames % S.PATH_ROWS) * STATES;
+    const previousRow = ((this.#frames + S.PATH_ROWS - 1) % S.PATH_ROWS) * STATES;
+    const previousCount =
+      this.#frames === 0 ? 0 : this.#count[(this.#frames + S.PATH_ROWS - 1) % S.PATH_ROWS]!;
     const cost = this.#cost;
     const next = this.#next;
-    this.#count[this.#frames % ROWS] = frame.count;
-    this.#level[this.#frames % ROWS] = frame.levelDb;
-    this.#seconds[this.#frames % ROWS] = frame.seconds;
+    this.#count[this.#frames % S.PATH_ROWS] = frame.count;
+    this.#level[this.#frames % S.PATH_ROWS] = frame.levelDb;
+    this.#seconds[this.#frames % S.PATH_ROWS] = frame.seconds;
     let least = Infinity;
     for (let state = 0; state <= frame.count; state++) {
       const midi = state === 0 ? NaN : frame.midi[state - 1]!;
@@ -92,8 +101,8 @@ export class Path {
     let state = 0;
     for (let s = 1; s <= count; s++) if (this.#cost[s]! < this.#cost[state]!) state = s;
     let at = this.#frames - 1;
-    for (let k = 0; k < S.PATH_LAG; k++, at--) state = this.#back[(at % ROWS) * STATES + state]!;
-    const row = at % ROWS;
+    for (let k = 0; k < S.PATH_LAG; k++, at--) state = this.#back[(at % S.PATH_ROWS) * STATES + state]!;
+    const row = at % S.PATH_ROWS;
     const settled = this.#settled;
     settled.index = at;
     settled.seconds = this.#seconds[row]!;
@@ -110,14 +119,14 @@ export class Path {
     if (state === 0) return 0;
     const sought = this.#midi[row * STATES + state]! + semitones;
     for (let s = row * STATES + 1; s <= row * STATES + this.#count[row]!; s++)
-      if (Math.abs(this.#midi[s]! - sought) < OCTAVE_REACH)
+      if (Math.abs(this.#midi[s]! - sought) < S.OCTAVE_REACH)
         return this.#clarity[s]! / this.#clarity[row * STATES + state]!;
     return 0;
   }
 }
 
 function jumpCost(semitones: number): number {
-  if (semitones < 0.5) return 0.2 * semitones;
+  if (semitones < S.SMALL_STEP) return S.SMALL_STEP_COST * semitones;
   return Math.min(S.JUMP_MOST, S.JUMP_COST + S.JUMP_SEMITONE_COST * semitones);
 }
 
@@ -125,12 +134,12 @@ function jumpCost(semitones: number): number {
 function isSubharmonic(frame: Frame, candidate: number): boolean {
   for (let other = 0; other < frame.count; other++) {
     const apart = frame.midi[other]! - frame.midi[candidate]!;
-    if (apart < 11) continue;
+    if (apart < S.SUBHARMONIC_LEAST) continue;
     const ratio = 2 ** (apart / 12);
     const multiple = Math.round(ratio);
     if (multiple > S.HIGHEST_MULTIPLE) continue;
-    if (Math.abs(12 * Math.log2(ratio / multiple)) > 0.4) continue;
-    const low = S.SUBHARMONIC_SHARE[Math.min(multiple, S.SUBHARMONIC_SHARE.length - 1)]!;
+    if (Math.abs(12 * Math.log2(ratio / multiple)) > S.SUBHARMONIC_REACH) continue;
+    const low = SUBHARMONIC_SHARE[Math.min(multiple, SUBHARMONIC_SHARE.length - 1)]!;
     const height = Math.min(1, Math.max(0, 1 - (S.HIGH_MIDI - frame.midi[candidate]!) / S.HIGH_RAMP));
     const share = low + height * Math.max(0, S.HIGH_SUBHARMONIC_SHARE - low);
     if (frame.clarity[other]! >= share * frame.clarity[candidate]!) return true;
@@ -140,6 +149,8 @@ function isSubharmonic(frame: Frame, candidate: number): boolean {
 
 function registerCost(midi: number): number {
   const low =
-    (S.OCTAVE_DOWN_COST * (60 - Math.max(S.OCTAVE_COST_FROM, Math.min(S.OCTAVE_COST_TO, midi)))) / 12;
+    (S.OCTAVE_DOWN_COST *
+      (S.OCTAVE_COST_ZERO - Math.max(S.OCTAVE_COST_FROM, Math.min(S.OCTAVE_COST_TO, midi)))) /
+    12;
   return low + S.CEILING_COST * Math.max(0, midi - S.CEILING_MIDI);
 }

@@ -1,7 +1,7 @@
 import type { Settled } from './path.ts';
+import { TRACK_KEPT } from '../tuning/path.ts';
 
-/** 16 s of settled frames; a power of two. A longer note is measured on its last 16 s. */
-const KEPT = 2048;
+const KEPT = TRACK_KEPT;
 
 /** The settled frames of late, by frame number. */
 export class Track {

@@ -1,10 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  LONGEST_STRETCH,
-  PartialFinder,
-  SHORTEST_STRETCH,
-} from '../../../../src/core/listen/frames/partials.ts';
-import { INNER_RATE } from '../../../../src/core/listen/frames-tuning.ts';
+import { PartialFinder } from '../../../../src/core/listen/frames/partials.ts';
+import { INNER_RATE, LONGEST_STRETCH, SHORTEST_STRETCH } from '../../../../src/core/listen/tuning/frames.ts';
 
 /** Sum of sinusoids given as [hz, amplitude]: the truth is the sum itself. */
 const sumOf =

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { Path } from '../../../../src/core/listen/path/path.ts';
-import { PATH_LAG } from '../../../../src/core/listen/tuning.ts';
+import { PATH_LAG } from '../../../../src/core/listen/tuning/path.ts';
 import { emptyFrame } from '../../../../src/core/listen/frames/frame.ts';
 
 type Candidate = readonly [midi: number, clarity: number];

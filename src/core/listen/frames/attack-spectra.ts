@@ -2,41 +2,17 @@ import { hzToMidi, midiToHz } from '../../music/temperament.ts';
 import { normalise } from './correlate.ts';
 import { Fft, magnitude } from '../../base/fft.ts';
 import { emptyPeaks, findPeaks, refineLag } from './peaks.ts';
-import { INNER_RATE, LONGEST_LAG, PASS_HZ, SHORTEST_LAG } from '../frames-tuning.ts';
+import * as S from '../tuning/frames.ts';
 
-/** Inner samples looked at before an attack and after it, 85 ms; 43 ms where the next attack is near. */
-export const LONG_STROKE = 1024;
-export const SHORT_STROKE = 512;
-/** Both windows lie clear of the attack itself: 4 ms. */
-export const STROKE_GAP = 48;
-const SIZE = 2048;
+const SIZE = S.ATTACK_SIZE;
 const HALF = SIZE / 2;
-const BIN_HZ = INNER_RATE / SIZE;
-/** Under this bin (18 Hz) lies no pitch. */
-const FIRST_BIN = 3;
-/** What sounded before may have moved by so many bins. */
-const BLUR = 2;
-/** A harmonic takes so many bins of the window on each side, but no more than this share of the fundamental. */
-const HARMONIC_BINS = 1.6;
-const HARMONIC_SHARE = 0.25;
-/** Harmonics that the fundamental is held against. */
-const HARMONICS = 10;
-/** A fundamental under a thousandth of the strongest harmonic is none. */
-const MISSING = 1e-3;
-/** Two notes struck together share the power: each one's period has half the height of the one that both have in common. */
-const SHARE = 0.62;
-/** The peak of a period is looked for so near it. */
-const LAG_REACH = 0.02;
-/** The curve of what was added is noisy far out: a period is refined within so many of it. */
-const ADDED_PERIODS = 3.5;
+const BIN_HZ = S.INNER_RATE / SIZE;
 
-/** A harmonic nearer than so many bins of the window to another note's is hidden by it. */
-const HIDDEN_BINS = 2;
-/** A note whose harmonics hold less than this of the strongest bin's power did not sound. */
-const LEAST_KEPT = 0.01;
+/** Inner samples on each side of an attack. */
+export type AttackWindow = typeof S.LONG_ATTACK_WINDOW | typeof S.SHORT_ATTACK_WINDOW;
 
 /** What speaks for a pitch as that of a stroke. */
-export interface Evidence {
+export interface PitchEvidence {
   /** Normalised square difference at its period after the attack, 0 to 1. */
   readonly after: number;
   /** Autocorrelation of what was added at its period, 0 to 1. */
@@ -51,39 +27,39 @@ export interface Evidence {
  * The sound before an attack and after it, side by side. The spectrum after less the spectrum before, as a power spectrum,
  * has the autocorrelation of what was struck alone (Wiener–Khinchin), whatever rings on beside it.
  */
-export class Stroke {
+export class AttackSpectra {
   /** Part of the power after the attack that it brought, 0 to 1. */
   share = 0;
   readonly #fft = new Fft(SIZE);
   readonly #re = new Float64Array(SIZE);
   readonly #im = new Float64Array(SIZE);
-  readonly #was = new Float64Array(HALF + BLUR + 1);
+  readonly #was = new Float64Array(HALF + S.BLUR_BINS + 1);
   readonly #is = new Float64Array(HALF + 1);
   readonly #power = new Float64Array(HALF + 1);
   readonly #gain = new Float64Array(HALF + 1);
-  readonly #after = new Float32Array(LONGEST_LAG + 4);
-  readonly #added = new Float32Array(LONGEST_LAG + 4);
+  readonly #after = new Float32Array(S.LONGEST_LAG + 4);
+  readonly #added = new Float32Array(S.LONGEST_LAG + 4);
   readonly #peaks = emptyPeaks();
-  readonly #windows = [new Window(LONG_STROKE), new Window(SHORT_STROKE)] as const;
+  readonly #windows = [new Window(S.LONG_ATTACK_WINDOW), new Window(S.SHORT_ATTACK_WINDOW)] as const;
   #window: Window = this.#windows[0];
   #gained = 0;
   /** Power of the strongest bin before the attack. */
   #sounded = 0;
 
-  /** Looks at `samples`, which hold `length` samples, twice STROKE_GAP, and `length` samples; the attack is in their middle. */
-  look(samples: Float32Array, length: typeof LONG_STROKE | typeof SHORT_STROKE): void {
-    this.#window = this.#windows[length === LONG_STROKE ? 0 : 1];
-    const start = length + 2 * STROKE_GAP;
+  /** Looks at `samples`, which hold `length` samples, twice S.ATTACK_GAP, and `length` samples; the attack is in their middle. */
+  look(samples: Float32Array, length: AttackWindow): void {
+    this.#window = this.#windows[length === S.LONG_ATTACK_WINDOW ? 0 : 1];
+    const start = length + 2 * S.ATTACK_GAP;
     this.#fft.transformPair(samples, 0, start, this.#window.flat, this.#re, this.#im);
     this.#spectra(SIZE / length);
     this.#gain.fill(0);
     let power = 0;
     let gained = 0;
     this.#sounded = 0;
-    for (let k = FIRST_BIN; k < HALF; k++) {
+    for (let k = S.ATTACK_FIRST_BIN; k < HALF; k++) {
       this.#sounded = Math.max(this.#sounded, this.#was[k]! ** 2);
       let was = 0;
-      for (let j = k - BLUR; j <= k + BLUR; j++) was = Math.max(was, this.#was[j]!);
+      for (let j = k - S.BLUR_BINS; j <= k + S.BLUR_BINS; j++) was = Math.max(was, this.#was[j]!);
       const gain = Math.max(0, this.#is[k]! - was) ** 2;
       this.#gain[k] = gain;
       gained += gain;
@@ -96,38 +72,38 @@ export class Stroke {
 
   /** Each pitch that may have been struck, as a fractional MIDI number: the periods of all that sounds, and of what was added. */
   pitches(each: (midi: number) => void): void {
-    const longest = Math.min(LONGEST_LAG, this.#window.length / 2);
+    const longest = Math.min(S.LONGEST_LAG, this.#window.length / 2);
     for (const curve of [this.#after, this.#added]) {
-      findPeaks(curve, SHORTEST_LAG, longest, this.#peaks, SHARE);
+      findPeaks(curve, S.SHORTEST_LAG, longest, this.#peaks, S.ATTACK_CANDIDATE_SHARE);
       for (let i = 0; i < this.#peaks.count; i++) {
         const lag = this.#peaks.lag[i]!;
-        const within = curve === this.#added ? Math.min(longest, ADDED_PERIODS * lag) : longest;
-        each(hzToMidi(INNER_RATE / refineLag(curve, lag, within)));
+        const within = curve === this.#added ? Math.min(longest, S.ADDED_PERIODS * lag) : longest;
+        each(hzToMidi(S.INNER_RATE / refineLag(curve, lag, within)));
       }
     }
   }
 
   /** What speaks for a fractional MIDI number as the pitch that was struck. */
-  evidence(midi: number): Evidence {
+  evidence(midi: number): PitchEvidence {
     const hz = midiToHz(midi);
-    const reach = Math.min((HARMONIC_BINS * INNER_RATE) / this.#window.length, HARMONIC_SHARE * hz);
+    const reach = Math.min((S.HARMONIC_BINS * S.INNER_RATE) / this.#window.length, S.HARMONIC_SHARE * hz);
     let gained = 0;
     let strongest = 1e-12;
     let first = 0;
     for (let n = 1; n * hz - reach < HALF * BIN_HZ; n++) {
       const last = Math.min(HALF - 1, Math.floor((n * hz + reach) / BIN_HZ));
-      for (let k = Math.max(FIRST_BIN, Math.ceil((n * hz - reach) / BIN_HZ)); k <= last; k++)
+      for (let k = Math.max(S.ATTACK_FIRST_BIN, Math.ceil((n * hz - reach) / BIN_HZ)); k <= last; k++)
         gained += this.#gain[k]!;
-      if (n > HARMONICS || (n > 1 && n * hz > PASS_HZ)) continue;
+      if (n > S.FUNDAMENTAL_HARMONICS || (n > 1 && n * hz > S.PASS_HZ)) continue;
       const here = this.#strength((n * hz) / BIN_HZ);
       if (n === 1) first = here;
       strongest = Math.max(strongest, here);
     }
     return {
-      after: peakNear(this.#after, INNER_RATE / hz),
-      added: peakNear(this.#added, INNER_RATE / hz),
+      after: peakNear(this.#after, S.INNER_RATE / hz),
+      added: peakNear(this.#added, S.INNER_RATE / hz),
       gained: this.#gained > 0 ? gained / this.#gained : 0,
-      fundamental: Math.log10(first / strongest + MISSING),
+      fundamental: Math.log10(first / strongest + S.MISSING_FUNDAMENTAL),
     };
   }
 
@@ -137,17 +113,17 @@ export class Stroke {
    */
   keeps(midi: number, struckMidi: number): number {
     const [hz, struckHz] = [midiToHz(midi), midiToHz(struckMidi)];
-    const hidden = (HIDDEN_BINS * INNER_RATE) / this.#window.length;
+    const hidden = (S.HIDDEN_BINS * S.INNER_RATE) / this.#window.length;
     let was = 0;
     let is = 0;
-    for (let n = 1; n <= HARMONICS && n * hz < PASS_HZ; n++) {
+    for (let n = 1; n <= S.FUNDAMENTAL_HARMONICS && n * hz < S.PASS_HZ; n++) {
       const nearest = Math.max(1, Math.round((n * hz) / struckHz)) * struckHz;
       if (Math.abs(n * hz - nearest) < hidden) continue;
       const bin = Math.round((n * hz) / BIN_HZ);
       was += this.#was[bin]! ** 2;
       is += this.#is[bin]! ** 2;
     }
-    return was > LEAST_KEPT * this.#sounded ? is / was : 0;
+    return was > S.LEAST_KEPT * this.#sounded ? is / was : 0;
   }
 
   /** Hann-windowed magnitudes of both windows, and the plain power after: the window is a sum over three bins `step` apart. */
@@ -201,7 +177,7 @@ class Window {
   readonly length: number;
   readonly flat: Float64Array;
   /** Autocorrelation of the Hann window, 1 at lag 0. */
-  readonly taper = new Float64Array(LONGEST_LAG + 4);
+  readonly taper = new Float64Array(S.LONGEST_LAG + 4);
 
   constructor(length: number) {
     this.length = length;
@@ -217,7 +193,7 @@ class Window {
 /** Highest point of a curve near a fractional lag, 0 beyond its end. */
 function peakNear(curve: Float32Array, lag: number): number {
   if (lag >= curve.length - 2) return 0;
-  const reach = Math.max(1, Math.round(LAG_REACH * lag));
+  const reach = Math.max(1, Math.round(S.ATTACK_LAG_REACH * lag));
   const last = Math.min(curve.length - 1, Math.round(lag) + reach);
   let most = 0;
   for (let l = Math.max(1, Math.round(lag) - reach); l <= last; l++) most = Math.max(most, curve[l]!);

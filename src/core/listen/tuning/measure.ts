@@ -1,0 +1,102 @@
+/**
+ * Constants of the stage that measures a note: its pitch, bend and vibrato, the octave of a reed, and the second note of a
+ * double stop. What a change of each constant costs is measured in SENSITIVITY.md.
+ */
+
+// Pitch, bend and vibrato.
+
+/** Semitones. A smaller travel is intonation, not a bend. */
+export const LEAST_BEND = 0.2;
+/** Semitones. A string is bent by two tones at most. */
+export const WIDEST_BEND = 4.5;
+/** Frames at the start of a note whose median is the pitch where it begins. */
+export const START_FRAMES = 3;
+/** Frames left out at the start of a plateau: the attack still sounds in their windows. */
+export const SETTLE_FRAMES = 2;
+/** Hz. Vibrato is no slower and no faster. */
+export const VIBRATO_SLOWEST_HZ = 3;
+export const VIBRATO_FASTEST_HZ = 9;
+/** Cents, half the width. Vibrato is no narrower and no wider. */
+export const VIBRATO_NARROWEST_CENTS = 7;
+export const VIBRATO_WIDEST_CENTS = 150;
+/** Half swings that a vibrato takes. */
+export const HALF_SWINGS = 4;
+/** Swings are counted past this share of the half width on either side of the centre. */
+export const SWING_SHARE = 1 / 3;
+/** The longest half swing is no longer than so many times the mean: a wandering pitch is no vibrato. */
+export const UNEVEN_SWINGS = 2.2;
+/** The half width is taken between this share of the pitches and the same share from above. */
+export const WIDTH_QUANTILE = 0.08;
+/** The centre of a vibrato lies midway between this share and the same from above. */
+export const CENTRE_QUANTILE = 0.05;
+
+// A reed that speaks an octave down.
+
+/** Seconds. An octave up that comes so soon after the attack, */
+export const OCTAVE_SECONDS = 0.2;
+/** and stands so many frames, was there from the start. */
+export const OCTAVE_FRAMES = 4;
+/** In high notes (HIGH_MIDI) only if the clarity of the longer period is then under this share of the shorter one's. */
+export const OCTAVE_BELOW = 1.01;
+/** Frames. The rise is looked for in notes of 64 to 200 ms: of 28 such notes on tuning lines, all were an octave down. */
+export const RISING_FRAMES_LEAST = 8;
+export const RISING_FRAMES_MOST = 25;
+/** dB. Only while the note is no further under its peak than this: muted tuning lines 0.976 → 0.994 of F1, with others. */
+export const RISING_DROP_DB = 12;
+/** Semitones. Frames so near the note's pitch count. */
+export const RISING_REACH = 1;
+/** The last frames are this part of them, but at least so many. */
+export const RISING_LATE_SHARE = 1 / 4;
+export const RISING_LATE_LEAST = 3;
+
+// A second note that sounds with the main one.
+
+/** Seconds. The stretch begins so long after the attack or after the pitch came to rest: pick and old note are gone. */
+export const LEAD_SECONDS = 0.045;
+/** Cents. A note that shakes by more than this has partials too broad to be told apart. */
+export const WIDEST_SHAKE = 20;
+/** Harmonics looked at. */
+export const HARMONICS = 10;
+/** A partial belongs to a harmonic within so many bins of the window, or this part of its frequency (stiff strings). */
+export const REACH_BINS = 1.1;
+export const REACH_SHARE = 0.008;
+/** Harmonics of its own, away from the main note's, that make a second note sure, */
+export const LEAST_OWN = 3;
+/** the share of those below its highest that must be there, */
+export const LEAST_FOUND = 0.7;
+/** and the share of the power that the main note leaves over. */
+export const LEAST_OF_REST = 0.5;
+/** Its own harmonics hold no less than this part of the main note's power (−12 dB). */
+export const LEAST_POWER = 0.063;
+/** Harmonics of the main note that must be found, or nothing is sure. */
+export const LEAST_MAIN = 2;
+/** Bins. So near a harmonic of the main note a partial may be hidden. */
+export const SECOND_HIDDEN_BINS = 3;
+/** Hz. A fundamental between these, of a guitar's lowest fourth string and less, may be too weak to be found. */
+export const WEAK_FROM_HZ = 75;
+export const WEAK_TO_HZ = 130;
+/** A weak fundamental that is missing counts as so many missing harmonics. */
+export const WEAK_MISSING = 2;
+/** A partial is tried as a fundamental, and as a harmonic up to this one of a fundamental that is hidden. */
+export const DEEPEST = 3;
+/** A fundamental is lower than another where its frequency is under this share of the other's. */
+export const LOWER_SHARE = 0.8;
+/** A lower fundamental must explain so many times the power of a higher one, and so many more partials. */
+export const MORE_POWER = 1.1;
+export const MORE_OWN = 2;
+/** Semitones. A fundamental that wanders further than this when its harmonics refine it was none. */
+export const ASTRAY = 0.35;
+/** Two notes that have a silent fundamental in common are harmonics of it up to this one, */
+export const HIGHEST_OF_TWO = 8;
+/** hold this part of all power, */
+export const TWO_SHARE = 0.97;
+/** and the upper one is the main note unless the lower has so many times its power (6 dB). */
+export const LOUDER = 4;
+/** Semitones. A ratio so near a whole number is the main note's own overtone or its misreading. */
+export const WHOLE_RATIO = 0.4;
+/** Harmonics by which a note is known to sound on beside another, */
+export const BESIDE = 6;
+/** the share of those not hidden that must be there, */
+export const BESIDE_FOUND = 0.6;
+/** and their number. */
+export const BESIDE_LEAST = 2;
