@@ -40,6 +40,8 @@ const CORE_LIBRARIES = [
 const LIMIT_LINES = 300;
 /** Longer files and the reason each has. */
 const LONG_FILES: Readonly<Record<string, string>> = {
+  'core/words/en.ts': 'A translator works in one file.',
+  'core/words/de.ts': 'A translator works in one file.',
   'state/sound-check.svelte.ts': 'It is split in the next step of the rebuilding.',
 };
 

@@ -9,7 +9,7 @@ import { readList } from '../core/files/read-list.ts';
 import { sniff } from '../core/files/sniff.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/take/note.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import type { Landing, Report } from '../core/take/schema.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
@@ -52,7 +52,7 @@ export class AnalysisSession {
     try {
       outcome = await this.#answer(request);
     } catch (error) {
-      outcome = bad(
+      outcome = badSentence(
         `The listener fell over (${String(error)}). The recording is not touched: grade it again.`,
       );
     }
@@ -84,7 +84,7 @@ export class AnalysisSession {
 
   #open(sampleRate: number, path: RoomPath | null): Outcome<void> {
     if (!(sampleRate >= 8000 && sampleRate <= 192_000))
-      return bad(
+      return badSentence(
         `The microphone runs at ${sampleRate} Hz; Landfall hears 8000 to 192000 Hz. Choose another input.`,
       );
     this.#remover = path && new BandRemover(sampleRate, path);
@@ -133,7 +133,7 @@ export class AnalysisSession {
   }
 
   #finish(): Outcome<readonly HeardNote[]> {
-    if (this.#listener === null) return bad('Nothing is being listened to. Start a take first.');
+    if (this.#listener === null) return badSentence('Nothing is being listened to. Start a take first.');
     if (this.#remover) this.#listener.push(this.#remover.finish());
     const notes = this.#listener.finish();
     this.#listener = null;

@@ -7,7 +7,7 @@ import type { PaletteName } from '../core/grade/assign/settings.ts';
 import type { Key } from '../core/music/chord.ts';
 import { instrumentOf, withCapo, type Instrument } from '../core/music/instruments.ts';
 import { parseKey } from '../core/music/keys.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import {
   countOf,
   numberOf,
@@ -218,11 +218,11 @@ export function readArgs(args: readonly string[]): Outcome<Order> {
     if (command === 'grade') return good(gradeOrder(given));
     if (command === 'band') return good(bandOrder(given));
     if (command === 'forms' || command === 'schema' || command === 'help') {
-      return more.length === 0 ? good({ command, json }) : bad(`landfall ${command} takes no file.`);
+      return more.length === 0 ? good({ command, json }) : badSentence(`landfall ${command} takes no file.`);
     }
-    return bad(command === undefined ? 'Say what to do.' : `There is no command "${command}".`);
+    return badSentence(command === undefined ? 'Say what to do.' : `There is no command "${command}".`);
   } catch (error) {
-    if (error instanceof WrongUsage) return bad(error.message);
+    if (error instanceof WrongUsage) return badSentence(error.message);
     throw error;
   }
 }

@@ -15,7 +15,7 @@ import { toPcm16 } from '../core/files/sound/pcm16.ts';
 import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/sound/write-wav.ts';
 import { USUAL_AIM } from '../core/grade/aims/targets.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { renderPerformance } from '../core/sound/render-performance.ts';
 import type { Stereo } from '../core/sound/stereo.ts';
 import { createSynth, loadKit } from '../core/sound/synth.ts';
@@ -46,7 +46,9 @@ export async function writeBand(order: BandOrder, kitFolder: string): Promise<An
   const bpm = order.bpm ?? chart.bpm;
   if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
   if (!(bpm >= BAND_TEMPO.lowest && bpm <= BAND_TEMPO.highest))
-    return bad(`The band plays ${BAND_TEMPO.lowest} to ${BAND_TEMPO.highest} beats a minute, not ${bpm}.`);
+    return badSentence(
+      `The band plays ${BAND_TEMPO.lowest} to ${BAND_TEMPO.highest} beats a minute, not ${bpm}.`,
+    );
   const settings: BandSettings = {
     feel: order.feel ?? feelOf(chart.feel ?? '') ?? USUAL_FEEL,
     bpm,
@@ -111,7 +113,7 @@ async function toDisk(
       ?.replace("can't be read: there is no such file", "can't be written: there is no such folder")
       .replace("can't be read", "can't be written");
     if (sentence === undefined) throw error;
-    return bad(sentence);
+    return badSentence(sentence);
   }
 }
 
@@ -136,7 +138,7 @@ async function writeSound(
     chorusBeats(form) * choruses + pickupBeats(form) + (settings.countInBars + 1) * form.beatsPerBar;
   // At the first tempo: a rise only makes it shorter.
   if ((beats * 60 * SAMPLE_RATE * BYTES_PER_FRAME) / settings.bpm > MOST_WAV_DATA_BYTES)
-    return bad(`${file} would be longer than a WAV file can be; ask for fewer choruses.`);
+    return badSentence(`${file} would be longer than a WAV file can be; ask for fewer choruses.`);
   const kit = new Uint8Array(readFileSync(join(kitFolder, KIT_FILE)));
   const synth = createSynth(await loadKit(kit.buffer), SAMPLE_RATE);
   const descriptor = openSync(file, 'w');

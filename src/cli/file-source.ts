@@ -1,7 +1,7 @@
 /** Files of the disk for the core, and what the system says about them in a player's words. */
 import { closeSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs';
 import { bytesInMemory, type ByteSource } from '../core/files/bytes/bytes.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 
 /** The system's error codes that players meet. */
 const REASONS: Readonly<Record<string, string>> = {
@@ -55,6 +55,6 @@ export function openFile(path: string): Outcome<OpenFile> {
   } catch (error) {
     const sentence = diskSentence(path, error);
     if (sentence === null) throw error;
-    return bad(sentence);
+    return badSentence(sentence);
   }
 }

@@ -3,7 +3,7 @@ import { grade } from '../core/grade.ts';
 import { readAim, type Aim } from '../core/grade/aims/aim.ts';
 import { AIM_LADDER } from '../core/grade/aims/aims.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { explainBar } from '../core/report/explain.ts';
 import type { Report } from '../core/take/schema.ts';
 import { reportText } from '../core/report/text.ts';
@@ -26,15 +26,15 @@ function aimOf(name: string): Outcome<Aim> {
   const text = textOfFile(name);
   if (!text.ok) return text;
   if (text.value === null)
-    return bad(`"${name}" is neither a file nor an aim of the house; landfall --help lists those.`);
+    return badSentence(`"${name}" is neither a file nor an aim of the house; landfall --help lists those.`);
   let json: unknown;
   try {
     json = JSON.parse(text.value);
   } catch {
-    return bad(`${name} is not the JSON that an aim is written in; see the README for one.`);
+    return badSentence(`${name} is not the JSON that an aim is written in; see the README for one.`);
   }
   const aim = readAim(json);
-  return aim.ok ? aim : bad(`${name}: ${aim.sentence}`);
+  return aim.ok ? aim : badSentence(`${name}: ${aim.sentence}`);
 }
 
 /** The page that was asked for. */
@@ -43,7 +43,7 @@ function pageOf(report: Report, order: GradeOrder): Outcome<string> {
   if (order.explainBar === null) return good(reportText(report));
   const lines = explainBar(report, order.explainBar);
   return lines === null
-    ? bad(`The form has ${report.timeline.bars} bars and no bar ${order.explainBar} to explain.`)
+    ? badSentence(`The form has ${report.timeline.bars} bars and no bar ${order.explainBar} to explain.`)
     : good(lines.join('\n'));
 }
 

@@ -8,7 +8,7 @@ import type { GradeSettings } from '../core/grade-settings.ts';
 import { Listener } from '../core/listen.ts';
 import { listenWithout } from '../core/listen-without.ts';
 import type { HeardNote } from '../core/take/note.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import type { Progress } from './progress.ts';
 
 export interface Take {
@@ -31,7 +31,9 @@ async function listenTo(source: ByteSource, kind: AudioKind, progress: Progress)
     progress.at(samples / sampleRate, expectedFrames === null ? null : Math.min(1, samples / expectedFrames));
   }
   if (samples === 0)
-    return bad(`${source.name} holds no sound that can be read; it may be damaged: save or export it again.`);
+    return badSentence(
+      `${source.name} holds no sound that can be read; it may be damaged: save or export it again.`,
+    );
   return good({
     notes: listener.finish(),
     source: { kind: 'audio', durationSeconds: samples / sampleRate, sampleRate },
@@ -52,7 +54,9 @@ async function listenWithBacking(source: ByteSource, backing: ByteSource): Promi
   if (!band.ok) return band;
   const { samples, sampleRate } = take.value;
   if (samples.length === 0)
-    return bad(`${source.name} holds no sound that can be read; it may be damaged: save or export it again.`);
+    return badSentence(
+      `${source.name} holds no sound that can be read; it may be damaged: save or export it again.`,
+    );
   const heard = listenWithout(
     { name: source.name, samples, sampleRate },
     { name: backing.name, ...band.value },
@@ -89,7 +93,7 @@ export async function readTake(
   if (!kind.ok) return kind;
   if (isAudio(kind.value))
     return backing ? listenWithBacking(source, backing) : listenTo(source, kind.value, progress);
-  if (backing) return bad(`${name} is no recording: there is no backing to take out of it.`);
+  if (backing) return badSentence(`${name} is no recording: there is no backing to take out of it.`);
   const line = await readList(source, kind.value, part);
   if (!line.ok) return line;
   const { notes, durationSeconds, warnings } = line.value;

@@ -9,7 +9,7 @@ import { readBeatsCsv } from '../core/files/charts/beats-csv.ts';
 import { readChartFile } from '../core/files/charts/read-chart-file.ts';
 import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
 import { decodeText } from '../core/files/bytes/text.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import type { GradeOrder } from './args.ts';
 import { wrongUsage, type Answer } from './answer.ts';
 import { diskSentence } from './file-source.ts';
@@ -24,7 +24,7 @@ function bytesOfFile(path: string): Outcome<Uint8Array | null> {
     if (sentence === null) throw error;
     // A chart is no name that a file could have: too long, or with a slash in "C/E".
     const absent = ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'EINVAL'];
-    return absent.includes((error as NodeJS.ErrnoException).code ?? '') ? good(null) : bad(sentence);
+    return absent.includes((error as NodeJS.ErrnoException).code ?? '') ? good(null) : badSentence(sentence);
   }
 }
 
@@ -33,7 +33,9 @@ export function textOfFile(path: string): Outcome<string | null> {
   const bytes = bytesOfFile(path);
   if (!bytes.ok || bytes.value === null) return bytes.ok ? good(null) : bytes;
   const text = decodeText(bytes.value);
-  return text === null ? bad(`${path} is not text; save it as UTF-8 text and try again.`) : good(text);
+  return text === null
+    ? badSentence(`${path} is not text; save it as UTF-8 text and try again.`)
+    : good(text);
 }
 
 /** True for what was surely meant as a chart and not as the name of a file. */
@@ -52,7 +54,7 @@ export function readChartGiven(given: string, meter: Meter | null): Outcome<Read
   const chart = readChartArgument(given, defaults);
   if (chart.ok) return good({ chart: chart.value, warnings: [] });
   if (looksLikeChart(given)) return chart;
-  return bad(
+  return badSentence(
     `"${given}" is neither a file nor a chart; write bars like "| G7 | C7 |", ` +
       'or name a form like "form:minor blues in A" (landfall forms lists them).',
   );
@@ -90,7 +92,7 @@ function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<ReadTimeli
 function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<ReadTimeline> {
   const text = textOfFile(under.file);
   if (!text.ok) return text;
-  if (text.value === null) return bad(`${under.file} can't be read: there is no such file.`);
+  if (text.value === null) return badSentence(`${under.file} can't be read: there is no such file.`);
   const rows = readBeatsCsv(text.value, under.file);
   if (!rows.ok) return rows;
   const timeline = timelineFromBeats(rows.value, {
@@ -100,7 +102,7 @@ function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<ReadTimel
   });
   return timeline.ok
     ? good({ timeline: timeline.value, warnings: [] })
-    : bad(`${under.file}: ${lowerFirst(timeline.sentence)}`);
+    : badSentence(`${under.file}: ${lowerFirst(timeline.sentence)}`);
 }
 
 /** Lays the chords on time as the order says. */

@@ -6,7 +6,7 @@ import type { Chart } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import type { BackingRecord, TakenBacking } from '../storage/backing-record.ts';
 import type { BackingRun, BackingSource, BackingsPort } from './ports.ts';
 import type { TakePlan } from './take-plan.ts';
@@ -44,7 +44,7 @@ export function readChosenBacking(record: BackingRecord, source: BackingSource):
   const { beatsPerBar } = chart.value.meter;
   const bars = rangeOf(track, chart.value, record.bars);
   if (bars === null)
-    return bad(
+    return badSentence(
       `“${record.title}” has no whole bar behind its first downbeat: set the downbeat further ahead.`,
     );
   const round = roundOf(track, beatsPerBar, bars, record.speed);

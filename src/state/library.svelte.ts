@@ -1,5 +1,5 @@
 /** The takes that are kept, and those that were cut off. */
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { readReport } from '../core/take/schema.ts';
 import { lineFile, reportFile } from './export-files.ts';
 import { takeFromStore } from './finished-take.ts';
@@ -84,6 +84,6 @@ export class Library {
 
   #told(sentence: string): Outcome<never> {
     this.#notices = [...this.#notices, sentence];
-    return bad(sentence);
+    return badSentence(sentence);
   }
 }

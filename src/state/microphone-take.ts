@@ -7,7 +7,7 @@ import type { Hop, Microphone } from '../audio/microphone/capture.ts';
 import type { BandClock } from '../audio/base/clock.ts';
 import { clockWords } from '../core/base/clock-words.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import type {
   AnalysisPort,
   AudioPort,
@@ -98,7 +98,7 @@ export class MicrophoneTake {
     if (!listener.ok) return listener;
     if (this.#calledOff) {
       listener.value.dispose();
-      return bad('The take was called off before it began.');
+      return badSentence('The take was called off before it began.');
     }
     this.#listener = listener.value;
     this.#writer = new QueuedWriter(
@@ -135,7 +135,7 @@ export class MicrophoneTake {
     const microphone = opened.value;
     if (this.#calledOff) {
       microphone.dispose();
-      return bad('The take was called off before it began.');
+      return badSentence('The take was called off before it began.');
     }
     this.#microphone = microphone;
     for (const warning of microphone.warnings) this.#events.notice(warning);

@@ -7,7 +7,7 @@ import { LandingsSoFar } from '../analysis/landings-so-far.ts';
 import { timelineOf } from '../analysis/order.ts';
 import type { BandClock } from '../audio/base/clock.ts';
 import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import { NOTES_RATE, playedContent, type FinishedTake } from './finished-take.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
@@ -63,7 +63,7 @@ export class MidiTake {
     const writer = await takes.beginNotes(this.#details(), this.#events.notice);
     if (writer.ok) this.#writer = writer.value;
     else this.#events.notice(writer.sentence);
-    if (this.#calledOff) return bad('The take was called off before it began.');
+    if (this.#calledOff) return badSentence('The take was called off before it began.');
 
     this.#beganSeconds = audio.heardSeconds();
     this.#clock = band.value.start();

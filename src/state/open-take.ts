@@ -1,6 +1,6 @@
 /** Where finished takes come from when nobody plays: files of the player's, the demo, the store. */
 import type { Backing } from '../analysis/grade-samples.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { readReport, type Report } from '../core/take/schema.ts';
 import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
 import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
@@ -36,9 +36,11 @@ export async function openFilesAsTake(
   if (readBacking?.ok === false) return readBacking;
   const band = readBacking?.value ?? null;
   if (backing !== null && read.value.kind === 'notes')
-    return bad(`${line.name} is no recording: there is no backing to take out of it.`);
+    return badSentence(`${line.name} is no recording: there is no backing to take out of it.`);
   if (backing !== null && band?.kind === 'notes')
-    return bad(`${backing.name} is a list of notes and no recording of a backing; choose another file.`);
+    return badSentence(
+      `${backing.name} is a list of notes and no recording of a backing; choose another file.`,
+    );
   const out: Backing | null =
     backing !== null && band?.kind === 'sound'
       ? { kind: 'recording', name: backing.name, sound: band }

@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import type { BandPart } from '../core/band/events.ts';
 import { fastestBpm, feelNames, slowestBpm, type FeelName } from '../core/chart/feel-names.ts';
+import { languageCodes, type Language } from '../core/words/languages.ts';
 import { playingFields, usualPlaying, type PlayingSettings } from './playing-settings.ts';
 import { practiceFields, usualPractice, type PracticeSettings } from './practice-settings.ts';
 import type { BandLevels } from './ports.ts';
@@ -25,6 +26,8 @@ export interface Settings extends PlayingSettings, PracticeSettings {
   readonly countInBars: number;
   /** Measured by a sound check, in seconds; null: what the browser admits to is assumed. */
   readonly roundTripSeconds: number | null;
+  /** Of the screens; null: the browser's. */
+  readonly language: Language | null;
 }
 
 export const REFERENCE_RANGE = { lowest: 380, highest: 480 } as const;
@@ -60,6 +63,7 @@ export const settingsFields: { readonly [K in keyof Settings]: v.GenericSchema<u
   choruses: v.nullable(v.pipe(within({ lowest: 1, highest: MOST_CHORUSES }), v.integer())),
   countInBars: v.pipe(within({ lowest: 0, highest: MOST_COUNT_IN_BARS }), v.integer()),
   roundTripSeconds: v.nullable(within({ lowest: 0, highest: 1 })),
+  language: v.nullable(v.picklist(languageCodes)),
 };
 
 /** A blues in A at a walking pace. The band starts quiet: nobody's ears are to be surprised. */
@@ -77,6 +81,7 @@ export const usualSettings: Settings = {
   choruses: null,
   countInBars: 1,
   roundTripSeconds: null,
+  language: null,
 };
 
 export const clampTo = (

@@ -13,6 +13,7 @@ import { writeChart } from '../core/chart/write-chart.ts';
 import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { bandPractice } from './practice-settings.ts';
+import type { Language } from '../core/words/languages.ts';
 import type { PlayingSettings } from './playing-settings.ts';
 import type { SettingsPort } from './ports.ts';
 import {
@@ -201,6 +202,11 @@ export class Setup {
 
   setRoundTrip(seconds: number | null): void {
     this.#change({ roundTripSeconds: seconds });
+  }
+
+  /** Of the screens; null: the browser's. */
+  setLanguage(language: Language | null): void {
+    this.#change({ language });
   }
 
   /** All that a take needs of the setup as it stands now. */

@@ -3,7 +3,7 @@ import type { Hop, Microphone } from '../audio/microphone/capture.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';
-import { bad, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, type Outcome } from '../core/base/outcome.ts';
 import { InputLevel, type LevelReading } from '../core/room/check/input-level.ts';
 import {
   checkSweeps,
@@ -199,7 +199,7 @@ export class SoundCheck implements RoomsPort {
     if (!microphone.ok) return microphone;
     if (turn !== this.#turn) {
       microphone.value.dispose();
-      return bad('The sound check was left.');
+      return badSentence('The sound check was left.');
     }
     this.#microphone = microphone.value;
     this.#warnings = microphone.value.warnings;
@@ -293,7 +293,9 @@ function judgeRecording(
     })
     .filter(({ from, to }) => !gaps.some(({ atFrame, frames }) => atFrame < to && atFrame + frames > from));
   if (sound.length === 0) {
-    return bad('The browser lost sound during each sweep: close what else is running, and try again.');
+    return badSentence(
+      'The browser lost sound during each sweep: close what else is running, and try again.',
+    );
   }
   return judgeSweeps(
     sound.map(({ from, to }) => fromPcm16(whole.subarray(from, to))),

@@ -1,6 +1,6 @@
 /** Recordings of the player's own: what is known about each, and its file as it was opened. */
 import * as v from 'valibot';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { BackingRecordSchema, type BackingRecord } from './backing-record.ts';
 import { attempt, isNamed, type Database } from './database.ts';
 
@@ -51,7 +51,7 @@ export class Backings {
       this.#askToStay();
       return good(undefined);
     } catch (error) {
-      if (isNamed(error, 'QuotaExceededError')) return bad(NO_ROOM);
+      if (isNamed(error, 'QuotaExceededError')) return badSentence(NO_ROOM);
       return attempt(() => Promise.reject(error as Error));
     }
   }
@@ -59,7 +59,7 @@ export class Backings {
   async file(id: string): Promise<Outcome<Blob>> {
     const bytes = await attempt(() => this.#db.get('backingFiles', id));
     if (!bytes.ok) return bytes;
-    return bytes.value instanceof ArrayBuffer ? good(new Blob([bytes.value])) : bad(GONE);
+    return bytes.value instanceof ArrayBuffer ? good(new Blob([bytes.value])) : badSentence(GONE);
   }
 
   remove(id: string): Promise<Outcome<void>> {

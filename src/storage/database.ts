@@ -1,6 +1,6 @@
 /** The one database of this machine: opened once, migrated step by step, its errors turned into sentences. */
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 
 /** Values are `unknown` on purpose: whoever reads one puts it through its schema. */
 export interface LandfallDb extends DBSchema {
@@ -48,7 +48,7 @@ export async function openDatabase(name = 'landfall'): Promise<Outcome<Database>
     });
     return good(db);
   } catch (error) {
-    return bad(
+    return badSentence(
       isNamed(error, 'VersionError')
         ? 'The takes on this machine were written by a newer Landfall. Reload the page to get it.'
         : 'This browser keeps nothing for this page (a private window?). You can play; export a take to keep it.',
@@ -73,6 +73,6 @@ export async function attempt<T>(act: () => Promise<T>): Promise<Outcome<T>> {
   try {
     return good(await act());
   } catch (error) {
-    return bad(storageSentence(error));
+    return badSentence(storageSentence(error));
   }
 }

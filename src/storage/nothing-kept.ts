@@ -1,11 +1,11 @@
 /** Where a browser keeps nothing: every verb of the stores answers, and says so. */
-import { bad, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, type Outcome } from '../core/base/outcome.ts';
 import type { BackingRecord } from './backing-record.ts';
 import type { ChartRecord, TakeCard, UnfinishedTake } from './records.ts';
 
 /** Stands in for `Takes`. */
 export function nothingKept(sentence: string) {
-  const refuse = (): Promise<Outcome<never>> => Promise.resolve(bad(sentence));
+  const refuse = (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence));
   return {
     begin: refuse,
     beginNotes: refuse,
@@ -21,18 +21,18 @@ export function nothingKept(sentence: string) {
 /** Stands in for `Charts`. */
 export const noCharts = (sentence: string) => ({
   list: () => Promise.resolve({ charts: [] as readonly ChartRecord[], sentences: [] as readonly string[] }),
-  save: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
-  remove: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
+  save: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
+  remove: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
 });
 
 /** Stands in for `Backings`. */
 export const noBackings = (sentence: string) => ({
   list: () =>
     Promise.resolve({ backings: [] as readonly BackingRecord[], sentences: [] as readonly string[] }),
-  save: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
-  keepFile: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
-  file: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
-  remove: (): Promise<Outcome<never>> => Promise.resolve(bad(sentence)),
+  save: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
+  keepFile: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
+  file: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
+  remove: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
 });
 
 /** Stands in for a `SettingsStore`: the usual settings each time. */

@@ -1,5 +1,5 @@
 /** Sounds as private files of this page, each written by a worker of its own and safe after every append. */
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { Requests } from '../core/base/requests.ts';
 import { attempt, isNamed, storageSentence } from './database.ts';
 import type { PcmFileAnswer, PcmFileRequest } from './pcm-file.worker.ts';
@@ -63,7 +63,7 @@ async function create(id: string): Promise<Outcome<SoundWriter>> {
   const opened = await writer.open(fileName(id));
   if (opened.ok) return good(writer);
   await writer.close();
-  return bad(opened.sentence);
+  return badSentence(opened.sentence);
 }
 
 /** The file as it stands; null where there is none. */

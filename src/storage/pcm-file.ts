@@ -1,5 +1,5 @@
 /** Appends samples to an open file and makes each append safe. No browser in here: the worker hands the file in. */
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { DISK_FULL, storageSentence } from './database.ts';
 
 /** The part of FileSystemSyncAccessHandle (File System standard, WHATWG) that is used. */
@@ -27,13 +27,13 @@ export class PcmFile {
         this.#bytes += written - (written % 2);
         this.#file.truncate(this.#bytes);
         this.#file.flush();
-        return bad(DISK_FULL);
+        return badSentence(DISK_FULL);
       }
       this.#file.flush();
       this.#bytes += written;
       return good(undefined);
     } catch (error) {
-      return bad(storageSentence(error));
+      return badSentence(storageSentence(error));
     }
   }
 

@@ -1,5 +1,5 @@
 /** Writes one take: opens its private file and hands every message on to `PcmFile`. */
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { soundsFolder } from './sounds-folder.ts';
 import { storageSentence } from './database.ts';
 import { PcmFile, type SyncFile } from './pcm-file.ts';
@@ -24,13 +24,13 @@ async function open(name: string): Promise<Outcome<void>> {
     file = new PcmFile(await opener.createSyncAccessHandle());
     return good(undefined);
   } catch (error) {
-    return bad(storageSentence(error));
+    return badSentence(storageSentence(error));
   }
 }
 
 async function act(request: PcmFileRequest): Promise<Outcome<void>> {
   if (request.kind === 'open') return open(request.name);
-  if (request.kind === 'append') return file?.append(request.samples) ?? bad(storageSentence(null));
+  if (request.kind === 'append') return file?.append(request.samples) ?? badSentence(storageSentence(null));
   file?.dispose();
   file = null;
   return good(undefined);

@@ -1,6 +1,6 @@
 /** The takes on this machine: begun, appended to, finished, found again when they were cut off. */
 import * as v from 'valibot';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { attempt, type Database } from './database.ts';
 import {
   TakeRecordSchema,
@@ -150,9 +150,9 @@ export class Takes {
   async open(id: TakeId): Promise<Outcome<StoredTake>> {
     const record = await attempt(() => this.#db.get('takes', id));
     if (!record.ok) return record;
-    if (record.value === undefined) return bad(GONE);
+    if (record.value === undefined) return badSentence(GONE);
     const parsed = v.safeParse(TakeRecordSchema, record.value);
-    if (!parsed.success) return bad(UNREADABLE(id));
+    if (!parsed.success) return badSentence(UNREADABLE(id));
     const { details } = parsed.output;
     const samples = await this.#sounds.read(id);
     if (!samples.ok) return samples;

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { roundBeatMap } from '../../src/core/chart/beat-maps.ts';
 import { readBeatsCsv } from '../../src/core/files/charts/beats-csv.ts';
-import { good } from '../../src/core/base/outcome.ts';
+import { badSentence, good } from '../../src/core/base/outcome.ts';
 import { BackingDesk } from '../../src/state/backing-desk.svelte.ts';
 import { Backings, emptyStand } from '../../src/state/backings.svelte.ts';
 import type { BackingRecord } from '../../src/state/chosen-backing.ts';
@@ -26,12 +26,11 @@ function memoryStore(): BackingsPort & { readonly records: Map<string, BackingRe
       return Promise.resolve(good(undefined));
     },
     keepFile: (id: string, file: Blob) => {
-      if (store.full) return Promise.resolve({ ok: false, sentence: 'no room' } as const);
+      if (store.full) return Promise.resolve(badSentence('no room'));
       files.set(id, file);
       return Promise.resolve(good(undefined));
     },
-    file: (id: string) =>
-      Promise.resolve(files.has(id) ? good(files.get(id)!) : ({ ok: false, sentence: 'gone' } as const)),
+    file: (id: string) => Promise.resolve(files.has(id) ? good(files.get(id)!) : badSentence('gone')),
     remove: (id: string) => {
       records.delete(id);
       files.delete(id);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { timelineOf } from '../../src/analysis/order.ts';
-import { bad, good } from '../../src/core/base/outcome.ts';
+import { badSentence, good } from '../../src/core/base/outcome.ts';
 import { gradeCommand } from '../../src/state/grade-command.ts';
 import { fileStem } from '../../src/state/export-files.ts';
 import { Library } from '../../src/state/library.svelte.ts';
@@ -215,6 +215,6 @@ describe('Library', () => {
     expect(library.notices).toHaveLength(1);
     await library.remove(id);
     expect(library.takes).toEqual([]);
-    expect(await library.exportLine(id)).toEqual(bad('This take is no longer on this machine.'));
+    expect(await library.exportLine(id)).toEqual(badSentence('This take is no longer on this machine.'));
   });
 });

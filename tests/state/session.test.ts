@@ -6,7 +6,7 @@ import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { writeLineMidi } from '../../src/core/files/notes/write-line-midi.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { lostSentence } from '../../src/core/report/lost-sentence.ts';
-import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { gradeOrder } from '../../src/state/take.ts';
 import type { Review } from '../../src/state/session.svelte.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
@@ -152,7 +152,7 @@ describe('what can go wrong', () => {
   });
 
   it('a microphone refused: its sentence, try again, nothing left open', async () => {
-    const w = await world({ microphone: () => Promise.resolve(bad('The microphone was refused.')) });
+    const w = await world({ microphone: () => Promise.resolve(badSentence('The microphone was refused.')) });
     await w.session.start();
     expect(w.session.phase).toEqual({
       kind: 'trouble',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bad } from '../../src/core/base/outcome.ts';
+import { badSentence } from '../../src/core/base/outcome.ts';
 import { Charts } from '../../src/storage/charts.ts';
 import { Songbook } from '../../src/state/songbook.svelte.ts';
 import { freshDatabase } from '../storage/fakes.ts';
@@ -64,7 +64,7 @@ describe('Songbook', () => {
 
   it('tells a failure once the list is as it is', async () => {
     const charts = new Charts(await freshDatabase());
-    charts.save = () => Promise.resolve(bad('The disk is full.'));
+    charts.save = () => Promise.resolve(badSentence('The disk is full.'));
     const songbook = await songbookOn(charts);
     await songbook.keep('Shore', '| C7 |');
     expect(songbook.notices).toEqual(['The disk is full.']);

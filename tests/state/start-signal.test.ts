@@ -1,6 +1,6 @@
 /** Three low notes on the open page: heard only where that was asked for and the browser asks nothing. */
 import { describe, expect, it, vi } from 'vitest';
-import { bad } from '../../src/core/base/outcome.ts';
+import { badSentence } from '../../src/core/base/outcome.ts';
 import { StartSignal } from '../../src/state/start-signal.svelte.ts';
 import { pluckLine } from '../analysis/pluck.ts';
 import { RATE, world } from './world.ts';
@@ -83,7 +83,9 @@ describe('without surprises', () => {
     await w.startSignal.listen(guitar, () => undefined);
     await w.pullOut();
     expect(w.startSignal).toMatchObject({ ear: 'failed', sentence: 'The microphone was pulled out.' });
-    const refused = await world({ microphone: () => Promise.resolve(bad('No microphone was found.')) });
+    const refused = await world({
+      microphone: () => Promise.resolve(badSentence('No microphone was found.')),
+    });
     await refused.startSignal.listen(guitar, () => undefined);
     expect(refused.startSignal).toMatchObject({ ear: 'failed', sentence: 'No microphone was found.' });
   });

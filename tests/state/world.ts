@@ -6,7 +6,7 @@ import { AnalysisClient } from '../../src/analysis/client.ts';
 import { bandClock } from '../../src/audio/base/clock.ts';
 import type { MidiEvents } from '../../src/audio/devices/midi-input.ts';
 import type { HeardNote } from '../../src/core/take/note.ts';
-import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { Library } from '../../src/state/library.svelte.ts';
@@ -55,7 +55,7 @@ export class FakePlayer implements OpenPlayer {
   }
   play(fromSeconds = this.position): Promise<Outcome<void>> {
     this.position = fromSeconds;
-    return Promise.resolve(this.refusal === null ? good(undefined) : bad(this.refusal));
+    return Promise.resolve(this.refusal === null ? good(undefined) : badSentence(this.refusal));
   }
   pause = () => undefined;
   positionSeconds = () => this.position;
@@ -177,9 +177,9 @@ export async function world(
         good({ samples: new Float32Array(Math.ceil(durationSeconds * rate)), sampleRate: rate }),
       );
     },
-    openBacking: () => Promise.resolve(bad('no recording in this world')),
+    openBacking: () => Promise.resolve(badSentence('no recording in this world')),
     prepareBacking: () => undefined,
-    renderDemo: () => Promise.resolve(bad('no demo in this world')),
+    renderDemo: () => Promise.resolve(badSentence('no demo in this world')),
   };
   const settings = fakeSettings({
     form: null,
@@ -215,7 +215,8 @@ export async function world(
   const midi = new MidiConnection({
     open: (events) => {
       midiEvents = events;
-      if (options.midiRefused) return Promise.resolve(bad('The browser was not allowed to use MIDI.'));
+      if (options.midiRefused)
+        return Promise.resolve(badSentence('The browser was not allowed to use MIDI.'));
       events.onInputs(['a keyboard']);
       return Promise.resolve(good({ dispose: () => undefined }));
     },

@@ -3,7 +3,7 @@ import { detectBeats } from '../../core/beats/detect-beats.ts';
 import { LEAST_SECONDS, SILENT_PEAK } from '../../core/beats/settings.ts';
 import type { ByteSource } from '../../core/files/bytes/bytes.ts';
 import { readChannels, type Channels } from '../../core/files/read-channels.ts';
-import { bad, good, type Outcome } from '../../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
 import { bakeRound } from './bake-round.ts';
 import type { BackingAnswer, BackingFacts, BackingRequest, BakedRound } from './backing-messages.ts';
 import { CalledOff, stretch } from './stretch.ts';
@@ -29,9 +29,9 @@ export class BackingRoom {
       outcome = await this.#answer(request);
     } catch (error) {
       if (error instanceof CalledOff)
-        return this.#post({ kind: 'answer', id: request.id, outcome: bad(OVERTAKEN) });
+        return this.#post({ kind: 'answer', id: request.id, outcome: badSentence(OVERTAKEN) });
       const why = error instanceof Error ? error.message : String(error);
-      outcome = bad(`The recording could not be worked on (${why}). Reload the page and try again.`);
+      outcome = badSentence(`The recording could not be worked on (${why}). Reload the page and try again.`);
     }
     this.#post({ kind: 'answer', id: request.id, outcome }, outcome.ok ? buffersOf(outcome.value) : []);
   }
@@ -39,7 +39,7 @@ export class BackingRoom {
   #answer(request: BackingRequest): Outcome<unknown> | Promise<Outcome<unknown>> {
     if (request.kind === 'open') return this.#open(request.file, request.name);
     const sound = this.#sound;
-    if (sound === null) return bad(NOTHING_OPEN);
+    if (sound === null) return badSentence(NOTHING_OPEN);
     switch (request.kind) {
       case 'beats':
         return detectBeats(monoOf(sound), sound.sampleRate);
@@ -73,12 +73,12 @@ export class BackingRoom {
     const { channels, sampleRate, warnings } = read.value;
     const durationSeconds = channels[0]!.length / sampleRate;
     if (durationSeconds < LEAST_SECONDS)
-      return bad(
+      return badSentence(
         `${name} lasts less than ${LEAST_SECONDS} seconds: too short to play over. Open a longer one.`,
       );
     const peaks = peaksOf(channels, sampleRate);
     if (!peaks.some((peak) => peak > SILENT_PEAK))
-      return bad(`${name} is silent from beginning to end: open another file.`);
+      return badSentence(`${name} is silent from beginning to end: open another file.`);
     this.#sound = read.value;
     return good({ durationSeconds, sampleRate, peaks, peaksPerSecond: PEAKS_PER_SECOND, warnings });
   }

@@ -3,7 +3,7 @@ import { chorusBeats, type BandForm } from '../../core/band/form.ts';
 import type { BandSettings } from '../../core/band/settings.ts';
 import { beatMapOf, tempoOf } from '../../core/band/tempo.ts';
 import { nextTempoBeat } from '../../core/chart/tempo-rise.ts';
-import { bad, good, type Outcome } from '../../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
 import type { BandRenderer } from './render-client.ts';
 import type { BandSound } from '../../core/sound/render-events.ts';
 import { bandClock, type BandClock } from '../base/clock.ts';
@@ -157,7 +157,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
           ? { startBeat: fromBeat, endBeat: 0 }
           : stretchFrom(form, settings, firstBar * form.beatsPerBar, barsOf.firstStretch);
       const sound = await renderer.band({ form, settings, ...first });
-      if (!sound.ok) return bad(sound.sentence);
+      if (!sound.ok) return badSentence(sound.sentence);
       prepared = { form, settings, sounds: [sound.value] };
       return good(undefined);
     },

@@ -1,5 +1,5 @@
 /** Microphones and outputs to choose from, and what is plugged in now. */
-import { bad, good, type Outcome } from '../../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
 
 export interface DeviceChoice {
   readonly deviceId: string;
@@ -48,7 +48,7 @@ export async function chooseOutput(context: AudioContext, deviceId: string | nul
     await steerable.setSinkId(deviceId ?? '');
     return good(undefined);
   } catch {
-    return bad('That output is not there any more: choose another one.');
+    return badSentence('That output is not there any more: choose another one.');
   }
 }
 

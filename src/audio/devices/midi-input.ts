@@ -1,5 +1,5 @@
 /** MIDI instruments and foot switches through Web MIDI (W3C): every input there is, those plugged in later too. */
-import { bad, good, type Outcome } from '../../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
 
 export interface MidiEvents {
   /** @param agoSeconds how long ago the device sent it */
@@ -35,12 +35,14 @@ export async function openMidi(
   now: () => number = () => performance.now(),
 ): Promise<Outcome<MidiInput>> {
   if (browser.requestMIDIAccess === undefined)
-    return bad('This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works as ever.');
+    return badSentence(
+      'This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works as ever.',
+    );
   let access;
   try {
     access = await browser.requestMIDIAccess();
   } catch {
-    return bad(
+    return badSentence(
       'The browser was not allowed to use MIDI. Allow it beside the address, then choose it again; the microphone works as ever.',
     );
   }

@@ -1,5 +1,5 @@
 /** The microphone: opened without the browser's voice processing, watched while it runs, never sent to the speakers. */
-import { bad, good, type Outcome } from '../../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
 import { silenceWatch } from './silence-watch.ts';
 import workletUrl from './capture.worklet.ts?worker&url';
 import {
@@ -71,7 +71,7 @@ export async function openMicrophone(
   options: MicrophoneOptions,
 ): Promise<Outcome<Microphone>> {
   const unavailable = unavailableSentence(globalThis.isSecureContext, navigator.mediaDevices);
-  if (unavailable) return bad(unavailable);
+  if (unavailable) return badSentence(unavailable);
   const [stream, loaded] = await Promise.all([
     requestStream(options.deviceId),
     context.audioWorklet.addModule(workletUrl).then(
@@ -82,7 +82,7 @@ export async function openMicrophone(
   if (!stream.ok) return stream;
   if (!loaded) {
     stopTracks(stream.value);
-    return bad('The recorder could not be loaded. Reload the page and try again.');
+    return badSentence('The recorder could not be loaded. Reload the page and try again.');
   }
   return good(listenTo(context, stream.value, options));
 }
@@ -100,7 +100,7 @@ async function requestStream(deviceId: string | undefined): Promise<Outcome<Medi
     });
     return good(stream);
   } catch (error) {
-    return bad(refusalSentence(error instanceof DOMException ? error.name : ''));
+    return badSentence(refusalSentence(error instanceof DOMException ? error.name : ''));
   }
 }
 

@@ -1,4 +1,4 @@
-import { bad, type Outcome } from './outcome.ts';
+import { badSentence, type Outcome } from './outcome.ts';
 
 /**
  * Questions sent to somebody who answers later and in any order (a worker), each matched to its answer by
@@ -14,7 +14,7 @@ export class Requests {
    * @param send called with the question's number
    */
   ask<T>(send: (id: number) => void): Promise<Outcome<T>> {
-    if (this.#gone !== null) return Promise.resolve(bad(this.#gone));
+    if (this.#gone !== null) return Promise.resolve(badSentence(this.#gone));
     const id = ++this.#last;
     return new Promise((resolve) => {
       this.#open.set(id, resolve as (answer: Outcome<unknown>) => void);
@@ -32,6 +32,6 @@ export class Requests {
   /** The answerer is gone: every open question, and every later one, is answered with the sentence. */
   fail(sentence: string): void {
     this.#gone = sentence;
-    for (const id of [...this.#open.keys()]) this.answer(id, bad(sentence));
+    for (const id of [...this.#open.keys()]) this.answer(id, badSentence(sentence));
   }
 }

@@ -6,7 +6,7 @@
  */
 import MusicTempo from 'music-tempo';
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import { bpmOf, smoothed } from './intervals.ts';
 import { feltBeats } from './levels.ts';
 import {
@@ -44,9 +44,11 @@ export interface DetectedBeats {
  */
 export function detectBeats(samples: Float32Array, sampleRate: number): Outcome<DetectedBeats> {
   if (samples.length < LEAST_SECONDS * sampleRate)
-    return bad(`The recording lasts less than ${LEAST_SECONDS} seconds: too short to find a beat in.`);
+    return badSentence(
+      `The recording lasts less than ${LEAST_SECONDS} seconds: too short to find a beat in.`,
+    );
   if (!samples.some((sample) => Math.abs(sample) > SILENT_PEAK))
-    return bad('The recording is silent: open another file.');
+    return badSentence('The recording is silent: open another file.');
   const factor = Math.max(1, Math.floor(sampleRate / PLAIN_RATE));
   const tracked = track(thinned(samples, factor), sampleRate / factor);
   const steady =
@@ -56,7 +58,7 @@ export function detectBeats(samples: Float32Array, sampleRate: number): Outcome<
     supported(tracked.found) >= LEAST_SUPPORT;
   return steady
     ? good(tracked.found)
-    : bad('No steady beat was found in this recording: tap it along with the music.');
+    : badSentence('No steady beat was found in this recording: tap it along with the music.');
 }
 
 /** The share of beats that have an attack of their own. */

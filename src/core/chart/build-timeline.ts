@@ -2,7 +2,7 @@
 import { feelOf } from './feel-words.ts';
 import type { FeelName } from './feel-names.ts';
 import { swingShare } from './swing.ts';
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { parseChord, readingHint } from '../music/parse-chord.ts';
 import { sameChord } from '../music/same-chord.ts';
@@ -132,7 +132,7 @@ export function timelineFromBeats(
   const { beatsPerBar = 4, swing = STRAIGHT_SWING } = options;
   if (!(Number.isInteger(beatsPerBar) && beatsPerBar >= 1)) throw new RangeError('beatsPerBar is 1 or more');
   if (rows.length < 2) {
-    return bad(
+    return badSentence(
       `The list of beats has ${rows.length === 0 ? 'no row' : 'one row'}: at least two beats are needed to tell the tempo.`,
     );
   }
@@ -141,9 +141,9 @@ export function timelineFromBeats(
   for (const [index, row] of rows.entries()) {
     const before = rows[index - 1]?.timeSeconds ?? -Infinity;
     if (!Number.isFinite(row.timeSeconds))
-      return bad(`Row ${index + 1} of the beats has no time: write seconds, like 2.45.`);
+      return badSentence(`Row ${index + 1} of the beats has no time: write seconds, like 2.45.`);
     if (row.timeSeconds - before < CLOSEST_BEATS_SECONDS) {
-      return bad(
+      return badSentence(
         `Row ${index + 1} of the beats, at ${row.timeSeconds} s, does not come after the row before, at ${before} s: put the beats in order.`,
       );
     }
@@ -151,7 +151,7 @@ export function timelineFromBeats(
     if (symbol === '') continue;
     const chord = NO_CHORD.test(symbol) ? null : parseChord(symbol);
     if (chord === null && !NO_CHORD.test(symbol)) {
-      return bad(
+      return badSentence(
         `Row ${index + 1} of the beats: “${symbol}” can't be read as a chord; ${readingHint(symbol)}.`,
       );
     }

@@ -1,5 +1,5 @@
 /** Built-in forms in any key, and the one argument by which a player names a form or writes a chart. */
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import { keyOn, parseKey } from '../music/keys.ts';
 import type { Chart } from './chart.ts';
 import { FORMS, type Form, type FormGroup } from './form-data.ts';
@@ -38,13 +38,14 @@ export function formChart(name: string, key: string): Outcome<Chart> {
   );
   if (!form) {
     const names = FORMS.map((known) => known.name).join(', ');
-    return bad(`There is no form “${name.trim()}”; the forms are ${names}.`);
+    return badSentence(`There is no form “${name.trim()}”; the forms are ${names}.`);
   }
   const wanted = parseKey(key);
-  if (!wanted) return bad(`“${key.trim()}” is no key for the ${form.name}; write its tonic, like Bb or F#.`);
+  if (!wanted)
+    return badSentence(`“${key.trim()}” is no key for the ${form.name}; write its tonic, like Bb or F#.`);
   const tonic = /^\s*[A-Ga-g][b#♭♯]?\s*$/u.test(key);
   if (!tonic && wanted.mode !== form.mode) {
-    return bad(
+    return badSentence(
       `The ${form.name} is in ${form.mode}, not ${wanted.tonic} ${wanted.mode}; leave the mode out or take another form.`,
     );
   }

@@ -1,5 +1,5 @@
 /** Chart text, as a lead sheet writes it, read into a chart. The grammar stands in the folder's README. */
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import { METERS, meterOf, writtenBars, type Chart, type ChartSection, type Meter } from './chart.ts';
 import { UnreadableChart, refuse, type ChartProblem } from './chart-problem.ts';
 import { findKey } from './find-key.ts';
@@ -27,7 +27,7 @@ const LONGEST_TEXT = 200_000;
  */
 export function parseChart(text: string, defaults: ChartDefaults = {}): Outcome<Chart> {
   const result = readChart(text, defaults);
-  return 'chart' in result ? good(result.chart) : bad(result.problem.sentence);
+  return 'chart' in result ? good(result.chart) : badSentence(result.problem.sentence);
 }
 
 /** As {@link parseChart}, with the place of the problem for an editor. */

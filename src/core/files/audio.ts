@@ -2,7 +2,7 @@
  * Any audio file as one line of samples. This is the door for the command line and the app alike, so that both
  * grade the very same numbers.
  */
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import type { ByteSource } from './bytes/bytes.ts';
 import { chooseMixdown, mixed } from './sound/mix.ts';
 import type { PcmStream, Warn } from './sound/pcm.ts';
@@ -69,9 +69,9 @@ async function audioKind(source: ByteSource): Promise<Outcome<AudioKind>> {
   const kind = await sniff(source);
   if (!kind.ok) return kind;
   if (isAudio(kind.value)) return good(kind.value);
-  if (kind.value === 'beats') return bad(beatsSentence(source.name));
-  if (kind.value === 'text') return bad(textSentence(source.name));
-  return bad(`${source.name} is a list of notes and holds no sound; give a recording.`);
+  if (kind.value === 'beats') return badSentence(beatsSentence(source.name));
+  if (kind.value === 'text') return badSentence(textSentence(source.name));
+  return badSentence(`${source.name} is a list of notes and holds no sound; give a recording.`);
 }
 
 /** A whole recording in memory. */
@@ -93,7 +93,7 @@ export async function readWhole(audio: AudioFile, name: string): Promise<Outcome
   let length = 0;
   for await (const block of audio.blocks((sentence) => warnings.push(sentence))) {
     if (length + block.length > limit)
-      return bad(
+      return badSentence(
         `${name} is longer than ${LONGEST_WHOLE_SECONDS / 60} minutes; cut it into takes, or grade it on the command line.`,
       );
     if (length + block.length > samples.length) {

@@ -1,5 +1,5 @@
 /** A recording that is to be played, not heard: its first two channels as they are, held in memory. */
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import { openPcm } from './audio.ts';
 import type { ByteSource } from './bytes/bytes.ts';
 
@@ -29,7 +29,7 @@ export async function readChannels(source: ByteSource): Promise<Outcome<Channels
   for await (const block of opened.value.blocks((sentence) => warnings.push(sentence))) {
     const fresh = block[0]?.length ?? 0;
     if (frames + fresh > limit)
-      return bad(
+      return badSentence(
         `${source.name} is longer than ${LONGEST_SECONDS / 60} minutes: cut out the part you play to.`,
       );
     held = held.map((channel, i) => {

@@ -1,6 +1,6 @@
 /** A line that is written down and not recorded: a table of notes, or a part of a standard MIDI file. */
 import type { HeardNote } from '../take/note.ts';
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import type { ByteSource } from './bytes/bytes.ts';
 import { readMidi } from './notes/midi.ts';
 import { readNotesCsv } from './notes/notes-csv.ts';
@@ -29,17 +29,17 @@ export async function readList(
   part: number | null = null,
 ): Promise<Outcome<ListedLine>> {
   const { name } = source;
-  if (kind === 'beats') return bad(beatsSentence(name));
-  if (kind === 'text') return bad(textSentence(name));
+  if (kind === 'beats') return badSentence(beatsSentence(name));
+  if (kind === 'text') return badSentence(textSentence(name));
   if (source.size > LONGEST_LIST_BYTES)
-    return bad(`${name} is too long for a list of notes; cut it into takes.`);
+    return badSentence(`${name} is too long for a list of notes; cut it into takes.`);
   const bytes = await source.read(0, source.size);
   if (kind === 'midi') {
     const line = readMidi(bytes, name, part);
     return line.ok ? good(listed(line.value.notes, line.value.warnings)) : line;
   }
   const text = decodeText(bytes);
-  if (text === null) return bad(`${name} is not all text; save it as a UTF-8 table and try again.`);
+  if (text === null) return badSentence(`${name} is not all text; save it as a UTF-8 table and try again.`);
   const notes = readNotesCsv(text, name);
   return notes.ok ? good(listed(notes.value, [])) : notes;
 }

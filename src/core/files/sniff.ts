@@ -1,7 +1,7 @@
 /**
  * What a file is, told by its content: the suffix may lie. Every kind that can't be used has its sentence.
  */
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import { hasMark, type ByteSource } from './bytes/bytes.ts';
 import { BEAT_COLUMNS } from './charts/beats-csv.ts';
 import { ID3_HEADER_BYTES, id3Length } from './sound/id3.ts';
@@ -79,12 +79,13 @@ const isAdts = (head: Uint8Array) => head[0] === 0xff && (head[1]! & 0xf6) === 0
  */
 export async function sniff(source: ByteSource): Promise<Outcome<FileKind>> {
   const { name } = source;
-  if (source.size === 0) return bad(`${name} is empty; give a recording or a list of notes.`);
+  if (source.size === 0) return badSentence(`${name} is empty; give a recording or a list of notes.`);
   let head = await source.read(0, HEAD_BYTES);
   if (hasMark(head, 'ID3')) {
     // A tag may stand before any stream, and may hold a picture of a megabyte: look behind it.
     const behind = id3Length(head.subarray(0, ID3_HEADER_BYTES));
-    if (behind >= source.size) return bad(`${name} holds a tag and no sound; the file may be cut short.`);
+    if (behind >= source.size)
+      return badSentence(`${name} holds a tag and no sound; the file may be cut short.`);
     head = await source.read(behind, HEAD_BYTES);
   }
   if (isWav(head)) return good('wav');
@@ -92,14 +93,14 @@ export async function sniff(source: ByteSource): Promise<Outcome<FileKind>> {
   if (hasMark(head, 'OggS')) return good('ogg');
   if (hasMark(head, 'MThd')) return good('midi');
   const other = otherKind(head);
-  if (other) return bad(`${name} is ${other.is}, which can't be graded; ${other.todo}.`);
+  if (other) return badSentence(`${name} is ${other.is}, which can't be graded; ${other.todo}.`);
   const text = decodeText(head, head.length < source.size);
   if (text !== null) return good(textKind(text));
-  if (isAdts(head)) return bad(`${name} is an AAC stream, which can't be graded; ${CONVERT}.`);
+  if (isAdts(head)) return badSentence(`${name} is an AAC stream, which can't be graded; ${CONVERT}.`);
   if (findFrame(head, 0)) return good('mp3');
   if (head.every((byte) => byte === 0))
-    return bad(`${name} holds zeros and no recording; it may not have been saved to its end.`);
-  return bad(`${name} is of no kind that can be graded. ${TAKEN}.`);
+    return badSentence(`${name} holds zeros and no recording; it may not have been saved to its end.`);
+  return badSentence(`${name} is of no kind that can be graded. ${TAKEN}.`);
 }
 
 /** The sentence for a file of text where sound or notes were wanted. */

@@ -3,7 +3,7 @@
  * Its words are those of the definitions in the README. Numbers are finite; what is not known is null.
  */
 import * as v from 'valibot';
-import { bad, good, type Outcome } from '../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../base/outcome.ts';
 import { changesSchema, landingSchema, phraseSchema } from './landing-schema.ts';
 import { lostSchema } from './lost-sound.ts';
 import type { functionSchema, roleSchema } from './note-schema.ts';
@@ -155,7 +155,7 @@ export function readReport(value: unknown): Outcome<Report> {
   const issue = read.issues[0];
   const path = v.getDotPath(issue);
   const where = path === null ? 'This' : `Its field "${path}"`;
-  return bad(
+  return badSentence(
     `${where} is not what a Landfall report of version 1 holds (expected ${issue.expected ?? 'another value'}, ` +
       `found ${issue.received}). Grade the take again to get a fresh report.`,
   );

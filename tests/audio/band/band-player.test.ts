@@ -3,7 +3,7 @@ import type { BandRenderer } from '../../../src/audio/band/render-client.ts';
 import { bandAlong } from '../../../src/audio/playback/along.ts';
 import { createBandPlayer, quietStartDb } from '../../../src/audio/band/band-player.ts';
 import { createTakePlayer } from '../../../src/audio/playback/take-player.ts';
-import { bad, good } from '../../../src/core/base/outcome.ts';
+import { badSentence, good } from '../../../src/core/base/outcome.ts';
 import { formOf, settingsOf } from '../../core/band/forms.ts';
 import { fakeContext } from '../fake-context.ts';
 
@@ -23,8 +23,8 @@ function fakeRenderer(): BandRenderer & { readonly asked: number[] } {
       const stem = [new Float32Array(frames), new Float32Array(frames)] as const;
       return Promise.resolve(good({ sampleRate: 48_000, bpm, startBeat, endBeat, stems: { bass: stem } }));
     },
-    line: () => Promise.resolve(bad('not here')),
-    notes: () => Promise.resolve(bad('not here')),
+    line: () => Promise.resolve(badSentence('not here')),
+    notes: () => Promise.resolve(badSentence('not here')),
     dispose: () => undefined,
   };
 }
@@ -101,7 +101,7 @@ describe('BandPlayer', () => {
     const renderer = fakeRenderer();
     const player = createBandPlayer(fake.context, renderer);
     await player.prepare(form, settings);
-    renderer.band = () => Promise.resolve(bad('The worker is gone.'));
+    renderer.band = () => Promise.resolve(badSentence('The worker is gone.'));
     let said = '';
     player.onFailed((sentence) => (said = sentence));
     player.start();

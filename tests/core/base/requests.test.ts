@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bad, good } from '../../../src/core/base/outcome.ts';
+import { badSentence, good } from '../../../src/core/base/outcome.ts';
 import { Requests } from '../../../src/core/base/requests.ts';
 
 describe('Requests', () => {
@@ -17,7 +17,7 @@ describe('Requests', () => {
     const requests = new Requests();
     const open = requests.ask(() => undefined);
     requests.fail('It is gone.');
-    expect(await open).toEqual(bad('It is gone.'));
-    expect(await requests.ask(() => undefined)).toEqual(bad('It is gone.'));
+    expect(await open).toEqual(badSentence('It is gone.'));
+    expect(await requests.ask(() => undefined)).toEqual(badSentence('It is gone.'));
   });
 });

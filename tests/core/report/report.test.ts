@@ -24,7 +24,7 @@ const report = gradeLine(
 describe('readReport', () => {
   it('names the field that is wrong', () => {
     const read = readReport({ ...report, tuning: { ...report.tuning, referenceHz: '440' } });
-    expect(read).toEqual({
+    expect(read).toMatchObject({
       ok: false,
       sentence:
         'Its field "tuning.referenceHz" is not what a Landfall report of version 1 holds (expected number, found "440"). ' +

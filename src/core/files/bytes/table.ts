@@ -1,5 +1,5 @@
 /** Tables as spreadsheets write them: RFC 4180, and the semicolons or tabs some of them use instead. */
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 
 export interface TableRow {
   /** Line in the file, from 1: for the sentence about it. */
@@ -74,7 +74,7 @@ export function readTable(
   const places = wanted.map((column) => header.indexOf(column));
   const missing = wanted.filter((_, k) => places[k]! < 0);
   if (missing.length > 0)
-    return bad(
+    return badSentence(
       `${name} has no column ${missing.map((column) => `"${column}"`).join(', ')} in its first line; ` +
         `begin it with the header ${wanted.join(',')}.`,
     );

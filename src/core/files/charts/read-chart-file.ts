@@ -2,7 +2,7 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { readChartArgument } from '../../chart/forms.ts';
 import type { ChartDefaults } from '../../chart/parse-chart.ts';
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { hasMark } from '../bytes/bytes.ts';
 import { readChordMarkers } from './read-chord-markers.ts';
 import { readMusicXml, type ReadChartFile } from './read-musicxml.ts';
@@ -24,16 +24,16 @@ export function readChartFile(
   name: string,
   defaults: ChartDefaults = {},
 ): Outcome<ReadChartFile> {
-  if (bytes.length > LONGEST_SCORE_BYTES) return bad(`${name} is too long for a chart.`);
+  if (bytes.length > LONGEST_SCORE_BYTES) return badSentence(`${name} is too long for a chart.`);
   if (hasMark(bytes, 'MThd')) return readChordMarkers(bytes, name);
   if (hasMark(bytes, 'PK\x03\x04')) return readCompressed(bytes, name);
   const text = decodeText(bytes);
-  if (text === null) return bad(`${name} is not text; save it as UTF-8 text and try again.`);
+  if (text === null) return badSentence(`${name} is not text; save it as UTF-8 text and try again.`);
   if (/^\s*<(?:\?xml|!DOCTYPE|!--|score-)/.test(text)) return readMusicXml(text, name);
   const chart = readChartArgument(text, defaults);
   return chart.ok
     ? good({ chart: chart.value, warnings: [] })
-    : bad(`${name} can't be read as a chart: ${chart.sentence}`);
+    : badSentence(`${name} can't be read as a chart: ${chart.sentence}`);
 }
 
 function readCompressed(bytes: Uint8Array, name: string): Outcome<ReadChartFile> {
@@ -52,8 +52,8 @@ function readCompressed(bytes: Uint8Array, name: string): Outcome<ReadChartFile>
     const text = score && decodeText(score);
     return text
       ? readMusicXml(text, name)
-      : bad(`${name} is a zip archive, but no compressed MusicXML score.`);
+      : badSentence(`${name} is a zip archive, but no compressed MusicXML score.`);
   } catch {
-    return bad(`${name} is a damaged archive; save the score again as MusicXML.`);
+    return badSentence(`${name} is a damaged archive; save the score again as MusicXML.`);
   }
 }

@@ -7,7 +7,7 @@ import { writeChart } from '../../chart/write-chart.ts';
 import type { Chord, Key } from '../../music/chord.ts';
 import { keyOfSignature, keyOn } from '../../music/keys.ts';
 import { parseChord } from '../../music/parse-chord.ts';
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { meterFrom } from './meters.ts';
 import type { ReadChartFile } from './read-musicxml.ts';
 
@@ -51,7 +51,8 @@ interface Facts {
 }
 
 function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
-  if (!header.ticksPerBeat) return bad(`${name} counts frames instead of beats; save it with a tempo.`);
+  if (!header.ticksPerBeat)
+    return badSentence(`${name} counts frames instead of beats; save it with a tempo.`);
   const events = tracks.flat();
   const meters = new Map(
     events.flatMap((event) =>
@@ -60,11 +61,11 @@ function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
   );
   const [first, second] = [...meters.keys()];
   if (second !== undefined)
-    return bad(
+    return badSentence(
       `${name} changes its meter from ${first} to ${second}; a chart has one meter: split the file there.`,
     );
   const meter = first === undefined ? meterOf('4/4') : meterFrom(...(first.split('/') as [string, string]));
-  if (!meter) return bad(`${name} is in ${first}, which no chart here can be in.`);
+  if (!meter) return badSentence(`${name} is in ${first}, which no chart here can be in.`);
   const tempo = events.find((event) => event.type === 'setTempo');
   const quarters = tempo?.type === 'setTempo' ? 60e6 / tempo.microsecondsPerBeat : null;
   const signature = events.find((event) => event.type === 'keySignature');
@@ -90,7 +91,7 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
   try {
     data = parseMidi(bytes);
   } catch {
-    return bad(`${name} is a damaged MIDI file; save it again as a standard MIDI file.`);
+    return badSentence(`${name} is a damaged MIDI file; save it again as a standard MIDI file.`);
   }
   const facts = factsOf(data, name);
   if (!facts.ok) return facts;
@@ -99,7 +100,7 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
     count(one) > count(most) ? one : most,
   );
   if (count(texts) === 0)
-    return bad(
+    return badSentence(
       `${name} has no chord symbols among its markers and texts; give a chart, or a MIDI file with some.`,
     );
   const end = texts.find(({ text }) => isEnd(text))?.tick ?? facts.value.endTick;
@@ -110,7 +111,7 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
   });
   const chart = chartFrom(chords, end, facts.value);
   const written = parseChart(writeChart(chart));
-  if (!written.ok) return bad(`${name} can't be taken as a chart: ${written.sentence}`);
+  if (!written.ok) return badSentence(`${name} can't be taken as a chart: ${written.sentence}`);
   const what = [...new Set(unread.map(({ text }) => `“${text}”`))].slice(0, 5).join(', ');
   return good({
     chart: written.value,

@@ -20,7 +20,7 @@ import { lostJump } from '../../chart/roadmap.ts';
 import { writeChart } from '../../chart/write-chart.ts';
 import type { Chord, Key } from '../../music/chord.ts';
 import { keyOfSignature, keyOn } from '../../music/keys.ts';
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { meterFrom } from './meters.ts';
 import { readHarmony } from './musicxml-harmony.ts';
 import { signsOfMeasure, type Roadmap } from './musicxml-roadmap.ts';
@@ -61,14 +61,14 @@ class Unreadable extends Error {}
 /** @param name the file, for the sentences */
 export function readMusicXml(text: string, name: string): Outcome<ReadChartFile> {
   const root = readXml(text);
-  if (root === null) return bad(`${name} is not well-formed XML; save it again as MusicXML.`);
+  if (root === null) return badSentence(`${name} is not well-formed XML; save it again as MusicXML.`);
   if (root.name === 'score-timewise')
-    return bad(`${name} is written bar by bar (score-timewise); save it as a partwise score.`);
-  if (root.name !== 'score-partwise') return bad(`${name} is XML, but no MusicXML score.`);
+    return badSentence(`${name} is written bar by bar (score-timewise); save it as a partwise score.`);
+  if (root.name !== 'score-partwise') return badSentence(`${name} is XML, but no MusicXML score.`);
   const part = childrenOf(root, 'part').find((one) =>
     childrenOf(one, 'measure').some((measure) => firstOf(measure, 'harmony') !== null),
   );
-  if (!part) return bad(`${name} has no chord symbols in it (no harmony elements).`);
+  if (!part) return badSentence(`${name} has no chord symbols in it (no harmony elements).`);
   const reading: Reading = {
     divisions: 1,
     meter: null,
@@ -84,7 +84,7 @@ export function readMusicXml(text: string, name: string): Outcome<ReadChartFile>
   try {
     childrenOf(part, 'measure').forEach((measure, index) => readMeasure(measure, index, reading));
   } catch (error) {
-    if (error instanceof Unreadable) return bad(`${name}: ${error.message}`);
+    if (error instanceof Unreadable) return badSentence(`${name}: ${error.message}`);
     throw error;
   }
   return finish(root, name, reading);
@@ -109,7 +109,7 @@ function finish(root: XmlElement, name: string, reading: Reading): Outcome<ReadC
   };
   // By way of our own text, so that what comes in is a chart that could have been written here.
   const written = parseChart(writeChart(chart));
-  if (!written.ok) return bad(`${name} can't be taken as a chart: ${written.sentence}`);
+  if (!written.ok) return badSentence(`${name} can't be taken as a chart: ${written.sentence}`);
   return good({ chart: written.value, warnings: [...warnings].map((warning) => `${name}: ${warning}`) });
 }
 

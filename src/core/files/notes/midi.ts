@@ -8,7 +8,7 @@
  */
 import { parseMidi, type MidiData, type MidiEvent } from 'midi-file';
 import type { HeardNote } from '../../take/note.ts';
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { fourCharacters, viewOf } from '../bytes/bytes.ts';
 import { bendTrack, type BendTrack } from '../../midi/midi-bend.ts';
 import { midiClock } from './midi-clock.ts';
@@ -143,7 +143,7 @@ function isLine({ notes }: Part): boolean {
  * @param part which part to take, from 1, in the order of the file; null to choose.
  */
 export function readMidi(bytes: Uint8Array, name: string, part: number | null = null): Outcome<MidiLine> {
-  const damaged = bad(`${name} is a damaged MIDI file; save it again as a standard MIDI file.`);
+  const damaged = badSentence(`${name} is a damaged MIDI file; save it again as a standard MIDI file.`);
   const warnings: string[] = [];
   let data: MidiData;
   try {
@@ -155,15 +155,15 @@ export function readMidi(bytes: Uint8Array, name: string, part: number | null = 
     return damaged;
   }
   if (data.header.format > 1)
-    return bad(`${name} is a MIDI file of format ${data.header.format}; save it as format 0 or 1.`);
+    return badSentence(`${name} is a MIDI file of format ${data.header.format}; save it as format 0 or 1.`);
   const secondsAt = midiClock(data);
   if (!secondsAt) return damaged;
   const found = parts(data, secondsAt).filter(({ notes }) => notes.length > 0);
   if (found.length === 0)
-    return bad(`${name} has no notes in it (percussion is left out); give a file with a line.`);
+    return badSentence(`${name} has no notes in it (percussion is left out); give a file with a line.`);
   const byLength = [...found].sort((a, b) => b.notes.length - a.notes.length);
   const chosen = part === null ? (byLength.find(isLine) ?? byLength[0]!) : found[part - 1];
-  if (!chosen) return bad(`${name} has ${found.length} parts with notes, and no part ${part}.`);
+  if (!chosen) return badSentence(`${name} has ${found.length} parts with notes, and no part ${part}.`);
   if (part === null && found.length > 1)
     warnings.push(
       `${name} has ${found.length} parts with notes; ${chosen.title} was taken, part ${found.indexOf(chosen) + 1}.`,

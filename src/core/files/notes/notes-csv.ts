@@ -1,6 +1,6 @@
 /** A list of notes as a table: header `onset,duration,pitch` in seconds, seconds and MIDI numbers. */
 import type { HeardNote } from '../../take/note.ts';
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { numberIn, readTable } from '../bytes/table.ts';
 
 export const NOTE_COLUMNS = ['onset', 'duration', 'pitch'] as const;
@@ -34,7 +34,7 @@ export function readNotesCsv(text: string, name: string): Outcome<readonly Heard
   for (const { line, cells } of table.value) {
     const [onset, duration, pitch] = cells.map(numberIn) as [number, number, number];
     const wrong = (column: string, cell: string, range: string) =>
-      bad(`${name}, line ${line}: the ${column} "${cell}" is not ${range}; mend that line.`);
+      badSentence(`${name}, line ${line}: the ${column} "${cell}" is not ${range}; mend that line.`);
     if (!Number.isFinite(onset)) return wrong('onset', cells[0]!, 'a number of seconds');
     if (!(duration >= 0 && duration < Infinity))
       return wrong('duration', cells[1]!, 'a number of seconds, 0 or more');
@@ -42,6 +42,7 @@ export function readNotesCsv(text: string, name: string): Outcome<readonly Heard
       return wrong('pitch', cells[2]!, `a MIDI number from 0 to ${HIGHEST_MIDI}`);
     notes.push(listedNote(onset, duration, pitch));
   }
-  if (notes.length === 0) return bad(`${name} has a header and no notes under it; add a row for each note.`);
+  if (notes.length === 0)
+    return badSentence(`${name} has a header and no notes under it; add a row for each note.`);
   return good(notes.sort((a, b) => a.onsetSeconds - b.onsetSeconds));
 }

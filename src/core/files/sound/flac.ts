@@ -1,5 +1,5 @@
 /** FLAC files (RFC 9639): the stream's own description, then frame after frame. */
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { OutOfBits } from '../bytes/bit-reader.ts';
 import { hasMark, viewOf, windowOver, type ByteSource, type ByteWindow } from '../bytes/bytes.ts';
 import {
@@ -128,7 +128,7 @@ async function* readBlocks(
 /** Opens a FLAC file of up to eight channels and 32 bits. */
 export async function openFlac(source: ByteSource): Promise<Outcome<PcmStream>> {
   const { name } = source;
-  const broken = bad(`${name} is a FLAC file with a damaged header; encode it again.`);
+  const broken = badSentence(`${name} is a FLAC file with a damaged header; encode it again.`);
   let at = id3Length(await source.read(0, 10));
   if (!hasMark(await source.read(at, 4), 'fLaC')) return broken;
   at += 4;
@@ -146,12 +146,12 @@ export async function openFlac(source: ByteSource): Promise<Outcome<PcmStream>> 
   }
   if (!info || info.maxBlockFrames === 0) return broken;
   const sentence = unusable(name, info.sampleRate, info.channels);
-  if (sentence !== null) return bad(sentence);
+  if (sentence !== null) return badSentence(sentence);
   const found = info;
   const firstByte = at;
   const first = await nextFrame(windowOver(source), firstByte, found);
   if (first === null)
-    return bad(`${name} is a FLAC file with no samples in it; it may be cut short, encode it again.`);
+    return badSentence(`${name} is a FLAC file with no samples in it; it may be cut short, encode it again.`);
   return good({
     sampleRate: found.sampleRate,
     channels: found.channels,

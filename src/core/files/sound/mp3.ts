@@ -1,5 +1,5 @@
 /** MP3 files: frames found here, decoded by minimp3, the encoder's own samples left out at both ends. */
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { windowOver, type ByteSource } from '../bytes/bytes.ts';
 import { id3Length } from './id3.ts';
 import { startMinimp3 } from './minimp3.ts';
@@ -77,10 +77,10 @@ export async function openMp3(source: ByteSource): Promise<Outcome<PcmStream>> {
   const start = id3Length(await source.read(0, 10));
   const head = await source.read(start, 1 << 16);
   const found = findFrame(head, 0);
-  if (!found) return bad(`${name} has no MP3 sound in it; it may be damaged, save it again.`);
+  if (!found) return badSentence(`${name} has no MP3 sound in it; it may be damaged, save it again.`);
   const { header } = found;
   const sentence = unusable(name, header.sampleRate, header.channels);
-  if (sentence !== null) return bad(sentence);
+  if (sentence !== null) return badSentence(sentence);
   const frame = head.subarray(found.at, found.at + header.bytes);
   const info = streamInfo(frame, header);
   const stream: Stream = {

@@ -4,7 +4,7 @@
  * headers, the page before (a packet sounds only together with the one before it), and a megabyte of pages.
  */
 import { StbVorbis } from 'stb-vorbis';
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { hasMark, viewOf, type ByteSource } from '../bytes/bytes.ts';
 import { oggPages, type OggPage } from './ogg-pages.ts';
 import { unusable, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
@@ -161,14 +161,17 @@ export async function openVorbis(source: ByteSource): Promise<Outcome<PcmStream>
   for await (const page of oggPages(source, () => undefined)) {
     const other = OTHER_CODECS.find(([mark]) => hasMark(page.bytes, mark, page.bodyOffset));
     if (other)
-      return bad(`${name} holds ${other[1]}, which can't be read; save it as WAV, FLAC, MP3 or Ogg Vorbis.`);
+      return badSentence(
+        `${name} holds ${other[1]}, which can't be read; save it as WAV, FLAC, MP3 or Ogg Vorbis.`,
+      );
     stream = identification(page);
     break;
   }
-  if (!stream) return bad(`${name} is an Ogg file with no Vorbis sound in it; save it again as WAV or FLAC.`);
+  if (!stream)
+    return badSentence(`${name} is an Ogg file with no Vorbis sound in it; save it again as WAV or FLAC.`);
   const found = stream;
   const sentence = unusable(name, found.sampleRate, found.channels);
-  if (sentence !== null) return bad(sentence);
+  if (sentence !== null) return badSentence(sentence);
   await StbVorbis.ready;
   return good({
     sampleRate: found.sampleRate,

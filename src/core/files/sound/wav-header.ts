@@ -3,7 +3,7 @@
  * 2001; RF64, EBU Tech 3306). Recorders that stream can't know the length when they write it, and crash
  * before they can mend it: what the header says about sizes is believed only where it can be true.
  */
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { fourCharacters, hasMark, viewOf, type ByteSource } from '../bytes/bytes.ts';
 import { unusable } from './pcm.ts';
 
@@ -48,7 +48,7 @@ interface Format {
 }
 
 function formatOf(fmt: Uint8Array, name: string): Outcome<Format> {
-  if (fmt.length < 16) return bad(`${name} is a WAV file with a damaged header; save it again.`);
+  if (fmt.length < 16) return badSentence(`${name} is a WAV file with a damaged header; save it again.`);
   const view = viewOf(fmt);
   const extensible = view.getUint16(0, true) === EXTENSIBLE && fmt.length >= 26;
   // The first two bytes of the sub-format's GUID are the plain format tag.
@@ -56,7 +56,7 @@ function formatOf(fmt: Uint8Array, name: string): Outcome<Format> {
   const channels = view.getUint16(2, true);
   const sampleRate = view.getUint32(4, true);
   const sentence = unusable(name, sampleRate, channels);
-  if (sentence !== null) return bad(sentence);
+  if (sentence !== null) return badSentence(sentence);
   const bits = view.getUint16(14, true);
   // 12 or 20 bits sit left-justified in whole bytes, so reading the container is right.
   const bytesPerSample = Math.ceil(bits / 8);
@@ -69,7 +69,7 @@ function formatOf(fmt: Uint8Array, name: string): Outcome<Format> {
   if (known) return good({ sampleRate, channels, format: known, bytesPerSample });
   const what =
     OTHER_FORMATS[format] ?? (format === PCM || format === FLOAT ? `${bits}-bit` : `format ${format}`);
-  return bad(
+  return badSentence(
     `${name} is a WAV file with ${what} samples, which can't be read; save it as 16 or 24-bit PCM and try again.`,
   );
 }
@@ -119,7 +119,9 @@ export async function readWavHeader(source: ByteSource): Promise<Outcome<WavHead
     }
     if (id === 'data') {
       if (!fmt)
-        return bad(`${name} is a WAV file that does not say how its samples are written; save it again.`);
+        return badSentence(
+          `${name} is a WAV file that does not say how its samples are written; save it again.`,
+        );
       const format = formatOf(fmt, name);
       if (!format.ok) return format;
       const written = length === 0xffff_ffff && longDataBytes !== null ? longDataBytes : length;
@@ -139,7 +141,7 @@ export async function readWavHeader(source: ByteSource): Promise<Outcome<WavHead
       if (!isChunkName(fourCharacters(next, 0)) || isChunkName(fourCharacters(next, 1))) at += 1;
     }
   }
-  return bad(
+  return badSentence(
     `${name} is a WAV file with no samples in it; it may be cut short, or the recording never began.`,
   );
 }

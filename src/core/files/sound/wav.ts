@@ -1,5 +1,5 @@
 /** The samples of a WAV file, block by block. */
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { viewOf, type ByteSource } from '../bytes/bytes.ts';
 import { BLOCK_FRAMES, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
 import { readWavHeader, type SampleFormat, type WavHeader } from './wav-header.ts';
@@ -72,7 +72,7 @@ export async function openWav(source: ByteSource): Promise<Outcome<PcmStream>> {
   const header = await readWavHeader(source);
   if (!header.ok) return header;
   if (header.value.frames === 0)
-    return bad(
+    return badSentence(
       `${source.name} is a WAV file with no samples in it; it may be cut short, or the recording never began.`,
     );
   return good({

@@ -2,7 +2,7 @@
  * An aim: what a take tries for. It is data, so that a teacher can write one as a small readable file.
  */
 import * as v from 'valibot';
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 
 /** The events that an aim may count, and the tests that make sense for each. */
 const TESTS_BY_EVENTS = {
@@ -79,9 +79,11 @@ export function readAim(value: unknown): Outcome<Aim> {
   if (issue.type === 'check') {
     const { events, test } = value as Aim;
     const tests = TESTS_BY_EVENTS[events].map((name) => `"${name}"`).join(' or ');
-    return bad(`The aim can’t be read: its test "${test}" does not go with "${events}"; write ${tests}.`);
+    return badSentence(
+      `The aim can’t be read: its test "${test}" does not go with "${events}"; write ${tests}.`,
+    );
   }
   const where = path === null ? 'The aim' : `The field "${path}" of the aim`;
   const wanted = issue.type === 'regex' || issue.type === 'min_length' ? issue.message : issue.expected;
-  return bad(`${where} can't be read: found ${issue.received}, write ${wanted ?? 'another value'}.`);
+  return badSentence(`${where} can't be read: found ${issue.received}, write ${wanted ?? 'another value'}.`);
 }

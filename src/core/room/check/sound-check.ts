@@ -1,5 +1,5 @@
 /** Three quiet sweeps, each louder than the last, and what they say together. */
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { roomPathOf, type RoomPath } from '../cancel/band-remover.ts';
 import { interpolated } from '../../base/interpolate.ts';
 import { measurePath, type MeasuredPath } from '../path/measure-path.ts';
@@ -54,7 +54,7 @@ export function judgeSweeps(
   // The last is the loudest: what it says of the room counts.
   const last = measured.at(-1);
   if (last === undefined || (refusal !== null && heard.length === 0)) {
-    return bad(refusal ?? 'Nothing was recorded during the sweep: try again.');
+    return badSentence(refusal ?? 'Nothing was recorded during the sweep: try again.');
   }
   if (heard.length === 0) {
     return good({
@@ -70,7 +70,7 @@ export function judgeSweeps(
   const spreadSeconds = delays.at(-1)! - delays[0]!;
   if (spreadSeconds > MOST_SPREAD_SECONDS) {
     const ms = Math.round(1000 * spreadSeconds);
-    return bad(
+    return badSentence(
       `The delay came out ${ms} ms apart from one sweep to the next: close what else is running, wait until it is quiet, and try again.`,
     );
   }

@@ -1,7 +1,7 @@
 /**
  * What one sweep tells: how late, how loudly and by which path the speakers come back through the microphone.
  */
-import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { deconvolve } from './sweep.ts';
 
 export interface MeasuredPath {
@@ -53,12 +53,12 @@ export function measurePath(
     if (Math.abs(x) >= 0.99) clipped++;
   }
   if (loudest < SILENT) {
-    return bad(
+    return badSentence(
       'The microphone gave only silence during the sweep: check that it is not muted, then try again.',
     );
   }
   if (clipped > CLIPPED_SAMPLES) {
-    return bad(
+    return badSentence(
       'The sweep was too loud for the microphone: turn the speakers or the input down and try again.',
     );
   }
@@ -77,7 +77,7 @@ export function measurePath(
   const leakDb = 10 * Math.log10(Math.max(power, 1e-12));
   const heard = clarityDb >= LEAST_CLARITY_DB;
   if (!heard && loudest > NOISY) {
-    return bad(
+    return badSentence(
       'The room is too loud to hear the sweep: wait for a quieter moment, or turn the speakers up a little.',
     );
   }

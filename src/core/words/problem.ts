@@ -1,0 +1,73 @@
+/**
+ * What went wrong, as a code and its facts. The catalogue turns it into a sentence where it is shown; until then it
+ * travels as plain data, between the worker and the page too.
+ */
+import type { en } from './en.ts';
+import type { Words } from './words.ts';
+
+/** The facts of an entry. A fact named `cause` is another problem, which the entry takes as its sentence. */
+type FactsOf<Entry> = Entry extends (facts: infer Facts) => string
+  ? { readonly [Key in keyof Facts]: Key extends 'cause' ? Problem : Facts[Key] }
+  : never;
+
+/** Code and facts of one entry; an entry that is a plain text has no facts. */
+type Coded<Entries> = {
+  [Code in keyof Entries]: Entries[Code] extends string
+    ? { readonly code: Code }
+    : { readonly code: Code; readonly facts: FactsOf<Entries[Code]> };
+}[keyof Entries];
+
+type Problems = (typeof en)['problems'];
+type Notices = (typeof en)['notices'];
+
+export type ProblemCode = keyof Problems;
+/** Something could not be done. */
+export type Problem = Coded<Problems>;
+
+export type NoticeCode = keyof Notices;
+/** Something was odd and was mended, or is good to know. */
+export type Notice = Coded<Notices>;
+
+/** What has to be given beside a code. */
+export type ProblemFacts<Code extends ProblemCode> = Problems[Code] extends string
+  ? []
+  : [facts: FactsOf<Problems[Code]>];
+export type NoticeFacts<Code extends NoticeCode> = Notices[Code] extends string
+  ? []
+  : [facts: FactsOf<Notices[Code]>];
+
+/** @example problem('cli.language', { given: 'fr', known: ['en', 'de'] }) */
+export function problem<Code extends ProblemCode>(code: Code, ...[facts]: ProblemFacts<Code>): Problem {
+  return (facts === undefined ? { code } : { code, facts }) as Problem;
+}
+
+/** As {@link problem}, for what failed nothing. */
+export function notice<Code extends NoticeCode>(code: Code, ...[facts]: NoticeFacts<Code>): Notice {
+  return (facts === undefined ? { code } : { code, facts }) as Notice;
+}
+
+interface AnyCoded {
+  readonly code: string;
+  readonly facts?: object;
+}
+
+/** The sentence of a problem, in the language of `words`. */
+export const describeProblem = (told: Problem, words: Words): string =>
+  sentenceOf(told, words.problems, words);
+
+/** The sentence of a notice, in the language of `words`. */
+export const describeNotice = (told: Notice, words: Words): string => sentenceOf(told, words.notices, words);
+
+/** The sentence of either. */
+export const describe = (told: Problem | Notice, words: Words): string =>
+  told.code in words.problems
+    ? describeProblem(told as Problem, words)
+    : describeNotice(told as Notice, words);
+
+function sentenceOf(told: AnyCoded, entries: object, words: Words): string {
+  const entry = (entries as Readonly<Record<string, string | ((facts: object) => string)>>)[told.code];
+  if (entry === undefined) throw new RangeError(`"${told.code}" is no entry of the catalogue`);
+  if (typeof entry === 'string') return entry;
+  const facts = (told.facts ?? {}) as { readonly cause?: Problem };
+  return entry(facts.cause === undefined ? facts : { ...facts, cause: describeProblem(facts.cause, words) });
+}

@@ -1,0 +1,28 @@
+/** The catalogue in the player's language, handed down the tree of components. */
+import { createContext } from 'svelte';
+import { en } from '../core/words/en.ts';
+import { wordsOf, type Language } from '../core/words/languages.ts';
+import type { Words } from '../core/words/words.ts';
+
+const [words, setWords] = createContext<Words>();
+
+/**
+ * The words of the language that holds now: `const words = useWords();`, then `words.ready.language` in the markup or
+ * in a `$derived`. Reading an entry there follows a change of language at once.
+ */
+export const useWords = words;
+
+/**
+ * Set once by the root.
+ * @param language read anew at each entry, so that it may be reactive
+ */
+export function provideWords(language: () => Language): Words {
+  const sections = Object.keys(en) as readonly (keyof Words)[];
+  const reactive = Object.defineProperties(
+    {},
+    Object.fromEntries(
+      sections.map((section) => [section, { enumerable: true, get: () => wordsOf(language())[section] }]),
+    ),
+  ) as Words;
+  return setWords(reactive);
+}
