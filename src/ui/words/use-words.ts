@@ -1,8 +1,8 @@
 /** The catalogue in the player's language, handed down the tree of components. */
 import { createContext } from 'svelte';
-import { en } from '../core/words/en.ts';
-import { wordsOf, type Language } from '../core/words/languages.ts';
-import type { Words } from '../core/words/words.ts';
+import { en } from '../../core/words/en.ts';
+import { wordsOf, type Language } from '../../core/words/languages.ts';
+import type { Words } from '../../core/words/words.ts';
 
 const [words, setWords] = createContext<Words>();
 
