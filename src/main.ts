@@ -12,7 +12,8 @@ import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
 import { MidiConnection } from './state/midi-connection.svelte.ts';
 import { Session } from './state/session.svelte.ts';
-import { usualDevices, deviceFields, type DeviceSettings } from './state/measured-rooms.svelte.ts';
+import { deviceFields, usualDevices, type DeviceSettings } from './state/measured-room.ts';
+import { MeasuredRooms } from './state/measured-rooms.svelte.ts';
 import { settingsFields, usualSettings, type Settings } from './state/settings.ts';
 import { Setup } from './state/setup.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
@@ -84,16 +85,20 @@ async function assemble(): Promise<AppState> {
     backings,
     newId: () => crypto.randomUUID(),
   });
+  const rooms = new MeasuredRooms(
+    opened.ok
+      ? opened.value.settings<DeviceSettings>('rooms', deviceFields, usualDevices)
+      : nothingRemembered(usualDevices),
+  );
+  await rooms.load();
+  if (rooms.outputId !== null) await audio.chooseOutput(rooms.outputId);
   const soundCheck = new SoundCheck({
     audio,
     analysis,
-    store: opened.ok
-      ? opened.value.settings<DeviceSettings>('rooms', deviceFields, usualDevices)
-      : nothingRemembered(usualDevices),
+    rooms,
     openStrings: () => instrumentOf(setup.settings.instrument)?.neck?.openStrings ?? [],
     today: () => new Date(),
   });
-  await soundCheck.load();
   const midi = new MidiConnection({
     open: (events) => openMidi(events),
     allowed: midiAllowed,
@@ -110,7 +115,7 @@ async function assemble(): Promise<AppState> {
     audio,
     analysis,
     takes,
-    rooms: soundCheck,
+    rooms,
     backings: recordings,
     frames,
     files,
@@ -119,7 +124,7 @@ async function assemble(): Promise<AppState> {
   const startSignal = new StartSignal({
     audio,
     analysis,
-    rooms: soundCheck,
+    rooms,
     midi,
     nowSeconds: () => performance.now() / 1000,
   });

@@ -28,6 +28,8 @@ export const STILL_ENGLISH: Readonly<Record<string, string>> = {
   'state/practice-settings.ts': '',
   'state/session.svelte.ts': '',
   'state/sound-check.svelte.ts': '',
+  'state/sweep-recording.ts': '',
+  'state/take-band.ts': '',
   'storage/backings.ts': '',
   'storage/charts.ts': '',
   'storage/database.ts': '',

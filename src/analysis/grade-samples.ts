@@ -6,6 +6,7 @@ import { Listener } from '../core/listen.ts';
 import { listenPastBacking, listenWithout, wanderingSentence } from '../core/listen-without.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
+import { canBeRoundTrip, firstBeatAfterChange } from '../core/take/round-trip.ts';
 import type { Report } from '../core/take/schema.ts';
 import { tidyNumbers } from '../core/report/tidy.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
@@ -70,7 +71,7 @@ export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: Gradi
     const sentence = wanderingSentence({ ...sound, samples: floats(sound.samples) }, band);
     if (sentence !== null) events.told(sentence);
   }
-  if (found === null || !isRoundTrip(found.backing.offsetSeconds))
+  if (found === null || !canBeRoundTrip(found.backing.offsetSeconds))
     return known ? good(known) : gradeHeard(listenTo(sound, events), sound, order);
   // In the report's own digits: whoever reads the place there finds the first downbeat where it was graded.
   const facts = tidyNumbers(found.backing);
@@ -79,19 +80,19 @@ export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: Gradi
   return gradeHeard(found.notes, sound, foundIn(order, facts), { backing: facts });
 }
 
-/** Where the round trip was but assumed, the band that was found tells it: its first downbeat lies by so much elsewhere. */
+/** The order with the round trip that was found in the take, where it had only been assumed. */
 export const foundIn = (order: GradeOrder, { offsetSeconds }: BackingFacts): GradeOrder =>
   order.assumedRoundTripSeconds === undefined
     ? order
     : {
         ...order,
-        firstBeatSeconds: order.firstBeatSeconds + offsetSeconds - order.assumedRoundTripSeconds,
+        firstBeatSeconds: firstBeatAfterChange(
+          order.firstBeatSeconds,
+          { roundTripSeconds: order.assumedRoundTripSeconds },
+          { roundTripSeconds: offsetSeconds },
+        ),
         assumedRoundTripSeconds: offsetSeconds,
       };
-
-/** The longest way from a clock to the ear and back that a wireless speaker makes; more is an accident of the search. */
-const LONGEST_ROUND_TRIP_SECONDS = 1;
-const isRoundTrip = (seconds: number) => seconds > 0 && seconds < LONGEST_ROUND_TRIP_SECONDS;
 
 const cameBackSentence = (offsetSeconds: number, placedByIt: boolean) =>
   `The band came back through the microphone, ${Math.round(1000 * offsetSeconds)} ms late: it was taken out` +

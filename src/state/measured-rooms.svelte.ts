@@ -1,81 +1,89 @@
-/** What a sound check has measured, kept for each pair of devices. */
-import * as v from 'valibot';
+/** The devices that the player has chosen, and what sound checks have measured for each pair of them. */
 import type { SweepResult } from '../core/room/check/sound-check.ts';
+import { usualDevices, type DeviceSettings, type MeasuredRoom } from './measured-room.ts';
+import type { RoomsPort, SettingsPort } from './ports.ts';
 
-const finite = v.pipe(v.number(), v.finite());
-
-const knownRoomSchema = v.object({
-  /** Names of the devices, as the browser gives them. */
-  input: v.string(),
-  output: v.string(),
-  /** ISO 8601. */
-  measuredAt: v.string(),
-  /** Round trip; null where nothing came back to measure it by. */
-  delaySeconds: v.nullable(finite),
-  spreadSeconds: finite,
-  /** null where nothing comes back. */
-  leakDb: v.nullable(finite),
-  removedDb: finite,
-  /** How the band comes back; null through headphones. */
-  path: v.nullable(v.object({ heldBackSamples: finite, taps: v.instance(Float32Array) })),
-  /** Set by ear, on top of what was measured; positive where the notes were heard too early. */
-  nudgeSeconds: finite,
-});
-export type MeasuredRoom = Readonly<v.InferOutput<typeof knownRoomSchema>>;
-
-export interface DeviceSettings {
-  /** null is the system's own choice. */
-  readonly inputId: string | null;
-  readonly outputId: string | null;
-  /** The newest first. */
-  readonly rooms: readonly MeasuredRoom[];
-}
-
-export const deviceFields: {
-  readonly [K in keyof DeviceSettings]: v.GenericSchema<unknown, DeviceSettings[K]>;
-} = {
-  inputId: v.nullable(v.string()),
-  outputId: v.nullable(v.string()),
-  rooms: v.array(knownRoomSchema),
-};
-
-export const usualDevices: DeviceSettings = { inputId: null, outputId: null, rooms: [] };
-
-/** Older ones are forgotten: nobody plays through more pairs of devices. */
+/** More pairs of devices than anybody plays through; older ones are forgotten. */
 const MOST_ROOMS = 8;
 
 /** The furthest that a delay can be nudged either way. */
-export const MOST_NUDGE_SECONDS = 0.1;
+const MOST_NUDGE_SECONDS = 0.1;
 
-export const findRoom = (
-  rooms: readonly MeasuredRoom[],
-  input: string,
-  output: string,
-): MeasuredRoom | null => rooms.find((room) => room.input === input && room.output === output) ?? null;
+export interface DevicePair {
+  readonly input: string;
+  readonly output: string;
+}
 
-/** The list with this room in front, in place of what was known of its pair. */
-export const withRoom = (rooms: readonly MeasuredRoom[], room: MeasuredRoom): readonly MeasuredRoom[] =>
-  [room, ...rooms.filter(({ input, output }) => input !== room.input || output !== room.output)].slice(
-    0,
-    MOST_ROOMS,
-  );
+const isPair = (room: MeasuredRoom, { input, output }: DevicePair): boolean =>
+  room.input === input && room.output === output;
 
-/** A fresh measurement; what was set by ear belonged to the old one. */
-export const measuredRoom = (
-  measured: SweepResult,
-  pair: { readonly input: string; readonly output: string },
-  measuredAt: Date,
-): MeasuredRoom => ({
-  ...pair,
-  measuredAt: measuredAt.toISOString(),
-  delaySeconds: measured.delaySeconds,
-  spreadSeconds: measured.spreadSeconds,
-  leakDb: Number.isFinite(measured.leakDb) ? measured.leakDb : null,
-  removedDb: measured.removedDb,
-  path: measured.path,
-  nudgeSeconds: 0,
-});
+export class MeasuredRooms implements RoomsPort {
+  readonly #store: SettingsPort<DeviceSettings>;
+  #settings = $state.raw<DeviceSettings>(usualDevices);
 
-/** Round trip of a room, what was set by ear included; null where nobody could measure it. */
-export const roundTripOf = ({ delaySeconds, nudgeSeconds }: MeasuredRoom): number | null =>
-  delaySeconds === null ? null : Math.max(0, delaySeconds + nudgeSeconds);
+  constructor(store: SettingsPort<DeviceSettings>) {
+    this.#store = store;
+  }
+
+  async load(): Promise<void> {
+    this.#settings = (await this.#store.load()).value;
+  }
+
+  get inputId(): string | null {
+    return this.#settings.inputId;
+  }
+
+  get outputId(): string | null {
+    return this.#settings.outputId;
+  }
+
+  get knowsOthers(): boolean {
+    return this.#settings.rooms.length > 0;
+  }
+
+  find(input: string, output: string): MeasuredRoom | null {
+    return this.#settings.rooms.find((room) => isPair(room, { input, output })) ?? null;
+  }
+
+  chooseInput(inputId: string | null): void {
+    this.#change({ inputId });
+  }
+
+  chooseOutput(outputId: string | null): void {
+    this.#change({ outputId });
+  }
+
+  /** A new measurement replaces the old one of the same devices, with what was set by ear on top of it. */
+  keep(pair: DevicePair, measured: SweepResult, measuredAt: Date): void {
+    const { delaySeconds, spreadSeconds, leakDb, removedDb, path } = measured;
+    this.#put({
+      ...pair,
+      measuredAt: measuredAt.toISOString(),
+      delaySeconds,
+      spreadSeconds,
+      leakDb: Number.isFinite(leakDb) ? leakDb : null,
+      removedDb,
+      path,
+      nudgeSeconds: 0,
+    });
+  }
+
+  /** Shifts the delay of a pair of devices, by ear. */
+  nudge(room: MeasuredRoom, seconds: number): void {
+    const nudgeSeconds = Math.min(
+      MOST_NUDGE_SECONDS,
+      Math.max(-MOST_NUDGE_SECONDS, room.nudgeSeconds + seconds),
+    );
+    this.#put({ ...room, nudgeSeconds });
+  }
+
+  #put(room: MeasuredRoom): void {
+    const others = this.#settings.rooms.filter((other) => !isPair(other, room));
+    this.#change({ rooms: [room, ...others].slice(0, MOST_ROOMS) });
+  }
+
+  #change(change: Partial<DeviceSettings>): void {
+    this.#settings = { ...this.#settings, ...change };
+    this.#store.save(this.#settings);
+  }
+}

@@ -1,20 +1,21 @@
 /**
- * A take played on a MIDI instrument: the band and its clock as ever, notes as the instrument tells them. Nothing has
- * to be heard, so nothing is late: the player plays to the beat that reaches the ear, and so the notes are placed.
- * Each message is on the disk as soon as it is played.
+ * A take on a MIDI instrument while it is played: the band as for a microphone, the notes as the instrument sends them.
+ * The player plays to the beat that reaches the ear, and the messages arrive at once, so the take is timed by what is
+ * heard. Each message is written to the disk as soon as it is played.
  */
 import { LandingsSoFar } from '../analysis/landings-so-far.ts';
 import { timelineOf } from '../analysis/order.ts';
-import type { BandClock } from '../audio/base/clock.ts';
-import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
 import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
+import { firstBeatInHeardTime } from '../core/take/round-trip.ts';
 import { NOTES_RATE, playedContent, type FinishedTake } from './finished-take.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
-import { openBand } from './open-band.ts';
-import type { AudioPort, BandLevels, NotesWriter, OpenBand, TakesPort } from './ports.ts';
+import type { AudioPort, BandLevels, NotesWriter, TakesPort } from './ports.ts';
+import { QueuedWriter } from './queued-writer.ts';
 import { gradeOrder, type TakeDetails } from './take.ts';
-import type { TakeEvents, TakePlan } from './microphone-take.ts';
+import { TakeBand } from './take-band.ts';
+import type { TakeEvents, TakePlan } from './take-plan.ts';
 
 interface MidiTakePorts {
   readonly audio: AudioPort;
@@ -26,25 +27,26 @@ export class MidiTake {
   readonly #ports: MidiTakePorts;
   readonly #plan: TakePlan;
   readonly #events: TakeEvents;
+  readonly #band: TakeBand;
   readonly #notes = new PlayedNotes();
   readonly #messages: PlayedMessage[] = [];
-  #levels: BandLevels;
-  #band: OpenBand | null = null;
-  #clock: BandClock | null = null;
-  #writer: NotesWriter | null = null;
-  #beganSeconds = 0;
+  #writer: QueuedWriter<NotesWriter> | null = null;
+  /** When the take began, as heard; see `firstBeatInHeardTime`. */
+  #startHeardSeconds = 0;
   #landings: LandingsSoFar | null = null;
-  #told = 0;
+  /** How many of the ended notes the session has been given. */
+  #notesSent = 0;
   #stopListening: (() => void) | null = null;
   #calledOff = false;
 
   constructor(ports: MidiTakePorts, plan: TakePlan, events: TakeEvents) {
     this.#ports = ports;
     this.#plan = plan;
-    this.#levels = plan.levels;
     this.#events = events;
+    this.#band = new TakeBand(ports.audio, plan, events);
   }
 
+  /** Opens everything and starts the count-in. After a failure, or if it was called off meanwhile, call `dispose`. */
   async open(): Promise<Outcome<void>> {
     const { audio, midi, takes } = this.#ports;
     this.#events.opening('the sound');
@@ -53,101 +55,95 @@ export class MidiTake {
     this.#events.opening('MIDI');
     const connected = await midi.connect();
     if (!connected.ok) return connected;
-    const band = await openBand(audio, this.#plan, this.#events);
+    const band = await this.#band.open();
     if (!band.ok) return band;
-    this.#band = band.value;
-    band.value.onFailed(this.#events.notice);
+    if (this.#calledOff) return badSentence('The take was called off before it began.');
     if (midi.names.length === 0)
       this.#events.notice('No MIDI instrument is plugged in yet; it will be heard as soon as it is.');
 
-    const writer = await takes.beginNotes(this.#details(), this.#events.notice);
-    if (writer.ok) this.#writer = writer.value;
-    else this.#events.notice(writer.sentence);
-    if (this.#calledOff) return badSentence('The take was called off before it began.');
-
-    this.#beganSeconds = audio.heardSeconds();
-    this.#clock = band.value.start();
+    this.#writer = new QueuedWriter(
+      takes.beginNotes(this.#details(), this.#events.notice),
+      this.#events.notice,
+    );
+    this.#startHeardSeconds = audio.heardSeconds();
+    this.#band.start({ inMono: false });
     const details = this.#details();
-    this.#writer?.change({ firstBeatSeconds: details.firstBeatSeconds });
+    this.#writer.change({ firstBeatSeconds: details.firstBeatSeconds });
     const timeline = timelineOf(gradeOrder(details));
     if (!timeline.ok) return timeline;
     this.#landings = new LandingsSoFar(timeline.value, STANDARD_A4_HZ);
-    this.#stopListening = midi.listen((message, agoSeconds) => this.#play(message, agoSeconds));
+    this.#stopListening = midi.listen((message, agoSeconds) => this.#takeMessage(message, agoSeconds));
     return good(undefined);
   }
 
+  /** The beat that reaches the ear now; null until the count-in has begun. */
   get beat(): number | null {
-    return this.#clock?.beatAt(this.#ports.audio.heardSeconds()) ?? null;
+    return this.#band.beat;
   }
 
   setLevels(levels: BandLevels): void {
-    this.#levels = levels;
-    this.#band?.setLevels(levels);
+    this.#band.setLevels(levels);
     this.#writer?.change({ levels });
   }
 
   /** What was played, where it is kept; it is still to be graded. */
   async finish(): Promise<{ readonly take: FinishedTake; readonly report: null }> {
-    const seconds = Math.max(0, this.#now);
+    const seconds = Math.max(0, this.#nowSeconds);
     const details = this.#details();
     const writer = this.#writer;
     this.#writer = null;
     this.dispose();
-    const stopped = await writer?.finish(seconds);
-    return {
-      take: {
-        id: writer && stopped === null ? writer.id : null,
-        details,
-        content: playedContent(this.#messages, seconds),
-      },
-      report: null,
-    };
+    const id = (await writer?.finish((open) => open.finish(seconds))) ?? null;
+    return { take: { id, details, content: playedContent(this.#messages, seconds) }, report: null };
   }
 
   /** A take that was begun and not finished is thrown away. */
   dispose(): void {
     this.#calledOff = true;
     this.#stopListening?.();
-    this.#band?.dispose();
-    this.#stopListening = this.#band = this.#clock = null;
+    this.#stopListening = null;
+    this.#band.dispose();
     const writer = this.#writer;
     this.#writer = null;
-    if (writer) void writer.finish(0).then(() => this.#ports.takes.remove(writer.id));
+    void writer?.discard(
+      (open) => open.finish(0),
+      (id) => this.#ports.takes.remove(id),
+    );
   }
 
-  /** Seconds since the take began, as heard. */
-  get #now(): number {
-    return this.#ports.audio.heardSeconds() - this.#beganSeconds;
+  /** Since the take began, in heard time. */
+  get #nowSeconds(): number {
+    return this.#ports.audio.heardSeconds() - this.#startHeardSeconds;
   }
 
-  #play(message: Uint8Array, agoSeconds: number): void {
-    const seconds = this.#now - agoSeconds;
+  #takeMessage(message: Uint8Array, agoSeconds: number): void {
+    const seconds = this.#nowSeconds - agoSeconds;
     const kept: PlayedMessage = { seconds, bytes: [...message] };
     this.#messages.push(kept);
-    this.#writer?.append(kept);
+    this.#writer?.write((writer) => writer.append(kept));
     if (!this.#notes.message(message, seconds)) return;
     const { ended } = this.#notes;
     const standing = this.#notes.standing(seconds);
     this.#landings?.update(ended, standing);
     this.#events.heard({
       reading: this.#notes.reading(seconds),
-      notes: ended.slice(this.#told),
+      notes: ended.slice(this.#notesSent),
       landings: this.#landings?.landings ?? [],
       referenceHz: STANDARD_A4_HZ,
       delayChangeSeconds: null,
     });
-    this.#told = ended.length;
+    this.#notesSent = ended.length;
   }
 
   #details(): TakeDetails {
-    const first = this.#clock?.firstBeatContextSeconds;
+    const firstBeat = this.#band.firstBeatClockSeconds;
     return {
       ...this.#plan.details,
       source: 'midi',
       sampleRate: NOTES_RATE,
-      firstBeatSeconds: first === undefined ? null : first - this.#beganSeconds,
+      firstBeatSeconds: firstBeat === null ? null : firstBeatInHeardTime(firstBeat, this.#startHeardSeconds),
       reference: STANDARD_A4_HZ,
-      levels: this.#levels,
+      levels: this.#band.levels,
     };
   }
 }

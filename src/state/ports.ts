@@ -22,7 +22,7 @@ import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
-import type { MeasuredRoom } from './measured-rooms.svelte.ts';
+import type { MeasuredRoom } from './measured-room.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
 export type TakeAudio = Sound;

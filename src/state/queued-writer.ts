@@ -1,54 +1,60 @@
 /**
- * Writes a take from its first sample on, though the store may take a moment to open: nobody waits for a disk before
- * the count-in, and what is played before it is open waits in order.
+ * Writes a take from its first sample or message on, though the store may take a moment to open. Nobody waits for a
+ * disk before the count-in: what is played before the store is open is queued and written in order.
  */
 import type { Outcome } from '../core/base/outcome.ts';
-import type { TakeWriter } from './ports.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
-export class QueuedWriter {
-  readonly #opened: Promise<TakeWriter | null>;
-  #writer: TakeWriter | null = null;
-  /** What is to be done with the writer as soon as there is one; null where there will be none. */
-  #waiting: ((writer: TakeWriter) => void)[] | null = [];
+/** What the writers of sound and of MIDI messages have in common. */
+interface Writer {
+  readonly id: TakeId;
+  change(details: Partial<TakeDetails>): void;
+}
 
-  /** @param told called with the sentence where the store can't be opened; the take goes on in memory */
-  constructor(opening: Promise<Outcome<TakeWriter>>, told: (sentence: string) => void) {
+/** Ends the writing of a take; null when all of it is safe, else what stopped the writing. */
+type End<W> = (writer: W) => Promise<string | null>;
+
+export class QueuedWriter<W extends Writer> {
+  readonly #opened: Promise<W | null>;
+  #writer: W | null = null;
+  /** What is to be done with the writer as soon as there is one; null where there will be none. */
+  #queue: ((writer: W) => void)[] | null = [];
+
+  /** @param onRefused called where the store can't be opened; the take goes on in memory */
+  constructor(opening: Promise<Outcome<W>>, onRefused: (sentence: string) => void) {
     this.#opened = opening.then((opened) => {
-      const waiting = this.#waiting ?? [];
-      this.#waiting = null;
+      const queue = this.#queue ?? [];
+      this.#queue = null;
       if (!opened.ok) {
-        told(opened.sentence);
+        onRefused(opened.sentence);
         return null;
       }
-      for (const act of waiting) act(opened.value);
+      for (const act of queue) act(opened.value);
       return (this.#writer = opened.value);
     });
   }
 
-  append(samples: Int16Array, band: Int16Array | null): void {
-    this.#do((writer) => writer.append(samples, band));
+  /** Does something with the writer, now or as soon as it is open. */
+  write(act: (writer: W) => void): void {
+    if (this.#writer) act(this.#writer);
+    else this.#queue?.push(act);
   }
 
   change(details: Partial<TakeDetails>): void {
-    this.#do((writer) => writer.change(details));
+    this.write((writer) => writer.change(details));
   }
 
   /** The take's id where all of it is safe, else null. */
-  async finish(): Promise<TakeId | null> {
+  async finish(end: End<W>): Promise<TakeId | null> {
     const writer = await this.#opened;
-    return writer !== null && (await writer.finish()) === null ? writer.id : null;
+    return writer !== null && (await end(writer)) === null ? writer.id : null;
   }
 
-  /** Ends the writing of a take that is to be thrown away; answers with what is to be removed. */
-  async abandon(): Promise<TakeId | null> {
+  /** Ends the writing of a take that is thrown away, and removes what was written of it. */
+  async discard(end: End<W>, remove: (id: TakeId) => Promise<unknown>): Promise<void> {
     const writer = await this.#opened;
-    await writer?.finish();
-    return writer?.id ?? null;
-  }
-
-  #do(act: (writer: TakeWriter) => void): void {
-    if (this.#writer) act(this.#writer);
-    else this.#waiting?.push(act);
+    if (writer === null) return;
+    await end(writer);
+    await remove(writer.id);
   }
 }

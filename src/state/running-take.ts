@@ -1,8 +1,9 @@
-/** The take in hand, whichever way it is heard. */
+/** The take that is being played: one from the microphone or one by MIDI, as the setup has it. */
+import { MicrophoneTake, type TakePorts } from './microphone-take.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
 import { MidiTake } from './midi-take.ts';
 import type { Setup } from './setup.svelte.ts';
-import { MicrophoneTake, type TakeEvents, type TakePlan, type TakePorts } from './microphone-take.ts';
+import type { TakeEvents, TakePlan } from './take-plan.ts';
 
 export type RunningTake = MicrophoneTake | MidiTake;
 

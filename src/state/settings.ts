@@ -24,8 +24,6 @@ export interface Settings extends PlayingSettings, PracticeSettings {
   /** The take ends by itself after so many choruses; null goes on until stopped. */
   readonly choruses: number | null;
   readonly countInBars: number;
-  /** Measured by a sound check, in seconds; null: what the browser admits to is assumed. */
-  readonly roundTripSeconds: number | null;
   /** Of the screens; null: the browser's. */
   readonly language: Language | null;
 }
@@ -62,7 +60,6 @@ export const settingsFields: { readonly [K in keyof Settings]: v.GenericSchema<u
   levels: v.object(levelFields),
   choruses: v.nullable(v.pipe(within({ lowest: 1, highest: MOST_CHORUSES }), v.integer())),
   countInBars: v.pipe(within({ lowest: 0, highest: MOST_COUNT_IN_BARS }), v.integer()),
-  roundTripSeconds: v.nullable(within({ lowest: 0, highest: 1 })),
   language: v.nullable(v.picklist(languageCodes)),
 };
 
@@ -80,7 +77,6 @@ export const usualSettings: Settings = {
   levels: { all: -18, drums: 0, bass: 0, chords: 0, line: 0, click: 0 },
   choruses: null,
   countInBars: 1,
-  roundTripSeconds: null,
   language: null,
 };
 

@@ -29,7 +29,7 @@ import {
 } from './settings.ts';
 import { planWithBacking, backingTimeline, type ChosenBacking } from './chosen-backing.ts';
 import { bandSeed } from './take.ts';
-import type { TakePlan } from './microphone-take.ts';
+import type { TakePlan } from './take-plan.ts';
 
 export type { Settings } from './settings.ts';
 
@@ -200,10 +200,6 @@ export class Setup {
     this.#change({ practice: { ...this.#settings.practice, ...change } });
   }
 
-  setRoundTrip(seconds: number | null): void {
-    this.#change({ roundTripSeconds: seconds });
-  }
-
   /** Of the screens; null: the browser's. */
   setLanguage(language: Language | null): void {
     this.#change({ language });
@@ -211,8 +207,7 @@ export class Setup {
 
   /** All that a take needs of the setup as it stands now. */
   planTake(timeline: Timeline, now: Date): TakePlan {
-    const { bpm, feel, countInBars, levels, roundTripSeconds, reference, instrument, capo, aim, practice } =
-      this.#settings;
+    const { bpm, feel, countInBars, levels, reference, instrument, capo, aim, practice } = this.#settings;
     const startedAt = now.toISOString();
     // A recording in the band's place plays as it is.
     const practised =
@@ -228,7 +223,6 @@ export class Setup {
         ...practised,
       },
       levels,
-      roundTripSeconds,
       details: {
         title: this.title,
         startedAt,

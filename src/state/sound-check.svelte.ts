@@ -1,27 +1,13 @@
-/** The sound check: devices, level, tuning, and the sweeps that measure the room. Open while its screen stands. */
+/** The sound check: devices, level, tuning, and the sweeps that measure the room. Open while its screen is shown. */
 import type { Hop, Microphone } from '../audio/microphone/capture.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
-import type { HeardNote } from '../core/take/note.ts';
-import { fromPcm16 } from '../core/files/sound/pcm16.ts';
-import { badSentence, type Outcome } from '../core/base/outcome.ts';
+import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { InputLevel, type LevelReading } from '../core/room/check/input-level.ts';
-import {
-  checkSweeps,
-  judgeSweeps,
-  SWEEP_GAP_SECONDS,
-  type SweepResult,
-} from '../core/room/check/sound-check.ts';
-import type { AnalysisPort, AudioPort, LiveListener, RoomsPort, SettingsPort } from './ports.ts';
-import { Recording } from './recording.ts';
-import {
-  findRoom,
-  MOST_NUDGE_SECONDS,
-  usualDevices,
-  measuredRoom,
-  withRoom,
-  type MeasuredRoom,
-  type DeviceSettings,
-} from './measured-rooms.svelte.ts';
+import type { HeardNote } from '../core/take/note.ts';
+import type { MeasuredRoom } from './measured-room.ts';
+import type { DevicePair, MeasuredRooms } from './measured-rooms.svelte.ts';
+import type { AnalysisPort, AudioPort, LiveListener } from './ports.ts';
+import { SweepRecording } from './sweep-recording.ts';
 import { readTuning, type TuningReading } from './tuning-check.ts';
 
 export type SoundCheckStep = 'closed' | 'opening' | 'listening' | 'sweeping';
@@ -29,30 +15,28 @@ export type SoundCheckStep = 'closed' | 'opening' | 'listening' | 'sweeping';
 export interface SoundCheckPorts {
   readonly audio: AudioPort;
   readonly analysis: AnalysisPort;
-  readonly store: SettingsPort<DeviceSettings>;
+  readonly rooms: MeasuredRooms;
   /** MIDI numbers of the open strings, the lowest first; empty for an instrument without. */
   readonly openStrings: () => readonly number[];
   readonly today: () => Date;
 }
 
-export class SoundCheck implements RoomsPort {
+export class SoundCheck {
   readonly #ports: SoundCheckPorts;
-  #settings = $state.raw<DeviceSettings>(usualDevices);
   #step = $state.raw<SoundCheckStep>('closed');
   #problem = $state.raw<string | null>(null);
   #warnings = $state.raw<readonly string[]>([]);
   #inputs = $state.raw<readonly DeviceChoice[]>([]);
   #outputs = $state.raw<readonly DeviceChoice[]>([]);
-  #pair = $state.raw<{ readonly input: string; readonly output: string } | null>(null);
+  #pair = $state.raw<DevicePair | null>(null);
   #level = $state.raw<LevelReading | null>(null);
   #notes = $state.raw<readonly HeardNote[]>([]);
   #microphone: Microphone | null = null;
   #listener: LiveListener | null = null;
   #meter: InputLevel | null = null;
-  #sweeping: { readonly recording: Recording; readonly done: () => void; readonly lastFrame: number } | null =
-    null;
-  #unplug: (() => void) | null = null;
-  /** What was said of a microphone that sends nothing; taken back when it does. */
+  #sweeps: SweepRecording | null = null;
+  #stopWatchingDevices: (() => void) | null = null;
+  /** The problem of a microphone that sends nothing; taken back when it does. */
   #silence: string | null = null;
   /** Counts openings: what an older one still sends is dropped. */
   #turn = 0;
@@ -62,16 +46,11 @@ export class SoundCheck implements RoomsPort {
     this.#ports = ports;
   }
 
-  async load(): Promise<void> {
-    this.#settings = (await this.#ports.store.load()).value;
-    if (this.outputId !== null) await this.#ports.audio.chooseOutput(this.outputId);
-  }
-
   get step(): SoundCheckStep {
     return this.#step;
   }
 
-  /** What is in the way, a sentence with a way on; null while all is well. */
+  /** What is in the way; null while all is well. */
   get problem(): string | null {
     return this.#problem;
   }
@@ -91,11 +70,11 @@ export class SoundCheck implements RoomsPort {
   }
 
   get inputId(): string | null {
-    return this.#settings.inputId;
+    return this.#ports.rooms.inputId;
   }
 
   get outputId(): string | null {
-    return this.#settings.outputId;
+    return this.#ports.rooms.outputId;
   }
 
   get level(): LevelReading | null {
@@ -106,17 +85,9 @@ export class SoundCheck implements RoomsPort {
     return this.#tuning;
   }
 
-  /** What is known of the devices that are plugged in. */
+  /** What was measured with the devices that are plugged in. */
   get room(): MeasuredRoom | null {
-    return this.#pair && this.find(this.#pair.input, this.#pair.output);
-  }
-
-  get knowsOthers(): boolean {
-    return this.#settings.rooms.length > 0;
-  }
-
-  find(input: string, output: string): MeasuredRoom | null {
-    return findRoom(this.#settings.rooms, input, output);
+    return this.#pair && this.#ports.rooms.find(this.#pair.input, this.#pair.output);
   }
 
   /** Opens the microphone and listens. Needs a user's gesture the first time. */
@@ -132,45 +103,35 @@ export class SoundCheck implements RoomsPort {
   }
 
   async chooseInput(deviceId: string | null): Promise<void> {
-    this.#change({ inputId: deviceId });
+    this.#ports.rooms.chooseInput(deviceId);
     await this.open();
   }
 
   async chooseOutput(deviceId: string | null): Promise<void> {
-    this.#change({ outputId: deviceId });
+    this.#ports.rooms.chooseOutput(deviceId);
     await this.open();
   }
 
-  /** Plays the sweeps and keeps what they say. */
+  /** Plays the sweeps and keeps what they measure. */
   async sweep(): Promise<void> {
-    const { audio, today } = this.#ports;
+    const { audio, rooms, today } = this.#ports;
     const [pair, turn, sampleRate] = [this.#pair, this.#turn, this.#microphone?.sampleRate];
     if (this.#step !== 'listening' || sampleRate === undefined || pair === null) return;
     this.#step = 'sweeping';
     this.#problem = null;
-    const sweeps = checkSweeps(sampleRate);
-    const playing = audio.playSounds(sweeps, SWEEP_GAP_SECONDS);
-    const tail = Math.round(SWEEP_GAP_SECONDS * sampleRate);
-    const recording = new Recording(sampleRate);
-    const lastFrame = playing.startFrames.at(-1)! + sweeps.at(-1)!.length + tail;
-    await new Promise<void>((done) => (this.#sweeping = { recording, done, lastFrame }));
-    this.#sweeping = null;
-    if (turn !== this.#turn) return playing.stop();
+    const sweeps = (this.#sweeps = new SweepRecording(audio, sampleRate));
+    await sweeps.ended;
+    if (turn !== this.#turn) return;
+    this.#sweeps = null;
     this.#step = 'listening';
-    const room = judgeRecording(recording, playing.startFrames, sweeps, tail);
-    if (!room.ok) return this.#tell(turn, room.sentence);
-    this.#change({ rooms: withRoom(this.#settings.rooms, measuredRoom(room.value, pair, today())) });
+    const measured = sweeps.measure();
+    if (measured.ok) rooms.keep(pair, measured.value, today());
+    else this.#problem = measured.sentence;
   }
 
-  /** Shifts the delay of the devices in use by ear. */
+  /** Shifts the delay of the devices in use, by ear. */
   nudge(seconds: number): void {
-    const { room } = this;
-    if (room === null) return;
-    const nudgeSeconds = Math.min(
-      MOST_NUDGE_SECONDS,
-      Math.max(-MOST_NUDGE_SECONDS, room.nudgeSeconds + seconds),
-    );
-    this.#change({ rooms: withRoom(this.#settings.rooms, { ...room, nudgeSeconds }) });
+    if (this.room !== null) this.#ports.rooms.nudge(this.room, seconds);
   }
 
   close(): void {
@@ -180,21 +141,21 @@ export class SoundCheck implements RoomsPort {
   }
 
   async #listen(turn: number): Promise<Outcome<void>> {
-    const { audio, analysis } = this.#ports;
+    const { audio, analysis, rooms } = this.#ports;
     const woken = await audio.wake();
     if (!woken.ok) return woken;
-    const output = await audio.chooseOutput(this.outputId);
+    const output = await audio.chooseOutput(rooms.outputId);
     if (!output.ok) return output;
     const microphone = await audio.openMicrophone(
       {
-        onHop: (hop) => this.#hear(turn, hop),
-        onLost: (sentence) => this.#lost(turn, sentence),
+        onHop: (hop) => this.#takeHop(turn, hop),
+        onLost: (sentence) => this.#endByLoss(turn, sentence),
         onSilent: (sentence) => {
-          this.#tell(turn, sentence);
+          this.#setProblem(turn, sentence);
           this.#silence = sentence;
         },
       },
-      this.inputId,
+      rooms.inputId,
     );
     if (!microphone.ok) return microphone;
     if (turn !== this.#turn) {
@@ -204,21 +165,21 @@ export class SoundCheck implements RoomsPort {
     this.#microphone = microphone.value;
     this.#warnings = microphone.value.warnings;
     this.#meter = new InputLevel(microphone.value.sampleRate);
-    await this.#lookAround(microphone.value);
-    this.#unplug = audio.onDevicesChanged(() => void this.#lookAround(microphone.value));
+    await this.#listDevices(microphone.value);
+    this.#stopWatchingDevices = audio.onDevicesChanged(() => void this.#listDevices(microphone.value));
     const listener = await analysis.listen(microphone.value.sampleRate, null, {
       heard: ({ notes }) => {
         if (turn === this.#turn && notes.length > 0) this.#notes = [...this.#notes, ...notes];
       },
-      failed: (sentence) => this.#tell(turn, sentence),
+      failed: (sentence) => this.#setProblem(turn, sentence),
     });
     if (!listener.ok) return listener;
     if (turn === this.#turn) this.#listener = listener.value;
     else listener.value.dispose();
-    return { ok: true, value: undefined };
+    return good(undefined);
   }
 
-  async #lookAround(microphone: Microphone): Promise<void> {
+  async #listDevices(microphone: Microphone): Promise<void> {
     const { audio } = this.#ports;
     const [{ inputs, outputs }, output] = await Promise.all([
       audio.devices(),
@@ -229,14 +190,9 @@ export class SoundCheck implements RoomsPort {
     this.#pair = { input: microphone.label, output };
   }
 
-  #hear(turn: number, hop: Hop): void {
+  #takeHop(turn: number, hop: Hop): void {
     if (turn !== this.#turn) return;
-    const sweeping = this.#sweeping;
-    if (sweeping !== null) {
-      sweeping.recording.add(hop);
-      if (hop.startFrame + hop.samples.length >= sweeping.lastFrame) sweeping.done();
-      return;
-    }
+    if (this.#sweeps !== null) return this.#sweeps.add(hop);
     this.#meter?.push(hop.samples);
     this.#level = this.#meter?.reading ?? null;
     if (this.#silence !== null && hop.samples.some((x) => x !== 0)) {
@@ -246,7 +202,8 @@ export class SoundCheck implements RoomsPort {
     this.#listener?.hop(hop.samples, null);
   }
 
-  #lost(turn: number, sentence: string): void {
+  /** The microphone is gone: everything is closed, and the screen stays with the problem. */
+  #endByLoss(turn: number, sentence: string): void {
     if (turn !== this.#turn) return;
     this.#turn++;
     this.#release();
@@ -254,52 +211,19 @@ export class SoundCheck implements RoomsPort {
     this.#problem = sentence;
   }
 
-  #tell(turn: number, sentence: string): void {
+  #setProblem(turn: number, sentence: string): void {
     if (turn === this.#turn) this.#problem = sentence;
   }
 
-  #change(change: Partial<DeviceSettings>): void {
-    this.#settings = { ...this.#settings, ...change };
-    this.#ports.store.save(this.#settings);
-  }
-
   #release(): void {
-    this.#unplug?.();
+    this.#stopWatchingDevices?.();
     this.#microphone?.dispose();
     this.#listener?.dispose();
-    this.#sweeping?.done();
-    this.#unplug = this.#microphone = this.#listener = this.#meter = null;
+    this.#sweeps?.stop();
+    this.#stopWatchingDevices = this.#microphone = this.#listener = this.#meter = this.#sweeps = null;
     this.#level = this.#pair = null;
     this.#silence = null;
     this.#notes = [];
     this.#warnings = [];
   }
-}
-
-/** Cuts the sweeps out of what was recorded. One with a hole in it says nothing; the others do. */
-function judgeRecording(
-  recording: Recording,
-  startFrames: readonly number[],
-  sweeps: readonly Float32Array[],
-  tail: number,
-): Outcome<SweepResult> {
-  const { sampleRate, gaps } = recording;
-  const whole = recording.whole();
-  const firstFrame = Math.round((recording.startSeconds ?? 0) * sampleRate);
-  const sound = sweeps
-    .map((sweep, i) => {
-      const from = startFrames[i]! - firstFrame;
-      return { sweep, from, to: from + sweep.length + tail };
-    })
-    .filter(({ from, to }) => !gaps.some(({ atFrame, frames }) => atFrame < to && atFrame + frames > from));
-  if (sound.length === 0) {
-    return badSentence(
-      'The browser lost sound during each sweep: close what else is running, and try again.',
-    );
-  }
-  return judgeSweeps(
-    sound.map(({ from, to }) => fromPcm16(whole.subarray(from, to))),
-    sound.map(({ sweep }) => sweep),
-    sampleRate,
-  );
 }

@@ -11,8 +11,6 @@ export interface TakePlan {
   readonly levels: BandLevels;
   /** A recording that plays in the band's place. */
   readonly backing?: BackingRun;
-  /** Seconds from what is scheduled to what comes back, or null: what the browser admits to. */
-  readonly roundTripSeconds: number | null;
   /** All but the rate, which the microphone decides, and the first downbeat, which the clock tells. */
   readonly details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>;
 }

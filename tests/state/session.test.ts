@@ -7,6 +7,7 @@ import { writeLineMidi } from '../../src/core/files/notes/write-line-midi.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { lostSentence } from '../../src/core/report/lost-sentence.ts';
 import { badSentence, good, type Outcome } from '../../src/core/base/outcome.ts';
+import type { MeasuredRoom } from '../../src/state/measured-room.ts';
 import { gradeOrder } from '../../src/state/take.ts';
 import type { Review } from '../../src/state/session.svelte.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
@@ -80,7 +81,18 @@ describe('a take', () => {
     for (const [i, note] of review.report.notes.entries())
       expect(Math.abs(note.onsetSeconds - LATE - beatMap.secondsAt(i))).toBeLessThan(0.01);
     expect(review.details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.125, 6);
-    const measured = await world({ roundTripSeconds: 0.125, settings: { roundTripSeconds: 0.02 } });
+    const known: MeasuredRoom = {
+      input: 'fake',
+      output: 'speakers',
+      measuredAt: '2026-03-01T10:00:00.000Z',
+      delaySeconds: 0.03,
+      spreadSeconds: 0,
+      leakDb: null,
+      removedDb: 0,
+      path: null,
+      nudgeSeconds: -0.01,
+    };
+    const measured = await world({ roundTripSeconds: 0.125, known });
     await measured.session.start();
     await measured.play(line(0.02));
     await measured.session.stop();

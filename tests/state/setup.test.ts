@@ -100,15 +100,13 @@ describe('Setup', () => {
     setup.setReference(10);
     setup.setLevel('bass', 40);
     setup.setChoruses(0);
-    setup.setRoundTrip(0.09);
     expect(setup.settings).toMatchObject({
       bpm: 280,
       reference: 380,
       choruses: 1,
-      roundTripSeconds: 0.09,
       levels: { bass: 6, drums: 0 },
     });
-    expect(settings.saved).toHaveLength(5);
+    expect(settings.saved).toHaveLength(4);
     expect(settings.saved.at(-1)).toEqual(setup.settings);
   });
 

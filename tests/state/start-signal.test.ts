@@ -92,12 +92,12 @@ describe('without surprises', () => {
 
   it('falls asleep when nobody has played for long', async () => {
     const w = await world();
-    const { audio, analysis, midi, soundCheck } = w;
+    const { audio, analysis, midi, rooms } = w;
     const signal = new StartSignal({
       audio,
       analysis,
       midi,
-      rooms: soundCheck,
+      rooms,
       nowSeconds: () => 0,
       longestSeconds: 3,
     });

@@ -20,7 +20,8 @@ import type {
 } from '../../src/state/ports.ts';
 import { Session } from '../../src/state/session.svelte.ts';
 import { usualSettings, type Settings } from '../../src/state/settings.ts';
-import { usualDevices, type MeasuredRoom } from '../../src/state/measured-rooms.svelte.ts';
+import { usualDevices, type MeasuredRoom } from '../../src/state/measured-room.ts';
+import { MeasuredRooms } from '../../src/state/measured-rooms.svelte.ts';
 import { StartSignal } from '../../src/state/start-signal.svelte.ts';
 import { SoundCheck } from '../../src/state/sound-check.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
@@ -197,21 +198,22 @@ export async function world(
     workers.push(worker);
     return InProcessWorker.asWorker(worker);
   });
+  const rooms = new MeasuredRooms({
+    load: () =>
+      Promise.resolve({
+        value: { ...usualDevices, rooms: options.known ? [options.known] : [] },
+        sentences: [],
+      }),
+    save: () => undefined,
+  });
+  await rooms.load();
   const soundCheck = new SoundCheck({
     audio,
     analysis,
-    store: {
-      load: () =>
-        Promise.resolve({
-          value: { ...usualDevices, rooms: options.known ? [options.known] : [] },
-          sentences: [],
-        }),
-      save: () => undefined,
-    },
+    rooms,
     openStrings: () => [40, 45, 50, 55, 59, 64],
     today: () => new Date('2026-03-01T10:00:00Z'),
   });
-  await soundCheck.load();
   const midi = new MidiConnection({
     open: (events) => {
       midiEvents = events;
@@ -234,7 +236,7 @@ export async function world(
     audio,
     analysis,
     takes,
-    rooms: soundCheck,
+    rooms,
     backings: noBackings('nothing is kept in this world'),
     frames: {
       each: (draw) => {
@@ -246,7 +248,7 @@ export async function world(
     today: () => new Date('2026-03-01T10:15:00Z'),
   });
 
-  const startSignal = new StartSignal({ audio, analysis, rooms: soundCheck, midi, nowSeconds: now });
+  const startSignal = new StartSignal({ audio, analysis, rooms, midi, nowSeconds: now });
 
   const settle = async () => {
     for (let i = 0; i < 20; i++) await new Promise((resolve) => setTimeout(resolve, 0));
@@ -260,6 +262,7 @@ export async function world(
     wait: () => waiting?.(),
     /** A message of the MIDI keyboard, as it arrives. */
     send: (...message: number[]) => midiEvents?.onMessage(new Uint8Array(message), 0),
+    rooms,
     soundCheck,
     /** What was last asked to be played, and from which frames on. */
     played: () => played,

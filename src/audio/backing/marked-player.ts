@@ -1,5 +1,5 @@
 /** Plays a whole recording with clicks on its beats, so that the beats can be judged by ear and tapped along. */
-import { heardContextSeconds } from '../base/clock.ts';
+import { heardClockSeconds } from '../../core/take/round-trip.ts';
 import { gainOf, rampTo } from '../base/level.ts';
 import type { BakedRound } from './backing-messages.ts';
 import { Clicks } from './clicks.ts';
@@ -100,7 +100,7 @@ export function createMarkedPlayer(context: AudioContext, sound: BakedRound): Ma
     },
     positionSeconds: () => {
       if (!run) return restSeconds;
-      const passed = heardContextSeconds(context) - run.startSeconds;
+      const passed = heardClockSeconds(context) - run.startSeconds;
       return Math.min(buffer.duration, run.fromSeconds + Math.max(0, passed));
     },
     onEnded: (listener) => {

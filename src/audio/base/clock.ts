@@ -19,12 +19,3 @@ export const bandClock = (
   beatAt: (contextSeconds) => beatAt(contextSeconds - firstBeatContextSeconds),
   contextSecondsAt: (beat) => firstBeatContextSeconds + secondsAt(beat),
 });
-
-/**
- * The moment of the audio clock that reaches the ear now. What the screen shows should be read at this time:
- * `currentTime` is ahead of the loudspeaker by the output latency. Browsers that don't report it count as 0.
- */
-export function heardContextSeconds(context: Pick<AudioContext, 'currentTime' | 'outputLatency'>): number {
-  const latency = Number.isFinite(context.outputLatency) ? context.outputLatency : 0;
-  return context.currentTime - latency;
-}

@@ -1,7 +1,7 @@
 /** Plays a recorded take, alone or with its band, from any place. */
 import { good, type Outcome } from '../../core/base/outcome.ts';
 import type { Along } from './along.ts';
-import { heardContextSeconds } from '../base/clock.ts';
+import { heardClockSeconds } from '../../core/take/round-trip.ts';
 import { gainOf, rampTo } from '../base/level.ts';
 
 export interface TakePlayer {
@@ -84,7 +84,7 @@ export function createTakePlayer(
     get playing() {
       return run !== null;
     },
-    positionSeconds: () => position(heardContextSeconds(context)),
+    positionSeconds: () => position(heardClockSeconds(context)),
     play: async (fromSeconds) => {
       halt();
       const own = ++turn;

@@ -1,6 +1,6 @@
 /** What the sound check says, in a player's words. */
 import type { LevelReading, LevelVerdict } from '../../core/room/check/input-level.ts';
-import type { MeasuredRoom } from '../../state/measured-rooms.svelte.ts';
+import type { MeasuredRoom } from '../../state/measured-room.ts';
 import type { TuningReading } from '../../state/tuning-check.ts';
 
 /** Said before anything sounds. */
