@@ -21,7 +21,7 @@ export interface GradedTake {
 
 /**
  * @param known what was graded while it was played; null hears the whole take anew
- * @returns take and report, whether or not they could be kept; what stood in the way of that is told
+ * @returns take and report, whether or not they could be kept; a failure to keep them is a notice
  */
 export async function gradeAndKeep(
   take: FinishedTake,
@@ -36,7 +36,7 @@ export async function gradeAndKeep(
     return graded;
   }
   const report = graded.value;
-  const change = changeBy(take, report);
+  const change = correctedFirstBeat(take, report);
   if (take.id !== null) {
     const saved = await takes.saveReport(take.id, report, report.summary, change);
     if (!saved.ok) events.told(saved.sentence);
@@ -45,12 +45,12 @@ export async function gradeAndKeep(
   return good({ take: { ...take, details: { ...take.details, ...change } }, report });
 }
 
-/** Nobody has measured whether the band came back: what was heard live may have it in it. */
+/** Whether the band may be in what the live listener heard: no sound check has measured if it came back. */
 const mayHoldBand = ({ content }: FinishedTake): boolean =>
   content.kind === 'sound' && content.backing?.kind === 'band' && content.backing.path === null;
 
-/** Where the band was found in the take, the first downbeat lies by what was measured and not by what was assumed. */
-function changeBy(take: FinishedTake, { source }: Report) {
+/** The first downbeat by the round trip that was found in the take, where it had been placed by an assumed one. */
+function correctedFirstBeat(take: FinishedTake, { source }: Report) {
   if (!mayHoldBand(take) || !source.backing || take.details.assumedRoundTripSeconds === undefined) return {};
   const { firstBeatSeconds, assumedRoundTripSeconds } = foundIn(gradeOrder(take.details), source.backing);
   return assumedRoundTripSeconds === undefined ? {} : { firstBeatSeconds, assumedRoundTripSeconds };
