@@ -60,7 +60,9 @@ export class SweepRecording {
       })
       .filter(({ from, to }) => !gaps.some(({ atFrame, frames }) => atFrame < to && atFrame + frames > from));
     if (recorded.length === 0)
-      return badSentence('The browser lost sound during each sweep: close what else is running, and try again.');
+      return badSentence(
+        'The browser lost sound during each sweep: close what else is running, and try again.',
+      );
     return judgeSweeps(
       recorded.map(({ from, to }) => fromPcm16(whole.subarray(from, to))),
       recorded.map(({ sweep }) => sweep),
