@@ -7,7 +7,7 @@ import { audioPort } from './audio-port/audio-port.ts';
 import { instrumentOf } from './core/music/instruments.ts';
 import { Backings, emptyStand, type StandSettings } from './state/backings.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';
-import type { AppState } from './state/context.ts';
+import type { AppState } from './state/app-state.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
 import { MidiConnection } from './state/midi-connection.svelte.ts';

@@ -3,7 +3,8 @@
  * is kept in memory too, so that a full disk or a failed listener costs nothing of what was played.
  */
 import type { Heard } from '../analysis/messages.ts';
-import type { Hop, Microphone } from '../audio/microphone/capture.ts';
+import type { Microphone } from '../audio/microphone/capture.ts';
+import type { Hop } from '../audio/microphone/hop.ts';
 import { clockWords } from '../core/base/clock-words.ts';
 import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';

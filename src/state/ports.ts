@@ -5,7 +5,8 @@
 import type { GradingEvents, Sound, SoundToGrade } from '../analysis/grade-samples.ts';
 import type { FileLine, Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../analysis/order.ts';
-import type { Hop, Microphone } from '../audio/microphone/capture.ts';
+import type { Microphone } from '../audio/microphone/capture.ts';
+import type { Hop } from '../audio/microphone/hop.ts';
 import type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
 import type { BandClock } from '../audio/base/clock.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';

@@ -1,5 +1,5 @@
 /** The sound of a take in memory, sample by sample on the audio clock: what was lost on the way becomes silence. */
-import type { Hop } from '../audio/microphone/capture.ts';
+import type { Hop } from '../audio/microphone/hop.ts';
 import { toPcm16 } from '../core/files/sound/pcm16.ts';
 import type { LostStretch } from '../core/take/lost-sound.ts';
 

@@ -27,7 +27,7 @@ import type { TakePorts } from './microphone-take.ts';
 import type { TakeId } from './take.ts';
 
 export type { LiveMoment, LiveNote } from './live-moment.ts';
-export type { Phase, Review } from './phase.ts';
+export type { Phase } from './phase.ts';
 
 export interface SessionPorts extends TakePorts {
   readonly setup: Setup;

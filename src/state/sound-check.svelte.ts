@@ -1,5 +1,6 @@
 /** The sound check: devices, level, tuning, and the sweeps that measure the room. Open while its screen is shown. */
-import type { Hop, Microphone } from '../audio/microphone/capture.ts';
+import type { Microphone } from '../audio/microphone/capture.ts';
+import type { Hop } from '../audio/microphone/hop.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
 import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { InputLevel, type LevelReading } from '../core/room/check/input-level.ts';

@@ -2,7 +2,8 @@
  * Three low notes on the open page start a take. It listens only where the player has asked for that and the browser
  * would not have to ask him anything; whether it listens is always there to be seen.
  */
-import type { Hop, Microphone } from '../audio/microphone/capture.ts';
+import type { Microphone } from '../audio/microphone/capture.ts';
+import type { Hop } from '../audio/microphone/hop.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
 import { PlayedNotes } from '../core/midi/played-notes.ts';
 import { PlayedSignal } from '../core/take/played-signal.ts';

@@ -1,5 +1,5 @@
 /** The sweeps of a sound check while they sound, and what the microphone records of them. */
-import type { Hop } from '../audio/microphone/capture.ts';
+import type { Hop } from '../audio/microphone/hop.ts';
 import type { PlayingSounds } from '../audio/playback/play-sounds.ts';
 import { badSentence, type Outcome } from '../core/base/outcome.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';

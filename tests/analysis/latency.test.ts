@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import type { AnalysisMessage } from '../../src/analysis/messages.ts';
 import { AnalysisSession } from '../../src/analysis/session.ts';
-import { hopFrames } from '../../src/audio/microphone/capture.ts';
+import { hopFrames } from '../../src/audio/microphone/hop.ts';
 import { pluckLine } from './pluck.ts';
 
 const RATE = 48_000;

@@ -5,7 +5,8 @@ import { parseMidi } from 'midi-file';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { BandEvent } from '../../src/core/band/events.ts';
 import { feels } from '../../src/core/band/feels/table.ts';
-import { mixDown, renderEvents } from '../../src/core/sound/render-events.ts';
+import { renderEvents } from '../../src/core/sound/render-events.ts';
+import { mixDown } from '../core/sound/mix-down.ts';
 import { kitSynth } from '../core/sound/kit-file.ts';
 import { build, landfall, scratch } from './built.ts';
 

@@ -7,7 +7,7 @@ import { readArgs } from '../../src/cli/args.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';
 import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { gradeCommand } from '../../src/state/grade-command.ts';
-import type { Review } from '../../src/state/session.svelte.ts';
+import type { Review } from '../../src/state/phase.ts';
 import type { world } from './world.ts';
 
 type World = Awaited<ReturnType<typeof world>>;

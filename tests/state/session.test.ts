@@ -9,7 +9,7 @@ import { lostSentence } from '../../src/core/report/lost-sentence.ts';
 import { badSentence, good, type Outcome } from '../../src/core/base/outcome.ts';
 import type { MeasuredRoom } from '../../src/state/measured-room.ts';
 import { gradeOrder } from '../../src/state/take.ts';
-import type { Review } from '../../src/state/session.svelte.ts';
+import type { Review } from '../../src/state/phase.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
 import { RATE, world } from './world.ts';
 

@@ -30,7 +30,7 @@ import { InProcessWorker } from '../analysis/in-process.ts';
 import { freshDatabase, memorySounds, takesOn } from '../storage/fakes.ts';
 
 export const RATE = 8000;
-/** As the worklet's (audio/microphone/capture.ts). */
+/** As the worklet's (audio/microphone/hop.ts). */
 const HOP = 512;
 /** The audio clock does not begin at nought when a take does. */
 const CLOCK_START_SECONDS = 3;

@@ -1,5 +1,6 @@
 /** The microphone: opened without the browser's voice processing, watched while it runs, never sent to the speakers. */
 import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import type { Hop } from './hop.ts';
 import { silenceWatch } from './silence-watch.ts';
 import workletUrl from './capture.worklet.ts?worker&url';
 import {
@@ -10,24 +11,6 @@ import {
   unavailableSentence,
 } from './capture-sentences.ts';
 
-/** A stretch of samples with its place on the audio clock. */
-export interface Hop {
-  /** Frame of the context at which `samples[0]` was captured (AudioWorklet currentFrame). */
-  readonly startFrame: number;
-  /** Microphone, channel 0, `hopFrames` long. Yours: it was transferred. */
-  readonly samples: Float32Array<ArrayBuffer>;
-  /** The band's bus on the same frames, mono, where it was connected and sounded; else null. */
-  readonly band: Float32Array<ArrayBuffer> | null;
-  /** Frames within it that the audio thread left out; they are silence. Left out where there are none. */
-  readonly lostFrames?: number;
-}
-
-/**
- * The worklet's own constant; a test holds the two together. 11 ms: the lowest string of a guitar is read 35 ms after
- * its stroke at most (tests/analysis/latency.test.ts), and the picture must stand within 60. Hops of 256 would save 6 ms
- * and double the messages.
- */
-export const hopFrames = 512;
 /**
  * The stream is looked at this often. A look without a new hop is a miss; misses count only one by one, so a page
  * that was busy for a second (hops waiting in its queue) loses nothing.

@@ -1,9 +1,10 @@
+import { hopFrames } from './hop.ts';
+
 /**
  * Runs on the audio thread: gathers the microphone (input 0, channel 0) and, where it is connected, the band
  * (input 1, mixed to mono) into hops, and hands each over with the frame at which it began. A transfer gives the
  * buffer away, so each hop takes one new buffer; nothing else is allocated and nothing is logged.
  */
-const hopFrames = 512;
 /** Frames the audio thread renders at once (Web Audio API). */
 const renderQuantum = 128;
 
@@ -68,5 +69,3 @@ class CaptureProcessor extends AudioWorkletProcessor {
 }
 
 registerProcessor('landfall-capture', CaptureProcessor);
-
-export {};

@@ -8,7 +8,6 @@ import type { Move, Stroke } from './line.ts';
 
 export const demoChart = '| D7 | G7 | D7 | D7 | G7 | G7 | D7 | D7 | A7 | G7 | D7 | A7 |';
 export const demoKey = 'D';
-export const demoChoruses = 2;
 export const demoProgram = 27;
 
 export const demoSettings: BandSettings = { feel: 'shuffle', bpm: 96, swing: null, seed: 12, countInBars: 1 };

@@ -96,7 +96,3 @@ export function withCapo(instrument: Instrument, fret: number): Instrument {
 /** What the player reads, for a sounding MIDI number. */
 export const writtenMidi = (soundingMidi: number, instrument: Instrument): number =>
   soundingMidi - instrument.soundingFromWritten;
-
-/** What is heard, for a written MIDI number. */
-export const soundingMidi = (written: number, instrument: Instrument): number =>
-  written + instrument.soundingFromWritten;

@@ -1,6 +1,10 @@
 /** Exception names: W3C Media Capture and Streams, getUserMedia. */
 import { describe, expect, it } from 'vitest';
-import { capturedAsAsked, refusalSentence, unavailableSentence } from '../../../src/audio/microphone/capture-sentences.ts';
+import {
+  capturedAsAsked,
+  refusalSentence,
+  unavailableSentence,
+} from '../../../src/audio/microphone/capture-sentences.ts';
 
 describe('capture sentences', () => {
   it('says something of its own for every way getUserMedia fails', () => {

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { hopFrames, type Hop } from '../../../src/audio/microphone/capture.ts';
+import { hopFrames, type Hop } from '../../../src/audio/microphone/hop.ts';
 
 vi.mock('../../../src/audio/microphone/capture.worklet.ts?worker&url', () => ({ default: 'capture.js' }));
 

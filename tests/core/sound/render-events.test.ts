@@ -2,12 +2,13 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { BandEvent } from '../../../src/core/band/events.ts';
 import { feelNames } from '../../../src/core/chart/feel-names.ts';
 import { feels } from '../../../src/core/band/feels/table.ts';
-import { mixDown, renderEvents, type BandSound } from '../../../src/core/sound/render-events.ts';
+import { renderEvents } from '../../../src/core/sound/render-events.ts';
 import type { Stereo } from '../../../src/core/sound/stereo.ts';
 import { renderBand } from '../../../src/core/sound/render-job.ts';
 import type { Synth } from '../../../src/core/sound/synth.ts';
 import { formOf, settingsOf } from '../band/forms.ts';
 import { kitSynth } from './kit-file.ts';
+import { mixDown } from './mix-down.ts';
 
 const sampleRate = 48_000;
 const { instruments } = feels.swing;
@@ -117,24 +118,5 @@ describe('renderEvents', () => {
       expect(peak, feel).toBeGreaterThan(0.1);
       expect(peak, feel).toBeLessThan(0.99);
     }
-  });
-});
-
-describe('mixDown', () => {
-  it('places stretches by their beats and adds what overlaps', () => {
-    const ones = (length: number): Stereo => [
-      new Float32Array(length).fill(1),
-      new Float32Array(length).fill(1),
-    ];
-    const piece = (startBeat: number, length: number): BandSound => ({
-      sampleRate: 100,
-      bpm: 60,
-      startBeat,
-      endBeat: startBeat + 1,
-      stems: { bass: ones(length) },
-    });
-    const [left] = mixDown([piece(-1, 150), piece(0, 120)], -1);
-    expect(left.length).toBe(220);
-    expect([left[0], left[99], left[100], left[149], left[150], left[219]]).toEqual([1, 1, 2, 2, 1, 1]);
   });
 });

@@ -2,10 +2,33 @@
 import { YIN } from 'pitchfinder';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { demoProgram, demoSettings, demoStrokes } from '../../../src/core/band/demo-line.ts';
-import { lineNotes, type Stroke } from '../../../src/core/band/line.ts';
+import type { Stroke } from '../../../src/core/band/line.ts';
 import { renderLine } from '../../../src/core/sound/render-line.ts';
 import type { Synth } from '../../../src/core/sound/synth.ts';
 import { kitSynth } from './kit-file.ts';
+
+/** A note of the line as a listener should name it. */
+interface LineNote {
+  readonly beat: number;
+  readonly durationBeats: number;
+  readonly midi: number;
+}
+
+/**
+ * The notes of a line by the trade's own count: a bend is the pitch it arrives at; a slide, a hammer-on and a
+ * pull-off end one note and begin another; a release goes back to a note that is heard again.
+ */
+function lineNotes(strokes: readonly Stroke[]): readonly LineNote[] {
+  return strokes.flatMap((stroke) => {
+    const notes: { beat: number; midi: number }[] = [{ beat: stroke.beat, midi: stroke.midi }];
+    for (const move of stroke.moves ?? []) {
+      if (move.kind === 'bend') notes.at(-1)!.midi = move.midi;
+      else notes.push({ beat: stroke.beat + move.afterBeats, midi: move.midi });
+    }
+    const end = stroke.beat + stroke.durationBeats;
+    return notes.map((note, i) => ({ ...note, durationBeats: (notes[i + 1]?.beat ?? end) - note.beat }));
+  });
+}
 
 const sampleRate = 48_000;
 const detect = YIN({ sampleRate, threshold: 0.1 });

@@ -1,5 +1,4 @@
-/** Hands the state down the tree of components: set once by the root, read by whoever needs it. */
-import { createContext } from 'svelte';
+/** The state classes of the app, as the root component receives them. */
 import type { BackingDesk } from './backing-desk.svelte.ts';
 import type { Backings } from './backings.svelte.ts';
 import type { Library } from './library.svelte.ts';
@@ -21,5 +20,3 @@ export interface AppState {
   readonly backings: Backings;
   readonly backingDesk: BackingDesk;
 }
-
-export const [useApp, provideApp] = createContext<AppState>();
