@@ -2,6 +2,7 @@ import type { Span } from '../measure/measure.ts';
 import type { HeardNote } from '../../take/note.ts';
 import type { Track } from '../path/track.ts';
 import * as S from '../tuning/speech.ts';
+import { SemitoneGrid } from './semitone-grid.ts';
 import fitted from '../weights/speech.json' with { type: 'json' };
 
 /**
@@ -29,44 +30,41 @@ export interface SyllableFeatures {
 
 const WEIGHTS: Readonly<Record<keyof SyllableFeatures, number>> = fitted.weights;
 
-/** Tells playing from speaking, by the notes heard so far: a sequential test (Wald 1945) that forgets. */
-export class SpeechGuard {
+/** The odds that what sounds is speech, from note to note: a sequential test (Wald 1945) that forgets. */
+export class SpeechOdds {
   #odds = 0;
   #lastSeconds = 0;
-  #gridX = 0;
-  #gridY = 0;
-  #gridWeight = 0;
 
   /** Is what sounds now speech, judged by the notes before? */
   get hearsSpeech(): boolean {
     return this.#odds >= S.SPEECH;
   }
 
-  /** Takes the note in; true if it is one. One that other strings ring over (`covered`) says nothing of itself. */
-  admits(track: Track, span: Span, note: HeardNote, covered: boolean): boolean {
-    this.#toGrid(note.midi, note.offsetSeconds - note.onsetSeconds);
-    const own = covered ? 0 : syllableOdds(track, span, this.#grid);
-    this.#odds *= S.FADE * Math.exp((this.#lastSeconds - span.onsetSeconds) / S.FADE_SECONDS);
+  /** Takes the odds of the next note itself, in nepers, and its onset; true if the note is played. */
+  take(own: number, onsetSeconds: number): boolean {
+    this.#odds *= S.FADE * Math.exp((this.#lastSeconds - onsetSeconds) / S.FADE_SECONDS);
     this.#odds += Math.max(-S.MOST, Math.min(S.MOST, own));
     this.#odds = Math.max(S.SUREST_PLAYING, Math.min(S.SUREST_SPEECH, this.#odds));
-    this.#lastSeconds = span.onsetSeconds;
+    this.#lastSeconds = onsetSeconds;
     return !this.hearsSpeech || own < S.CLEARLY_PLAYED;
   }
+}
 
-  /** How well the notes so far lie on one grid of semitones, 0 to 1: the mean resultant length (Mardia 1972). */
-  get #grid(): number {
-    return (
-      (Math.hypot(this.#gridX, this.#gridY) + S.GRID_BEFORE_STRENGTH) /
-      (this.#gridWeight + S.GRID_BEFORE_WEIGHT)
-    );
+/** Tells playing from speaking, by the notes heard so far. */
+export class SpeechGuard {
+  readonly #odds = new SpeechOdds();
+  readonly #grid = new SemitoneGrid();
+
+  /** Is what sounds now speech, judged by the notes before? */
+  get hearsSpeech(): boolean {
+    return this.#odds.hearsSpeech;
   }
 
-  #toGrid(midi: number, seconds: number): void {
-    const weight = Math.min(seconds, S.GRID_MOST_SECONDS);
-    const angle = 2 * Math.PI * midi;
-    this.#gridX = S.GRID_FADE * this.#gridX + weight * Math.cos(angle);
-    this.#gridY = S.GRID_FADE * this.#gridY + weight * Math.sin(angle);
-    this.#gridWeight = S.GRID_FADE * this.#gridWeight + weight;
+  /** Takes the note in; true if it is played. One that other strings ring over (`covered`) says nothing of itself. */
+  admits(track: Track, span: Span, note: HeardNote, covered: boolean): boolean {
+    this.#grid.take(note.midi, note.offsetSeconds - note.onsetSeconds);
+    const own = covered ? 0 : syllableOdds(track, span, this.#grid.strength);
+    return this.#odds.take(own, span.onsetSeconds);
   }
 }
 

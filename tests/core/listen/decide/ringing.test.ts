@@ -1,35 +1,55 @@
+/** What rings on beside a stroke, from notes and spectra made by hand. */
 import { describe, expect, test } from 'vitest';
-import { listen } from '../../../../src/core/listen.ts';
-import { hzOf, plucked, seededNoise, sum } from '../sounds.ts';
+import { Ringing } from '../../../../src/core/listen/decide/ringing.ts';
+import type { AttackSpectra } from '../../../../src/core/listen/frames/attack-spectra.ts';
+import type { HeardNote } from '../../../../src/core/take/note.ts';
 
-const RATE = 48_000;
-const room = seededNoise(3, RATE, 0.0005);
+describe('what rings on beside a stroke', () => {
+  const noteOf = (midi: number, offsetSeconds = 9.9): HeardNote => ({
+    onsetSeconds: offsetSeconds - 0.3,
+    offsetSeconds,
+    midi,
+    confidence: 1,
+    levelDb: -20,
+    attack: 'struck',
+    bendSemitones: 0,
+    vibrato: null,
+    second: null,
+  });
+  const spectra = (kept: number) => ({ keeps: () => kept }) as unknown as AttackSpectra;
+  /** Struck at 10 s on MIDI 60. */
+  const ringing = (before: readonly HeardNote[], kept = 0.9) => new Ringing(before, spectra(kept), 10, 60);
 
-/** Notes struck 0.3 s apart, each ringing for `ring` seconds. */
-function played(pitches: readonly number[], ring: number): Float32Array {
-  const parts = pitches.map((midi, i) => ({ at: 0.4 + 0.3 * i, sound: plucked(hzOf(midi), ring, RATE) }));
-  return sum(3, RATE, parts, room);
-}
-const rounded = (samples: Float32Array) => listen(samples, RATE).map((note) => Math.round(note.midi));
-
-describe('strings that ring on under the next', () => {
-  test.each([
-    // Fourths and a third, as open strings lie.
-    [[52, 57, 62, 64]],
-    // Neighbours, which beat.
-    [[64, 65, 67, 64]],
-    [[57, 58, 60, 53]],
-    // Ninth, eighth and sixth harmonic of one low fundamental.
-    [[69, 62, 67, 60]],
-  ])('each stroke has its own pitch: %j', (pitches) => {
-    expect(rounded(played(pitches, 1.2))).toEqual(pitches);
+  test('is a note before of which a quarter of the power outlives the stroke', () => {
+    expect(ringing([noteOf(64)], 0.26).sounds).toBe(true);
+    expect(ringing([noteOf(64)], 0.24).sounds).toBe(false);
   });
 
-  test('and so it has where each is damped', () => {
-    expect(rounded(played([64, 65, 67, 64], 0.3))).toEqual([64, 65, 67, 64]);
+  test('is one of the last five, no longer ago than 1.5 s, and of another pitch', () => {
+    const others = [64, 65, 66, 67].map((midi) => noteOf(midi));
+    const nearest = [noteOf(61), ...others];
+    expect(ringing([noteOf(61), ...others]).draws(60)).toBe(true);
+    expect(ringing([...nearest, noteOf(68)]).draws(60)).toBe(false);
+    expect(ringing([noteOf(64, 8.53)]).sounds).toBe(true);
+    expect(ringing([noteOf(64, 8.47)]).sounds).toBe(false);
+    expect(ringing([noteOf(60.63)]).sounds).toBe(true);
+    expect(ringing([noteOf(60.57)]).sounds).toBe(false);
   });
 
-  test('a string struck again while another rings is two notes', () => {
-    expect(rounded(played([52, 59, 59], 1.2))).toEqual([52, 59, 59]);
+  test('draws the path from 2.6 semitones away, towards itself', () => {
+    expect(ringing([noteOf(62.55)]).draws(60)).toBe(true);
+    expect(ringing([noteOf(62.65)]).draws(60)).toBe(false);
+    expect(ringing([noteOf(62)]).draws(60, 60.2)).toBe(true);
+    expect(ringing([noteOf(62)]).draws(60, 59.8)).toBe(false);
+  });
+
+  test('takes the path where half of it outlives a stroke that the path never heard', () => {
+    const passes = (kept: number, pitchFromAttack: boolean, arrival = 64) =>
+      ringing([noteOf(64)], kept).passesFor(arrival, 60, pitchFromAttack, 10, () => null);
+    expect(passes(0.52, true)).toBe(true);
+    expect(passes(0.48, true)).toBe(false);
+    expect(passes(0.52, false)).toBe(false);
+    expect(passes(0.52, true, 64.57)).toBe(true);
+    expect(passes(0.52, true, 64.63)).toBe(false);
   });
 });
