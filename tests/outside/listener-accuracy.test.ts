@@ -12,18 +12,31 @@ import { listen } from '../../src/core/listen.ts';
 import { addTallies, emptyTally, measure, medianOf, scoreOfTally, type Tally } from '../bench/measure.ts';
 import { percentile } from '../bench/note-metrics.ts';
 
-/** What a run must reach; raised as the listener gets better, never lowered to let one pass. */
+/**
+ * What a run must reach: 0.005 under what was measured in the comment beside it. Raised as the listener gets better, never
+ * lowered to let a run pass.
+ */
 const floors = {
+  /** Measured 0.932. */
   pluckedF1: 0.93,
-  everyPluckedF1: 0.86,
-  twelveF1: 0.93,
-  backing20F1: 0.92,
-  ringingF1: 0.87,
-  realNotesF1: 0.95,
-  octaveErrorPercent: 1,
-  onsetMedianMs: 8,
-  onsetP95Ms: 30,
-  falseNotesAMinute: { room: 0, hum: 0, clicks: 0, speech: 5 } satisfies Record<NoNotes, number>,
+  /** Measured 0.873. */
+  everyPluckedF1: 0.867,
+  /** Measured 0.961. */
+  twelveF1: 0.956,
+  /** Measured 0.933. */
+  backing20F1: 0.928,
+  /** Measured 0.937. */
+  ringingF1: 0.931,
+  /** Measured 0.975 and 0.994. */
+  realNotesF1: { guitar: 0.969, sax: 0.988 },
+  /** Measured 0.84: three notes. */
+  octaveErrorPercent: 0.9,
+  /** Measured 4.3. */
+  onsetMedianMs: 4.9,
+  /** Measured 27.7. */
+  onsetP95Ms: 28.5,
+  /** As measured. */
+  falseNotesAMinute: { room: 0, hum: 0, clicks: 0, speech: 3 } satisfies Record<NoNotes, number>,
 } as const;
 
 const seconds = 8;
@@ -48,7 +61,7 @@ const f1s = (rows: ReadonlyMap<string, Tally>, names: readonly string[]): readon
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-describe('the listener on lines it was not tuned on', () => {
+describe('the listener on lines that it was not tuned on', () => {
   test(
     'twelve instruments, clean',
     async () => {
@@ -90,7 +103,7 @@ describe('the listener on lines it was not tuned on', () => {
       let sum = emptyTally;
       for (const line of [0, 1])
         sum = addTallies(sum, (await measure(await realLine(instrument, seed + line), listen)).tally);
-      expect(scoreOfTally(sum).f1).toBeGreaterThanOrEqual(floors.realNotesF1);
+      expect(scoreOfTally(sum).f1).toBeGreaterThanOrEqual(floors.realNotesF1[instrument]);
     },
     patienceMs,
   );
