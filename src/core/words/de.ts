@@ -3,6 +3,7 @@ import { chordRootAscii, joinWith, type NoteName } from './entry.ts';
 import type { Words } from './words.ts';
 
 const decimal = (value: number, digits: number): string => value.toFixed(digits).replace('.', ',');
+const several = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 /**
@@ -30,6 +31,7 @@ function chordRoot(name: NoteName): string {
 
 export const de: Words = {
   name: 'Deutsch',
+  tag: 'de',
 
   numbers: {
     decimal: ({ value, digits }) => decimal(value, digits),
@@ -98,11 +100,443 @@ export const de: Words = {
   // Der Bildschirm vor einem Take.
   ready: {
     language: 'Sprache',
+    headline: 'Lande auf dem Akkord, wenn er kommt.',
+    about:
+      'Du improvisierst über die Form. Landfall benennt jeden Ton nach seinem Akkord und zeigt dir, wo deine Linie bei ' +
+      'jedem Wechsel landet.',
+    start: 'Spielen',
+    opening: ({ what }) => `${what} wird geöffnet …`,
+    demo: 'Beispiel-Take anhören',
+    soundCheck: 'Soundcheck',
+    startWithMidi: '„Spielen“ hört deine Töne über MIDI.',
+    startWithMicrophone: '„Spielen“ fragt nach dem Mikrofon, um deine Töne zu hören.',
+    howItGoes:
+      'Nichts verlässt diesen Rechner. Ein Takt wird eingezählt. „Stopp“ oder die Leertaste beendet den Take, und du ' +
+      'siehst, wo du gelandet bist. Spielst du über Lautsprecher, mach einmal den Soundcheck.',
+
+    // Das Licht der Seite.
+    light: 'Licht',
+    lights: { auto: 'Auto', day: 'Tag', night: 'Nacht' },
+
+    // Dateien zum Öffnen.
+    openRecording: 'Aufnahme öffnen',
+    tooManyFiles:
+      'Öffne eine Aufnahme oder zwei Dateien: die Aufnahme und die Begleitung, die darin zu hören ist.',
+    whichIsYou: 'In welcher der beiden spielst du?',
+    otherIsBacking:
+      'Die andere Datei gilt als Begleitung. Sie wird aus deiner Aufnahme entfernt, bevor deine Linie gehört wird.',
+    neither: 'Keine: schließen',
+
+    // Drei tiefe Töne starten die Band.
+    startByNotes: {
+      listening: 'Hört zu: Spiel nach einer Pause dreimal denselben tiefen Ton, und die Band beginnt.',
+      closed: ({ input }) =>
+        `Drei tiefe Töne starten die Band, sobald der Browser ${input === 'midi' ? 'MIDI' : 'das Mikrofon'} erlaubt: Drück dieses erste Mal auf „Spielen“.`,
+      asleep: 'Berühre die Seite oder drück eine Taste, dann hört sie auf drei tiefe Töne.',
+      stop: 'Nicht mehr zuhören',
+    },
+
+    // Die Setliste und das Blatt.
+    setList: 'Setliste',
+    ownCharts: 'Eigene',
+    ownBacking: ({ length }) => `eigene Begleitung, ${length}`,
+    inKey: ({ key }) => `in ${key}`,
+    writeChart: 'Akkorde schreiben',
+    ownChanges: 'deine eigenen Akkorde, Takt für Takt',
+    sheet: 'Das Blatt',
+    ownChart: 'Deine Akkorde',
+    form: 'Form',
+    bars: 'Takte der Form',
+    concertPitchChart: ({ pitch }) => `Schreib klingend. Die Seite zeigt es notiert in ${pitch}.`,
+    feel: 'Feel',
+    tempo: 'Tempo',
+    key: 'Tonart',
+    choruses: 'Chorusse',
+    untilStopped: 'bis ich aufhöre',
+    feels: {
+      shuffle: 'Shuffle',
+      swing: 'Swing',
+      straight: 'gerade',
+      'slow-blues': 'langsamer Blues',
+      funk: 'Funk',
+      bossa: 'Bossa',
+      rock: 'Rock',
+      ballad: 'Ballade',
+    },
+
+    // Eigene Akkorde.
+    chart: {
+      label: 'Deine Akkorde, Takt für Takt',
+      example: '| A7 | D7 | A7 | % |',
+      twoChords: 'Akkorde hier auf Englisch: B statt H, Bb statt B. Zwei Akkorde in einem Takt:',
+      repeat: 'wiederholt einen Takt,',
+      noChord: 'ist kein Akkord,',
+      bass: 'setzt E in den Bass.',
+      title: 'Titel',
+      keep: 'Behalten',
+      keepOver: 'Statt der alten behalten',
+      rename: 'Umbenennen',
+      remove: 'Entfernen',
+      removeNamed: ({ title }) => `${title} aus deinen eigenen Akkorden entfernen`,
+      open: 'Akkorde öffnen',
+      save: 'Als MusicXML sichern',
+      file: 'Akkorde als Text, MusicXML oder MIDI',
+    },
+
+    // Wer spielt.
+    player: {
+      name: 'Wer spielt',
+      landOn: 'Landen auf',
+      instrument: 'Instrument',
+      pitch: 'Akkorde und Namen',
+      written: ({ pitch }) => `notiert in ${pitch}`,
+      concert: 'klingend',
+      input: 'Gehört über',
+      microphone: 'das Mikrofon',
+      midi: 'MIDI',
+      view: 'Gezeigt auf',
+      noView: 'keinem Instrument',
+      midiFrom: ({ names }) => `MIDI: ${names.join(', ')}.`,
+      midiNone:
+        'MIDI: Noch ist nichts angeschlossen. Vielleicht fragt der Browser, bevor eine Seite MIDI benutzen darf.',
+      more: 'Anzeige, und Bedienung ohne Hände',
+    },
+    views: { neck: 'dem Griffbrett', keyboard: 'einer Klaviatur', staff: 'einem Notensystem' },
+    instruments: {
+      guitar: 'Gitarre',
+      'guitar-24': 'Gitarre, 24 Bünde',
+      'guitar-drop-d': 'Gitarre, Drop D',
+      'guitar-half-down': 'Gitarre, einen Halbton tiefer',
+      'guitar-open-g': 'Gitarre, offenes G',
+      'guitar-dadgad': 'Gitarre, D A D G A D',
+      'guitar-7': 'Gitarre, 7 Saiten',
+      'guitar-8': 'Gitarre, 8 Saiten',
+      bass: 'E-Bass',
+      'bass-5': 'E-Bass, 5 Saiten',
+      violin: 'Geige',
+      flute: 'Querflöte',
+      clarinet: 'B-Klarinette',
+      trumpet: 'B-Trompete',
+      'soprano-sax': 'Sopransaxofon (B)',
+      'alto-sax': 'Altsaxofon (Es)',
+      'tenor-sax': 'Tenorsaxofon (B)',
+      'baritone-sax': 'Baritonsaxofon (Es)',
+      trombone: 'Posaune',
+      piano: 'Klavier',
+      voice: 'Stimme',
+    },
+
+    // Was der Bildschirm beim Spielen zeigt.
+    display: {
+      tonesBy: 'Töne als',
+      byDegree: 'Stufe',
+      byName: 'Name',
+      frets: 'Bünde',
+      allFrets: 'alle',
+      fretsAtHand: 'wo meine Hand ist',
+      fiveFrom: ({ fret }) => `fünf ab ${fret}`,
+      capo: 'Kapodaster',
+      noCapo: 'keiner',
+      capoAt: ({ fret }) => `${fret}. Bund`,
+      clef: 'Schlüssel',
+      treble: 'Violinschlüssel',
+      bassClef: 'Bassschlüssel',
+      leftHanded: 'Linkshändig',
+      leftHandedWhy: 'das Griffbrett wird gespiegelt',
+      quiet: 'Stille Seite',
+      quietWhy: 'zeigt nur Landungen, keinen gespielten Ton: hören statt schauen',
+      speak: 'Landungen ansagen',
+      speakWhy: 'für Bildschirmleser',
+    },
+
+    // Bedienung, wenn beide Hände am Instrument sind.
+    handsFree: {
+      pedal: 'Fußschalter sendet',
+      pedals: {
+        space: 'Leertaste',
+        pages: 'Bild ab, Bild auf',
+        arrows: 'Pfeiltasten',
+        enter: 'Eingabetaste',
+      },
+      repeat: 'Von selbst weiter',
+      repeatWhy: 'nach dem letzten Chorus siehst du das Ergebnis, dann wird neu eingezählt',
+      midiPedal: 'MIDI-Pedal bedient den Bildschirm',
+      midiPedalWhy: 'Start, Stopp, noch einmal; nach einem Take gehalten: das nächste Ziel',
+      playedSignal: 'Drei tiefe Töne starten und stoppen',
+      playedSignalWhy:
+        'nach einer Pause dreimal derselbe tiefe Ton, gleichmäßig, in zwei Sekunden; diese Seite hört dann zu',
+      pressSwitch: 'Drück den Schalter und lass ihn los.',
+      letGo: 'Lass ihn los.',
+      switchIs: ({ foot }) => `Der Schalter ist ${foot}.`,
+      anyPedal: 'Der Schalter ist jedes Halte-, Sostenuto- oder Leisepedal, auf jedem Kanal.',
+      neverMind: 'Abbrechen',
+      learn: 'Anderen lernen',
+      forget: 'Vergessen',
+      keysBefore: 'Beim Spielen wählen',
+      keysBetween: 'Band, Tempo, Swing und Einzähler;',
+      keysAnd: 'und',
+      keysAfter: 'verändern sie.',
+      foot: ({ kind, number, channel, how }) => `${kind} ${number} auf Kanal ${channel}${how}`,
+    },
+
+    // Wie die Form geübt wird.
+    practice: {
+      closed: 'Einen Teil davon üben',
+      inUse: ({ parts }) => `Du übst: ${parts.join(', ')}`,
+      fromBar: 'Von Takt',
+      toBar: 'Bis Takt',
+      keys: 'Tonarten',
+      oneKey: 'nur diese',
+      cycles: {
+        fourths: 'jeden Chorus eine Quarte höher',
+        'half steps': 'jeden Chorus einen Halbton höher',
+        random: 'alle zwölf, zufällig',
+      },
+      faster: 'Schneller um, bpm',
+      every: 'alle',
+      turns: 'Abwechselnd',
+      noTurns: 'nein, ich spiele durch',
+      turnsOf: ({ bars }) => `je ${several(bars, 'Takt', 'Takte')}, ich beginne`,
+      over: 'Über',
+      band: 'Bass und Akkorde',
+      drones: {
+        root: 'einen Bordun auf dem Grundton',
+        'root and fifth': 'einen Bordun auf Grundton und Quinte',
+      },
+      chordsRest: 'Die Akkorde setzen jeden zweiten Chorus aus',
+      click: 'Ein Klick auf 2 und 4',
+      turnsNote:
+        'Ist die Band dran, spielt sie ein Beispiel für das, worauf du landest. Bewertet wird nur, was du spielst.',
+      sameBars:
+        'Du bist jedes Mal in denselben Takten dran: Wiederhole andere Takte, um den Rest zu spielen.',
+      droneNote:
+        'Die Akkorde der Form schweigen, aber du wirst nach ihnen bewertet. Für eine einzige Skala schreib einen Akkord.',
+      chorusCount: ({ count }) => several(count, 'Chorus', 'Chorusse'),
+      bars: ({ from, to }) => `Takte ${from} bis ${to}`,
+      throughKeys: 'durch die Tonarten',
+      fasterEvery: ({ bpm, choruses }) =>
+        `${choruses === 1 ? 'jeden Chorus' : `alle ${choruses} Chorusse`} ${bpm} bpm schneller`,
+      turnsEach: ({ bars }) => `im Wechsel von ${bars === 1 ? '1 Takt' : `${bars} Takten`}`,
+      overDrone: 'über einem Bordun',
+      chordsEverySecond: 'Akkorde nur jeden zweiten Chorus',
+      clickOn: 'Klick auf 2 und 4',
+    },
+
+    // Der Klang der Band.
+    sound: {
+      band: 'Band',
+      parts: { drums: 'Schlagzeug', bass: 'Bass', chords: 'Akkorde', line: 'Ihre Soli', click: 'Klick' },
+      silent: 'stumm',
+      decibels: ({ level }) => `${level} Dezibel`,
+      care:
+        'Sie beginnt leise: Dreh nur auf, bis du die Wechsel hörst. Laute Kopfhörer schaden dem Gehör. Mach Pause, wenn ' +
+        'eine Hand schmerzt oder kribbelt; bleibt es, geh in eine Praxis, die Musikerinnen und Musiker kennt.',
+      more: 'Lautstärke der Stimmen, Swing, Einzähler, Stimmung',
+      swing: 'Swing',
+      straight: 'gerade',
+      swingShare: ({ percent }) => `${percent} Prozent`,
+      countIn: 'Einzähler',
+      bars: ({ bars }) => several(bars, 'Takt', 'Takte'),
+      tunedTo: 'Gestimmt auf',
+      asPlayed: 'was ich spiele',
+      reference: ({ hz }) => `A = ${hz} Hz`,
+    },
+
+    // Frühere Takes.
+    takes: {
+      heading: 'Frühere Takes',
+      cutOff: 'Ein Take brach ab:',
+      kept: ({ length }) => `${length} davon ist erhalten.`,
+      grade: 'Bewerten',
+      throwAway: 'Wegwerfen',
+      remove: 'Entfernen',
+      removeNamed: ({ title }) => `${title} entfernen`,
+      removeForGood: 'Endgültig entfernen',
+      keep: 'Behalten',
+      notGraded: 'noch nicht bewertet',
+      noLandings: 'keine Landungen',
+      thirds: ({ thirds, landings }) => `Terz bei ${thirds} von ${several(landings, 'Landung', 'Landungen')}`,
+    },
+
+    // Die eingebauten Formen.
+    formGroups: {
+      'one or two chords': 'Ein oder zwei Akkorde',
+      blues: 'Blues',
+      cadences: 'Kadenzen',
+      chains: 'Ketten',
+      'other meters': 'Andere Taktarten',
+      tunes: 'Stücke',
+    },
+    forms: {
+      'one-chord vamp': {
+        title: 'Vamp auf einem Akkord',
+        trains: 'Ein Dominantakkord und keine Eile: Such seine Terz und seine kleine Septime.',
+      },
+      'minor one-chord vamp': {
+        title: 'Vamp auf einem Mollakkord',
+        trains: 'Ein Mollakkord und keine Eile.',
+      },
+      'two-chord vamp': {
+        title: 'Vamp auf zwei Akkorden',
+        trains: 'I und IV, je zwei Takte: der eine Halbton, auf den es ankommt, immer wieder.',
+      },
+      'minor two-chord vamp': {
+        title: 'Vamp auf zwei Akkorden in Moll',
+        trains: 'Die Molltonika und die Dominante eine Quarte darüber, je ein Takt.',
+      },
+      '12-bar blues': {
+        title: 'Blues mit 12 Takten',
+        trains: 'Drei Dominantakkorde mit Zeit auf jedem: Hör, wie sich die Terz von der I zur IV ändert.',
+      },
+      'quick-change blues': {
+        title: 'Blues mit schnellem Wechsel',
+        trains: 'Die IV kommt schon in Takt 2: Sei gleich bereit.',
+      },
+      'jazz blues': {
+        title: 'Jazzblues',
+        trains:
+          'Der Blues mit einer ii–V zur IV, einem verminderten Durchgangsakkord und einem Turnaround mit zwei Akkorden im Takt.',
+      },
+      'minor blues': {
+        title: 'Mollblues',
+        trains: 'Molltonika und Moll-IV, dann fällt die kleine Sexte zur Dominante.',
+      },
+      '8-bar blues': {
+        title: 'Blues mit 8 Takten',
+        trains: 'Die kurze Form: Die V kommt in Takt 2, und ein Chorus ist bald vorbei.',
+      },
+      '16-bar blues': {
+        title: 'Blues mit 16 Takten',
+        trains: 'Die lange Form: acht Takte auf der I, bevor sich etwas bewegt.',
+      },
+      'major ii-V-I': {
+        title: 'ii–V–I in Dur',
+        trains: 'Die Kadenz der Standards: Die Septime jedes Akkords fällt zur Terz des nächsten.',
+      },
+      'minor ii-V-I': {
+        title: 'ii–V–I in Moll',
+        trains: 'Die Kadenz in Moll: halbvermindert, eine Dominante mit kleiner None, Moll mit Sexte.',
+      },
+      turnaround: {
+        title: 'Turnaround',
+        trains: 'Zwei Akkorde im Takt: vier Terzen, die du findest, bevor er wieder von vorn beginnt.',
+      },
+      'minor line': {
+        title: 'Fallende Linie in Moll',
+        trains:
+          'Ein Mollakkord, dessen Mittelstimme in Halbtönen fällt: Grundton, große Septime, kleine Septime, Sexte.',
+      },
+      'plagal cadence': {
+        title: 'Plagale Kadenz',
+        trains:
+          'Die IV in Dur wird zu Moll: Ihre Terz fällt einen Halbton, und die kleine Septime führt nach Hause.',
+      },
+      'chain of dominants': {
+        title: 'Dominantkette',
+        trains: 'Jede Septime fällt einen Halbton zur nächsten Terz, jede Terz zur nächsten Septime.',
+      },
+      'descending ii-Vs': {
+        title: 'Fallende ii–V-Folgen',
+        trains:
+          'Jeden Takt eine ii–V, jede einen Ganzton tiefer: eine Linie aus Leittönen, die nur in Halbtönen fällt.',
+      },
+      'diatonic circle': {
+        title: 'Diatonischer Quintfall',
+        trains: 'Die sieben Akkorde einer Molltonart in fallenden Quinten, der Leitton erst am Ende.',
+      },
+      'side step': {
+        title: 'Seitenschritt',
+        trains:
+          'Ein Modus in Moll, dann derselbe einen Halbton höher: Jeder Finger rückt weiter und wieder zurück.',
+      },
+      '3/4 blues': {
+        title: 'Blues im 3/4-Takt',
+        trains: 'Der Blues im Dreiertakt: Der schwere Schlag kommt früher, als die Hand erwartet.',
+      },
+      '12/8 blues': {
+        title: 'Blues im 12/8-Takt',
+        trains:
+          'Langsam, drei Achtel auf dem Schlag, eine None auf jedem Akkord: Zeit, sich auf die Terz zu stützen.',
+      },
+      '5/4 vamp': {
+        title: 'Vamp im 5/4-Takt',
+        trains: 'Molltonika und ihre Dominante, drei Schläge und zwei: Hör, wo die zwei beginnen.',
+      },
+      '6/8 ballad': {
+        title: 'Ballade im 6/8-Takt',
+        trains:
+          'Zwei langsame Schläge im Takt, Dreiklänge mit bewegtem Bass: Nur die Terz unterscheidet sie.',
+      },
+      '32-bar AABA': {
+        title: 'AABA mit 32 Takten',
+        trains:
+          'Zwei Akkorde im Takt um die Tonika, dann eine Bridge aus Dominanten, die je zwei Takte stehen.',
+      },
+      '16-bar minor tune': {
+        title: 'Stück in Moll mit 16 Takten',
+        trains:
+          'Zu Hause in Moll, in der Mitte eine ii–V–I zur Durparallele und zurück: zwei Zuhause zum Hören.',
+      },
+    },
   },
 
   // Der Bildschirm während eines Takes.
   playing: {
-    title: 'Spielen',
+    title: 'Beim Spielen',
+    beatsInBar: ({ beats }) => `${beats} Schläge im Takt`,
+    you: 'du',
+    theBand: 'Band',
+    turnFor: 'noch',
+    countIn: 'Einzähler',
+    chorus: 'Chorus',
+    ofChoruses: ({ choruses }) => ` von ${choruses}`,
+    inKey: 'in',
+    tempo: 'Tempo',
+    stop: 'Stopp',
+    stopKey: 'Leertaste',
+    microphoneLevel: 'Pegel des Mikrofons',
+    microphone: 'Mikro',
+    listening: 'hört zu',
+    next: 'Danach:',
+    inBeats: 'in',
+    tonesToLandOn: 'Töne zum Landen',
+    stays: 'bleibt',
+    chords: 'Akkorde',
+    form: 'Die Form',
+    yourTurn: 'Du bist dran.',
+    bandsTurn: 'Die Band ist dran: Hör zu.',
+    youIn: 'du in',
+    getReady: 'gleich du',
+    listen: 'hör zu',
+
+    // Band, Tempo, Swing und Einzähler beim Spielen.
+    dials: {
+      name: 'Band und Zeit',
+      names: { band: 'Band', tempo: 'Tempo', swing: 'Swing', 'count-in': 'Einzähler' },
+      less: {
+        band: 'Band leiser',
+        tempo: 'Tempo langsamer',
+        swing: 'Swing gerader',
+        'count-in': 'Einzähler kürzer',
+      },
+      more: {
+        band: 'Band lauter',
+        tempo: 'Tempo schneller',
+        swing: 'mehr Swing',
+        'count-in': 'Einzähler länger',
+      },
+      silent: 'stumm',
+      straight: 'gerade',
+      bars: ({ bars }) => several(bars, 'Takt', 'Takte'),
+      bandCare: ({ level }) =>
+        `Band ${level}. Lass sie so leise, dass du darüber reden kannst: Lauter Klang schadet dem Gehör.`,
+      tempoSet: ({ value, countingIn }) =>
+        `Tempo ${value}: ${countingIn ? 'Es wird neu eingezählt' : 'gilt ab dem nächsten Take'}.`,
+      swingSet: ({ value, countingIn }) =>
+        `Swing ${value}: ${countingIn ? 'Es wird neu eingezählt' : 'gilt ab dem nächsten Take'}.`,
+      countInSet: ({ value, countingIn }) =>
+        `Einzähler ${value}: ${countingIn ? 'Es wird neu eingezählt' : 'gilt ab dem nächsten Take'}.`,
+    },
   },
 
   // Der Bildschirm nach einem Take.
@@ -117,7 +551,87 @@ export const de: Words = {
 
   // Der Bildschirm einer Begleitaufnahme und ihrer Schläge.
   backing: {
-    title: 'Begleitung',
+    title: 'Setz die Schläge deiner Begleitung.',
+    open: 'Eigene Begleitung öffnen',
+    back: 'Zurück',
+    throwAway: 'Verwerfen',
+    goOn: 'Weitermachen',
+    keep: 'Behalten und spielen',
+    saveBeats: 'Schläge als Tabelle sichern',
+    busy: { reading: 'Die Begleitung wird gelesen …', listening: 'Ihre Schläge werden gesucht …' },
+    help:
+      'Die Leertaste spielt und klopft. Zieh einen Schlag oder beweg ihn mit den Pfeiltasten; die Nachbarn folgen. ' +
+      'Drück zweimal zwischen zwei Schläge, um einen einzufügen.',
+    beats: 'Schläge',
+    facts: 'Name, Taktart, Stimmung und Akkorde',
+
+    // Die Schläge über dem Klang.
+    noBeatChosen: 'Kein Schlag gewählt',
+    beatBefore: ({ beats, time }) => `${several(beats, 'Schlag', 'Schläge')} vor Takt 1, bei ${time}`,
+    beatAt: ({ bar, beat, time }) => `Takt ${bar}, Schlag ${beat}, bei ${time}`,
+    setByHand: ({ beat }) => `${beat}, von Hand gesetzt`,
+    wave: 'Schläge der Begleitung. Auf und ab wählen einen Schlag, links und rechts bewegen ihn um 10 Millisekunden',
+    inSight: 'Sichtbarer Teil der Begleitung',
+    inSightFrom: ({ seconds }) => `ab ${seconds === 1 ? '1 Sekunde' : `${seconds} Sekunden`}`,
+
+    // Abspielen und klopfen.
+    pause: 'Anhalten',
+    tap: 'Schlag klopfen',
+    play: 'Mit Klicks abspielen',
+    taps: ({ taps, bpm }) =>
+      `${taps} ${taps === 1 ? 'Schlag' : 'Schläge'} geklopft${bpm === null ? '' : `, ${bpm} in der Minute`}`,
+    useTaps: 'Geklopfte Schläge übernehmen',
+    forgetTaps: 'Vergessen',
+    findAgain: 'Schläge neu suchen',
+    wide: 'Zu sehen',
+    seconds: ({ seconds }) => several(seconds, 'Sekunde', 'Sekunden'),
+
+    // Was mit den Schlägen geschehen kann.
+    noBeats: 'Noch keine Schläge.',
+    tempoAndBars: ({ bars }) => `Schläge in der Minute im Mittel, ${several(bars, 'Takt', 'Takte')}.`,
+    otherTempos: 'Anders gezählt:',
+    countOther: ({ level, bpm }) =>
+      `${{ 'a third': 'Ein Drittel', half: 'Halb', twice: 'Doppelt', 'three times': 'Dreifach' }[level]} zählen: ${bpm} Schläge in der Minute`,
+    chosenBeat: 'Der gewählte Schlag',
+    chooseBeat: 'Wähl einen Schlag: Drück darauf oder benutz die Pfeiltasten.',
+    barOne: 'Takt 1 beginnt hier',
+    playFrom: 'Ab hier abspielen',
+    earlier: '10 ms früher',
+    later: '10 ms später',
+    release: 'Loslassen',
+    hold: 'Festhalten',
+    addBehind: 'Einen dahinter einfügen',
+    takeOut: 'Entfernen',
+    evenOut: 'Zwischen festen Schlägen ausgleichen',
+    continueTempo: 'In diesem Tempo weiter',
+    undo: 'Rückgängig',
+
+    // Name, Taktart, Swing, Stimmung.
+    name: 'Name',
+    meter: 'Taktart',
+    eighths: 'Achtel',
+    swings: { straight: 'gerade', little: 'leicht geswingt', swung: 'geswingt', shuffled: 'Shuffle' },
+    tunedTo: 'Gestimmt auf',
+    reference: ({ hz }) => `A = ${hz} Hz`,
+
+    // Eine Begleitung anstelle der Band, auf der offenen Seite.
+    yours: 'Deine Begleitung',
+    soundsAt: ({ bpm, hz }) =>
+      `Deine eigene Begleitung, gespielt mit ${bpm} Schlägen in der Minute. Sie klingt bei A = ${decimal(hz, 1).replace(',0', '')} Hz.`,
+    speed: 'Geschwindigkeit',
+    asRecorded: 'wie aufgenommen',
+    cents: 'Verschieben um Cent',
+    fromBar: 'Von Takt',
+    toBar: 'Bis Takt',
+    choruses: 'Chorusse',
+    untilStopped: 'bis ich aufhöre',
+    allBars: 'Alle Takte',
+    edit: 'Schläge und Akkorde',
+    backToBand: 'Zurück zur Band',
+    remove: 'Entfernen',
+    removeNamed: ({ title }) => `${title} entfernen`,
+    removeForGood: 'Endgültig entfernen',
+    keepIt: 'Behalten',
   },
 
   // Der Bildschirm, während ein Take bewertet wird.
@@ -133,6 +647,49 @@ export const de: Words = {
   // Was mehrere Bildschirme teilen.
   parts: {
     title: 'Landfall',
+    putAway: ({ sentence }) => `Schließen: ${sentence}`,
+    bar: ({ bar }) => `Takt ${bar}:`,
+    bandBar: ({ bar }) => `Takt ${bar}, die Band ist dran:`,
+    goesOn: 'geht weiter',
+    earlierLanding: ({ chorus, landing }) => `Chorus ${chorus}. ${landing}`,
+    landing: ({ chord, role, degree, timing }) =>
+      `${chord}: ${[role, degree, timing].filter((part) => part !== '').join(', ')}.`,
+    onTheBeat: 'auf dem Schlag',
+    early: ({ ms }) => `${ms} ms zu früh`,
+    late: ({ ms }) => `${ms} ms zu spät`,
+    inTune: 'rein',
+    cents: ({ cents }) => `${cents < 0 ? '−' : '+'}${Math.abs(cents)} Cent`,
+    ofAll: ({ count, all }) => `${count} von ${all}`,
+    key: ({ tonic, mode }) =>
+      mode === 'minor' ? `${tonic.charAt(0).toLowerCase()}${tonic.slice(1)}-Moll` : `${tonic}-Dur`,
+    titleInKey: ({ title, key }) => `${title} in ${key}`,
+
+    // Die Zeichen der Rollen.
+    marks: 'Die Zeichen',
+    open: 'offen',
+    meanings: {
+      root: 'der Ton, nach dem der Akkord heißt',
+      third: 'sagt, ob Dur oder Moll',
+      fifth: 'ein Akkordton, der wenig über den Akkord sagt',
+      seventh: 'will weiter; die Sexte eines 6-Akkords zählt dazu',
+      extension: 'eine 9, 11 oder 13, die im Symbol steht',
+      colour: 'nicht im Akkord, aber in der Palette',
+      blue: 'zwischen den beiden Terzen, oder die verminderte Quinte',
+      outside: 'weder im Akkord noch in der Palette',
+      open: 'eine Pause auf dem Wechsel: extra gezählt, nie als Fehler',
+    },
+
+    // Was ein Bildschirmleser für die Zeichen sagt.
+    signs: {
+      flat: 'b',
+      sharp: 'Kreuz',
+      doubleSharp: 'Doppelkreuz',
+      majorSeventh: 'große Septime',
+      halfDiminished: 'halbvermindert',
+      diminished: 'vermindert',
+      minor: 'Moll',
+      over: 'über',
+    },
   },
 
   // Hilfe und andere Seiten der Kommandozeile.

@@ -7,10 +7,14 @@ import { chordRootAscii, joinWith, noteAscii, type NoteName } from './entry.ts';
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const decimal = (value: number, digits: number): string => value.toFixed(digits);
+const several = (count: number, one: string, more = `${one}s`): string =>
+  `${count} ${count === 1 ? one : more}`;
 
 export const en = {
   /** The language's own name, as its speakers write it. */
   name: 'English',
+  /** Its tag of BCP 47, by which the browser writes dates. */
+  tag: 'en',
 
   numbers: {
     /** With so many digits behind the point. */
@@ -87,11 +91,443 @@ export const en = {
   // The screen before a take.
   ready: {
     language: 'Language',
+    headline: 'Land on the chord as it arrives.',
+    about:
+      'You improvise over the form. Landfall names every note against its chord and shows you where your line ' +
+      'lands at each change.',
+    start: 'Start playing',
+    opening: ({ what }: { what: string }) => `Opening ${what} …`,
+    demo: 'Hear the demo take',
+    soundCheck: 'Sound check',
+    startWithMidi: 'Start listens to MIDI, to hear your notes.',
+    startWithMicrophone: 'Start asks for the microphone, to hear your notes.',
+    howItGoes:
+      'Nothing leaves this machine. One bar is counted in. Stop or the space bar ends the take, and you see where you ' +
+      'landed. If you play through speakers, do the sound check once.',
+
+    // The light of the page.
+    light: 'Light',
+    lights: { auto: 'Auto', day: 'Day', night: 'Night' },
+
+    // Files to open.
+    openRecording: 'Open a recording',
+    tooManyFiles: 'Open one recording, or two files: the recording and the backing that is in it.',
+    whichIsYou: 'Which of the two has you in it?',
+    otherIsBacking:
+      'The other file is taken as the backing. It is removed from your recording before your line is heard.',
+    neither: 'Neither: close this',
+
+    // Three low notes start the band.
+    startByNotes: {
+      listening: 'Listening: after a rest, play the same low note three times to start the band.',
+      closed: ({ input }: { input: 'microphone' | 'midi' }) =>
+        `Three low notes will start the band once the browser allows ${input === 'midi' ? 'MIDI' : 'the microphone'}: press Start playing this first time.`,
+      asleep: 'Touch the page or press a key, then it listens for three low notes.',
+      stop: 'Stop listening',
+    },
+
+    // The set list and the sheet.
+    setList: 'Set list',
+    ownCharts: 'Your own',
+    ownBacking: ({ length }: { length: string }) => `your own backing, ${length}`,
+    inKey: ({ key }: { key: string }) => `in ${key}`,
+    writeChart: 'Write a chart',
+    ownChanges: 'your own changes, written in bars',
+    sheet: 'The sheet',
+    ownChart: 'Your own chart',
+    form: 'Form',
+    bars: 'Bars of the form',
+    concertPitchChart: ({ pitch }: { pitch: string }) =>
+      `Write it at concert pitch. The page shows it as written for ${pitch}.`,
+    feel: 'Feel',
+    tempo: 'Tempo',
+    key: 'Key',
+    choruses: 'Choruses',
+    untilStopped: 'until I stop',
+    feels: {
+      shuffle: 'shuffle',
+      swing: 'swing',
+      straight: 'straight',
+      'slow-blues': 'slow blues',
+      funk: 'funk',
+      bossa: 'bossa',
+      rock: 'rock',
+      ballad: 'ballad',
+    },
+
+    // A chart of the player's own.
+    chart: {
+      label: 'Your chart, bar by bar',
+      example: '| A7 | D7 | A7 | % |',
+      /** Two pieces of chart text stand before and behind each of the next. */
+      twoChords: 'Two chords share a bar:',
+      repeat: 'repeats a bar,',
+      noChord: 'is no chord,',
+      bass: 'puts E in the bass.',
+      title: 'Title',
+      keep: 'Keep it',
+      keepOver: 'Keep it in place of the old one',
+      rename: 'Rename',
+      remove: 'Remove',
+      removeNamed: ({ title }: { title: string }) => `Remove ${title} from your own charts`,
+      open: 'Open a chart',
+      save: 'Save as MusicXML',
+      file: 'A chart as text, MusicXML or MIDI',
+    },
+
+    // The player.
+    player: {
+      name: 'The player',
+      landOn: 'Land on',
+      instrument: 'Instrument',
+      pitch: 'Chords and names',
+      written: ({ pitch }: { pitch: string }) => `written for ${pitch}`,
+      concert: 'at concert pitch',
+      input: 'Heard by',
+      microphone: 'the microphone',
+      midi: 'MIDI',
+      view: 'Shown on',
+      noView: 'no instrument',
+      midiFrom: ({ names }: { names: readonly string[] }) => `MIDI: ${names.join(', ')}.`,
+      midiNone: 'MIDI: nothing is plugged in yet. The browser may ask before a page can use MIDI.',
+      more: 'How it is shown, and run without hands',
+    },
+    views: { neck: 'the neck', keyboard: 'a keyboard', staff: 'a staff' },
+    instruments: {
+      guitar: 'Guitar',
+      'guitar-24': 'Guitar, 24 frets',
+      'guitar-drop-d': 'Guitar, drop D',
+      'guitar-half-down': 'Guitar, a half step down',
+      'guitar-open-g': 'Guitar, open G',
+      'guitar-dadgad': 'Guitar, D A D G A D',
+      'guitar-7': 'Guitar, 7 strings',
+      'guitar-8': 'Guitar, 8 strings',
+      bass: 'Bass',
+      'bass-5': 'Bass, 5 strings',
+      violin: 'Violin',
+      flute: 'Flute',
+      clarinet: 'B♭ clarinet',
+      trumpet: 'B♭ trumpet',
+      'soprano-sax': 'Soprano sax (B♭)',
+      'alto-sax': 'Alto sax (E♭)',
+      'tenor-sax': 'Tenor sax (B♭)',
+      'baritone-sax': 'Baritone sax (E♭)',
+      trombone: 'Trombone',
+      piano: 'Piano',
+      voice: 'Voice',
+    },
+
+    // What the playing screen shows.
+    display: {
+      tonesBy: 'Tones by',
+      byDegree: 'degree',
+      byName: 'name',
+      frets: 'Frets',
+      allFrets: 'all',
+      fretsAtHand: 'where my hand is',
+      fiveFrom: ({ fret }: { fret: number }) => `five from ${fret}`,
+      capo: 'Capo',
+      noCapo: 'none',
+      capoAt: ({ fret }: { fret: number }) => `fret ${fret}`,
+      clef: 'Clef',
+      treble: 'treble',
+      bassClef: 'bass',
+      leftHanded: 'Left-handed',
+      leftHandedWhy: 'the neck is mirrored',
+      quiet: 'Quiet page',
+      quietWhy: 'shows landings only, no live note: you listen instead of looking',
+      speak: 'Say landings',
+      speakWhy: 'for a screen reader',
+    },
+
+    // The screen is run with both hands on the instrument.
+    handsFree: {
+      pedal: 'Foot switch sends',
+      pedals: { space: 'space', pages: 'page down, page up', arrows: 'arrows', enter: 'enter' },
+      repeat: 'Again by itself',
+      repeatWhy: 'after the last chorus you see the result, then the next take counts in',
+      midiPedal: 'MIDI pedal runs the screen',
+      midiPedalWhy: 'start, stop, play again; held down after a take: the next aim',
+      playedSignal: 'Three low notes start and stop',
+      playedSignalWhy:
+        'after a rest, play the same low note three times, evenly, within two seconds; this page then listens',
+      pressSwitch: 'Press the switch and let it go.',
+      letGo: 'Let it go.',
+      switchIs: ({ foot }: { foot: string }) => `The switch is ${foot}.`,
+      anyPedal: 'The switch is any damper, sostenuto or soft pedal, on any channel.',
+      neverMind: 'Never mind',
+      learn: 'Learn another',
+      forget: 'Forget it',
+      /** Stands before, between and behind the keys of the dials. */
+      keysBefore: 'While playing,',
+      keysBetween: 'choose band, tempo, swing and count-in;',
+      keysAnd: 'and',
+      keysAfter: 'change them.',
+      /** A switch that was learned: "control 64 on channel 1". */
+      foot: ({
+        kind,
+        number,
+        channel,
+        how,
+      }: {
+        kind: string;
+        number: number;
+        channel: number;
+        how: string;
+      }) => `${kind} ${number} on channel ${channel}${how}`,
+    },
+
+    // How the form is practised.
+    practice: {
+      closed: 'Practise a part of it',
+      inUse: ({ parts }: { parts: readonly string[] }) => `Practising: ${parts.join(', ')}`,
+      fromBar: 'From bar',
+      toBar: 'To bar',
+      keys: 'Keys',
+      oneKey: 'this one',
+      cycles: {
+        fourths: 'up a fourth each chorus',
+        'half steps': 'up a half step each chorus',
+        random: 'all twelve at random',
+      },
+      faster: 'Faster by, bpm',
+      every: 'every',
+      turns: 'Turns',
+      noTurns: 'none, I play all through',
+      turnsOf: ({ bars }: { bars: number }) => `${several(bars, 'bar')} each, I begin`,
+      over: 'Over',
+      band: 'bass and chords',
+      drones: { root: 'a drone on the root', 'root and fifth': 'a drone on root and fifth' },
+      chordsRest: 'The chords rest every second chorus',
+      click: 'A click on 2 and 4',
+      turnsNote: 'In its turns the band plays an example of what you land on. Only your turns are graded.',
+      sameBars: 'Your turns fall on the same bars each time: loop other bars to play the rest.',
+      droneNote:
+        'The chords of the chart are silent, but you are still graded by them. For one scale, write one chord.',
+      chorusCount: ({ count }: { count: number }) => (count === 1 ? 'chorus' : `${count} choruses`),
+      // Pieces of the summary.
+      bars: ({ from, to }: { from: number; to: number }) => `bars ${from} to ${to}`,
+      throughKeys: 'through the keys',
+      fasterEvery: ({ bpm, choruses }: { bpm: number; choruses: number }) =>
+        `${bpm} bpm faster every ${choruses === 1 ? 'chorus' : `${choruses} choruses`}`,
+      turnsEach: ({ bars }: { bars: number }) => `turns of ${several(bars, 'bar')}`,
+      overDrone: 'over a drone',
+      chordsEverySecond: 'chords every second chorus',
+      clickOn: 'click on 2 and 4',
+    },
+
+    // The sound of the band.
+    sound: {
+      band: 'Band',
+      parts: { drums: 'Drums', bass: 'Bass', chords: 'Chords', line: 'Its turns', click: 'Click' },
+      silent: 'silent',
+      decibels: ({ level }: { level: number }) => `${level} decibels`,
+      care:
+        'It starts quiet: turn it up only until you hear the changes. Loud headphones harm hearing. Rest when a hand ' +
+        'hurts or tingles; if it stays, see a clinician who knows musicians.',
+      more: 'Levels of the parts, swing, count-in, tuning',
+      swing: 'Swing',
+      straight: 'straight',
+      swingShare: ({ percent }: { percent: number }) => `${percent} per cent`,
+      countIn: 'Count-in',
+      bars: ({ bars }: { bars: number }) => several(bars, 'bar'),
+      tunedTo: 'Tuned to',
+      asPlayed: 'what I play',
+      reference: ({ hz }: { hz: number }) => `A = ${hz} Hz`,
+    },
+
+    // Earlier takes.
+    takes: {
+      heading: 'Earlier takes',
+      /** Before and behind the title of the take. */
+      cutOff: 'A take was cut off:',
+      kept: ({ length }: { length: string }) => `${length} of it is kept.`,
+      grade: 'Grade it',
+      throwAway: 'Throw it away',
+      remove: 'Remove',
+      removeNamed: ({ title }: { title: string }) => `Remove ${title}`,
+      removeForGood: 'Remove for good',
+      keep: 'Keep',
+      notGraded: 'not graded yet',
+      noLandings: 'no landings',
+      thirds: ({ thirds, landings }: { thirds: number; landings: number }) =>
+        `thirds on ${thirds} of ${landings} landings`,
+    },
+
+    // The built-in forms. Their names are those of the command line; here they are as a set list shows them.
+    formGroups: {
+      'one or two chords': 'One or two chords',
+      blues: 'Blues',
+      cadences: 'Cadences',
+      chains: 'Chains',
+      'other meters': 'Other meters',
+      tunes: 'Tunes',
+    },
+    forms: {
+      'one-chord vamp': {
+        title: 'One-chord vamp',
+        trains: 'One dominant chord and no hurry: find its third and its flat seventh.',
+      },
+      'minor one-chord vamp': { title: 'Minor one-chord vamp', trains: 'One minor chord and no hurry.' },
+      'two-chord vamp': {
+        title: 'Two-chord vamp',
+        trains: 'I and IV, two bars each: the one half step that matters, over and over.',
+      },
+      'minor two-chord vamp': {
+        title: 'Minor two-chord vamp',
+        trains: 'Minor I and the dominant a fourth above it, a bar each.',
+      },
+      '12-bar blues': {
+        title: '12-bar blues',
+        trains: 'Three dominant chords with time on each: hear the third change from I to IV.',
+      },
+      'quick-change blues': {
+        title: 'Quick-change blues',
+        trains: 'The IV arrives in bar 2: be ready for it at once.',
+      },
+      'jazz blues': {
+        title: 'Jazz blues',
+        trains:
+          'The blues with a ii–V to the IV, a diminished passing chord and a turnaround of two chords a bar.',
+      },
+      'minor blues': {
+        title: 'Minor blues',
+        trains: 'Minor tonic and minor IV, then the flat sixth falling to the dominant.',
+      },
+      '8-bar blues': {
+        title: '8-bar blues',
+        trains: 'The short form: the V comes in bar 2 and a chorus is over soon.',
+      },
+      '16-bar blues': {
+        title: '16-bar blues',
+        trains: 'The long form: eight bars on the I before anything moves.',
+      },
+      'major ii-V-I': {
+        title: 'Major ii–V–I',
+        trains: 'The cadence of the standards: the seventh of each chord falls to the third of the next.',
+      },
+      'minor ii-V-I': {
+        title: 'Minor ii–V–I',
+        trains: 'The cadence in minor: half-diminished, a dominant with its flat ninth, minor sixth.',
+      },
+      turnaround: {
+        title: 'Turnaround',
+        trains: 'Two chords a bar: four thirds to find before the bar lines come round.',
+      },
+      'minor line': {
+        title: 'Minor line',
+        trains:
+          'One minor chord whose inner voice falls by half steps: root, major seventh, flat seventh, sixth.',
+      },
+      'plagal cadence': {
+        title: 'Plagal cadence',
+        trains: 'Major IV turns minor: its third falls a half step, and the flat seventh leads home.',
+      },
+      'chain of dominants': {
+        title: 'Chain of dominants',
+        trains: 'Each seventh falls a half step to the next third, each third to the next seventh.',
+      },
+      'descending ii-Vs': {
+        title: 'Descending ii–Vs',
+        trains:
+          'A ii–V a bar, each a whole step lower: a guide-tone line that only ever falls by half steps.',
+      },
+      'diatonic circle': {
+        title: 'Diatonic circle',
+        trains: 'The seven chords of a minor key by falling fifths, the leading tone only at the end.',
+      },
+      'side step': {
+        title: 'Side step',
+        trains: 'One minor mode, then the same a half step higher: every finger moves, and moves back.',
+      },
+      '3/4 blues': {
+        title: '3/4 blues',
+        trains: 'The blues in three: the strong beat comes round sooner than the hand expects.',
+      },
+      '12/8 blues': {
+        title: '12/8 blues',
+        trains: 'Slow, three eighths a beat, a ninth on every chord: time to lean on the third.',
+      },
+      '5/4 vamp': {
+        title: '5/4 vamp',
+        trains: 'Minor I and its dominant, three beats and two: hear where the two begins.',
+      },
+      '6/8 ballad': {
+        title: '6/8 ballad',
+        trains:
+          'Two slow beats a bar, triads with their bass moving: the third is all that tells them apart.',
+      },
+      '32-bar AABA': {
+        title: '32-bar AABA',
+        trains: 'Two chords a bar round the tonic, then a bridge of dominants that stand for two bars each.',
+      },
+      '16-bar minor tune': {
+        title: '16-bar minor tune',
+        trains: 'Minor home, a ii–V–I to the relative major in the middle, and back: two homes to hear.',
+      },
+    },
   },
 
   // The screen during a take.
   playing: {
     title: 'Playing',
+    beatsInBar: ({ beats }: { beats: number }) => `${beats} beats in the bar`,
+    you: 'you',
+    theBand: 'band',
+    /** Between whose turn it is and how many bars it still lasts. */
+    turnFor: 'for',
+    countIn: 'count-in',
+    /** Before and behind the number of the chorus. */
+    chorus: 'chorus',
+    ofChoruses: ({ choruses }: { choruses: number }) => ` of ${choruses}`,
+    inKey: 'in',
+    tempo: 'tempo',
+    stop: 'Stop',
+    stopKey: 'space',
+    microphoneLevel: 'Level of the microphone',
+    microphone: 'mic',
+    listening: 'listening',
+    next: 'Next:',
+    /** Before the number of beats until the next chord. */
+    inBeats: 'in',
+    tonesToLandOn: 'Tones to land on',
+    stays: 'stays',
+    chords: 'Chords',
+    form: 'The form',
+    yourTurn: 'Your turn.',
+    bandsTurn: 'The band’s turn: listen.',
+    youIn: 'you in',
+    getReady: 'get ready',
+    listen: 'listen',
+
+    // Band, tempo, swing and count-in while playing. The keys that choose them are in every language b, t, s and c.
+    dials: {
+      name: 'Band and time',
+      names: { band: 'band', tempo: 'tempo', swing: 'swing', 'count-in': 'count-in' },
+      less: {
+        band: 'band quieter',
+        tempo: 'tempo slower',
+        swing: 'swing straighter',
+        'count-in': 'count-in shorter',
+      },
+      more: {
+        band: 'band louder',
+        tempo: 'tempo faster',
+        swing: 'swing more',
+        'count-in': 'count-in longer',
+      },
+      silent: 'silent',
+      straight: 'straight',
+      bars: ({ bars }: { bars: number }) => several(bars, 'bar'),
+      bandCare: ({ level }: { level: string }) =>
+        `Band ${level}. Keep it low enough to talk over: loud sound harms hearing.`,
+      tempoSet: ({ value, countingIn }: { value: string; countingIn: boolean }) =>
+        `Tempo ${value}: ${countingIn ? 'it counts in again' : 'from the next take on'}.`,
+      swingSet: ({ value, countingIn }: { value: string; countingIn: boolean }) =>
+        `Swing ${value}: ${countingIn ? 'it counts in again' : 'from the next take on'}.`,
+      countInSet: ({ value, countingIn }: { value: string; countingIn: boolean }) =>
+        `Count-in ${value}: ${countingIn ? 'it counts in again' : 'from the next take on'}.`,
+    },
   },
 
   // The screen after a take.
@@ -106,7 +542,90 @@ export const en = {
 
   // The screen of a backing recording and its beats.
   backing: {
-    title: 'Backing',
+    title: 'Lay the beats of your backing.',
+    open: 'Bring your own backing',
+    back: 'Back',
+    throwAway: 'Throw it away',
+    goOn: 'Go on',
+    keep: 'Keep it and play',
+    saveBeats: 'Save the beats as a table',
+    busy: { reading: 'Now reading the backing …', listening: 'Now listening for its beats …' },
+    help:
+      'Space plays and taps. Drag a beat, or move it with the arrow keys; its neighbours follow. Press twice between ' +
+      'two beats to add one.',
+    beats: 'Beats',
+    facts: 'Name, meter, tuning and chart',
+
+    // The beats over the sound.
+    noBeatChosen: 'No beat is chosen',
+    beatBefore: ({ beats, time }: { beats: number; time: string }) =>
+      `${several(beats, 'beat')} before bar 1, at ${time}`,
+    beatAt: ({ bar, beat, time }: { bar: number; beat: number; time: string }) =>
+      `Bar ${bar}, beat ${beat}, at ${time}`,
+    setByHand: ({ beat }: { beat: string }) => `${beat}, set by hand`,
+    wave: 'Beats of the backing. Up and down choose a beat, left and right move it by 10 milliseconds',
+    inSight: 'Part of the backing in sight',
+    inSightFrom: ({ seconds }: { seconds: number }) => `from ${several(seconds, 'second')}`,
+
+    // Playing and tapping.
+    pause: 'Pause',
+    tap: 'Tap a beat',
+    play: 'Play with clicks',
+    taps: ({ taps, bpm }: { taps: number; bpm: number | null }) =>
+      `${several(taps, 'tap')}${bpm === null ? '' : `, ${bpm} a minute`}`,
+    useTaps: 'Take the taps as beats',
+    forgetTaps: 'Forget them',
+    findAgain: 'Find the beats again',
+    wide: 'In sight',
+    seconds: ({ seconds }: { seconds: number }) => several(seconds, 'second'),
+
+    // What can be done with the beats.
+    noBeats: 'No beats yet.',
+    /** Stands behind the tempo. */
+    tempoAndBars: ({ bars }: { bars: number }) => `beats a minute in the middle, ${several(bars, 'bar')}.`,
+    otherTempos: 'Counted otherwise:',
+    countOther: ({ level, bpm }: { level: 'a third' | 'half' | 'twice' | 'three times'; bpm: number }) =>
+      `Count ${level}: ${bpm} beats a minute`,
+    chosenBeat: 'The chosen beat',
+    chooseBeat: 'Choose a beat: press it, or use the arrow keys.',
+    barOne: 'Bar 1 begins here',
+    playFrom: 'Play from here',
+    earlier: '10 ms earlier',
+    later: '10 ms later',
+    release: 'Let it go',
+    hold: 'Hold it',
+    addBehind: 'One more behind it',
+    takeOut: 'Take it out',
+    evenOut: 'Even out between held beats',
+    continueTempo: 'Go on at this pace',
+    undo: 'Undo',
+
+    // Name, meter, swing, tuning.
+    name: 'Name',
+    meter: 'Meter',
+    eighths: 'Eighths',
+    swings: { straight: 'straight', little: 'a little swung', swung: 'swung', shuffled: 'shuffled' },
+    tunedTo: 'It is tuned to',
+    reference: ({ hz }: { hz: number }) => `A = ${hz} Hz`,
+
+    // A backing in place of the band, on the open page.
+    yours: 'Your backing',
+    soundsAt: ({ bpm, hz }: { bpm: number; hz: number }) =>
+      `Your own backing, ${bpm} beats a minute as it is played. It sounds at A = ${decimal(hz, 1).replace('.0', '')} Hz.`,
+    speed: 'Speed',
+    asRecorded: 'as recorded',
+    cents: 'Shift in cents',
+    fromBar: 'From bar',
+    toBar: 'To bar',
+    choruses: 'Choruses',
+    untilStopped: 'until I stop',
+    allBars: 'All of it',
+    edit: 'Beats and chart',
+    backToBand: 'Back to the band',
+    remove: 'Remove',
+    removeNamed: ({ title }: { title: string }) => `Remove ${title}`,
+    removeForGood: 'Remove for good',
+    keepIt: 'Keep it',
   },
 
   // The screen while a take is graded.
@@ -122,6 +641,63 @@ export const en = {
   // What several screens share.
   parts: {
     title: 'Landfall',
+    putAway: ({ sentence }: { sentence: string }) => `Put away: ${sentence}`,
+    /** Read out before the chords of a bar. */
+    bar: ({ bar }: { bar: number }) => `Bar ${bar}:`,
+    bandBar: ({ bar }: { bar: number }) => `Bar ${bar}, the band’s:`,
+    goesOn: 'goes on',
+    earlierLanding: ({ chorus, landing }: { chorus: number; landing: string }) =>
+      `Chorus ${chorus}. ${landing}`,
+    /** "A 7: third, 3, 20 ms late.", read out. */
+    landing: ({
+      chord,
+      role,
+      degree,
+      timing,
+    }: {
+      chord: string;
+      role: string;
+      degree: string;
+      timing: string;
+    }) => `${chord}: ${[role, degree, timing].filter((part) => part !== '').join(', ')}.`,
+    onTheBeat: 'on the beat',
+    early: ({ ms }: { ms: number }) => `${ms} ms early`,
+    late: ({ ms }: { ms: number }) => `${ms} ms late`,
+    inTune: 'in tune',
+    /** With its sign, which is a true minus. */
+    cents: ({ cents }: { cents: number }) => `${cents < 0 ? '−' : '+'}${Math.abs(cents)} cents`,
+    ofAll: ({ count, all }: { count: number; all: number }) => `${count} of ${all}`,
+    /** A key in a title, a list or the head of the page. */
+    key: ({ tonic, mode }: { tonic: string; mode: 'major' | 'minor' }) =>
+      mode === 'minor' ? `${tonic} minor` : tonic,
+    titleInKey: ({ title, key }: { title: string; key: string }) => `${title} in ${key}`,
+
+    // The marks of the roles.
+    marks: 'Key to the marks',
+    open: 'open',
+    meanings: {
+      root: 'the tone the chord is named after',
+      third: 'tells major from minor',
+      fifth: 'a chord tone that says little about the chord',
+      seventh: 'wants to move on; the sixth of a 6 chord counts as one',
+      extension: 'a 9, 11 or 13 that the symbol names',
+      colour: 'not in the chord, but in the palette',
+      blue: 'between the two thirds, or the flat five',
+      outside: 'neither in the chord nor in the palette',
+      open: 'a rest on the change: counted apart, never as a miss',
+    },
+
+    // What a screen reader says for the signs of a chord symbol or a degree.
+    signs: {
+      flat: 'flat',
+      sharp: 'sharp',
+      doubleSharp: 'double sharp',
+      majorSeventh: 'major seventh',
+      halfDiminished: 'half-diminished',
+      diminished: 'diminished',
+      minor: 'minor',
+      over: 'over',
+    },
   },
 
   // Help and the other pages of the command line.

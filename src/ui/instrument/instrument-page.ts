@@ -37,6 +37,7 @@ export class InstrumentPage {
   readonly #settings: PlayingSettings;
   readonly #instrument: Instrument;
   readonly #keyAt: (beat: number) => Key;
+  readonly #noteName: (name: string) => string;
   /** null where no view was chosen, or one that does not suit the instrument. */
   readonly #draw: ReturnType<InstrumentView['open']> | null;
   #palette: ReadonlySet<number>;
@@ -52,11 +53,19 @@ export class InstrumentPage {
   #onNeck = false;
   #register: number;
 
-  /** @param keyAtBeat the key at a beat of the take */
-  constructor(settings: PlayingSettings, keyAtBeat: (beat: number) => Key) {
+  /**
+   * @param keyAtBeat the key at a beat of the take
+   * @param noteName a note name as the player's language spells it
+   */
+  constructor(
+    settings: PlayingSettings,
+    keyAtBeat: (beat: number) => Key,
+    noteName: (name: string) => string,
+  ) {
     this.#settings = settings;
     this.#instrument = instrumentAsSet(settings);
     this.#keyAt = keyAtBeat;
+    this.#noteName = noteName;
     const view = viewOf(settings.view);
     this.#draw = view?.suits(this.#instrument) ? view.open() : null;
     this.#key = keyAtBeat(0);
@@ -108,12 +117,9 @@ export class InstrumentPage {
       playedOnNeck: this.#onNeck,
       goal: played === null ? null : (nearestTarget(played.midi, targets)?.midi ?? null),
       register: this.#register,
-      label: this.#label,
+      label: (tone) => (this.#settings.labels === 'degrees' ? tone.degree : this.#noteName(tone.name)),
     });
   }
-
-  readonly #label = (tone: TargetTone): string =>
-    this.#settings.labels === 'degrees' ? tone.degree : tone.name;
 
   #moveHand(midi: number): void {
     const near = this.#hand === null ? null : nearestPosition(midi, this.#instrument, this.#hand);

@@ -1,4 +1,7 @@
 /** How a chord symbol or a degree is set: which letters stand large, which are raised, and with what signs. */
+import { en } from '../../core/words/en.ts';
+import { spelledNote } from '../../core/words/spelling.ts';
+import type { Words } from '../../core/words/words.ts';
 
 /** A chord symbol taken apart the way an engraver sets it. */
 export interface EngravedChord {
@@ -14,7 +17,8 @@ export interface EngravedChord {
   readonly bass: string | null;
 }
 
-const SYMBOL = /^([A-Ga-g])(bb|##|b|#|♭|♯)?(.*)$/u;
+/** H is a German B. */
+const SYMBOL = /^([A-Ha-h])(bb|##|b|#|♭|♯)?(.*)$/u;
 const STEM = /^(min|mi|m(?!aj|a)|-|−|dim|aug)/u;
 
 /**
@@ -24,7 +28,7 @@ const STEM = /^(min|mi|m(?!aj|a)|-|−|dim|aug)/u;
 export function engraveChord(symbol: string): EngravedChord {
   const [, letter, accidental = '', rest = ''] = SYMBOL.exec(symbol.trim()) ?? [];
   if (letter === undefined) return { letter: symbol, accidental: '', stem: '', raised: '', bass: null };
-  const slash = /\/([A-Ga-g](?:b|#|♭|♯)?)$/u.exec(rest);
+  const slash = /\/([A-Ha-h](?:b|#|♭|♯)?)$/u.exec(rest);
   const quality = slash === null ? rest : rest.slice(0, slash.index);
   const stem = STEM.exec(quality)?.[0] ?? '';
   return {
@@ -68,22 +72,34 @@ export function signsInText(sentence: string): string {
   );
 }
 
-/** "C#m7b5/E" as a screen reader should say it: "C sharp m7 flat 5 over E". */
-export function spokenChord(symbol: string): string {
+/**
+ * A chord symbol as a screen reader should say it.
+ * @example spokenChord('C#m7b5/E', english) // 'C sharp m7 flat 5 over E'
+ */
+export function spokenChord(symbol: string, words: Words = en): string {
   const { letter, accidental, stem, raised, bass } = engraveChord(symbol);
-  const tail = `${stem === '−' ? 'minor ' : stem}${raised}${bass === null ? '' : ` over ${bass}`}`;
-  return speakSigns(`${letter}${accidental} ${tail}`);
+  const { minor, over } = words.parts.signs;
+  const tail = `${stem === '−' ? `${minor} ` : stem}${raised}`;
+  const foot = bass === null ? '' : ` ${over} ${spokenNote(bass, words)}`;
+  return speakSigns(`${spokenNote(`${letter}${accidental}`, words)} ${tail}${foot}`, words);
 }
 
-/** "♭7" → "flat 7". */
-export function speakSigns(text: string): string {
+/** A note name with signs as the language spells it; anything else ("N.C.") stays. */
+function spokenNote(name: string, words: Words): string {
+  const ascii = name.replaceAll('♭', 'b').replaceAll('♯', '#').replaceAll('𝄪', '##');
+  return /^[A-G](?:b*|#*)$/u.test(ascii) ? spelledNote(ascii, words) : name;
+}
+
+/** @example speakSigns('♭7', english) // 'flat 7' */
+export function speakSigns(text: string, words: Words = en): string {
+  const { signs } = words.parts;
   return withSigns(text)
-    .replaceAll('♭', ' flat ')
-    .replaceAll('♯', ' sharp ')
-    .replaceAll('𝄪', ' double sharp ')
-    .replaceAll('Δ', ' major seventh ')
-    .replaceAll('ø', ' half-diminished ')
-    .replaceAll('°', ' diminished ')
+    .replaceAll('♭', ` ${signs.flat} `)
+    .replaceAll('♯', ` ${signs.sharp} `)
+    .replaceAll('𝄪', ` ${signs.doubleSharp} `)
+    .replaceAll('Δ', ` ${signs.majorSeventh} `)
+    .replaceAll('ø', ` ${signs.halfDiminished} `)
+    .replaceAll('°', ` ${signs.diminished} `)
     .replace(/\s+/gu, ' ')
     .trim();
 }

@@ -1,6 +1,6 @@
 /**
  * One mark for each role: a shape of its own, so that colour only repeats what shape has said. This is
- * the one place for name, shape and colour of a role. Filled marks stand ashore (the chord names the tone); open ones are
+ * the one place for a role's shape and colour. Filled marks stand ashore (the chord names the tone); open ones are
  * still at sea. Corners count: the third has three, the
  * fifth five, the seventh seven.
  *
@@ -9,10 +9,6 @@
 import type { Role } from '../../core/take/schema.ts';
 
 export interface RoleMark {
-  /** As said in a sentence. */
-  readonly name: string;
-  /** What it is, for the key to the marks. */
-  readonly meaning: string;
   readonly path: string;
   /** Filled, or drawn as a line. */
   readonly filled: boolean;
@@ -36,58 +32,42 @@ function corners(count: number, outer: number, inner: number | null): string {
 
 export const ROLE_MARKS: Readonly<Record<Role, RoleMark>> = {
   root: {
-    name: 'root',
-    meaning: 'the tone the chord is named after',
     // A note head at rest, as in the sign of the house: a disc is too like a pentagon from afar.
     path: 'M-11.13 4.5A12 7.6 -22 1 1 11.13 -4.5A12 7.6 -22 1 1 -11.13 4.5Z',
     filled: true,
     colour: 'ink',
   },
   third: {
-    name: 'third',
-    meaning: 'says major or minor',
     path: 'M0 -11L11.2 9.2L-11.2 9.2Z',
     filled: true,
     colour: 'shore',
   },
   fifth: {
-    name: 'fifth',
-    meaning: 'stands, and says little',
     path: corners(5, 11, 8.2),
     filled: true,
     colour: 'ink',
   },
   seventh: {
-    name: 'seventh',
-    meaning: 'wants to move on; the sixth of a 6 chord sits here',
     path: corners(7, 11.6, 5.6),
     filled: true,
     colour: 'shore',
   },
   extension: {
-    name: 'extension',
-    meaning: 'a 9, 11 or 13 that the symbol writes',
     path: 'M0 -12L8 0L0 12L-8 0Z',
     filled: true,
     colour: 'ink',
   },
   colour: {
-    name: 'colour',
-    meaning: 'not in the chord, but in the palette',
     path: 'M0 -11L7.6 0L0 11L-7.6 0Z',
     filled: false,
     colour: 'ink',
   },
   blue: {
-    name: 'blue note',
-    meaning: 'between the two thirds, or the flat five',
     path: 'M6 -9.2A10.6 10.6 0 1 0 6 9.2A10.4 10.4 0 0 1 6 -9.2Z',
     filled: false,
     colour: 'ink',
   },
   outside: {
-    name: 'outside',
-    meaning: 'in neither',
     path: 'M-11 4C-8.4 -7 -3.6 -7 0 0C3.6 7 8.4 7 11 -4',
     filled: false,
     colour: 'ink',
@@ -96,8 +76,6 @@ export const ROLE_MARKS: Readonly<Record<Role, RoleMark>> = {
 
 /** A change that no note met: a rest hung from the shore. */
 export const OPEN_MARK: RoleMark = {
-  name: 'open',
-  meaning: 'a rest on the change: counted apart, never as a miss',
   path: 'M-10 -5H10V5H-10Z',
   filled: false,
   colour: 'ink',

@@ -1,54 +1,76 @@
-/** Small sentences that several screens say, in the trade's words. */
+/** Small pieces of sentences that several screens say, in the language of `words`. */
 import { speakSigns, spokenChord, withSigns } from './engrave.ts';
-import { OPEN_MARK, ROLE_MARKS } from './roles.ts';
 import { clockWords as wholeClockWords } from '../../core/base/clock-words.ts';
-import { parseKey, writeKey } from '../../core/music/keys.ts';
+import { parseKey } from '../../core/music/keys.ts';
 import { keyAsRead, type Reading } from '../../core/music/reading.ts';
 import type { Landing } from '../../core/take/schema.ts';
+import { en } from '../../core/words/en.ts';
+import { spelledNote } from '../../core/words/spelling.ts';
+import type { Words } from '../../core/words/words.ts';
 
-/** "A7: third, flat 3, 20 ms late." for a screen reader and the live region. */
-export function landingSentence(landing: Landing): string {
-  const chord = spokenChord(landing.chord);
-  if (landing.note === null || landing.role === null) return `${chord}: ${OPEN_MARK.name}.`;
-  const degree = landing.degree === null ? '' : `, ${speakSigns(landing.degree)}`;
-  return `${chord}: ${ROLE_MARKS[landing.role].name}${degree}${spokenOffset(landing.offsetMs)}.`;
+/** "A 7: third, flat 3, 20 ms late." for a screen reader and the live region. */
+export function landingSentence(landing: Landing, words: Words = en): string {
+  const { note, role, degree, offsetMs } = landing;
+  const chord = spokenChord(landing.chord, words);
+  const { parts, music } = words;
+  if (note === null || role === null)
+    return parts.landing({ chord, role: parts.open, degree: '', timing: '' });
+  return parts.landing({
+    chord,
+    role: music.roles[role],
+    degree: degree === null ? '' : speakSigns(degree, words),
+    timing: timingWords(offsetMs, words) ?? '',
+  });
 }
 
-function spokenOffset(offsetMs: number | null): string {
-  const timing = timingWords(offsetMs);
-  return timing === null ? '' : `, ${timing}`;
-}
-
-/** "20 ms late", "on the beat", or null where it is not known. Under 10 ms nobody hears a difference. */
-export function timingWords(offsetMs: number | null): string | null {
+/** "20 ms late", "on the beat", or null where it is not known. Nobody hears a difference of less than 10 ms. */
+export function timingWords(offsetMs: number | null, { parts }: Words = en): string | null {
   if (offsetMs === null) return null;
-  const rounded = Math.round(Math.abs(offsetMs));
-  if (rounded < 10) return 'on the beat';
-  return `${rounded} ms ${offsetMs < 0 ? 'early' : 'late'}`;
+  const ms = Math.round(Math.abs(offsetMs));
+  if (ms < 10) return parts.onTheBeat;
+  return offsetMs < 0 ? parts.early({ ms }) : parts.late({ ms });
 }
 
 /** "+6 cents", "−12 cents", "in tune": with a true minus sign. */
-export function centsWords(cents: number): string {
+export function centsWords(cents: number, { parts }: Words = en): string {
   const rounded = Math.round(cents);
-  if (rounded === 0) return 'in tune';
-  return `${rounded < 0 ? '−' : '+'}${Math.abs(rounded)} cents`;
+  return rounded === 0 ? parts.inTune : parts.cents({ cents: rounded });
 }
 
 /** "7 of 12". */
-export const ofAll = (count: number, all: number): string => `${count} of ${all}`;
+export const ofAll = (count: number, all: number, { parts }: Words = en): string =>
+  parts.ofAll({ count, all });
 
-/** A share from 0 to 1 as whole per cent: "58 %", never parted by a line's end. */
-export const perCent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
+/** A share from 0 to 1 as whole per cent: "58 %", with a space that no line breaks at. */
+export const perCent = (share: number, { numbers }: Words = en): string =>
+  numbers.percent({ share }).replace(' ', '\u00a0');
 
 /** 96.4 seconds as "1:36", to the nearest second. */
 export const clockWords = (seconds: number): string => wholeClockWords(Math.max(0, Math.round(seconds)));
 
-/** "F#4" as "F♯4". */
-export const noteWords = (name: string): string => withSigns(name);
+/** "F#4" as "F♯4", in German "Fis4". */
+export const noteWords = (name: string, words: Words = en): string => withSigns(spelledNote(name, words));
 
-/** A title that ends in its key, in the key that the player reads: "12-bar blues in A" is one in B for a tenor. */
-export const titleAsRead = (title: string, reading: Reading): string =>
-  title.replace(/(?<= in )[A-G][b#]?(?: minor)?$/u, (key) => {
-    const parsed = parseKey(key);
-    return parsed === null ? key : writeKey(keyAsRead(parsed, reading));
+/** A key as "A minor" or "F♯", in German "a-Moll" or "Fis-Dur". What is no key stays as it is. */
+export function keyWords(key: string, words: Words): string {
+  const parsed = parseKey(key);
+  if (parsed === null) return withSigns(key);
+  const { tonic, mode } = parsed;
+  return withSigns(words.parts.key({ tonic: spelledNote(tonic, words), mode }));
+}
+
+/**
+ * The title of a take as the player reads it: a built-in form by its name in this language, and the key it ends in as
+ * it is written for the player's instrument. "12-bar blues in A" is one in B for a tenor.
+ */
+export function titleAsRead(title: string, reading: Reading, words: Words = en): string {
+  const [, name, key] = /^(.*) in ([A-G][b#]?(?: minor)?)$/u.exec(title) ?? [];
+  const parsed = key === undefined ? null : parseKey(key);
+  if (name === undefined || parsed === null) return title;
+  const forms: Readonly<Record<string, { readonly title: string }>> = words.ready.forms;
+  const read = keyAsRead(parsed, reading);
+  return words.parts.titleInKey({
+    title: forms[name]?.title ?? name,
+    key: words.parts.key({ tonic: spelledNote(read.tonic, words), mode: read.mode }),
   });
+}

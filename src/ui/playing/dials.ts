@@ -2,19 +2,18 @@
  * What a player may want to turn with the instrument in the hands: how loud the band is, how fast, how it swings, how
  * long it counts in. One letter takes a dial, plus and minus turn it; no key of a foot switch is among them.
  */
+import type { Words } from '../../core/words/words.ts';
 import { BPM_RANGE, clampTo, LEVEL_RANGE, MOST_COUNT_IN_BARS, SWING_RANGE } from '../../state/settings.ts';
 
 export type DialId = 'band' | 'tempo' | 'swing' | 'count-in';
 
 export interface Dial {
   readonly id: DialId;
-  /** The letter that takes it: the first of its name. */
+  /** The letter that takes it, in every language: the first of its English name. */
   readonly key: string;
   readonly step: number;
   readonly lowest: number;
   readonly highest: number;
-  /** What a turn to the left and to the right does, after the dial's name. */
-  readonly ways: readonly [left: string, right: string];
 }
 
 export const DIALS: readonly Dial[] = [
@@ -25,17 +24,15 @@ export const DIALS: readonly Dial[] = [
     step: 2,
     lowest: LEVEL_RANGE.lowest,
     highest: 0,
-    ways: ['quieter', 'louder'],
   },
-  { id: 'tempo', key: 't', step: 4, ...BPM_RANGE, ways: ['slower', 'faster'] },
-  { id: 'swing', key: 's', step: 0.02, ...SWING_RANGE, ways: ['straighter', 'more'] },
+  { id: 'tempo', key: 't', step: 4, ...BPM_RANGE },
+  { id: 'swing', key: 's', step: 0.02, ...SWING_RANGE },
   {
     id: 'count-in',
     key: 'c',
     step: 1,
     lowest: 1,
     highest: MOST_COUNT_IN_BARS,
-    ways: ['shorter', 'longer'],
   },
 ];
 
@@ -46,30 +43,35 @@ export type DialValues = Readonly<Record<DialId, number | null>>;
 export const turned = ({ step, lowest, highest }: Dial, value: number, way: 1 | -1): number =>
   Math.round(100 * clampTo({ lowest, highest }, value + way * step)) / 100;
 
-/** As it stands on the page. @example dialWords('band', -18) // "−18 dB" */
-export function dialWords(id: DialId, value: number): string {
+/** A dial's value as it stands on the page. @example dialWords('band', -18, english) // "−18 dB" */
+export function dialWords(id: DialId, value: number, { playing, numbers }: Words): string {
   switch (id) {
     case 'band':
-      if (value <= LEVEL_RANGE.lowest) return 'silent';
+      if (value <= LEVEL_RANGE.lowest) return playing.dials.silent;
       return `${value < 0 ? '−' : ''}${Math.abs(Math.round(value))} dB`;
     case 'tempo':
       return String(Math.round(value));
     case 'swing':
-      return value <= SWING_RANGE.lowest ? 'straight' : `${Math.round(100 * value)} %`;
+      return value <= SWING_RANGE.lowest ? playing.dials.straight : numbers.percent({ share: value });
     case 'count-in':
-      return `${value} ${value === 1 ? 'bar' : 'bars'}`;
+      return playing.dials.bars({ bars: value });
   }
 }
 
 /** What a turn means for the take: the care for the ears, and from when it holds. */
-export function turnedSentence(id: DialId, value: number, countingIn: boolean): string {
-  if (id === 'band') {
-    const care = 'Keep it low enough to talk over: loud sound harms hearing.';
-    return `Band ${dialWords(id, value)}. ${care}`;
+export function turnedSentence(id: DialId, dialValue: number, countingIn: boolean, words: Words): string {
+  const value = dialWords(id, dialValue, words);
+  const { dials } = words.playing;
+  switch (id) {
+    case 'band':
+      return dials.bandCare({ level: value });
+    case 'tempo':
+      return dials.tempoSet({ value, countingIn });
+    case 'swing':
+      return dials.swingSet({ value, countingIn });
+    case 'count-in':
+      return dials.countInSet({ value, countingIn });
   }
-  const name = id === 'count-in' ? 'Count-in' : id === 'tempo' ? 'Tempo' : 'Swing';
-  const when = countingIn ? 'it counts in again' : 'from the next take on';
-  return `${name} ${dialWords(id, value)}: ${when}.`;
 }
 
 export type DialPress =

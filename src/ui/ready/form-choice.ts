@@ -1,7 +1,9 @@
 /** The built-in forms as the set list shows them. */
 import type { FormEntry } from '../../core/chart/forms.ts';
+import type { Words } from '../../core/words/words.ts';
 
 export interface FormChoice {
+  /** As the core and the settings know it. */
   readonly name: string;
   readonly title: string;
   readonly group: string;
@@ -9,12 +11,12 @@ export interface FormChoice {
   readonly trains: string;
 }
 
-/** Names become titles: a capital in front, dashes between the roman numerals. */
-export const formChoices = (entries: readonly FormEntry[]): readonly FormChoice[] =>
-  entries.map(({ name, group, trains }) => ({ name, title: titleOf(name), group: titleOf(group), trains }));
-
-/** @example titleOf('minor ii-V-I') // "Minor ii–V–I" */
-export function titleOf(name: string): string {
-  const dashed = name.replaceAll(/(?<=[iv])-(?=[iv])/giu, '–');
-  return dashed.charAt(0).toUpperCase() + dashed.slice(1);
+/** Every form with its title, its group and what it trains, in the language of `words`. */
+export function formChoices(entries: readonly FormEntry[], { ready }: Words): readonly FormChoice[] {
+  const forms: Readonly<Record<string, { readonly title: string; readonly trains: string }>> = ready.forms;
+  return entries.map(({ name, group }) => {
+    const form = forms[name];
+    if (form === undefined) throw new RangeError(`the catalogue has no words for the form "${name}"`);
+    return { name, ...form, group: ready.formGroups[group] };
+  });
 }

@@ -1,24 +1,23 @@
 /** The practice in a few words, for the line that it folds into. */
+import type { Words } from '../../core/words/words.ts';
 import type { PracticeSettings } from '../../state/practice-settings.ts';
-
-export const chorusWords = (count: number): string => (count === 1 ? 'chorus' : `${count} choruses`);
-export const barWords = (count: number): string => (count === 1 ? '1 bar' : `${count} bars`);
 
 /** What is practised, piece by piece; none where the form is simply played. */
 export function practiceWords(
   { loop, keys, rise, tradeBars, drone, chordsRest, backbeatClick }: PracticeSettings['practice'],
   bars: number,
+  { ready: { practice } }: Words,
 ): readonly string[] {
-  const words: string[] = [];
+  const pieces: string[] = [];
   if (loop !== null && bars > 0)
-    words.push(`bars ${Math.min(loop.fromBar, bars)} to ${Math.min(loop.toBar, bars)}`);
-  if (keys !== null) words.push('through the keys');
-  if (rise !== null) words.push(`${rise.byBpm} bpm faster every ${chorusWords(rise.everyChoruses)}`);
-  if (tradeBars !== null) words.push(`turns of ${barWords(tradeBars)}`);
-  if (drone !== null) words.push('over a drone');
-  else if (chordsRest) words.push('chords every second chorus');
-  if (backbeatClick) words.push('click on 2 and 4');
-  return words;
+    pieces.push(practice.bars({ from: Math.min(loop.fromBar, bars), to: Math.min(loop.toBar, bars) }));
+  if (keys !== null) pieces.push(practice.throughKeys);
+  if (rise !== null) pieces.push(practice.fasterEvery({ bpm: rise.byBpm, choruses: rise.everyChoruses }));
+  if (tradeBars !== null) pieces.push(practice.turnsEach({ bars: tradeBars }));
+  if (drone !== null) pieces.push(practice.overDrone);
+  else if (chordsRest) pieces.push(practice.chordsEverySecond);
+  if (backbeatClick) pieces.push(practice.clickOn);
+  return pieces;
 }
 
 /** Whether the player's turns fall on the same bars each time round: whole pairs of turns fill the loop. */

@@ -1,7 +1,7 @@
 /** One note in a teacher's words: what it was, over what, when, and which rule decided. */
 import type { Landing, ReportNote, Report } from '../../core/take/schema.ts';
 import { speakSigns, withSigns } from '../parts/engrave.ts';
-import { ROLE_MARKS } from '../parts/roles.ts';
+import { en } from '../../core/words/en.ts';
 import { centsWords, timingWords } from '../parts/sentences.ts';
 
 export interface Explanation {
@@ -60,7 +60,7 @@ function readingWords({ role, chord }: ReportNote): string {
     case 'extension':
       return `an extension of ${name}`;
     default:
-      return `the ${ROLE_MARKS[role].name} of ${name}`;
+      return `the ${en.music.roles[role]} of ${name}`;
   }
 }
 

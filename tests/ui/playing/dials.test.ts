@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { de } from '../../../src/core/words/de.ts';
+import { en } from '../../../src/core/words/en.ts';
 import { DIALS, dialPressOf, dialWords, turned, turnedSentence } from '../../../src/ui/playing/dials.ts';
 import { pressOf } from '../../../src/ui/hands/footwork.ts';
 
@@ -35,14 +37,15 @@ describe('the dials', () => {
   });
 
   it('read as players say it', () => {
-    expect(DIALS.map(({ id }) => dialWords(id, values[id]))).toEqual(['−18 dB', '96', '67 %', '1 bar']);
-    expect(dialWords('band', -60)).toBe('silent');
-    expect(dialWords('swing', 0.5)).toBe('straight');
+    expect(DIALS.map(({ id }) => dialWords(id, values[id], en))).toEqual(['−18 dB', '96', '67 %', '1 bar']);
+    expect(dialWords('band', -60, en)).toBe('silent');
+    expect(dialWords('swing', 0.5, en)).toBe('straight');
+    expect(DIALS.map(({ id }) => dialWords(id, values[id], de))).toEqual(['−18 dB', '96', '67 %', '1 Takt']);
   });
 
   it('bring the care for the ears along with the level, and say from when the rest holds', () => {
-    expect(turnedSentence('band', -12, false)).toMatch(/harms hearing/);
-    expect(turnedSentence('tempo', 100, true)).toBe('Tempo 100: it counts in again.');
-    expect(turnedSentence('swing', 0.6, false)).toBe('Swing 60 %: from the next take on.');
+    expect(turnedSentence('band', -12, false, en)).toMatch(/harms hearing/);
+    expect(turnedSentence('tempo', 100, true, en)).toBe('Tempo 100: it counts in again.');
+    expect(turnedSentence('swing', 0.6, false, en)).toBe('Swing 60 %: from the next take on.');
   });
 });
