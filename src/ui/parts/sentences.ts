@@ -56,7 +56,7 @@ export function keyWords(key: string, words: Words): string {
   const parsed = parseKey(key);
   if (parsed === null) return withSigns(key);
   const { tonic, mode } = parsed;
-  return withSigns(words.parts.key({ tonic: spelledNote(tonic, words), mode }));
+  return words.parts.key({ tonic: noteWords(tonic, words), mode });
 }
 
 /**

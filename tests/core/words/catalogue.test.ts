@@ -26,6 +26,27 @@ const SAME_IN_GERMAN: ReadonlySet<string> = new Set([
   'parts.title',
   'problems.plain',
   'notices.plain',
+  // International words, and pieces that only join what is filled in.
+  'ready.lights.auto',
+  'ready.inKey',
+  'ready.form',
+  'ready.feel',
+  'ready.tempo',
+  'ready.player.instrument',
+  'ready.player.midi',
+  'ready.player.midiFrom',
+  'ready.sound.band',
+  'ready.sound.parts.bass',
+  'ready.sound.swing',
+  'ready.sound.reference',
+  'ready.formGroups.blues',
+  'ready.forms.turnaround.title',
+  'playing.inKey',
+  'playing.inBeats',
+  'backing.name',
+  'backing.reference',
+  'parts.earlierLanding',
+  'parts.titleInKey',
 ]);
 
 /** Whether an entry holds a word: two letters in a row inside a text, outside what is filled in. */
