@@ -72,6 +72,7 @@ export const STILL_ENGLISH: Readonly<Record<string, string>> = {
   'core/take/share-schema.ts': '',
   'core/take/teaching-schema.ts': '',
   'ui/grading/GradingScreen.svelte': '',
+  'ui/ready/Practice.svelte': '"root and fifth" is the name of a setting.',
   'ui/review/Advice.svelte': '',
   'ui/review/Aims.svelte': '',
   'ui/review/BackingOut.svelte': '',

@@ -13,8 +13,8 @@ import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } fro
 import { beatsTable, freshRecord, withTrack, type BackingFields } from './backing-fields.ts';
 import { beatTrack, type BackingRecord } from './chosen-backing.ts';
 
-/** What the desk is doing, to be read in a sentence; null when it waits for the player. */
-type Busy = 'reading the backing' | 'listening for its beats' | null;
+/** What the desk is doing; null when it waits for the player. */
+type Busy = 'reading' | 'listening' | null;
 
 interface DeskPorts {
   readonly audio: AudioPort;
@@ -135,7 +135,7 @@ export class BackingDesk {
     const sound = this.#sound;
     if (!sound || this.#busy) return;
     const turn = this.#turn;
-    this.#busy = 'listening for its beats';
+    this.#busy = 'listening';
     const found = await sound.findBeats();
     if (turn !== this.#turn) return;
     this.#busy = null;
@@ -251,7 +251,7 @@ export class BackingDesk {
     this.#fresh = fresh;
     const turn = ++this.#turn;
     this.#record = record;
-    this.#busy = 'reading the backing';
+    this.#busy = 'reading';
     const sound = await this.#ports.audio.openBacking(source);
     if (turn !== this.#turn) return false;
     this.#busy = null;
