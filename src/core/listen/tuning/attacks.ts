@@ -1,4 +1,7 @@
-/** Constants of the stage traces → attacks. What a change of each constant costs is measured in SENSITIVITY.md. */
+/**
+ * Constants of the stage traces → attacks. "a → b of F1" is the note F1 on tuning lines without the constant's idea
+ * and with it.
+ */
 
 // Which peaks of the flux are attacks.
 

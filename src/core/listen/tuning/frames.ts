@@ -1,6 +1,6 @@
 /**
- * Constants of the stage samples → frames. "Inner samples" are samples at INNER_RATE, 1/12 ms each. What a change of each
- * constant costs is measured in SENSITIVITY.md.
+ * Constants of the stage samples → frames. "Inner samples" are samples at INNER_RATE, 1/12 ms each. "a → b of F1" is
+ * the note F1 on tuning lines without the constant's idea and with it.
  */
 
 // The inner rate and the resampler.

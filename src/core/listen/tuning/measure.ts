@@ -1,6 +1,6 @@
 /**
- * Constants of the stage that measures a note: its pitch, bend and vibrato, the octave of a reed, and the second note of a
- * double stop. What a change of each constant costs is measured in SENSITIVITY.md.
+ * Constants of the stage that measures a note: its pitch, bend and vibrato, the octave of a reed, and the second note
+ * of a double stop. "a → b of F1" is the note F1 on tuning lines without the constant's idea and with it.
  */
 
 // Pitch, bend and vibrato.

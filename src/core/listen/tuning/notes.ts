@@ -1,6 +1,6 @@
 /**
- * Constants of the stage path and strokes → notes: where notes begin without a stroke, go over into each other, and end.
- * What a change of each constant costs is measured in SENSITIVITY.md.
+ * Constants of the stage path and strokes → notes: where notes begin without a stroke, go over into each other, and
+ * end. "a → b of F1" is the note F1 on tuning lines without the constant's idea and with it.
  */
 
 /** Frames that the note maker sees beyond the frame that it decides: 64 ms. */

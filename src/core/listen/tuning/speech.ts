@@ -1,6 +1,5 @@
 /**
- * Constants of the stage that tells playing from speaking. The weights themselves lie in ../weights/speech.json. What a
- * change of each constant costs is measured in SENSITIVITY.md.
+ * Constants of the stage that tells playing from speaking. The weights themselves lie in ../weights/speech.json.
  */
 
 // What is measured of one note.

@@ -1,6 +1,7 @@
 /**
- * Constants of the stage that decides which attacks are strokes, and which pitch a stroke brought. What a change of each
- * constant costs is measured in SENSITIVITY.md. Clarities are heights of the normalised square difference, 0 to 1.
+ * Constants of the stage that decides which attacks are strokes, and which pitch a stroke brought. "a → b of F1" is
+ * the note F1 on tuning lines without the constant's idea and with it. Clarities are heights of the normalised square
+ * difference, 0 to 1.
  */
 
 // One stroke or two?
