@@ -3,7 +3,10 @@
  * what counts; absolute speed depends on the machine, so nothing here fails on it.
  *
  *   npm run bench -- [--lines 2] [--without 'Basic Pitch,plain YIN (pitchfinder)']
+ *   npm run bench -- --real FOLDER [--by source] [--only voice,violin] [--without 'Basic Pitch'] [--sure 0.5]
+ *     [--wide clarinet] [--files] [--write FOLDER]
  *
+ * With --real the recordings are those of a folder, annotated (real/README.md); --write keeps what was heard.
  * Basic Pitch runs slower than real time, so it hears one line of each plucked instrument and no room.
  */
 import { parseArgs } from 'node:util';
@@ -15,9 +18,20 @@ import { pitchyDatedAt, plainPitchy, plainYin } from './listeners.ts';
 import { addTallies, emptyTally, measure, scoreOfTally, type Listen, type Tally } from './measure.ts';
 import { percentile } from './note-metrics.ts';
 import { aubionotes, basicPitch } from './outside-listeners.ts';
+import { benchReal } from './real/bench-real.ts';
 
 const { values } = parseArgs({
-  options: { lines: { type: 'string', default: '2' }, without: { type: 'string', default: '' } },
+  options: {
+    lines: { type: 'string', default: '2' },
+    without: { type: 'string', default: '' },
+    real: { type: 'string' },
+    by: { type: 'string', default: 'instrument' },
+    only: { type: 'string', default: '' },
+    sure: { type: 'string', default: '0.5' },
+    wide: { type: 'string', default: 'clarinet' },
+    files: { type: 'boolean', default: false },
+    write: { type: 'string' },
+  },
 });
 const lines = Number(values.lines);
 const without = values.without.split(',');
@@ -159,4 +173,19 @@ async function main(): Promise<void> {
     );
 }
 
-await main();
+const listed = (text: string): readonly string[] => text.split(',').filter((part) => part !== '');
+
+if (values.real === undefined) await main();
+else {
+  const table = await benchReal({
+    folder: values.real,
+    by: values.by === 'source' ? 'source' : 'instrument',
+    only: listed(values.only),
+    without,
+    sure: Number(values.sure),
+    wide: listed(values.wide),
+    files: values.files,
+    write: values.write ?? null,
+  });
+  console.log(table.join('\n'));
+}

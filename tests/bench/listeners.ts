@@ -3,8 +3,8 @@ import { YIN } from 'pitchfinder';
 import { PitchDetector } from 'pitchy';
 import type { MetricNote } from './note-metrics.ts';
 
-/** Hop of the plain runs: 10 ms at 48 kHz. */
-const plainHop = 480;
+/** Hop of the plain runs. */
+const plainHopSeconds = 0.01;
 const plainWindow = 2048;
 /** The clarity the plain pitchy run asks for. */
 const plainClarity = 0.9;
@@ -22,6 +22,7 @@ function runsOf(
   pitchAt: (frame: Float32Array) => number | null,
 ): readonly MetricNote[] {
   const notes: MetricNote[] = [];
+  const plainHop = Math.round(plainHopSeconds * sampleRate);
   let runKey: number | null = null;
   let runStart = 0;
   let runPitches: number[] = [];
