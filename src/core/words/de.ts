@@ -438,7 +438,7 @@ export const de: Words = {
       'descending ii-Vs': {
         title: 'Fallende ii–V-Folgen',
         trains:
-          'Jeden Takt eine ii–V, jede einen Ganzton tiefer: eine Linie aus Leittönen, die nur in Halbtönen fällt.',
+          'Jeden Takt eine ii–V, jede einen Ganzton tiefer: eine Guide-Tone-Linie, die nur in Halbtönen fällt.',
       },
       'diatonic circle': {
         title: 'Diatonischer Quintfall',
