@@ -53,19 +53,19 @@ const files: FilesPort = {
 
 async function assemble(): Promise<AppState> {
   const opened = await openStorage();
-  const takes = opened.ok ? opened.value.takes : nothingKept(opened.sentence);
+  const takes = opened.ok ? opened.value.takes : nothingKept(opened.problem);
   const settings = opened.ok
     ? opened.value.settings<Settings>('setup', settingsFields, usualSettings)
     : nothingRemembered(usualSettings);
   const setup = new Setup({ settings });
   const library = new Library({ takes, files });
   const songbook = new Songbook({
-    charts: opened.ok ? opened.value.charts : noCharts(opened.sentence),
+    charts: opened.ok ? opened.value.charts : noCharts(opened.problem),
     files,
     newId: () => crypto.randomUUID(),
   });
   const audio = audioPort();
-  const recordings = opened.ok ? opened.value.backings : noBackings(opened.sentence);
+  const recordings = opened.ok ? opened.value.backings : noBackings(opened.problem);
   const backings = new Backings({
     backings: recordings,
     setup,

@@ -6,15 +6,16 @@ import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import { Requests } from '../core/base/requests.ts';
 import type { GradingEvents, SoundToGrade } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
+import { problem, type Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from './order.ts';
 
-const WORKER_GONE = 'The listener stopped by itself. What was played is kept: grade it again.';
+const WORKER_GONE = problem('listener.stopped');
 
 export interface ListeningEvents {
   /** What is heard, at most 120 times a second. */
   heard(heard: Heard): void;
   /** The worker is gone; said once. The take can still be graded from its recording. */
-  failed(sentence: string): void;
+  failed(problem: Problem): void;
 }
 
 /** What a waiting worker hears to warm up: a second of silence. */
@@ -149,11 +150,11 @@ export class AnalysisClient {
   async grade(
     sound: SoundToGrade,
     order: GradeOrder,
-    events: GradingEvents = { progress: () => undefined, told: () => undefined },
+    events: GradingEvents = { progress: () => undefined, message: () => undefined },
   ): Promise<Outcome<Report>> {
     const line = this.#line((message) => {
       if (message.kind === 'progress') events.progress(message.share);
-      if (message.kind === 'told') events.told(message.sentence);
+      if (message.kind === 'message') events.message(message.message);
     });
     const report = await line.ask<Report>({ kind: 'grade', sound, order });
     this.#hangUp(line);
@@ -180,7 +181,7 @@ export class AnalysisClient {
     return found;
   }
 
-  /** Ends every job; those still open answer with a sentence. */
+  /** Ends every job; those still open fail. */
   dispose(): void {
     for (const line of [...this.#lines]) this.#hangUp(line);
     this.#keepsWarm = false;

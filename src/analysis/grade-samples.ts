@@ -11,6 +11,7 @@ import type { Report } from '../core/take/schema.ts';
 import { tidyNumbers } from '../core/report/tidy.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
+import { notice, type Message } from '../core/words/problem.ts';
 import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
 
 /** So much is heard between two words of progress: 10 ms of work or less. */
@@ -37,7 +38,7 @@ export type Backing =
   | { readonly kind: 'recording'; readonly name: string; readonly sound: Sound };
 
 export interface SoundToGrade extends Sound {
-  /** As the player knows it, for the sentences. */
+  /** As the player knows it, for the messages. */
   readonly name: string;
   /** null where nothing is to be taken out. */
   readonly backing: Backing | null;
@@ -48,8 +49,8 @@ export interface SoundToGrade extends Sound {
 export interface GradingEvents {
   /** The share done, 0 to 1. */
   progress(share: number): void;
-  /** Worth telling, once each. */
-  told(sentence: string): void;
+  /** A problem or a notice about the take, once each. */
+  message(message: Message): void;
 }
 
 /**
@@ -69,14 +70,19 @@ export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: Gradi
   const found = listenPastBacking({ ...sound, samples: floats(sound.samples) }, band, events.progress);
   if (found === null) {
     const sentence = wanderingSentence({ ...sound, samples: floats(sound.samples) }, band);
-    if (sentence !== null) events.told(sentence);
+    if (sentence !== null) events.message(notice('plain', { text: sentence }));
   }
   if (found === null || !canBeRoundTrip(found.backing.offsetSeconds))
     return known ? good(known) : gradeHeard(listenTo(sound, events), sound, order);
   // In the report's own digits: whoever reads the place there finds the first downbeat where it was graded.
   const facts = tidyNumbers(found.backing);
-  if (found.sentence !== null) events.told(found.sentence);
-  events.told(cameBackSentence(facts.offsetSeconds, order.assumedRoundTripSeconds !== undefined));
+  if (found.sentence !== null) events.message(notice('plain', { text: found.sentence }));
+  events.message(
+    notice('band.cameBack', {
+      ms: Math.round(1000 * facts.offsetSeconds),
+      placedByIt: order.assumedRoundTripSeconds !== undefined,
+    }),
+  );
   return gradeHeard(found.notes, sound, foundIn(order, facts), { backing: facts });
 }
 
@@ -93,10 +99,6 @@ export const foundIn = (order: GradeOrder, { offsetSeconds }: BackingFacts): Gra
         ),
         assumedRoundTripSeconds: offsetSeconds,
       };
-
-const cameBackSentence = (offsetSeconds: number, placedByIt: boolean) =>
-  `The band came back through the microphone, ${Math.round(1000 * offsetSeconds)} ms late: it was taken out` +
-  `${placedByIt ? ', and your notes are placed by that' : ''}. A sound check does the same while you play.`;
 
 interface HeardIn {
   readonly notes: readonly HeardNote[];
@@ -121,7 +123,7 @@ function heardIn(sound: SoundToGrade, backing: KnownBacking | null, events: Grad
     { ...backing.sound, name: backing.name, samples: floats(backing.sound.samples) },
     (share) => events.progress(share),
   );
-  if (heard.sentence !== null) events.told(heard.sentence);
+  if (heard.sentence !== null) events.message(notice('plain', { text: heard.sentence }));
   return { notes: heard.notes, facts: { backing: heard.backing } };
 }
 

@@ -5,6 +5,7 @@ import type { Outcome } from '../core/base/outcome.ts';
 import type { Landing } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { SoundToGrade } from './grade-samples.ts';
+import type { Message } from '../core/words/problem.ts';
 import type { GradeOrder } from './order.ts';
 
 export type AnalysisRequest =
@@ -50,8 +51,8 @@ export type AnalysisRequest =
 export type AnalysisMessage =
   | { readonly kind: 'answer'; readonly id: number; readonly outcome: Outcome<unknown> }
   | { readonly kind: 'progress'; readonly id: number; readonly share: number }
-  /** Worth telling about what is being graded, a sentence. */
-  | { readonly kind: 'told'; readonly id: number; readonly sentence: string }
+  /** A problem or a notice about what is being graded. */
+  | { readonly kind: 'message'; readonly id: number; readonly message: Message }
   | { readonly kind: 'heard'; readonly heard: Heard };
 
 /** What is heard now, and what has been heard since this was last told. */
@@ -67,7 +68,7 @@ export interface Heard {
   readonly referenceHz: number | null;
 }
 
-/** An audio file as one line of samples; `warnings` are sentences about what was odd and mended. */
+/** An audio file as one line of samples; `warnings` are about what was odd and mended. */
 export interface FileSound {
   readonly kind: 'sound';
   readonly samples: Float32Array;

@@ -8,7 +8,7 @@ import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
 import { AIM_LADDER } from '../core/grade/aims/aims.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import { instrumentOf, withCapo } from '../core/music/instruments.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { LostStretch } from '../core/take/lost-sound.ts';
 
 export interface GradeOrder {
@@ -64,14 +64,14 @@ export function timelineOf(
 ): Outcome<Timeline> {
   const { chartText, bpm, swing, firstBeatSeconds, beatSeconds, feel, rise, turnBars } = order;
   if (!(bpm >= SLOWEST_BPM && bpm <= FASTEST_BPM))
-    return badSentence(`The tempo is ${bpm}; it can be ${SLOWEST_BPM} to ${FASTEST_BPM} beats a minute.`);
+    return bad('order.tempo', { bpm, slowest: SLOWEST_BPM, fastest: FASTEST_BPM });
   if (!(swing >= STRAIGHT_SWING && swing <= WIDEST_SWING))
-    return badSentence(`The swing is ${swing}; it can be ${STRAIGHT_SWING} (straight) to ${WIDEST_SWING}.`);
+    return bad('order.swing', { swing, straight: STRAIGHT_SWING, widest: WIDEST_SWING });
   const chart = parseChart(chartText);
   if (chart.ok && beatSeconds !== undefined)
     return isRound(beatSeconds)
       ? good(timelineOnBeats(chart.value, roundBeatMap(beatSeconds, firstBeatSeconds), swing))
-      : badSentence('The beats of the recording are not in order; lay them anew.');
+      : bad('backing.beatOrder');
   if (!chart.ok) return chart;
   return good(
     timelineFromTempo(chart.value, {

@@ -9,7 +9,7 @@ import { readList } from '../core/files/read-list.ts';
 import { sniff } from '../core/files/sniff.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/take/note.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { Landing, Report } from '../core/take/schema.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
@@ -52,9 +52,7 @@ export class AnalysisSession {
     try {
       outcome = await this.#answer(request);
     } catch (error) {
-      outcome = badSentence(
-        `The listener fell over (${String(error)}). The recording is not touched: grade it again.`,
-      );
+      outcome = bad('listener.failed', { reason: String(error) });
     }
     const line = request.kind === 'read' && outcome.ok ? (outcome.value as FileLine) : null;
     this.#post({ kind: 'answer', id, outcome }, line?.kind === 'sound' ? [line.samples.buffer] : []);
@@ -73,7 +71,7 @@ export class AnalysisSession {
       case 'grade':
         return gradeSound(request.sound, request.order, {
           progress: (share) => this.#post({ kind: 'progress', id: request.id, share }),
-          told: (sentence) => this.#post({ kind: 'told', id: request.id, sentence }),
+          message: (message) => this.#post({ kind: 'message', id: request.id, message }),
         });
       case 'grade notes':
         return gradeNotes(request.notes, request.durationSeconds, request.order);
@@ -83,10 +81,7 @@ export class AnalysisSession {
   }
 
   #open(sampleRate: number, path: RoomPath | null): Outcome<void> {
-    if (!(sampleRate >= 8000 && sampleRate <= 192_000))
-      return badSentence(
-        `The microphone runs at ${sampleRate} Hz; Landfall hears 8000 to 192000 Hz. Choose another input.`,
-      );
+    if (!(sampleRate >= 8000 && sampleRate <= 192_000)) return bad('listener.sampleRate', { hz: sampleRate });
     this.#remover = path && new BandRemover(sampleRate, path);
     this.#listener = new Listener({ sampleRate: path ? ROOM_HZ : sampleRate });
     this.#sampleRate = sampleRate;
@@ -133,7 +128,7 @@ export class AnalysisSession {
   }
 
   #finish(): Outcome<readonly HeardNote[]> {
-    if (this.#listener === null) return badSentence('Nothing is being listened to. Start a take first.');
+    if (this.#listener === null) return bad('listener.notOpen');
     if (this.#remover) this.#listener.push(this.#remover.finish());
     const notes = this.#listener.finish();
     this.#listener = null;

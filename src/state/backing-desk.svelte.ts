@@ -11,6 +11,7 @@ import type { Backings } from './backings.svelte.ts';
 import { BeatEditor } from './beat-editor.svelte.ts';
 import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';
 import { beatsTable, freshRecord, withTrack, type BackingFields } from './backing-fields.ts';
+import { notice, problem, type Message } from '../core/words/problem.ts';
 import { beatTrack, type BackingRecord } from './chosen-backing.ts';
 
 /** What the desk is doing; null when it waits for the player. */
@@ -30,7 +31,7 @@ export class BackingDesk {
   #record = $state.raw<BackingRecord | null>(null);
   #sound = $state.raw<OpenBacking | null>(null);
   #busy = $state.raw<Busy>(null);
-  #problem = $state.raw<string | null>(null);
+  #problem = $state.raw<Message | null>(null);
   #playing = $state.raw(false);
   #seconds = $state.raw(0);
   #taps = $state.raw<readonly number[]>([]);
@@ -60,7 +61,7 @@ export class BackingDesk {
   }
 
   /** What went wrong last, or null. */
-  get problem(): string | null {
+  get problem(): Message | null {
     return this.#problem;
   }
 
@@ -139,7 +140,7 @@ export class BackingDesk {
     const found = await sound.findBeats();
     if (turn !== this.#turn) return;
     this.#busy = null;
-    this.#problem = found.ok ? null : found.sentence;
+    this.#problem = found.ok ? null : found.problem;
     if (!found.ok) return;
     this.#attacks = found.value.attacks;
     this.editor.lay(found.value.beats);
@@ -156,7 +157,7 @@ export class BackingDesk {
   useTaps(): void {
     const beats = beatsOfTaps(this.#taps, this.#attacks);
     if (beats.length > 0) this.editor.layWithin(beats);
-    this.#problem = beats.length > 0 ? null : `Tap ${LEAST_TAPS} beats or more while the backing plays.`;
+    this.#problem = beats.length > 0 ? null : problem('backing.tooFewTaps', { least: LEAST_TAPS });
     this.#taps = [];
     this.#click();
   }
@@ -256,11 +257,11 @@ export class BackingDesk {
     if (turn !== this.#turn) return false;
     this.#busy = null;
     if (!sound.ok) {
-      this.#problem = sound.sentence;
+      this.#problem = sound.problem;
       return false;
     }
     const { durationSeconds, warnings } = sound.value.facts;
-    this.#problem = warnings[0] ?? null;
+    this.#problem = warnings[0] === undefined ? null : notice('plain', { text: warnings[0] });
     this.#record = { ...record, durationSeconds };
     this.editor.open(beatTrack(record), durationSeconds);
     this.#sound = sound.value;

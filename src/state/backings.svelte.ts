@@ -3,6 +3,8 @@ import type { BarRange } from '../core/beats/round.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { BackingRun, BackingsPort, BackingSource, SettingsPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
+import type { Message } from '../core/words/problem.ts';
+import { withMessage } from './messages.ts';
 import { chosenBackingRun, backingSource, readChosenBacking, type BackingRecord } from './chosen-backing.ts';
 
 /** Which recording was on the stand when the page was closed. */
@@ -24,7 +26,7 @@ export class Backings {
   readonly #stand: SettingsPort<StandSettings>;
   readonly #prepare: (run: BackingRun) => void;
   #kept = $state.raw<readonly BackingRecord[]>([]);
-  #notices = $state.raw<readonly string[]>([]);
+  #notices = $state.raw<readonly Message[]>([]);
   #remembered: string | null = null;
   /** Files of recordings that there is no room to keep: they last as long as the page. */
   #unkept: Readonly<Record<string, Blob>> = {};
@@ -47,8 +49,8 @@ export class Backings {
     return this.#kept;
   }
 
-  /** Sentences about what could not be read, and about the last verb if it failed. */
-  get notices(): readonly string[] {
+  /** What could not be read, and why the last action failed, if it did. */
+  get notices(): readonly Message[] {
     return this.#notices;
   }
 
@@ -66,7 +68,7 @@ export class Backings {
     const record = this.#kept.find((kept) => kept.id === id);
     if (!record) return;
     const standing = readChosenBacking(record, this.backingSource(record));
-    this.#tell(standing);
+    this.#noticeFailure(standing);
     if (!standing.ok) return;
     this.#setup.setBacking(standing.value);
     this.#prepare(chosenBackingRun(standing.value));
@@ -91,21 +93,21 @@ export class Backings {
     this.#kept = [...before, record].toSorted((a, b) => a.title.localeCompare(b.title));
     this.choose(record.id);
     // What is known of a file that is not kept would only promise it.
-    if (!(record.id in this.#unkept)) this.#tell(await this.#store.save(record));
+    if (!(record.id in this.#unkept)) this.#noticeFailure(await this.#store.save(record));
   }
 
   /** Keeps the file of a new recording; where there is no room it lasts as long as the page, and that is said. */
   async keepFile(id: string, file: Blob): Promise<void> {
     const kept = await this.#store.keepFile(id, file);
     if (!kept.ok) this.#unkept = { ...this.#unkept, [id]: file };
-    this.#tell(kept);
+    this.#noticeFailure(kept);
   }
 
   async remove(id: string): Promise<void> {
     if (this.#setup.backing?.record.id === id) this.#setup.setBacking(null);
     const removed = await this.#store.remove(id);
     await this.#read();
-    this.#tell(removed);
+    this.#noticeFailure(removed);
   }
 
   backingSource(record: Pick<BackingRecord, 'id' | 'title'>): BackingSource {
@@ -115,14 +117,13 @@ export class Backings {
   }
 
   async #read(): Promise<void> {
-    const { backings, sentences } = await this.#store.list();
+    const { backings, messages } = await this.#store.list();
     this.#kept = backings;
-    this.#notices = sentences;
+    this.#notices = messages;
   }
 
-  #tell(outcome: Outcome<unknown>): void {
-    if (!outcome.ok && !this.#notices.includes(outcome.sentence))
-      this.#notices = [...this.#notices, outcome.sentence];
+  #noticeFailure(outcome: Outcome<unknown>): void {
+    if (!outcome.ok) this.#notices = withMessage(this.#notices, outcome.problem);
   }
 }
 

@@ -6,7 +6,7 @@ import type { Chart } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { BackingRecord, TakenBacking } from '../storage/backing-record.ts';
 import type { BackingRun, BackingSource, BackingsPort } from './ports.ts';
 import type { TakePlan } from './take-plan.ts';
@@ -36,17 +36,14 @@ export const backingSource = (
   { id, title }: Pick<TakenBacking, 'id' | 'title'>,
 ): BackingSource => ({ id, name: title, file: () => backings.file(id) });
 
-/** Fails with a sentence where its chart can't be read, or its beats hold no whole bar. */
+/** Fails where its chart can't be read, or its beats hold no whole bar. */
 export function readChosenBacking(record: BackingRecord, source: BackingSource): Outcome<ChosenBacking> {
   const chart = parseChart(record.chartText);
   if (!chart.ok) return chart;
   const track = beatTrack(record);
   const { beatsPerBar } = chart.value.meter;
   const bars = rangeOf(track, chart.value, record.bars);
-  if (bars === null)
-    return badSentence(
-      `“${record.title}” has no whole bar behind its first downbeat: set the downbeat further ahead.`,
-    );
+  if (bars === null) return bad('backing.noWholeBar', { title: record.title });
   const round = roundOf(track, beatsPerBar, bars, record.speed);
   const { beatSeconds } = round;
   return good({

@@ -39,7 +39,7 @@ export async function gradeAndKeep(
   const change = correctedFirstBeat(take, report);
   if (take.id !== null) {
     const saved = await takes.saveReport(take.id, report, report.summary, change);
-    if (!saved.ok) events.told(saved.sentence);
+    if (!saved.ok) events.message(saved.problem);
     void library.load();
   }
   return good({ take: { ...take, details: { ...take.details, ...change } }, report });

@@ -1,9 +1,11 @@
 /** The takes that are kept, and those that were cut off. */
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { failure, good, type Outcome } from '../core/base/outcome.ts';
 import { readReport } from '../core/take/schema.ts';
 import { lineFile, reportFile } from './export-files.ts';
 import { takeFromStore } from './finished-take.ts';
 import type { FilesPort, TakesPort } from './ports.ts';
+import type { Message, Problem } from '../core/words/problem.ts';
+import { withMessage } from './messages.ts';
 import type { TakeCard, TakeId, UnfinishedTake } from './take.ts';
 
 export class Library {
@@ -12,7 +14,7 @@ export class Library {
   #turn = 0;
   #takes = $state.raw<readonly TakeCard[]>([]);
   #unfinished = $state.raw<readonly UnfinishedTake[]>([]);
-  #notices = $state.raw<readonly string[]>([]);
+  #notices = $state.raw<readonly Message[]>([]);
 
   constructor(ports: { readonly takes: TakesPort; readonly files: FilesPort }) {
     this.#store = ports.takes;
@@ -29,14 +31,14 @@ export class Library {
     return this.#unfinished;
   }
 
-  /** Sentences about records that could not be read, and about the last verb if it failed. */
-  get notices(): readonly string[] {
+  /** Records that could not be read, and why the last action failed, if it did. */
+  get notices(): readonly Message[] {
     return this.#notices;
   }
 
   async load(): Promise<void> {
     const turn = ++this.#turn;
-    const [{ takes, sentences }, unfinished] = await Promise.all([
+    const [{ takes, messages }, unfinished] = await Promise.all([
       this.#store.list(),
       this.#store.unfinished(),
     ]);
@@ -44,7 +46,7 @@ export class Library {
     if (turn !== this.#turn) return;
     this.#takes = takes;
     this.#unfinished = unfinished;
-    this.#notices = sentences;
+    this.#notices = messages;
   }
 
   async rename(id: TakeId, title: string): Promise<void> {
@@ -59,7 +61,7 @@ export class Library {
   /** Downloads the sound as WAV, the first downbeat marked by a cue point; or what was played by MIDI. */
   async exportLine(id: TakeId): Promise<Outcome<void>> {
     const take = await this.#store.open(id);
-    if (!take.ok) return this.#told(take.sentence);
+    if (!take.ok) return this.#fail(take.problem);
     const file = lineFile(takeFromStore(take.value));
     if (file !== null) this.#files.save(file.blob, file.fileName);
     return good(undefined);
@@ -68,22 +70,22 @@ export class Library {
   /** Downloads the report as JSON. */
   async exportReport(id: TakeId): Promise<Outcome<void>> {
     const take = await this.#store.open(id);
-    if (!take.ok) return this.#told(take.sentence);
+    if (!take.ok) return this.#fail(take.problem);
     const report = readReport(take.value.report);
-    if (!report.ok) return this.#told(report.sentence);
+    if (!report.ok) return this.#fail(report.problem);
     const { blob, fileName } = reportFile(take.value.details, report.value);
     this.#files.save(blob, fileName);
     return good(undefined);
   }
 
-  /** The list as it is now; a failure is told after it, so that the new list does not wipe it out. */
+  /** The list as it is now; a failure is added after it, so that the new list does not wipe it out. */
   async #afterwards(outcome: Outcome<void>): Promise<void> {
     await this.load();
-    if (!outcome.ok) this.#told(outcome.sentence);
+    if (!outcome.ok) this.#fail(outcome.problem);
   }
 
-  #told(sentence: string): Outcome<never> {
-    this.#notices = [...this.#notices, sentence];
-    return badSentence(sentence);
+  #fail(problem: Problem): Outcome<never> {
+    this.#notices = withMessage(this.#notices, problem);
+    return failure(problem);
   }
 }

@@ -6,7 +6,7 @@ import type { Heard } from '../analysis/messages.ts';
 import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
 import { clockWords } from '../core/base/clock-words.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import { chooseRoundTrip, firstBeatAfterChange, firstBeatInRecording } from '../core/take/round-trip.ts';
 import type { Report } from '../core/take/schema.ts';
@@ -25,6 +25,7 @@ import { QueuedWriter } from './queued-writer.ts';
 import { BandRecording, Recording } from './recording.ts';
 import { gradeOrder, type TakeDetails } from './take.ts';
 import { TakeBand } from './take-band.ts';
+import { notice, problem } from '../core/words/problem.ts';
 import type { TakeEvents, TakePlan } from './take-plan.ts';
 
 export interface TakePorts {
@@ -39,8 +40,6 @@ const LOST_WORTH_A_NOTICE_SECONDS = 0.02;
 
 /** A delay that changed by less is a reflection that was taken for the first sound. */
 const SLIP_WORTH_A_NOTICE_SECONDS = 0.005;
-const OTHER_DEVICES =
-  'You play through other devices than at your last sound check: half a minute of sound check sets them right.';
 
 export class MicrophoneTake {
   readonly #ports: TakePorts;
@@ -92,7 +91,7 @@ export class MicrophoneTake {
     if (!listener.ok) return listener;
     if (this.#calledOff) {
       listener.value.dispose();
-      return badSentence('The take was called off before it began.');
+      return bad('take.calledOff');
     }
     this.#listener = listener.value;
     this.#writer = new QueuedWriter(
@@ -108,7 +107,7 @@ export class MicrophoneTake {
 
   async #openMicrophone(): Promise<Outcome<Microphone>> {
     const { audio, rooms } = this.#ports;
-    this.#events.opening('the microphone');
+    this.#events.opening({ kind: 'microphone' });
     const opened = await audio.openMicrophone(
       {
         onHop: (hop) => this.#takeHop(hop),
@@ -122,12 +121,12 @@ export class MicrophoneTake {
     const microphone = opened.value;
     if (this.#calledOff) {
       microphone.dispose();
-      return badSentence('The take was called off before it began.');
+      return bad('take.calledOff');
     }
     this.#microphone = microphone;
     for (const warning of microphone.warnings) this.#events.notice(warning);
     this.#room = rooms.find(microphone.label, await audio.outputName(rooms.outputId));
-    if (this.#room === null && rooms.knowsOthers) this.#events.notice(OTHER_DEVICES);
+    if (this.#room === null && rooms.knowsOthers) this.#events.notice(notice('devices.notChecked'));
     return opened;
   }
 
@@ -200,9 +199,7 @@ export class MicrophoneTake {
     if (recording.lostFrames > lostBefore) this.#writer?.change({ lost: recording.lost });
     if (!this.#lossNoticed && recording.lostFrames > LOST_WORTH_A_NOTICE_SECONDS * recording.sampleRate) {
       this.#lossNoticed = true;
-      this.#events.notice(
-        "The browser loses sound; what is played there can't be heard. Close what else is running.",
-      );
+      this.#events.notice(problem('take.soundLost'));
     }
   }
 
@@ -247,7 +244,7 @@ export class MicrophoneTake {
     }
     const ms = Math.round(1000 * Math.abs(slip));
     this.#events.notice(
-      `The sound slipped by ${ms} ms at ${clockWords(heard.reading.timeSeconds)}: the notes after it are placed ${ms} ms too ${slip > 0 ? 'late' : 'early'}. Close what else is running.`,
+      problem('take.slipped', { ms, time: clockWords(heard.reading.timeSeconds), late: slip > 0 }),
     );
   }
 

@@ -1,6 +1,7 @@
 /** MIDI as the player has it: asked for when it is chosen, its notes handed to a take, its foot switch to the screen. */
 import type { MidiEvents, MidiInput } from '../audio/devices/midi-input.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
+import type { Problem } from '../core/words/problem.ts';
 import { FootLearning, FootSwitch, type LearnedFoot, type Step } from './foot-switch.ts';
 
 export interface MidiPort {
@@ -20,7 +21,7 @@ type Listen = MidiEvents['onMessage'];
 export class MidiConnection {
   readonly #port: MidiPort;
   #names = $state.raw<readonly string[]>([]);
-  #sentence = $state.raw<string | null>(null);
+  #problem = $state.raw<Problem | null>(null);
   #open: MidiInput | null = null;
   #opening: Promise<Outcome<void>> | null = null;
   #notes: Listen | null = null;
@@ -40,8 +41,8 @@ export class MidiConnection {
   }
 
   /** Why there is no MIDI, or null. */
-  get sentence(): string | null {
-    return this.#sentence;
+  get problem(): Problem | null {
+    return this.#problem;
   }
 
   /** Asks the browser once; answers the same afterwards, and asks again after a refusal. */
@@ -121,11 +122,11 @@ export class MidiConnection {
       onInputs: (names) => (this.#names = names),
     });
     if (!opened.ok) {
-      this.#sentence = opened.sentence;
+      this.#problem = opened.problem;
       this.#opening = null;
       return opened;
     }
-    this.#sentence = null;
+    this.#problem = null;
     this.#open = opened.value;
     return good(undefined);
   }

@@ -5,7 +5,7 @@
  */
 import { LandingsSoFar } from '../analysis/landings-so-far.ts';
 import { timelineOf } from '../analysis/order.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import { firstBeatInHeardTime } from '../core/take/round-trip.ts';
@@ -15,6 +15,7 @@ import type { AudioPort, BandLevels, NotesWriter, TakesPort } from './ports.ts';
 import { QueuedWriter } from './queued-writer.ts';
 import { gradeOrder, type TakeDetails } from './take.ts';
 import { TakeBand } from './take-band.ts';
+import { notice } from '../core/words/problem.ts';
 import type { TakeEvents, TakePlan } from './take-plan.ts';
 
 interface MidiTakePorts {
@@ -49,17 +50,16 @@ export class MidiTake {
   /** Opens everything and starts the count-in. After a failure, or if it was called off meanwhile, call `dispose`. */
   async open(): Promise<Outcome<void>> {
     const { audio, midi, takes } = this.#ports;
-    this.#events.opening('the sound');
+    this.#events.opening({ kind: 'sound' });
     const woken = await audio.wake();
     if (!woken.ok) return woken;
-    this.#events.opening('MIDI');
+    this.#events.opening({ kind: 'midi' });
     const connected = await midi.connect();
     if (!connected.ok) return connected;
     const band = await this.#band.open();
     if (!band.ok) return band;
-    if (this.#calledOff) return badSentence('The take was called off before it began.');
-    if (midi.names.length === 0)
-      this.#events.notice('No MIDI instrument is plugged in yet; it will be heard as soon as it is.');
+    if (this.#calledOff) return bad('take.calledOff');
+    if (midi.names.length === 0) this.#events.notice(notice('midi.nothingPlugged'));
 
     this.#writer = new QueuedWriter(
       takes.beginNotes(this.#details(), this.#events.notice),

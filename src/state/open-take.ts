@@ -1,17 +1,18 @@
 /** Where finished takes come from when nobody plays: files of the player's, the demo, the store. */
 import type { Backing } from '../analysis/grade-samples.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { readReport, type Report } from '../core/take/schema.ts';
 import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
 import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
+import { notice, type Message } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
 export interface OpenedTake {
   readonly take: FinishedTake;
   /** null where it is still to be graded. */
   readonly report: Report | null;
-  /** Sentences about what was odd and mended. */
-  readonly warnings: readonly string[];
+  /** What was odd and mended. */
+  readonly warnings: readonly Message[];
 }
 
 /** What a player opens: a recording or a list of notes, and the backing that is in the recording too. */
@@ -36,11 +37,8 @@ export async function openFilesAsTake(
   if (readBacking?.ok === false) return readBacking;
   const band = readBacking?.value ?? null;
   if (backing !== null && read.value.kind === 'notes')
-    return badSentence(`${line.name} is no recording: there is no backing to take out of it.`);
-  if (backing !== null && band?.kind === 'notes')
-    return badSentence(
-      `${backing.name} is a list of notes and no recording of a backing; choose another file.`,
-    );
+    return bad('take.notesHaveNoBacking', { name: line.name });
+  if (backing !== null && band?.kind === 'notes') return bad('take.backingIsNotes', { name: backing.name });
   const out: Backing | null =
     backing !== null && band?.kind === 'sound'
       ? { kind: 'recording', name: backing.name, sound: band }
@@ -48,7 +46,7 @@ export async function openFilesAsTake(
   return good({
     take: takeFromFile(line.name, read.value, details, firstBeatSeconds, out),
     report: null,
-    warnings: [...read.value.warnings, ...(band?.warnings ?? [])],
+    warnings: [...read.value.warnings, ...(band?.warnings ?? [])].map((text) => notice('plain', { text })),
   });
 }
 

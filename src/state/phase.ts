@@ -5,6 +5,7 @@ import { good, type Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { Accompaniment, BandLevels } from './ports.ts';
 import type { FinishedTake, TakeContent } from './finished-take.ts';
+import type { Problem } from '../core/words/problem.ts';
 import { bandSettings, gradeOrder, type TakeDetails, type TakeId } from './take.ts';
 
 /** A take that can be looked at. `id` is null when it is not kept on this machine. */
@@ -16,17 +17,23 @@ export interface Review {
   readonly timeline: Timeline;
 }
 
+/** What is being opened. */
+export type Opening =
+  | { readonly kind: 'microphone' | 'band' | 'backing' | 'sound' | 'midi' | 'take' | 'demo' }
+  /** share from 0 to 1 of the recording that is rendered. */
+  | { readonly kind: 'rendering'; readonly share: number }
+  | { readonly kind: 'file'; readonly name: string };
+
 export type Phase =
   | { readonly kind: 'ready' }
-  /** What is being opened, to be read in a sentence: "the microphone", "the band". */
-  | { readonly kind: 'opening'; readonly what: string }
+  | { readonly kind: 'opening'; readonly what: Opening }
   | { readonly kind: 'counting-in' }
   | { readonly kind: 'playing' }
   /** progress from 0 to 1. */
   | { readonly kind: 'grading'; readonly progress: number }
   | { readonly kind: 'review'; readonly review: Review }
   /** Something of the outside world is in the way; `wayOn` is what the one button offers. */
-  | { readonly kind: 'trouble'; readonly sentence: string; readonly wayOn: 'try again' | 'back' };
+  | { readonly kind: 'trouble'; readonly problem: Problem; readonly wayOn: 'try again' | 'back' };
 
 /** A finished take with its report. Fails where its chart can't be read any more. */
 export function makeReview(take: FinishedTake, report: Report): Outcome<Review> {

@@ -1,4 +1,5 @@
 /** Hearing a take again, with or without its band: play, pause, jump, and where it is. */
+import type { Problem } from '../core/words/problem.ts';
 import type { BandLevels, FramesPort, OpenPlayer } from './ports.ts';
 
 const SILENT_DB = -60;
@@ -10,7 +11,7 @@ export class Playback {
   #playing = $state.raw(false);
   #seconds = $state.raw(0);
   #withBand = $state.raw(true);
-  #problem = $state.raw<string | null>(null);
+  #problem = $state.raw<Problem | null>(null);
   #stopFrames: (() => void) | null = null;
 
   constructor(ports: {
@@ -48,7 +49,7 @@ export class Playback {
   }
 
   /** Why the last `play` did not sound, or null. */
-  get problem(): string | null {
+  get problem(): Problem | null {
     return this.#problem;
   }
 
@@ -63,7 +64,7 @@ export class Playback {
     this.#seconds = this.#clamp(fromSeconds);
     this.#playing = true;
     const sounding = await this.#player.play(this.#seconds);
-    this.#problem = sounding.ok ? null : sounding.sentence;
+    this.#problem = sounding.ok ? null : sounding.problem;
     if (!sounding.ok) this.#halt();
     else if (this.#playing)
       this.#stopFrames ??= this.#frames.each(() => {

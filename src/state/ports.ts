@@ -24,6 +24,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
 import type { MeasuredRoom } from './measured-room.ts';
+import type { Message, Problem } from '../core/words/problem.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
 export type TakeAudio = Sound;
@@ -32,11 +33,11 @@ export type TakeAudio = Sound;
 export interface InputEvents {
   onHop(hop: Hop): void;
   /** Called once when the microphone is gone. */
-  onLost(sentence: string): void;
+  onLost(problem: Problem): void;
   /** Called when only digital silence comes: a muted input, a switch on the cable. */
-  onSilent(sentence: string): void;
-  /** Called when sound is back after that, with the sentence that no longer holds. */
-  onSoundBack?(sentence: string): void;
+  onSilent(problem: Problem): void;
+  /** Called when sound is back after that, with the problem that no longer holds. */
+  onSoundBack?(problem: Problem): void;
 }
 
 /** Level of each part of the band and of the whole, in dB: -60 is silent, 0 the part's own balance. */
@@ -50,7 +51,7 @@ export interface OpenBand {
   /** The same from both speakers: then one path leads to the microphone, the one that a sweep measures. */
   playInMono(mono: boolean): void;
   /** Called once when the band falls silent by itself. */
-  onFailed(listener: (sentence: string) => void): void;
+  onFailed(listener: (problem: Problem) => void): void;
   dispose(): void;
 }
 
@@ -148,7 +149,7 @@ export interface LiveListener {
 
 export interface LiveListenerEvents {
   heard(heard: Heard): void;
-  failed(sentence: string): void;
+  failed(problem: Problem): void;
 }
 
 export interface AnalysisPort {
@@ -178,7 +179,7 @@ export interface TakeWriter {
   /** What has become known about the take. */
   change(details: Partial<TakeDetails>): void;
   /** null when the whole take is safe, else what stopped the writing. */
-  finish(): Promise<string | null>;
+  finish(): Promise<Problem | null>;
 }
 
 /** The same for a take on a MIDI instrument. */
@@ -186,13 +187,13 @@ export interface NotesWriter {
   readonly id: TakeId;
   append(message: PlayedMessage): void;
   change(details: Partial<TakeDetails>): void;
-  finish(durationSeconds: number): Promise<string | null>;
+  finish(durationSeconds: number): Promise<Problem | null>;
 }
 
 export interface TakesPort {
   /** @param onFull called at most once, when nothing more can be written; the caller goes on in memory */
-  begin(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<TakeWriter>>;
-  beginNotes(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<NotesWriter>>;
+  begin(details: TakeDetails, onFull: (problem: Problem) => void): Promise<Outcome<TakeWriter>>;
+  beginNotes(details: TakeDetails, onFull: (problem: Problem) => void): Promise<Outcome<NotesWriter>>;
   /** @param change what the grading found out about the take */
   saveReport(
     id: TakeId,
@@ -200,7 +201,7 @@ export interface TakesPort {
     summary: TakeSummary,
     change?: Partial<TakeDetails>,
   ): Promise<Outcome<void>>;
-  list(): Promise<{ readonly takes: readonly TakeCard[]; readonly sentences: readonly string[] }>;
+  list(): Promise<{ readonly takes: readonly TakeCard[]; readonly messages: readonly Message[] }>;
   unfinished(): Promise<readonly UnfinishedTake[]>;
   open(id: TakeId): Promise<Outcome<StoredTake>>;
   rename(id: TakeId, title: string): Promise<Outcome<void>>;
@@ -212,7 +213,7 @@ export type KeptChart = ChartRecord;
 
 export interface ChartsPort {
   /** By title. */
-  list(): Promise<{ readonly charts: readonly KeptChart[]; readonly sentences: readonly string[] }>;
+  list(): Promise<{ readonly charts: readonly KeptChart[]; readonly messages: readonly Message[] }>;
   save(chart: KeptChart): Promise<Outcome<void>>;
   remove(id: string): Promise<Outcome<void>>;
 }
@@ -220,7 +221,7 @@ export interface ChartsPort {
 /** The player's own recordings. */
 export interface BackingsPort {
   /** By title. */
-  list(): Promise<{ readonly backings: readonly BackingRecord[]; readonly sentences: readonly string[] }>;
+  list(): Promise<{ readonly backings: readonly BackingRecord[]; readonly messages: readonly Message[] }>;
   save(record: BackingRecord): Promise<Outcome<void>>;
   keepFile(id: string, file: Blob): Promise<Outcome<void>>;
   file(id: string): Promise<Outcome<Blob>>;
@@ -239,7 +240,7 @@ export interface RoomsPort {
 
 /** Settings as one record; what was stored may be older or broken, the store mends or says so. */
 export interface SettingsPort<T> {
-  load(): Promise<{ readonly value: T; readonly sentences: readonly string[] }>;
+  load(): Promise<{ readonly value: T; readonly messages: readonly Message[] }>;
   save(value: T): void;
 }
 

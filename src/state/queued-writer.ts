@@ -3,6 +3,7 @@
  * disk before the count-in: what is played before the store is open is queued and written in order.
  */
 import type { Outcome } from '../core/base/outcome.ts';
+import type { Problem } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
 /** What the writers of sound and of MIDI messages have in common. */
@@ -12,7 +13,7 @@ interface Writer {
 }
 
 /** Ends the writing of a take; null when all of it is safe, else what stopped the writing. */
-type End<W> = (writer: W) => Promise<string | null>;
+type End<W> = (writer: W) => Promise<Problem | null>;
 
 export class QueuedWriter<W extends Writer> {
   readonly #opened: Promise<W | null>;
@@ -21,12 +22,12 @@ export class QueuedWriter<W extends Writer> {
   #queue: ((writer: W) => void)[] | null = [];
 
   /** @param onRefused called where the store can't be opened; the take goes on in memory */
-  constructor(opening: Promise<Outcome<W>>, onRefused: (sentence: string) => void) {
+  constructor(opening: Promise<Outcome<W>>, onRefused: (problem: Problem) => void) {
     this.#opened = opening.then((opened) => {
       const queue = this.#queue ?? [];
       this.#queue = null;
       if (!opened.ok) {
-        onRefused(opened.sentence);
+        onRefused(opened.problem);
         return null;
       }
       for (const act of queue) act(opened.value);

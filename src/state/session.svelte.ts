@@ -18,12 +18,14 @@ import {
   type RecordingFiles,
   type OpenedTake,
 } from './open-take.ts';
-import { makeReview, type Phase } from './phase.ts';
+import { makeReview, type Opening, type Phase } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { BackingsPort, FilesPort, FramesPort } from './ports.ts';
 import type { Setup } from './setup.svelte.ts';
 import type { TakePorts } from './microphone-take.ts';
+import type { Message, Problem } from '../core/words/problem.ts';
+import { withMessage, withoutMessage } from './messages.ts';
 import type { TakeId } from './take.ts';
 
 export type { LiveMoment, LiveNote } from './live-moment.ts';
@@ -45,7 +47,7 @@ const BEATS_AFTER_LAST_CHORUS = 0.25;
 export class Session {
   readonly #ports: SessionPorts;
   #phase = $state.raw<Phase>({ kind: 'ready' });
-  #notices = $state.raw<readonly string[]>([]);
+  #notices = $state.raw<readonly Message[]>([]);
   readonly #live = new LiveState();
   #timeline = $state.raw<Timeline | null>(null);
   #playback = $state.raw<Playback | null>(null);
@@ -63,8 +65,8 @@ export class Session {
     return this.#phase;
   }
 
-  /** Everything worth telling that does not stop the take. Newest last. */
-  get notices(): readonly string[] {
+  /** Everything that the player is to know and that does not stop the take. Newest last. */
+  get notices(): readonly Message[] {
     return this.#notices;
   }
 
@@ -99,13 +101,13 @@ export class Session {
     const { setup, today } = this.#ports;
     const turn = this.#begin();
     const timeline = setup.timeline;
-    if (!timeline.ok) return this.#trouble(timeline.sentence, 'back');
+    if (!timeline.ok) return this.#trouble(timeline.problem, 'back');
     this.#timeline = timeline.value;
     const take = createTake(this.#ports, setup.planTake(timeline.value, today()), {
       opening: (what) => this.#while(turn, () => (this.#phase = { kind: 'opening', what })),
-      notice: (sentence) => this.#while(turn, () => this.#notice(sentence)),
-      withdraw: (sentence) => this.#while(turn, () => this.dismissNotice(sentence)),
-      lost: (sentence) => this.#while(turn, () => void this.#lost(sentence)),
+      notice: (message) => this.#while(turn, () => this.#notice(message)),
+      withdraw: (problem) => this.#while(turn, () => this.dismissNotice(problem)),
+      lost: (problem) => this.#while(turn, () => void this.#endByLoss(problem)),
       heard: (heard) => this.#while(turn, () => this.#live.heard(heard) && void this.stop()),
     });
     this.#take = take;
@@ -113,7 +115,7 @@ export class Session {
     if (turn !== this.#turn) return take.dispose();
     if (!opened.ok) {
       this.#release();
-      return this.#trouble(opened.sentence, 'try again');
+      return this.#trouble(opened.problem, 'try again');
     }
     this.#phase = { kind: 'counting-in' };
     this.#live.open(setup.settings, timeline.value);
@@ -141,7 +143,7 @@ export class Session {
   /** Grades files against the setup's chart and tempo, the first downbeat so many seconds from their start. */
   async openRecording(files: RecordingFiles, firstBeatSeconds = 0): Promise<void> {
     const { setup, analysis, today } = this.#ports;
-    await this.#open(files.line.name, async () => {
+    await this.#open({ kind: 'file', name: files.line.name }, async () => {
       if (!setup.timeline.ok) return setup.timeline;
       const { details } = setup.planTake(setup.timeline.value, today());
       return openFilesAsTake(analysis, files, details, firstBeatSeconds);
@@ -150,12 +152,12 @@ export class Session {
 
   /** Renders the demo line and grades it like a recording. */
   playDemo(): Promise<void> {
-    return this.#open('the demo take', () => openDemoTake(this.#ports.audio, this.#ports.today()));
+    return this.#open({ kind: 'demo' }, () => openDemoTake(this.#ports.audio, this.#ports.today()));
   }
 
   /** Reviews a stored take; grades it first if it was cut off, or if its report can't be read any more. */
   openTake(id: TakeId): Promise<void> {
-    return this.#open('the take', () => openStoredTake(this.#ports.takes, id));
+    return this.#open({ kind: 'take' }, () => openStoredTake(this.#ports.takes, id));
   }
 
   /** Downloads a part of the take in review. Does nothing elsewhere, or where the take has no such part. */
@@ -171,8 +173,8 @@ export class Session {
     this.#take?.setLevels(setup.settings.levels);
   }
 
-  dismissNotice(sentence: string): void {
-    this.#notices = this.#notices.filter((other) => other !== sentence);
+  dismissNotice(message: Message): void {
+    this.#notices = withoutMessage(this.#notices, message);
   }
 
   dispose(): void {
@@ -187,12 +189,12 @@ export class Session {
     return ++this.#turn;
   }
 
-  async #open(what: string, open: () => Promise<Outcome<OpenedTake>>): Promise<void> {
+  async #open(what: Opening, open: () => Promise<Outcome<OpenedTake>>): Promise<void> {
     const turn = this.#begin();
     this.#phase = { kind: 'opening', what };
     const opened = await open();
     if (turn !== this.#turn) return;
-    if (!opened.ok) return this.#trouble(opened.sentence, 'back');
+    if (!opened.ok) return this.#trouble(opened.problem, 'back');
     const { take, report, warnings } = opened.value;
     for (const warning of warnings) this.#notice(warning);
     if (report === null) await this.#judge(take, null, turn);
@@ -213,12 +215,12 @@ export class Session {
     if (turn === this.#turn) act();
   }
 
-  #notice(sentence: string): void {
-    if (!this.#notices.includes(sentence)) this.#notices = [...this.#notices, sentence];
+  #notice(message: Message): void {
+    this.#notices = withMessage(this.#notices, message);
   }
 
-  #trouble(sentence: string, wayOn: 'try again' | 'back'): void {
-    this.#phase = { kind: 'trouble', sentence, wayOn };
+  #trouble(problem: Problem, wayOn: 'try again' | 'back'): void {
+    this.#phase = { kind: 'trouble', problem, wayOn };
   }
 
   #draw(take: RunningTake, timeline: Timeline): void {
@@ -233,16 +235,16 @@ export class Session {
   }
 
   /** The microphone is gone: what was played is kept and graded. */
-  async #lost(sentence: string): Promise<void> {
+  async #endByLoss(problem: Problem): Promise<void> {
     if (this.#phase.kind === 'playing') {
-      await this.#finish(sentence);
+      await this.#finish(problem);
     } else {
       this.#begin();
-      this.#trouble(sentence, 'try again');
+      this.#trouble(problem, 'try again');
     }
   }
 
-  async #finish(notice: string | null = null): Promise<void> {
+  async #finish(notice: Message | null = null): Promise<void> {
     const take = this.#take;
     if (take === null) return;
     this.#phase = { kind: 'grading', progress: 0 };
@@ -264,18 +266,18 @@ export class Session {
     progress(0);
     const judged = await gradeAndKeep(take, known, this.#ports, {
       progress,
-      told: (sentence) => this.#while(turn, () => this.#notice(sentence)),
+      message: (message) => this.#while(turn, () => this.#notice(message)),
     });
     this.#while(turn, () =>
       judged.ok
         ? this.#review(judged.value.take, judged.value.report)
-        : this.#trouble(judged.sentence, 'back'),
+        : this.#trouble(judged.problem, 'back'),
     );
   }
 
   #review(take: FinishedTake, report: Report): void {
     const review = makeReview(take, report);
-    if (!review.ok) return this.#trouble(review.sentence, 'back');
+    if (!review.ok) return this.#trouble(review.problem, 'back');
     this.#playback = openTakePlayback(review.value, this.#ports, this.#ports.setup.settings.levels);
     this.#timeline = review.value.timeline;
     this.#phase = { kind: 'review', review: review.value };

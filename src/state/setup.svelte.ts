@@ -29,11 +29,12 @@ import {
 } from './settings.ts';
 import { planWithBacking, backingTimeline, type ChosenBacking } from './chosen-backing.ts';
 import { bandSeed } from './take.ts';
+import type { Message } from '../core/words/problem.ts';
 import type { TakePlan } from './take-plan.ts';
 
 export type { Settings } from './settings.ts';
 
-/** The chart that the settings ask for. A stored form that is no longer built in gets a sentence like any other. */
+/** The chart that the settings ask for. Fails for a stored form that is no longer built in. */
 const chartOf = ({ form, key, ownChart }: Settings): Outcome<Chart> =>
   form === null ? parseChart(ownChart) : formChart(form, key);
 
@@ -48,7 +49,7 @@ const firstChords = (chart: Chart): string =>
 export class Setup {
   readonly #store: SettingsPort<Settings>;
   #settings = $state.raw<Settings>(usualSettings);
-  #notices = $state.raw<readonly string[]>([]);
+  #notices = $state.raw<readonly Message[]>([]);
   /** A recording in the band's place; its own chart counts then. */
   #backing = $state.raw<ChosenBacking | null>(null);
   readonly #chart = $derived.by(() => (this.#backing ? good(this.#backing.chart) : chartOf(this.#settings)));
@@ -73,11 +74,11 @@ export class Setup {
     this.#store = ports.settings;
   }
 
-  /** Reads what was remembered. Sentences about what could not be read land in `notices`. */
+  /** Reads what was remembered. What could not be read is in `notices`. */
   async load(): Promise<void> {
-    const { value, sentences } = await this.#store.load();
+    const { value, messages } = await this.#store.load();
     this.#settings = value;
-    this.#notices = sentences;
+    this.#notices = messages;
   }
 
   get settings(): Settings {
@@ -94,7 +95,7 @@ export class Setup {
     this.#backing = backing;
   }
 
-  get notices(): readonly string[] {
+  get notices(): readonly Message[] {
     return this.#notices;
   }
 

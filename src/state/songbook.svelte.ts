@@ -5,6 +5,8 @@ import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { writeKey } from '../core/music/keys.ts';
 import type { Outcome } from '../core/base/outcome.ts';
+import { notice, type Message } from '../core/words/problem.ts';
+import { withMessage } from './messages.ts';
 import type { ChartsPort, FilesPort, KeptChart } from './ports.ts';
 
 export class Songbook {
@@ -12,7 +14,7 @@ export class Songbook {
   readonly #newId: () => string;
   readonly #files: FilesPort;
   #charts = $state.raw<readonly KeptChart[]>([]);
-  #notices = $state.raw<readonly string[]>([]);
+  #notices = $state.raw<readonly Message[]>([]);
 
   constructor(ports: {
     readonly charts: ChartsPort;
@@ -28,8 +30,8 @@ export class Songbook {
     return this.#charts;
   }
 
-  /** Sentences about what could not be read, and about the last verb if it failed. */
-  get notices(): readonly string[] {
+  /** What could not be read, and why the last action failed, if it did. */
+  get notices(): readonly Message[] {
     return this.#notices;
   }
 
@@ -39,9 +41,9 @@ export class Songbook {
   }
 
   async load(): Promise<void> {
-    const { charts, sentences } = await this.#store.list();
+    const { charts, messages } = await this.#store.list();
     this.#charts = charts;
-    this.#notices = sentences;
+    this.#notices = messages;
   }
 
   /** Keeps a chart under a title; one of the same title is written over. A chart that can't be read is not kept. */
@@ -68,7 +70,7 @@ export class Songbook {
   /** The chart in a file (text, MusicXML, MIDI with chord markers) as our text; null, and a notice, where there is none. */
   async open(file: File): Promise<string | null> {
     const read = readChartFile(new Uint8Array(await file.arrayBuffer()), file.name);
-    this.#notices = read.ok ? read.value.warnings : [read.sentence];
+    this.#notices = read.ok ? read.value.warnings.map((text) => notice('plain', { text })) : [read.problem];
     return read.ok ? writeChart(read.value.chart) : null;
   }
 
@@ -84,6 +86,6 @@ export class Songbook {
 
   async #afterwards(outcome: Outcome<void>): Promise<void> {
     await this.load();
-    if (!outcome.ok) this.#notices = [...this.#notices, outcome.sentence];
+    if (!outcome.ok) this.#notices = withMessage(this.#notices, outcome.problem);
   }
 }

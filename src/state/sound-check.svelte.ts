@@ -2,13 +2,14 @@
 import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { InputLevel, type LevelReading } from '../core/room/check/input-level.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import type { MeasuredRoom } from './measured-room.ts';
 import type { DevicePair, MeasuredRooms } from './measured-rooms.svelte.ts';
 import type { AnalysisPort, AudioPort, LiveListener } from './ports.ts';
 import { SweepRecording } from './sweep-recording.ts';
+import type { Notice, Problem } from '../core/words/problem.ts';
 import { readTuning, type TuningReading } from './tuning-check.ts';
 
 export type SoundCheckStep = 'closed' | 'opening' | 'listening' | 'sweeping';
@@ -25,8 +26,8 @@ export interface SoundCheckPorts {
 export class SoundCheck {
   readonly #ports: SoundCheckPorts;
   #step = $state.raw<SoundCheckStep>('closed');
-  #problem = $state.raw<string | null>(null);
-  #warnings = $state.raw<readonly string[]>([]);
+  #problem = $state.raw<Problem | null>(null);
+  #warnings = $state.raw<readonly Notice[]>([]);
   #inputs = $state.raw<readonly DeviceChoice[]>([]);
   #outputs = $state.raw<readonly DeviceChoice[]>([]);
   #pair = $state.raw<DevicePair | null>(null);
@@ -38,7 +39,7 @@ export class SoundCheck {
   #sweeps: SweepRecording | null = null;
   #stopWatchingDevices: (() => void) | null = null;
   /** The problem of a microphone that sends nothing; taken back when it does. */
-  #silence: string | null = null;
+  #silence: Problem | null = null;
   /** Counts openings: what an older one still sends is dropped. */
   #turn = 0;
   readonly #tuning = $derived.by(() => readTuning(this.#ports.openStrings(), this.#notes));
@@ -52,12 +53,12 @@ export class SoundCheck {
   }
 
   /** What is in the way; null while all is well. */
-  get problem(): string | null {
+  get problem(): Problem | null {
     return this.#problem;
   }
 
   /** Processing that the browser left on, a telephone codec. */
-  get warnings(): readonly string[] {
+  get warnings(): readonly Notice[] {
     return this.#warnings;
   }
 
@@ -100,7 +101,7 @@ export class SoundCheck {
     const opened = await this.#listen(turn);
     if (turn !== this.#turn) return;
     this.#step = 'listening';
-    if (!opened.ok) this.#problem = opened.sentence;
+    if (!opened.ok) this.#problem = opened.problem;
   }
 
   async chooseInput(deviceId: string | null): Promise<void> {
@@ -127,7 +128,7 @@ export class SoundCheck {
     this.#step = 'listening';
     const measured = sweeps.measure();
     if (measured.ok) rooms.keep(pair, measured.value, today());
-    else this.#problem = measured.sentence;
+    else this.#problem = measured.problem;
   }
 
   /** Shifts the delay of the devices in use, by ear. */
@@ -150,10 +151,10 @@ export class SoundCheck {
     const microphone = await audio.openMicrophone(
       {
         onHop: (hop) => this.#takeHop(turn, hop),
-        onLost: (sentence) => this.#endByLoss(turn, sentence),
-        onSilent: (sentence) => {
-          this.#setProblem(turn, sentence);
-          this.#silence = sentence;
+        onLost: (problem) => this.#endByLoss(turn, problem),
+        onSilent: (problem) => {
+          this.#setProblem(turn, problem);
+          this.#silence = problem;
         },
       },
       rooms.inputId,
@@ -161,7 +162,7 @@ export class SoundCheck {
     if (!microphone.ok) return microphone;
     if (turn !== this.#turn) {
       microphone.value.dispose();
-      return badSentence('The sound check was left.');
+      return bad('soundCheck.left');
     }
     this.#microphone = microphone.value;
     this.#warnings = microphone.value.warnings;
@@ -172,7 +173,7 @@ export class SoundCheck {
       heard: ({ notes }) => {
         if (turn === this.#turn && notes.length > 0) this.#notes = [...this.#notes, ...notes];
       },
-      failed: (sentence) => this.#setProblem(turn, sentence),
+      failed: (problem) => this.#setProblem(turn, problem),
     });
     if (!listener.ok) return listener;
     if (turn === this.#turn) this.#listener = listener.value;
@@ -197,23 +198,23 @@ export class SoundCheck {
     this.#meter?.push(hop.samples);
     this.#level = this.#meter?.reading ?? null;
     if (this.#silence !== null && hop.samples.some((x) => x !== 0)) {
-      if (this.#problem === this.#silence) this.#problem = null;
+      if (this.#problem?.code === this.#silence.code) this.#problem = null;
       this.#silence = null;
     }
     this.#listener?.hop(hop.samples, null);
   }
 
   /** The microphone is gone: everything is closed, and the screen stays with the problem. */
-  #endByLoss(turn: number, sentence: string): void {
+  #endByLoss(turn: number, problem: Problem): void {
     if (turn !== this.#turn) return;
     this.#turn++;
     this.#release();
     this.#step = 'listening';
-    this.#problem = sentence;
+    this.#problem = problem;
   }
 
-  #setProblem(turn: number, sentence: string): void {
-    if (turn === this.#turn) this.#problem = sentence;
+  #setProblem(turn: number, problem: Problem): void {
+    if (turn === this.#turn) this.#problem = problem;
   }
 
   #release(): void {

@@ -9,13 +9,14 @@ import { PlayedNotes } from '../core/midi/played-notes.ts';
 import { PlayedSignal } from '../core/take/played-signal.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { PlayingSettings } from './playing-settings.ts';
+import type { Problem } from '../core/words/problem.ts';
 import type { AnalysisPort, AudioPort, LiveListener, RoomsPort } from './ports.ts';
 
 /**
  * off: not asked for. closed: the browser has not allowed it yet. asleep: it takes a touch of the page first, or
- * nobody has played for long. failed: it can't, `sentence` says why.
+ * nobody has played for long. failed: it can't, `problem` says why.
  */
-export type Ear = 'off' | 'closed' | 'asleep' | 'listening' | 'failed';
+export type SignalStatus = 'off' | 'closed' | 'asleep' | 'listening' | 'failed';
 
 type Wanted = Pick<PlayingSettings, 'instrument' | 'input'>;
 
@@ -34,8 +35,8 @@ const USUAL_LONGEST_SECONDS = 600;
 
 export class StartSignal {
   readonly #ports: StartSignalPorts;
-  #ear = $state.raw<Ear>('off');
-  #sentence = $state.raw<string | null>(null);
+  #status = $state.raw<SignalStatus>('off');
+  #problem = $state.raw<Problem | null>(null);
   #microphone: Microphone | null = null;
   #listener: LiveListener | null = null;
   #stopMidi: (() => void) | null = null;
@@ -46,13 +47,13 @@ export class StartSignal {
     this.#ports = ports;
   }
 
-  get ear(): Ear {
-    return this.#ear;
+  get status(): SignalStatus {
+    return this.#status;
   }
 
   /** Why it can't listen, or null. */
-  get sentence(): string | null {
-    return this.#sentence;
+  get problem(): Problem | null {
+    return this.#problem;
   }
 
   /** Listens until `halt`, or until the signal is given; then it has let go of the microphone already. */
@@ -62,7 +63,7 @@ export class StartSignal {
     const may = await this.#ports.audio.mayOpen(input);
     if (turn !== this.#turn) return;
     if (may !== 'yes') {
-      this.#ear = may;
+      this.#status = may;
       return;
     }
     const signal = new PlayedSignal(instrumentOf(instrument)?.lowestMidi ?? 0);
@@ -79,15 +80,15 @@ export class StartSignal {
   halt(): void {
     this.#turn++;
     this.#release();
-    this.#ear = 'off';
-    this.#sentence = null;
+    this.#status = 'off';
+    this.#problem = null;
   }
 
   async #listenToMicrophone(signal: PlayedSignal, start: () => void, turn: number): Promise<void> {
     const { audio, analysis, rooms, longestSeconds = USUAL_LONGEST_SECONDS } = this.#ports;
     const woken = await audio.wake();
     if (turn !== this.#turn) return;
-    if (!woken.ok) return this.#fail(woken.sentence);
+    if (!woken.ok) return this.#fail(woken.problem);
     let heardFrames = 0;
     const microphone = await audio.openMicrophone(
       {
@@ -96,29 +97,29 @@ export class StartSignal {
           this.#listener?.hop(samples, null);
           if (heardFrames > longestSeconds * (this.#microphone?.sampleRate ?? Infinity)) this.#sleep();
         },
-        onLost: (sentence) => this.#fail(sentence),
+        onLost: (problem) => this.#fail(problem),
         onSilent: () => undefined,
       },
       rooms.inputId,
     );
     if (turn !== this.#turn) return microphone.ok ? microphone.value.dispose() : undefined;
-    if (!microphone.ok) return this.#fail(microphone.sentence);
+    if (!microphone.ok) return this.#fail(microphone.problem);
     this.#microphone = microphone.value;
     const listener = await analysis.listen(microphone.value.sampleRate, null, {
       heard: ({ notes }) => signal.hears(notes) && start(),
-      failed: (sentence) => this.#fail(sentence),
+      failed: (problem) => this.#fail(problem),
     });
     if (turn !== this.#turn) return listener.ok ? listener.value.dispose() : undefined;
-    if (!listener.ok) return this.#fail(listener.sentence);
+    if (!listener.ok) return this.#fail(listener.problem);
     this.#listener = listener.value;
-    this.#ear = 'listening';
+    this.#status = 'listening';
   }
 
   async #listenToMidi(signal: PlayedSignal, start: () => void, turn: number): Promise<void> {
     const { midi, nowSeconds } = this.#ports;
     const connected = await midi.connect();
     if (turn !== this.#turn) return;
-    if (!connected.ok) return this.#fail(connected.sentence);
+    if (!connected.ok) return this.#fail(connected.problem);
     const notes = new PlayedNotes();
     let told = 0;
     this.#stopMidi = midi.listen((message, agoSeconds) => {
@@ -127,18 +128,18 @@ export class StartSignal {
       told = notes.ended.length;
       if (signal.hears(fresh)) start();
     });
-    this.#ear = 'listening';
+    this.#status = 'listening';
   }
 
   #sleep(): void {
     this.halt();
-    this.#ear = 'asleep';
+    this.#status = 'asleep';
   }
 
-  #fail(sentence: string): void {
+  #fail(problem: Problem): void {
     this.halt();
-    this.#ear = 'failed';
-    this.#sentence = sentence;
+    this.#status = 'failed';
+    this.#problem = problem;
   }
 
   #release(): void {

@@ -1,7 +1,7 @@
 /** The sweeps of a sound check while they sound, and what the microphone records of them. */
 import type { Hop } from '../audio/microphone/hop.ts';
 import type { PlayingSounds } from '../audio/playback/play-sounds.ts';
-import { badSentence, type Outcome } from '../core/base/outcome.ts';
+import { bad, type Outcome } from '../core/base/outcome.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import {
   checkSweeps,
@@ -59,10 +59,7 @@ export class SweepRecording {
         return { sweep, from, to: from + sweep.length + this.#tailFrames };
       })
       .filter(({ from, to }) => !gaps.some(({ atFrame, frames }) => atFrame < to && atFrame + frames > from));
-    if (recorded.length === 0)
-      return badSentence(
-        'The browser lost sound during each sweep: close what else is running, and try again.',
-      );
+    if (recorded.length === 0) return bad('soundCheck.soundLost');
     return judgeSweeps(
       recorded.map(({ from, to }) => fromPcm16(whole.subarray(from, to))),
       recorded.map(({ sweep }) => sweep),

@@ -1,6 +1,6 @@
 /** The band of a take while it is played, or the player's own recording in its place: opened, started, made louder. */
 import type { BandClock } from '../audio/base/clock.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { AudioPort, BandLevels, OpenBand } from './ports.ts';
 import type { TakeEvents, TakePlan } from './take-plan.ts';
 
@@ -28,7 +28,7 @@ export class TakeBand {
     if (!opened.ok) return opened;
     if (this.#disposed) {
       opened.value.dispose();
-      return badSentence('The take was called off before it began.');
+      return bad('take.calledOff');
     }
     this.#band = opened.value;
     opened.value.onFailed(this.#events.notice);
@@ -74,12 +74,11 @@ export class TakeBand {
   #open(): Promise<Outcome<OpenBand>> {
     const { timeline, band, levels, backing } = this.#plan;
     if (backing === undefined) {
-      this.#events.opening('the band');
+      this.#events.opening({ kind: 'band' });
       return this.#audio.openBand(timeline, band, levels);
     }
-    this.#events.opening('the backing');
-    const progress = (share: number) =>
-      this.#events.opening(`the backing, ${Math.round(100 * share)} % rendered`);
+    this.#events.opening({ kind: 'backing' });
+    const progress = (share: number) => this.#events.opening({ kind: 'rendering', share });
     return this.#audio.openBand(timeline, band, levels, { ...backing, progress });
   }
 }

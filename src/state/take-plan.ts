@@ -3,6 +3,8 @@ import type { Heard } from '../analysis/messages.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { BackingRun, BandLevels } from './ports.ts';
+import type { Message, Problem } from '../core/words/problem.ts';
+import type { Opening } from './phase.ts';
 import type { TakeDetails } from './take.ts';
 
 export interface TakePlan {
@@ -16,13 +18,12 @@ export interface TakePlan {
 }
 
 export interface TakeEvents {
-  /** What is being opened, to be read in a sentence. */
-  opening(what: string): void;
-  /** Worth telling, but the take goes on. */
-  notice(sentence: string): void;
-  /** What was told no longer holds. */
-  withdraw(sentence: string): void;
+  opening(what: Opening): void;
+  /** The player is to know it, and the take goes on. */
+  notice(message: Message): void;
+  /** A problem that was sent no longer holds. */
+  withdraw(problem: Problem): void;
   /** The microphone is gone. */
-  lost(sentence: string): void;
+  lost(problem: Problem): void;
   heard(heard: Heard): void;
 }

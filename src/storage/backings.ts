@@ -1,12 +1,9 @@
 /** Recordings of the player's own: what is known about each, and its file as it was opened. */
 import * as v from 'valibot';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { BackingRecordSchema, type BackingRecord } from './backing-record.ts';
+import { problem, type Message } from '../core/words/problem.ts';
 import { attempt, isNamed, type Database } from './database.ts';
-
-const GONE = 'This recording is no longer on this machine: open its file again.';
-const NO_ROOM =
-  'There is no room on this machine for the recording: it can be played now, and is not kept. Remove takes or recordings that you no longer need.';
 
 export class Backings {
   readonly #db: Database;
@@ -18,21 +15,19 @@ export class Backings {
     this.#askToStay = askToStay;
   }
 
-  /** By title, and a sentence where a record can't be read. */
+  /** By title, and a problem where a record can't be read. */
   async list(): Promise<{
     readonly backings: readonly BackingRecord[];
-    readonly sentences: readonly string[];
+    readonly messages: readonly Message[];
   }> {
     const all = await attempt(() => this.#db.getAll('backings'));
-    if (!all.ok) return { backings: [], sentences: [all.sentence] };
+    if (!all.ok) return { backings: [], messages: [all.problem] };
     const parsed = all.value.map((value) => v.safeParse(BackingRecordSchema, value));
     return {
       backings: parsed
         .flatMap((one) => (one.success ? [one.output] : []))
         .sort((a, b) => a.title.localeCompare(b.title)),
-      sentences: parsed.some((one) => !one.success)
-        ? ['What is known about a recording could not be read; the others are not touched.']
-        : [],
+      messages: parsed.some((one) => !one.success) ? [problem('backing.recordsUnreadable')] : [],
     };
   }
 
@@ -51,7 +46,7 @@ export class Backings {
       this.#askToStay();
       return good(undefined);
     } catch (error) {
-      if (isNamed(error, 'QuotaExceededError')) return badSentence(NO_ROOM);
+      if (isNamed(error, 'QuotaExceededError')) return bad('backing.noSpace');
       return attempt(() => Promise.reject(error as Error));
     }
   }
@@ -59,7 +54,7 @@ export class Backings {
   async file(id: string): Promise<Outcome<Blob>> {
     const bytes = await attempt(() => this.#db.get('backingFiles', id));
     if (!bytes.ok) return bytes;
-    return bytes.value instanceof ArrayBuffer ? good(new Blob([bytes.value])) : badSentence(GONE);
+    return bytes.value instanceof ArrayBuffer ? good(new Blob([bytes.value])) : bad('backing.gone');
   }
 
   remove(id: string): Promise<Outcome<void>> {

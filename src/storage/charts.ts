@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import type { Outcome } from '../core/base/outcome.ts';
 import { attempt, type Database } from './database.ts';
+import { problem, type Message } from '../core/words/problem.ts';
 import { ChartRecordSchema, type ChartRecord } from './records.ts';
 
 export class Charts {
@@ -11,18 +12,16 @@ export class Charts {
     this.#db = db;
   }
 
-  /** By title, and a sentence for each record that can't be read. */
-  async list(): Promise<{ readonly charts: readonly ChartRecord[]; readonly sentences: readonly string[] }> {
+  /** By title, and a problem for each record that can't be read. */
+  async list(): Promise<{ readonly charts: readonly ChartRecord[]; readonly messages: readonly Message[] }> {
     const all = await attempt(() => this.#db.getAll('charts'));
-    if (!all.ok) return { charts: [], sentences: [all.sentence] };
+    if (!all.ok) return { charts: [], messages: [all.problem] };
     const parsed = all.value.map((value) => v.safeParse(ChartRecordSchema, value));
     return {
       charts: parsed
         .flatMap((one) => (one.success ? [one.output] : []))
         .sort((a, b) => a.title.localeCompare(b.title)),
-      sentences: parsed.some((one) => !one.success)
-        ? ['A stored chart could not be read; the others are not touched.']
-        : [],
+      messages: parsed.some((one) => !one.success) ? [problem('storage.chartUnreadable')] : [],
     };
   }
 

@@ -1,6 +1,7 @@
-/** The one database of this machine: opened once, migrated step by step, its errors turned into sentences. */
+/** The one database of this machine: opened once, migrated step by step, its errors turned into problems. */
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { problem, type Problem } from '../core/words/problem.ts';
+import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 
 /** Values are `unknown` on purpose: whoever reads one puts it through its schema. */
 export interface LandfallDb extends DBSchema {
@@ -43,36 +44,27 @@ export async function openDatabase(name = 'landfall'): Promise<Outcome<Database>
       upgrade: (opened, from) => {
         for (const migrate of MIGRATIONS.slice(from)) migrate(opened);
       },
-      // A newer page wants to migrate: let it. This one's next write fails with a sentence.
+      // A newer page wants to migrate: let it. This one's next write fails with a problem.
       blocking: () => db.close(),
     });
     return good(db);
   } catch (error) {
-    return badSentence(
-      isNamed(error, 'VersionError')
-        ? 'The takes on this machine were written by a newer Landfall. Reload the page to get it.'
-        : 'This browser keeps nothing for this page (a private window?). You can play; export a take to keep it.',
-    );
+    return bad(isNamed(error, 'VersionError') ? 'storage.newer' : 'storage.none');
   }
 }
 
 export const isNamed = (error: unknown, name: string): boolean =>
   typeof error === 'object' && error !== null && 'name' in error && error.name === name;
 
-export const DISK_FULL =
-  'The disk is full: the rest of this take is in memory only. It will be graded; export it before you close the page.';
+/** What went wrong while storing. */
+export const storageProblem = (error: unknown): Problem =>
+  problem(isNamed(error, 'QuotaExceededError') ? 'storage.diskFull' : 'storage.unreachable');
 
-/** What went wrong while storing, as a sentence. */
-export const storageSentence = (error: unknown): string =>
-  isNamed(error, 'QuotaExceededError')
-    ? DISK_FULL
-    : 'This browser could not reach its storage. Reload the page; what is on the screen can still be exported.';
-
-/** Runs something against storage; whatever it throws comes back as a sentence. */
+/** Runs something against storage; whatever it throws comes back as a problem. */
 export async function attempt<T>(act: () => Promise<T>): Promise<Outcome<T>> {
   try {
     return good(await act());
   } catch (error) {
-    return badSentence(storageSentence(error));
+    return failure(storageProblem(error));
   }
 }

@@ -2,6 +2,7 @@
 import type { PlayedMessage } from '../core/midi/played-notes.ts';
 import type { MessagesWriter } from './played-messages.ts';
 import type { TakeDetails } from './records.ts';
+import type { Problem } from '../core/words/problem.ts';
 import { DetailChanges } from './take-details.ts';
 
 export class NotesWriter {
@@ -36,7 +37,7 @@ export class NotesWriter {
   }
 
   /** Answers with what stopped the writing, or null when the whole take is safe. */
-  async finish(durationSeconds: number): Promise<string | null> {
+  async finish(durationSeconds: number): Promise<Problem | null> {
     const stopped = await this.#messages.finish();
     await this.#tail;
     if (stopped === null) await this.#onFinish(durationSeconds).catch(() => undefined);

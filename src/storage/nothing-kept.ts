@@ -1,11 +1,12 @@
 /** Where a browser keeps nothing: every verb of the stores answers, and says so. */
-import { badSentence, type Outcome } from '../core/base/outcome.ts';
+import { failure, type Outcome } from '../core/base/outcome.ts';
 import type { BackingRecord } from './backing-record.ts';
+import type { Message, Problem } from '../core/words/problem.ts';
 import type { ChartRecord, TakeCard, UnfinishedTake } from './records.ts';
 
 /** Stands in for `Takes`. */
-export function nothingKept(sentence: string) {
-  const refuse = (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence));
+export function nothingKept(problem: Problem) {
+  const refuse = (): Promise<Outcome<never>> => Promise.resolve(failure(problem));
   return {
     begin: refuse,
     beginNotes: refuse,
@@ -13,30 +14,30 @@ export function nothingKept(sentence: string) {
     open: refuse,
     rename: refuse,
     remove: refuse,
-    list: () => Promise.resolve({ takes: [] as readonly TakeCard[], sentences: [sentence] }),
+    list: () => Promise.resolve({ takes: [] as readonly TakeCard[], messages: [problem] }),
     unfinished: () => Promise.resolve([] as readonly UnfinishedTake[]),
   };
 }
 
 /** Stands in for `Charts`. */
-export const noCharts = (sentence: string) => ({
-  list: () => Promise.resolve({ charts: [] as readonly ChartRecord[], sentences: [] as readonly string[] }),
-  save: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
-  remove: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
+export const noCharts = (problem: Problem) => ({
+  list: () => Promise.resolve({ charts: [] as readonly ChartRecord[], messages: [] as readonly Message[] }),
+  save: (): Promise<Outcome<never>> => Promise.resolve(failure(problem)),
+  remove: (): Promise<Outcome<never>> => Promise.resolve(failure(problem)),
 });
 
 /** Stands in for `Backings`. */
-export const noBackings = (sentence: string) => ({
+export const noBackings = (problem: Problem) => ({
   list: () =>
-    Promise.resolve({ backings: [] as readonly BackingRecord[], sentences: [] as readonly string[] }),
-  save: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
-  keepFile: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
-  file: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
-  remove: (): Promise<Outcome<never>> => Promise.resolve(badSentence(sentence)),
+    Promise.resolve({ backings: [] as readonly BackingRecord[], messages: [] as readonly Message[] }),
+  save: (): Promise<Outcome<never>> => Promise.resolve(failure(problem)),
+  keepFile: (): Promise<Outcome<never>> => Promise.resolve(failure(problem)),
+  file: (): Promise<Outcome<never>> => Promise.resolve(failure(problem)),
+  remove: (): Promise<Outcome<never>> => Promise.resolve(failure(problem)),
 });
 
 /** Stands in for a `SettingsStore`: the usual settings each time. */
 export const nothingRemembered = <T>(usual: T) => ({
-  load: () => Promise.resolve({ value: usual, sentences: [] as readonly string[] }),
+  load: () => Promise.resolve({ value: usual, messages: [] as readonly Message[] }),
   save: () => undefined,
 });

@@ -1,4 +1,4 @@
-/** Everything that is kept on this machine, opened together; what can't be opened answers with a sentence. */
+/** Everything that is kept on this machine, opened together; what can't be opened answers with a problem. */
 import type { GenericSchema } from 'valibot';
 import { Backings } from './backings.ts';
 import { Charts } from './charts.ts';
@@ -21,7 +21,7 @@ export interface LocalStorage {
   ): SettingsStore<T>;
 }
 
-/** Fails, with the sentence, where this browser keeps nothing at all. */
+/** Fails, with the problem, where this browser keeps nothing at all. */
 export async function openStorage(): Promise<Outcome<LocalStorage>> {
   const opened = await openDatabase();
   if (!opened.ok) return opened;

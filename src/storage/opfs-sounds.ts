@@ -1,7 +1,7 @@
 /** Sounds as private files of this page, each written by a worker of its own and safe after every append. */
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
 import { Requests } from '../core/base/requests.ts';
-import { attempt, isNamed, storageSentence } from './database.ts';
+import { attempt, isNamed, storageProblem } from './database.ts';
 import type { PcmFileAnswer, PcmFileRequest } from './pcm-file.worker.ts';
 import { soundsFolder } from './sounds-folder.ts';
 import type { Sounds, SoundWriter } from './sounds.ts';
@@ -20,7 +20,7 @@ class OpfsWriter implements SoundWriter {
     worker.onmessage = ({ data }: MessageEvent<PcmFileAnswer>) => {
       this.#requests.answer(data.id, data.outcome);
     };
-    worker.onerror = () => this.#requests.fail(storageSentence(null));
+    worker.onerror = () => this.#requests.fail(storageProblem(null));
   }
 
   open(name: string): Promise<Outcome<void>> {
@@ -35,7 +35,7 @@ class OpfsWriter implements SoundWriter {
   async close(): Promise<void> {
     await this.#ask({ kind: 'close' });
     this.#worker.terminate();
-    this.#requests.fail(storageSentence(null));
+    this.#requests.fail(storageProblem(null));
   }
 
   #ask(order: Order<PcmFileRequest>, transfer: Transferable[] = []): Promise<Outcome<void>> {
@@ -63,7 +63,7 @@ async function create(id: string): Promise<Outcome<SoundWriter>> {
   const opened = await writer.open(fileName(id));
   if (opened.ok) return good(writer);
   await writer.close();
-  return badSentence(opened.sentence);
+  return opened;
 }
 
 /** The file as it stands; null where there is none. */

@@ -1,6 +1,6 @@
 /** Appends samples to an open file and makes each append safe. No browser in here: the worker hands the file in. */
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
-import { DISK_FULL, storageSentence } from './database.ts';
+import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
+import { storageProblem } from './database.ts';
 
 /** The part of FileSystemSyncAccessHandle (File System standard, WHATWG) that is used. */
 export interface SyncFile {
@@ -27,13 +27,13 @@ export class PcmFile {
         this.#bytes += written - (written % 2);
         this.#file.truncate(this.#bytes);
         this.#file.flush();
-        return badSentence(DISK_FULL);
+        return bad('storage.diskFull');
       }
       this.#file.flush();
       this.#bytes += written;
       return good(undefined);
     } catch (error) {
-      return badSentence(storageSentence(error));
+      return failure(storageProblem(error));
     }
   }
 

@@ -1,7 +1,7 @@
 /** Writes one take: opens its private file and hands every message on to `PcmFile`. */
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { failure, good, type Outcome } from '../core/base/outcome.ts';
 import { soundsFolder } from './sounds-folder.ts';
-import { storageSentence } from './database.ts';
+import { storageProblem } from './database.ts';
 import { PcmFile, type SyncFile } from './pcm-file.ts';
 
 export type PcmFileRequest =
@@ -24,13 +24,13 @@ async function open(name: string): Promise<Outcome<void>> {
     file = new PcmFile(await opener.createSyncAccessHandle());
     return good(undefined);
   } catch (error) {
-    return badSentence(storageSentence(error));
+    return failure(storageProblem(error));
   }
 }
 
 async function act(request: PcmFileRequest): Promise<Outcome<void>> {
   if (request.kind === 'open') return open(request.name);
-  if (request.kind === 'append') return file?.append(request.samples) ?? badSentence(storageSentence(null));
+  if (request.kind === 'append') return file?.append(request.samples) ?? failure(storageProblem(null));
   file?.dispose();
   file = null;
   return good(undefined);

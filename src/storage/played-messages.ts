@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import type { PlayedMessage } from '../core/midi/played-notes.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import { attempt, type Database } from './database.ts';
+import type { Problem } from '../core/words/problem.ts';
 import { MessagesSchema } from './records.ts';
 
 const rangeOf = (id: string) => IDBKeyRange.bound([id, 0], [id, Number.MAX_SAFE_INTEGER]);
@@ -23,14 +24,14 @@ export const removeMessages = (db: Database, id: string): Promise<void> => db.de
 export class MessagesWriter {
   readonly id: string;
   readonly #db: Database;
-  readonly #onFull: (sentence: string) => void;
+  readonly #onFull: (problem: Problem) => void;
   #waiting: PlayedMessage[] = [];
   #records = 0;
-  #stopped: string | null = null;
+  #stopped: Problem | null = null;
   #tail: Promise<void> = Promise.resolve();
 
   /** @param onFull called once when nothing more can be written */
-  constructor(db: Database, id: string, onFull: (sentence: string) => void) {
+  constructor(db: Database, id: string, onFull: (problem: Problem) => void) {
     this.#db = db;
     this.id = id;
     this.#onFull = onFull;
@@ -42,7 +43,7 @@ export class MessagesWriter {
   }
 
   /** Answers, once all is written, with what stopped the writing, or null. */
-  async finish(): Promise<string | null> {
+  async finish(): Promise<Problem | null> {
     await this.#tail;
     return this.#stopped;
   }
@@ -54,8 +55,8 @@ export class MessagesWriter {
     const put = await attempt(() => this.#db.put('messages', messages, [this.id, this.#records]));
     if (put.ok) this.#records += 1;
     else {
-      this.#stopped = put.sentence;
-      this.#onFull(put.sentence);
+      this.#stopped = put.problem;
+      this.#onFull(put.problem);
     }
   }
 }

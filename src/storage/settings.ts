@@ -1,5 +1,6 @@
 /** One record of settings. What was stored may be older than the app, or broken: each field is mended alone. */
 import * as v from 'valibot';
+import { problem, type Message } from '../core/words/problem.ts';
 import { attempt, type Database } from './database.ts';
 
 type Entries = Readonly<Record<string, v.GenericSchema>>;
@@ -24,16 +25,16 @@ export class SettingsStore<T extends object> {
     this.#defaults = defaults;
   }
 
-  /** Fields that are missing take their default; fields that can't be read too, with a sentence. */
-  async load(): Promise<{ readonly value: T; readonly sentences: readonly string[] }> {
+  /** Fields that are missing take their default; fields that can't be read too, with a problem. */
+  async load(): Promise<{ readonly value: T; readonly messages: readonly Message[] }> {
     const stored = await attempt(() => this.#db.get('settings', this.#name));
-    if (!stored.ok) return { value: this.#defaults, sentences: [stored.sentence] };
-    if (stored.value === undefined) return { value: this.#defaults, sentences: [] };
+    if (!stored.ok) return { value: this.#defaults, messages: [stored.problem] };
+    if (stored.value === undefined) return { value: this.#defaults, messages: [] };
     const record = v.safeParse(v.record(v.string(), v.unknown()), stored.value);
     if (!record.success)
       return {
         value: this.#defaults,
-        sentences: ['The settings could not be read; the usual ones are set.'],
+        messages: [problem('storage.settingsUnreadable')],
       };
     const value = { ...this.#defaults } as Record<string, unknown>;
     const broken: string[] = [];
@@ -43,11 +44,8 @@ export class SettingsStore<T extends object> {
       if (field.success) value[name] = field.output;
       else broken.push(name);
     }
-    const sentences =
-      broken.length > 0
-        ? [`A stored setting could not be read (${broken.join(', ')}); the usual one is set.`]
-        : [];
-    return { value: value as unknown as T, sentences };
+    const messages = broken.length > 0 ? [problem('storage.settingUnreadable', { fields: broken })] : [];
+    return { value: value as unknown as T, messages };
   }
 
   /** Writes behind; the last value wins. */

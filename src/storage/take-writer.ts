@@ -1,6 +1,7 @@
-/** Gathers what is played and appends it every half second; goes silent, once and with a sentence, when it can't. */
+/** Collects what is played and appends it every half second; stops, and calls back once with the problem, when it can't. */
 import type { TakeDetails } from './records.ts';
 import type { SoundWriter } from './sounds.ts';
+import type { Problem } from '../core/words/problem.ts';
 import { DetailChanges } from './take-details.ts';
 
 /** At most this much is lost when the page dies: each append costs a flush, so not every hop is one. */
@@ -14,12 +15,12 @@ export class TakeWriter {
   /** What the band played on the pending frames. */
   readonly #pendingBand: Int16Array;
   readonly #release: () => void;
-  readonly #onFull: (sentence: string) => void;
+  readonly #onFull: (problem: Problem) => void;
   readonly #onFinish: (frames: number) => Promise<void>;
   readonly #changes: DetailChanges;
   #filled = 0;
   #frames = 0;
-  #stopped: string | null = null;
+  #stopped: Problem | null = null;
   /** Appends go one after the other; the last one's end. */
   #tail: Promise<void> = Promise.resolve();
 
@@ -30,7 +31,7 @@ export class TakeWriter {
     readonly band: SoundWriter | null;
     readonly sampleRate: number;
     /** Called once when nothing more can be written. */
-    readonly onFull: (sentence: string) => void;
+    readonly onFull: (problem: Problem) => void;
     readonly onChange: (change: Partial<TakeDetails>) => Promise<void>;
     readonly onFinish: (frames: number) => Promise<void>;
     /** Lets other pages see the take. */
@@ -74,10 +75,10 @@ export class TakeWriter {
   }
 
   /**
-   * Writes the rest and closes. Answers with the sentence of the first failure, or null when the whole take is
+   * Writes the rest and closes. Answers with the first problem, or null when the whole take is
    * safe. After a failure what reached the disk stays there, to be offered as a take that was cut off.
    */
-  async finish(): Promise<string | null> {
+  async finish(): Promise<Problem | null> {
     this.#flush();
     await this.#tail;
     await this.#sound.close();
@@ -99,8 +100,8 @@ export class TakeWriter {
       const written = kept.ok ? await this.#sound.append(samples) : kept;
       if (written.ok) this.#frames += samples.length;
       else {
-        this.#stopped = written.sentence;
-        this.#onFull(written.sentence);
+        this.#stopped = written.problem;
+        this.#onFull(written.problem);
       }
     });
   }

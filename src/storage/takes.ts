@@ -1,6 +1,6 @@
 /** The takes on this machine: begun, appended to, finished, found again when they were cut off. */
 import * as v from 'valibot';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { attempt, type Database } from './database.ts';
 import {
   TakeRecordSchema,
@@ -15,11 +15,8 @@ import {
 import { NotesWriter } from './notes-writer.ts';
 import { MessagesWriter, readMessages, removeMessages } from './played-messages.ts';
 import type { Sounds } from './sounds.ts';
+import { problem, type Message, type Problem } from '../core/words/problem.ts';
 import { TakeWriter } from './take-writer.ts';
-
-const GONE = 'This take is no longer on this machine.';
-const UNREADABLE = (id: string) =>
-  `The record of take ${id} can't be read; its sound is left where it is, the other takes are not touched.`;
 
 /** Tells the pages of one browser which takes are being played right now (Web Locks). */
 export interface Locks {
@@ -51,7 +48,7 @@ export class Takes {
   }
 
   /** Begins a take: its record is safe before the first sample. `onFull` is called at most once. */
-  async begin(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<TakeWriter>> {
+  async begin(details: TakeDetails, onFull: (problem: Problem) => void): Promise<Outcome<TakeWriter>> {
     const id = this.#newId();
     const record: TakeRecord = { id, details, finished: false, frames: 0, summary: null };
     const put = await attempt(() => this.#db.put('takes', record, id));
@@ -78,7 +75,7 @@ export class Takes {
   }
 
   /** Begins a take on a MIDI instrument: what it sends is kept instead of a sound. */
-  async beginNotes(details: TakeDetails, onFull: (sentence: string) => void): Promise<Outcome<NotesWriter>> {
+  async beginNotes(details: TakeDetails, onFull: (problem: Problem) => void): Promise<Outcome<NotesWriter>> {
     const id = this.#newId();
     const record: TakeRecord = { id, details, finished: false, frames: 0, summary: null };
     const put = await attempt(() => this.#db.put('takes', record, id));
@@ -119,9 +116,9 @@ export class Takes {
     });
   }
 
-  /** Finished takes, newest first, and a sentence for each record that can't be read. */
-  async list(): Promise<{ readonly takes: readonly TakeCard[]; readonly sentences: readonly string[] }> {
-    const { records, sentences } = await this.#records();
+  /** Finished takes, newest first, and a problem for each record that can't be read. */
+  async list(): Promise<{ readonly takes: readonly TakeCard[]; readonly messages: readonly Message[] }> {
+    const { records, messages } = await this.#records();
     const takes = records
       .filter((record) => record.finished)
       .map(({ id, details, frames, summary }) => ({
@@ -131,7 +128,7 @@ export class Takes {
         summary,
       }))
       .sort((a, b) => (a.startedAt < b.startedAt ? 1 : -1));
-    return { takes, sentences };
+    return { takes, messages };
   }
 
   /** Takes that were cut off with something in them. Empty ones are swept away; one being played is left alone. */
@@ -150,9 +147,9 @@ export class Takes {
   async open(id: TakeId): Promise<Outcome<StoredTake>> {
     const record = await attempt(() => this.#db.get('takes', id));
     if (!record.ok) return record;
-    if (record.value === undefined) return badSentence(GONE);
+    if (record.value === undefined) return bad('take.gone');
     const parsed = v.safeParse(TakeRecordSchema, record.value);
-    if (!parsed.success) return badSentence(UNREADABLE(id));
+    if (!parsed.success) return bad('take.unreadable', { id });
     const { details } = parsed.output;
     const samples = await this.#sounds.read(id);
     if (!samples.ok) return samples;
@@ -188,21 +185,21 @@ export class Takes {
 
   async #records(): Promise<{
     readonly records: readonly TakeRecord[];
-    readonly sentences: readonly string[];
+    readonly messages: readonly Message[];
   }> {
     const all = await attempt(async () => {
       const keys = await this.#db.getAllKeys('takes');
       return Promise.all(keys.map(async (key) => [key, await this.#db.get('takes', key)] as const));
     });
-    if (!all.ok) return { records: [], sentences: [all.sentence] };
+    if (!all.ok) return { records: [], messages: [all.problem] };
     const records: TakeRecord[] = [];
-    const sentences: string[] = [];
+    const messages: Message[] = [];
     for (const [key, value] of all.value) {
       const parsed = v.safeParse(TakeRecordSchema, value);
       if (parsed.success) records.push(parsed.output);
-      else sentences.push(UNREADABLE(key));
+      else messages.push(problem('take.unreadable', { id: key }));
     }
-    return { records, sentences };
+    return { records, messages };
   }
 
   /**

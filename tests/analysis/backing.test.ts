@@ -16,6 +16,7 @@ import { gradeFile } from '../../src/cli/grade-command.ts';
 import type { Outcome } from '../../src/core/base/outcome.ts';
 import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { noteScore } from '../bench/note-metrics.ts';
+import { english } from '../english.ts';
 import { InProcessWorker } from './in-process.ts';
 
 const RATE = 16_000;
@@ -67,7 +68,7 @@ async function inTheApp(line: Name, backing: Name) {
   const taken: Backing = { kind: 'recording', name: backing, sound: await read(backing) };
   const report = await client.grade({ ...(await read(line)), name: line, backing: taken }, order, {
     progress: () => undefined,
-    told: (sentence) => told.push(sentence),
+    message: (message) => told.push(english(message)),
   });
   return { report: value(report), told };
 }
@@ -117,7 +118,7 @@ describe('a recording with its backing', () => {
     };
     gradeSound({ ...sound, name: 'take.wav', backing }, order, {
       progress: (share) => shares.push(share),
-      told: () => undefined,
+      message: () => undefined,
     });
     expect(shares).toEqual([...shares].sort((a, b) => a - b));
     expect(shares.at(-1)).toBe(1);

@@ -9,6 +9,7 @@ import { grade } from '../../src/core/grade.ts';
 import { listen } from '../../src/core/listen.ts';
 import type { Outcome } from '../../src/core/base/outcome.ts';
 import { InProcessWorker } from './in-process.ts';
+import type { Problem } from '../../src/core/words/problem.ts';
 import { onTheBeat, pluckLine } from './pluck.ts';
 
 const RATE = 44_100;
@@ -144,7 +145,7 @@ describe('grading a recording', () => {
     const report = value(
       await client.grade(recorded(samples), order, {
         progress: (share) => shares.push(share),
-        told: () => undefined,
+        message: () => undefined,
       }),
     );
     expect(samples.length).toBe(sound.length);
@@ -192,12 +193,12 @@ describe('reading a file', () => {
 describe('a client', () => {
   it('answers open questions with a sentence when its worker falls over', async () => {
     const { client, workers } = clientWith();
-    const said: string[] = [];
+    const said: Problem[] = [];
     const listening = value(
-      await client.listen(RATE, null, { heard: () => undefined, failed: (sentence) => said.push(sentence) }),
+      await client.listen(RATE, null, { heard: () => undefined, failed: (problem) => said.push(problem) }),
     );
     workers[0]!.crash();
-    expect(said).toHaveLength(1);
+    expect(said).toEqual([{ code: 'listener.stopped' }]);
     const finished = await listening.finish();
     expect(finished.ok).toBe(false);
   });

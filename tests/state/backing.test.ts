@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { roundBeatMap } from '../../src/core/chart/beat-maps.ts';
 import { readBeatsCsv } from '../../src/core/files/charts/beats-csv.ts';
-import { badSentence, good } from '../../src/core/base/outcome.ts';
+import { bad, good } from '../../src/core/base/outcome.ts';
 import { BackingDesk } from '../../src/state/backing-desk.svelte.ts';
 import { Backings, emptyStand } from '../../src/state/backings.svelte.ts';
 import type { BackingRecord } from '../../src/state/chosen-backing.ts';
@@ -20,17 +20,17 @@ function memoryStore(): BackingsPort & { readonly records: Map<string, BackingRe
   const store = {
     records,
     full: false,
-    list: () => Promise.resolve({ backings: [...records.values()], sentences: [] }),
+    list: () => Promise.resolve({ backings: [...records.values()], messages: [] }),
     save: (record: BackingRecord) => {
       records.set(record.id, record);
       return Promise.resolve(good(undefined));
     },
     keepFile: (id: string, file: Blob) => {
-      if (store.full) return Promise.resolve(badSentence('no room'));
+      if (store.full) return Promise.resolve(bad('backing.noSpace'));
       files.set(id, file);
       return Promise.resolve(good(undefined));
     },
-    file: (id: string) => Promise.resolve(files.has(id) ? good(files.get(id)!) : badSentence('gone')),
+    file: (id: string) => Promise.resolve(files.has(id) ? good(files.get(id)!) : bad('backing.gone')),
     remove: (id: string) => {
       records.delete(id);
       files.delete(id);
@@ -73,7 +73,7 @@ async function room() {
     backings: store,
     setup: all.setup,
     stand: {
-      load: () => Promise.resolve({ value: emptyStand, sentences: [] }),
+      load: () => Promise.resolve({ value: emptyStand, messages: [] }),
       save: ({ backing }) => void remembered.push(backing),
     },
     prepare: (run) => void prepared.push(run),
@@ -124,7 +124,7 @@ describe('a recording on the desk', () => {
     desk.play(8);
     desk.tap();
     desk.useTaps();
-    expect(desk.problem).toMatch(/Tap 4 beats/);
+    expect(desk.problem).toEqual({ code: 'backing.tooFewTaps', facts: { least: 4 } });
   });
 
   test('goes out as a table that the command line reads', async () => {
@@ -179,7 +179,7 @@ describe('a recording that is kept', () => {
     store.full = true;
     await desk.openFile(file, '| A7 | D7 |');
     await desk.keep();
-    expect(backings.notices.join()).toMatch(/no room/);
+    expect(backings.notices).toEqual([{ code: 'backing.noSpace' }]);
     expect(store.records.size).toBe(0);
     expect((await setup.backing!.source.file()).ok).toBe(true);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { timelineOf } from '../../src/analysis/order.ts';
-import { badSentence, good } from '../../src/core/base/outcome.ts';
+import { bad, good } from '../../src/core/base/outcome.ts';
 import { gradeCommand } from '../../src/state/grade-command.ts';
 import { fileStem } from '../../src/state/export-files.ts';
 import { Library } from '../../src/state/library.svelte.ts';
@@ -10,6 +10,7 @@ import { Recording } from '../../src/state/recording.ts';
 import { details } from '../storage/fakes.ts';
 import { freshDatabase, memorySounds, ramp, takesOn } from '../storage/fakes.ts';
 import { aimChoiceOf, targetReader } from '../../src/core/grade/aims/targets.ts';
+import { problem } from '../../src/core/words/problem.ts';
 import { FakePlayer } from './world.ts';
 
 const hop = (startFrame: number, ...values: number[]) => ({
@@ -143,9 +144,9 @@ describe('Playback', () => {
 
   it('says why it does not sound', async () => {
     const { player, playback } = withPlayer();
-    player.refusal = 'No output is connected.';
+    player.refusal = problem('output.asleep');
     await playback.play();
-    expect(playback).toMatchObject({ playing: false, problem: 'No output is connected.' });
+    expect(playback).toMatchObject({ playing: false, problem: { code: 'output.asleep' } });
     player.refusal = null;
     await playback.play();
     expect(playback.problem).toBeNull();
@@ -215,6 +216,6 @@ describe('Library', () => {
     expect(library.notices).toHaveLength(1);
     await library.remove(id);
     expect(library.takes).toEqual([]);
-    expect(await library.exportLine(id)).toEqual(badSentence('This take is no longer on this machine.'));
+    expect(await library.exportLine(id)).toEqual(bad('take.gone'));
   });
 });

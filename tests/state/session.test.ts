@@ -6,11 +6,12 @@ import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { writeLineMidi } from '../../src/core/files/notes/write-line-midi.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { lostSentence } from '../../src/core/report/lost-sentence.ts';
-import { badSentence, good, type Outcome } from '../../src/core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import type { MeasuredRoom } from '../../src/state/measured-room.ts';
 import { gradeOrder } from '../../src/state/take.ts';
 import type { Review } from '../../src/state/phase.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
+import { english } from '../english.ts';
 import { RATE, world } from './world.ts';
 
 /** Over | A7 | D7 |: the third of A7 and the third of D7, as each arrives. Count-in of a bar: 2 s at 120. */
@@ -114,7 +115,7 @@ describe('a take', () => {
     const again = value(
       gradeSound({ ...read, name: 'take.wav', backing: null }, gradeOrder(review.details), {
         progress: () => undefined,
-        told: () => undefined,
+        message: () => undefined,
       }),
     );
     expect(again).toEqual(review.report);
@@ -160,15 +161,15 @@ describe('what can go wrong', () => {
     const w = await world({ settings: { ownChart: '| A7 | Q9 |' } });
     await w.session.start();
     expect(w.session.phase).toMatchObject({ kind: 'trouble', wayOn: 'back' });
-    expect(w.session.phase.kind === 'trouble' && w.session.phase.sentence).toContain('Q9');
+    expect(w.session.phase.kind === 'trouble' && english(w.session.phase.problem)).toContain('Q9');
   });
 
   it('a microphone refused: its sentence, try again, nothing left open', async () => {
-    const w = await world({ microphone: () => Promise.resolve(badSentence('The microphone was refused.')) });
+    const w = await world({ microphone: () => Promise.resolve(bad('microphone.blocked')) });
     await w.session.start();
     expect(w.session.phase).toEqual({
       kind: 'trouble',
-      sentence: 'The microphone was refused.',
+      problem: { code: 'microphone.blocked' },
       wayOn: 'try again',
     });
     expect(w.open).toEqual({ microphone: 0, band: 0 });
@@ -196,7 +197,7 @@ describe('what can go wrong', () => {
     await w.play(line().subarray(0, 4.4 * RATE));
     await w.pullOut();
     const review = await reviewed(w);
-    expect(w.session.notices).toContain('The microphone was pulled out.');
+    expect(w.session.notices).toContainEqual({ code: 'microphone.lost' });
     expect(pitches(review)).toEqual(melody.slice(0, 5));
     expect(review.id).not.toBeNull();
     expect(w.library.takes).toHaveLength(1);
@@ -218,7 +219,7 @@ describe('what can go wrong', () => {
     await w.play(sound);
     await w.session.stop();
     const review = await reviewed(w);
-    expect(w.session.notices.filter((sentence) => /disk is full/.test(sentence))).toHaveLength(1);
+    expect(w.session.notices.filter((message) => /disk is full/.test(english(message)))).toHaveLength(1);
     expect(review.id).toBeNull();
     expect(pitches(review)).toEqual(melody);
     expect(soundOf(review)).toEqual(toPcm16(sound));
@@ -255,7 +256,7 @@ describe('what can go wrong', () => {
     await w.play(sound.subarray(0, 3 * RATE));
     w.workers[0]!.crash();
     await w.play(sound.subarray(3 * RATE));
-    expect(w.session.notices.some((sentence) => /listener stopped/.test(sentence))).toBe(true);
+    expect(w.session.notices.some(({ code }) => code === 'listener.stopped')).toBe(true);
     await w.session.stop();
     expect(pitches(await reviewed(w))).toEqual(melody);
   });
@@ -323,11 +324,13 @@ describe('other ways to a review', () => {
     const backing = new File([writeWav(toPcm16(new Float32Array(RATE)), RATE)], 'band.wav');
     await w.session.openRecording({ line, backing }, COUNT_IN);
     await w.until('trouble');
-    expect(w.session.phase).toMatchObject({ sentence: expect.stringMatching(/^line\.mid is no recording/) });
+    expect(w.session.phase).toMatchObject({
+      problem: { code: 'take.notesHaveNoBacking', facts: { name: 'line.mid' } },
+    });
     await w.session.openRecording({ line: backing, backing: line });
     await w.until('trouble');
     expect(w.session.phase).toMatchObject({
-      sentence: expect.stringMatching(/^line\.mid is a list of notes/),
+      problem: { code: 'take.backingIsNotes', facts: { name: 'line.mid' } },
     });
   });
 
@@ -339,7 +342,7 @@ describe('other ways to a review', () => {
     const review = await reviewed(w);
     expect(pitches(review)).toEqual(melody);
     expect(review.report.source.backing).toBeNull();
-    expect(w.session.notices).toEqual([
+    expect(w.session.notices.map(english)).toEqual([
       'quiet.wav is silent, so there is nothing to take out; the take is graded as it is.',
     ]);
   });
@@ -348,7 +351,7 @@ describe('other ways to a review', () => {
     const w = await world();
     await w.session.openRecording({ line: new File(['no sound in here'], 'notes.txt'), backing: null });
     await w.until('trouble');
-    expect(w.session.phase.kind === 'trouble' && w.session.phase.sentence).toContain('notes.txt');
+    expect(w.session.phase.kind === 'trouble' && english(w.session.phase.problem)).toContain('notes.txt');
   });
 
   it('opens a stored take with its report, and grades one that was cut off', async () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { badSentence } from '../../src/core/base/outcome.ts';
+import { bad } from '../../src/core/base/outcome.ts';
 import { Charts } from '../../src/storage/charts.ts';
 import { Songbook } from '../../src/state/songbook.svelte.ts';
+import { english } from '../english.ts';
 import { freshDatabase } from '../storage/fakes.ts';
 
 const saved: { readonly blob: Blob; readonly fileName: string }[] = [];
@@ -59,14 +60,14 @@ describe('Songbook', () => {
     expect(opened).toContain('| Dm7 | G7 | Cmaj7 | N.C. |');
     expect(opened).toContain('title: Shore');
     expect(await songbook.open(new File(['<svg/>'], 'drawing.xml'))).toBeNull();
-    expect(songbook.notices.join()).toMatch(/drawing\.xml/);
+    expect(songbook.notices.map(english).join()).toMatch(/drawing\.xml/);
   });
 
   it('tells a failure once the list is as it is', async () => {
     const charts = new Charts(await freshDatabase());
-    charts.save = () => Promise.resolve(badSentence('The disk is full.'));
+    charts.save = () => Promise.resolve(bad('storage.diskFull'));
     const songbook = await songbookOn(charts);
     await songbook.keep('Shore', '| C7 |');
-    expect(songbook.notices).toEqual(['The disk is full.']);
+    expect(songbook.notices).toEqual([{ code: 'storage.diskFull' }]);
   });
 });

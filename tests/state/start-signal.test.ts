@@ -1,6 +1,6 @@
 /** Three low notes on the open page: heard only where that was asked for and the browser asks nothing. */
 import { describe, expect, it, vi } from 'vitest';
-import { badSentence } from '../../src/core/base/outcome.ts';
+import { bad } from '../../src/core/base/outcome.ts';
 import { StartSignal } from '../../src/state/start-signal.svelte.ts';
 import { pluckLine } from '../analysis/pluck.ts';
 import { RATE, world } from './world.ts';
@@ -18,11 +18,11 @@ describe('three low notes', () => {
     const w = await world();
     const started = vi.fn(() => void w.session.start());
     await w.startSignal.listen(guitar, started);
-    expect(w.startSignal.ear).toBe('listening');
+    expect(w.startSignal.status).toBe('listening');
     expect(w.open.microphone).toBe(1);
     await w.play(knocks(40));
     expect(started).toHaveBeenCalledTimes(1);
-    expect(w.startSignal.ear).toBe('off');
+    expect(w.startSignal.status).toBe('off');
     await w.until('counting-in');
     expect(w.open.microphone).toBe(1);
     w.session.close();
@@ -35,7 +35,7 @@ describe('three low notes', () => {
     await w.startSignal.listen(guitar, started);
     await w.play(knocks(64));
     expect(started).not.toHaveBeenCalled();
-    expect(w.startSignal.ear).toBe('listening');
+    expect(w.startSignal.status).toBe('listening');
     w.startSignal.halt();
     expect(w.open.microphone).toBe(0);
   });
@@ -44,7 +44,7 @@ describe('three low notes', () => {
     const w = await world();
     const started = vi.fn();
     await w.startSignal.listen({ ...guitar, input: 'midi' }, started);
-    expect(w.startSignal.ear).toBe('listening');
+    expect(w.startSignal.status).toBe('listening');
     for (let i = 0; i < 3; i++) {
       w.send(0x90, 41, 90);
       await w.play(new Float32Array(0.4 * RATE));
@@ -60,7 +60,7 @@ describe('without surprises', () => {
   it.each(['closed', 'asleep'] as const)('%s: nothing is opened, and it says so', async (answer) => {
     const w = await world({ mayOpen: () => answer });
     await w.startSignal.listen(guitar, () => undefined);
-    expect(w.startSignal.ear).toBe(answer);
+    expect(w.startSignal.status).toBe(answer);
     expect(w.open.microphone).toBe(0);
   });
 
@@ -75,19 +75,19 @@ describe('without surprises', () => {
     grant();
     await listening;
     expect(w.open.microphone).toBe(0);
-    expect(w.startSignal.ear).toBe('off');
+    expect(w.startSignal.status).toBe('off');
   });
 
   it('a microphone that is gone, or can’t be opened, is a sentence', async () => {
     const w = await world();
     await w.startSignal.listen(guitar, () => undefined);
     await w.pullOut();
-    expect(w.startSignal).toMatchObject({ ear: 'failed', sentence: 'The microphone was pulled out.' });
+    expect(w.startSignal).toMatchObject({ status: 'failed', problem: { code: 'microphone.lost' } });
     const refused = await world({
-      microphone: () => Promise.resolve(badSentence('No microphone was found.')),
+      microphone: () => Promise.resolve(bad('microphone.notFound')),
     });
     await refused.startSignal.listen(guitar, () => undefined);
-    expect(refused.startSignal).toMatchObject({ ear: 'failed', sentence: 'No microphone was found.' });
+    expect(refused.startSignal).toMatchObject({ status: 'failed', problem: { code: 'microphone.notFound' } });
   });
 
   it('falls asleep when nobody has played for long', async () => {
@@ -103,9 +103,9 @@ describe('without surprises', () => {
     });
     await signal.listen(guitar, () => undefined);
     await w.play(new Float32Array(2.9 * RATE));
-    expect(signal.ear).toBe('listening');
+    expect(signal.status).toBe('listening');
     await w.play(new Float32Array(0.2 * RATE));
-    expect(signal.ear).toBe('asleep');
+    expect(signal.status).toBe('asleep');
     expect(w.open.microphone).toBe(0);
   });
 });

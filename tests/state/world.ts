@@ -6,7 +6,7 @@ import { AnalysisClient } from '../../src/analysis/client.ts';
 import { bandClock } from '../../src/audio/base/clock.ts';
 import type { MidiEvents } from '../../src/audio/devices/midi-input.ts';
 import type { HeardNote } from '../../src/core/take/note.ts';
-import { badSentence, good, type Outcome } from '../../src/core/base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { Library } from '../../src/state/library.svelte.ts';
@@ -27,6 +27,7 @@ import { SoundCheck } from '../../src/state/sound-check.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
 import { noBackings } from '../../src/storage/nothing-kept.ts';
 import { InProcessWorker } from '../analysis/in-process.ts';
+import { notice, problem, type Problem } from '../../src/core/words/problem.ts';
 import { freshDatabase, memorySounds, takesOn } from '../storage/fakes.ts';
 
 export const RATE = 8000;
@@ -39,7 +40,7 @@ export function fakeSettings(first: Partial<Settings> = {}): SettingsPort<Settin
   const saved: Settings[] = [];
   return {
     saved,
-    load: () => Promise.resolve({ value: { ...usualSettings, ...first }, sentences: [] }),
+    load: () => Promise.resolve({ value: { ...usualSettings, ...first }, messages: [] }),
     save: (value) => saved.push(value),
   };
 }
@@ -49,14 +50,14 @@ export class FakePlayer implements OpenPlayer {
   disposed = false;
   position = 0;
   bandLevelDb = NaN;
-  refusal: string | null = null;
+  refusal: Problem | null = null;
   #ended: () => void = () => undefined;
   constructor(durationSeconds: number) {
     this.durationSeconds = durationSeconds;
   }
   play(fromSeconds = this.position): Promise<Outcome<void>> {
     this.position = fromSeconds;
-    return Promise.resolve(this.refusal === null ? good(undefined) : badSentence(this.refusal));
+    return Promise.resolve(this.refusal === null ? good(undefined) : failure(this.refusal));
   }
   pause = () => undefined;
   positionSeconds = () => this.position;
@@ -126,7 +127,7 @@ export async function world(
       return good({
         label: 'fake',
         sampleRate: rate,
-        warnings: ['The browser left its echo cancelling on.'],
+        warnings: [notice('microphone.processing', { echo: true, noise: false, gain: false })],
         dispose: () => {
           open.microphone--;
           events = null;
@@ -178,9 +179,9 @@ export async function world(
         good({ samples: new Float32Array(Math.ceil(durationSeconds * rate)), sampleRate: rate }),
       );
     },
-    openBacking: () => Promise.resolve(badSentence('no recording in this world')),
+    openBacking: () => Promise.resolve(bad('backing.gone')),
     prepareBacking: () => undefined,
-    renderDemo: () => Promise.resolve(badSentence('no demo in this world')),
+    renderDemo: () => Promise.resolve(bad('band.failed', { reason: 'no demo in this world' })),
   };
   const settings = fakeSettings({
     form: null,
@@ -202,7 +203,7 @@ export async function world(
     load: () =>
       Promise.resolve({
         value: { ...usualDevices, rooms: options.known ? [options.known] : [] },
-        sentences: [],
+        messages: [],
       }),
     save: () => undefined,
   });
@@ -217,8 +218,7 @@ export async function world(
   const midi = new MidiConnection({
     open: (events) => {
       midiEvents = events;
-      if (options.midiRefused)
-        return Promise.resolve(badSentence('The browser was not allowed to use MIDI.'));
+      if (options.midiRefused) return Promise.resolve(bad('midi.refused'));
       events.onInputs(['a keyboard']);
       return Promise.resolve(good({ dispose: () => undefined }));
     },
@@ -237,7 +237,7 @@ export async function world(
     analysis,
     takes,
     rooms,
-    backings: noBackings('nothing is kept in this world'),
+    backings: noBackings(problem('storage.none')),
     frames: {
       each: (draw) => {
         draws.add(draw);
@@ -301,10 +301,10 @@ export async function world(
       frame += Math.round(seconds * rate);
     },
     /** Nothing but zeros comes, and then sound again. */
-    silence: (sentence: string) => events?.onSilent(sentence),
-    soundBack: (sentence: string) => events?.onSoundBack?.(sentence),
+    silence: () => events?.onSilent(problem('microphone.silent')),
+    soundBack: () => events?.onSoundBack?.(problem('microphone.silent')),
     pullOut: async () => {
-      events?.onLost('The microphone was pulled out.');
+      events?.onLost(problem('microphone.lost'));
       await settle();
     },
     /** Until the session is in a phase of this kind. */

@@ -44,9 +44,9 @@ describe('recordings', () => {
     const store = new Backings(db);
     value(await store.save(record));
     await db.put('backings', { ...record, id: 'two', beats: [1, 0.5] }, 'two');
-    const { backings, sentences } = await store.list();
+    const { backings, messages } = await store.list();
     expect(backings.map(({ id }) => id)).toEqual(['one']);
-    expect(sentences).toHaveLength(1);
+    expect(messages).toHaveLength(1);
   });
 
   test('a full disk is said in a sentence of its own', async () => {
@@ -54,7 +54,7 @@ describe('recordings', () => {
     const store = new Backings({ put } as unknown as Awaited<ReturnType<typeof freshDatabase>>);
     expect(await store.keepFile('one', new Blob(['x']))).toMatchObject({
       ok: false,
-      sentence: expect.stringMatching(/no room/),
+      sentence: expect.stringMatching(/no space/),
     });
   });
 });

@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { badSentence, good, type Outcome } from '../../src/core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { openDatabase, type Database } from '../../src/storage/database.ts';
 import type { TakeDetails } from '../../src/storage/records.ts';
 import type { Sounds } from '../../src/storage/sounds.ts';
@@ -37,7 +37,7 @@ export function memorySounds(room = Infinity): Sounds & { readonly files: Map<st
       return good({
         append: async (samples) => {
           const old = files.get(id)!;
-          if (old.length + samples.length > room) return badSentence('The disk is full.');
+          if (old.length + samples.length > room) return bad('storage.diskFull');
           const longer = new Int16Array(old.length + samples.length);
           longer.set(old);
           longer.set(samples, old.length);

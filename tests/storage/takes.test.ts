@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chunkSounds } from '../../src/storage/chunk-sounds.ts';
 import type { TakeSummary } from '../../src/storage/records.ts';
+import type { Problem } from '../../src/core/words/problem.ts';
 import { details, freshDatabase, memoryLocks, memorySounds, ramp, takesOn, value } from './fakes.ts';
 
 const summary: TakeSummary = {
@@ -201,13 +202,13 @@ describe('a take on a MIDI instrument', () => {
 
   it('that can no longer be written says so once', async () => {
     const db = await freshDatabase();
-    const said: string[] = [];
+    const said: Problem[] = [];
     const writer = value(
-      await takesOn(db, memorySounds()).beginNotes(played, (sentence) => said.push(sentence)),
+      await takesOn(db, memorySounds()).beginNotes(played, (problem) => said.push(problem)),
     );
     db.close();
     for (const one of messages) writer.append(one);
-    expect(await writer.finish(4)).toMatch(/could not reach its storage/);
+    expect(await writer.finish(4)).toEqual({ code: 'storage.unreachable' });
     expect(said).toHaveLength(1);
   });
 });
@@ -217,11 +218,11 @@ describe('a full disk', () => {
     const db = await freshDatabase();
     const sounds = memorySounds(10_000);
     const takes = takesOn(db, sounds);
-    const said: string[] = [];
-    const writer = value(await takes.begin(details, (sentence) => said.push(sentence)));
+    const said: Problem[] = [];
+    const writer = value(await takes.begin(details, (problem) => said.push(problem)));
     for (let i = 0; i < 30; i++) writer.append(ramp(1000, i * 1000));
-    expect(await writer.finish()).toBe('The disk is full.');
-    expect(said).toEqual(['The disk is full.']);
+    expect(await writer.finish()).toEqual({ code: 'storage.diskFull' });
+    expect(said).toEqual([{ code: 'storage.diskFull' }]);
     expect(sounds.files.get(writer.id)).toEqual(ramp(8000));
     expect(await takes.unfinished()).toMatchObject([{ id: writer.id, durationSeconds: 1 }]);
   });
@@ -237,10 +238,9 @@ describe('a broken record', () => {
     await writer.finish();
     await db.put('takes', { id: 'odd', details: { bpm: 'fast' } }, 'odd');
     sounds.files.set('odd', ramp(10));
-    const { takes: listed, sentences } = await takes.list();
+    const { takes: listed, messages } = await takes.list();
     expect(listed.map((t) => t.id)).toEqual([writer.id]);
-    expect(sentences).toHaveLength(1);
-    expect(sentences[0]).toContain('odd');
+    expect(messages).toEqual([{ code: 'take.unreadable', facts: { id: 'odd' } }]);
     await takes.unfinished();
     expect((await takes.open('odd')).ok).toBe(false);
     expect(sounds.files.get('odd')).toEqual(ramp(10));
@@ -251,7 +251,7 @@ describe('a broken record', () => {
     const takes = takesOn(db, memorySounds());
     db.close();
     expect((await takes.begin(details, never)).ok).toBe(false);
-    expect((await takes.list()).sentences).toHaveLength(1);
+    expect((await takes.list()).messages).toHaveLength(1);
     expect(await takes.unfinished()).toEqual([]);
     expect((await takes.rename('x', 'y')).ok).toBe(false);
   });

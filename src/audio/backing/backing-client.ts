@@ -1,6 +1,7 @@
 /** The page's side of the backing worker: typed questions, answers as outcomes, one recording at a time. */
 import type { Outcome } from '../../core/base/outcome.ts';
 import { Requests } from '../../core/base/requests.ts';
+import { problem } from '../../core/words/problem.ts';
 import type {
   BackingAnswer,
   BackingFacts,
@@ -10,7 +11,7 @@ import type {
   RoundOrder,
 } from './backing-messages.ts';
 
-const WORKER_GONE = 'The recording could not be worked on: reload the page and try again.';
+const WORKER_GONE = problem('backing.workerGone');
 
 type Order<R> = R extends unknown ? Omit<R, 'id'> : never;
 

@@ -3,14 +3,12 @@ import { detectBeats } from '../../core/beats/detect-beats.ts';
 import { LEAST_SECONDS, SILENT_PEAK } from '../../core/beats/settings.ts';
 import type { ByteSource } from '../../core/files/bytes/bytes.ts';
 import { readChannels, type Channels } from '../../core/files/read-channels.ts';
-import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 import { bakeRound } from './bake-round.ts';
 import type { BackingAnswer, BackingFacts, BackingRequest, BakedRound } from './backing-messages.ts';
 import { CalledOff, stretch } from './stretch.ts';
 
 const PEAKS_PER_SECOND = 200;
-const OVERTAKEN = 'The backing is rendered otherwise by now: press Start again.';
-const NOTHING_OPEN = 'No recording is open: open one first.';
 
 export class BackingRoom {
   readonly #post: (message: BackingAnswer, transfer?: Transferable[]) => void;
@@ -29,9 +27,9 @@ export class BackingRoom {
       outcome = await this.#answer(request);
     } catch (error) {
       if (error instanceof CalledOff)
-        return this.#post({ kind: 'answer', id: request.id, outcome: badSentence(OVERTAKEN) });
+        return this.#post({ kind: 'answer', id: request.id, outcome: bad('backing.superseded') });
       const why = error instanceof Error ? error.message : String(error);
-      outcome = badSentence(`The recording could not be worked on (${why}). Reload the page and try again.`);
+      outcome = bad('backing.failed', { reason: why });
     }
     this.#post({ kind: 'answer', id: request.id, outcome }, outcome.ok ? buffersOf(outcome.value) : []);
   }
@@ -39,7 +37,7 @@ export class BackingRoom {
   #answer(request: BackingRequest): Outcome<unknown> | Promise<Outcome<unknown>> {
     if (request.kind === 'open') return this.#open(request.file, request.name);
     const sound = this.#sound;
-    if (sound === null) return badSentence(NOTHING_OPEN);
+    if (sound === null) return bad('backing.notOpen');
     switch (request.kind) {
       case 'beats':
         return detectBeats(monoOf(sound), sound.sampleRate);
@@ -72,13 +70,9 @@ export class BackingRoom {
     if (!read.ok) return read;
     const { channels, sampleRate, warnings } = read.value;
     const durationSeconds = channels[0]!.length / sampleRate;
-    if (durationSeconds < LEAST_SECONDS)
-      return badSentence(
-        `${name} lasts less than ${LEAST_SECONDS} seconds: too short to play over. Open a longer one.`,
-      );
+    if (durationSeconds < LEAST_SECONDS) return bad('backing.tooShort', { name, seconds: LEAST_SECONDS });
     const peaks = peaksOf(channels, sampleRate);
-    if (!peaks.some((peak) => peak > SILENT_PEAK))
-      return badSentence(`${name} is silent from beginning to end: open another file.`);
+    if (!peaks.some((peak) => peak > SILENT_PEAK)) return bad('backing.silent', { name });
     this.#sound = read.value;
     return good({ durationSeconds, sampleRate, peaks, peaksPerSecond: PEAKS_PER_SECOND, warnings });
   }

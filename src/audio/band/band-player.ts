@@ -3,10 +3,11 @@ import { chorusBeats, type BandForm } from '../../core/band/form.ts';
 import type { BandSettings } from '../../core/band/settings.ts';
 import { beatMapOf, tempoOf } from '../../core/band/tempo.ts';
 import { nextTempoBeat } from '../../core/chart/tempo-rise.ts';
-import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import { good, type Outcome } from '../../core/base/outcome.ts';
 import type { BandRenderer } from './render-client.ts';
 import type { BandSound } from '../../core/sound/render-events.ts';
 import { bandClock, type BandClock } from '../base/clock.ts';
+import type { Problem } from '../../core/words/problem.ts';
 import { gainOf, rampTo, silentDb } from '../base/level.ts';
 
 /** The band starts quiet; who wants it louder turns it up. */
@@ -48,7 +49,7 @@ export interface BandPlayer {
   /** -60 (silent) to 0. Starts at `quietStartDb`. */
   setMasterLevelDb(levelDb: number): void;
   /** Called once when the band falls silent by itself: its renderer failed while playing. */
-  onFailed(listener: (sentence: string) => void): void;
+  onFailed(listener: (problem: Problem) => void): void;
   dispose(): void;
 }
 
@@ -83,7 +84,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
   });
   let prepared: Prepared | null = null;
   let run: Run | null = null;
-  let failed: (sentence: string) => void = () => undefined;
+  let failed: (problem: Problem) => void = () => undefined;
 
   const setPart = (part: BandPart) => {
     const { node, levelDb, muted } = parts[part];
@@ -128,7 +129,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     if (run !== current) return;
     if (!sound.ok) {
       player.stop();
-      failed(sound.sentence);
+      failed(sound.problem);
       return;
     }
     current.nextBeat = stretch.endBeat;
@@ -157,7 +158,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
           ? { startBeat: fromBeat, endBeat: 0 }
           : stretchFrom(form, settings, firstBar * form.beatsPerBar, barsOf.firstStretch);
       const sound = await renderer.band({ form, settings, ...first });
-      if (!sound.ok) return badSentence(sound.sentence);
+      if (!sound.ok) return sound;
       prepared = { form, settings, sounds: [sound.value] };
       return good(undefined);
     },

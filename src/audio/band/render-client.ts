@@ -1,7 +1,7 @@
 /** The worker that renders, as promises. Answers are matched to requests by number. */
 import type { Stroke } from '../../core/band/line.ts';
 import type { HeardNote } from '../../core/take/note.ts';
-import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 import type { BandSound } from '../../core/sound/render-events.ts';
 import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
 import type { BandJob, RenderJob } from '../../core/sound/render-job.ts';
@@ -42,7 +42,7 @@ export function createBandRenderer(kitUrl: string, sampleRate: number): BandRend
       worker.postMessage(message(id));
     });
     if (answer.ok) return good(answer.result);
-    return badSentence(`The band can't play: ${answer.reason}. Reload the page and try again.`);
+    return bad('band.failed', { reason: answer.reason });
   };
   const opened = ask((id) => ({ id, kind: 'open', kitUrl: new URL(kitUrl, location.href).href, sampleRate }));
   const run = async (job: RenderJob) => {

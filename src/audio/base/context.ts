@@ -1,5 +1,5 @@
 /** The one audio context. */
-import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 
 /** The browser's own sample rate: forcing one would put a resampler in front of the microphone. */
 export const createAudioContext = (): AudioContext => new AudioContext({ latencyHint: 'interactive' });
@@ -10,8 +10,6 @@ export async function wake(context: AudioContext): Promise<Outcome<void>> {
     if (context.state !== 'running') await context.resume();
     return good(undefined);
   } catch {
-    return badSentence(
-      'The browser did not start its sound: click once more, and check that a sound output is connected.',
-    );
+    return bad('output.asleep');
   }
 }

@@ -1,5 +1,5 @@
 /** Microphones and outputs to choose from, and what is plugged in now. */
-import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 
 export interface DeviceChoice {
   readonly deviceId: string;
@@ -48,7 +48,7 @@ export async function chooseOutput(context: AudioContext, deviceId: string | nul
     await steerable.setSinkId(deviceId ?? '');
     return good(undefined);
   } catch {
-    return badSentence('That output is not there any more: choose another one.');
+    return bad('output.removed');
   }
 }
 

@@ -1,5 +1,5 @@
 /** MIDI instruments and foot switches through Web MIDI (W3C): every input there is, those plugged in later too. */
-import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 
 export interface MidiEvents {
   /** @param agoSeconds how long ago the device sent it */
@@ -34,17 +34,12 @@ export async function openMidi(
   browser: MidiBrowser = navigator,
   now: () => number = () => performance.now(),
 ): Promise<Outcome<MidiInput>> {
-  if (browser.requestMIDIAccess === undefined)
-    return badSentence(
-      'This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works as ever.',
-    );
+  if (browser.requestMIDIAccess === undefined) return bad('midi.unsupported');
   let access;
   try {
     access = await browser.requestMIDIAccess();
   } catch {
-    return badSentence(
-      'The browser was not allowed to use MIDI. Allow it beside the address, then choose it again; the microphone works as ever.',
-    );
+    return bad('midi.refused');
   }
   const inputs = () => [...access.inputs.values()].filter(({ state }) => state === 'connected');
   const hear = (event: MIDIMessageEvent) => {

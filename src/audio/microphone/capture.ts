@@ -1,15 +1,10 @@
 /** The microphone: opened without the browser's voice processing, watched while it runs, never sent to the speakers. */
-import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../../core/base/outcome.ts';
 import type { Hop } from './hop.ts';
 import { silenceWatch } from './silence-watch.ts';
 import workletUrl from './capture.worklet.ts?worker&url';
-import {
-  capturedAsAsked,
-  lostSentence,
-  refusalSentence,
-  silentSentence,
-  unavailableSentence,
-} from './capture-sentences.ts';
+import { problem, type Notice, type Problem } from '../../core/words/problem.ts';
+import { capturedOtherwise, whyRefused, whyUnavailable } from './capture-problems.ts';
 
 /**
  * The stream is looked at this often. A look without a new hop is a miss; misses count only one by one, so a page
@@ -21,6 +16,8 @@ const missesToLose = 2;
 /** A device may take its time to open. */
 const missesToOpen = 16;
 
+const SILENT = problem('microphone.silent');
+
 export interface MicrophoneOptions {
   readonly deviceId?: string;
   /** The band's bus, to be recorded beside the microphone sample by sample. */
@@ -28,18 +25,18 @@ export interface MicrophoneOptions {
   /** Called on the main thread for every hop. */
   readonly onHop: (hop: Hop) => void;
   /** Called once when the microphone is gone (pulled out, taken away, silent data stream). */
-  readonly onLost: (sentence: string) => void;
+  readonly onLost: (problem: Problem) => void;
   /** Called when nothing but digital silence came for three seconds; again after each time that sound came back. */
-  readonly onSilent?: (sentence: string) => void;
-  /** Called when sound is back after that; with the sentence that no longer holds. */
-  readonly onSoundBack?: (sentence: string) => void;
+  readonly onSilent?: (problem: Problem) => void;
+  /** Called when sound is back after that; with the problem that no longer holds. */
+  readonly onSoundBack?: (problem: Problem) => void;
 }
 
 export interface Microphone {
   readonly label: string;
   readonly sampleRate: number;
-  /** Sentences for the player: processing that stayed on, a telephone codec. Empty when all is well. */
-  readonly warnings: readonly string[];
+  /** Processing that stayed on, a telephone codec. Empty when all is well. */
+  readonly warnings: readonly Notice[];
   dispose(): void;
 }
 
@@ -53,8 +50,8 @@ export async function openMicrophone(
   context: AudioContext,
   options: MicrophoneOptions,
 ): Promise<Outcome<Microphone>> {
-  const unavailable = unavailableSentence(globalThis.isSecureContext, navigator.mediaDevices);
-  if (unavailable) return badSentence(unavailable);
+  const unavailable = whyUnavailable(globalThis.isSecureContext, navigator.mediaDevices);
+  if (unavailable) return failure(unavailable);
   const [stream, loaded] = await Promise.all([
     requestStream(options.deviceId),
     context.audioWorklet.addModule(workletUrl).then(
@@ -65,7 +62,7 @@ export async function openMicrophone(
   if (!stream.ok) return stream;
   if (!loaded) {
     stopTracks(stream.value);
-    return badSentence('The recorder could not be loaded. Reload the page and try again.');
+    return bad('microphone.recorder');
   }
   return good(listenTo(context, stream.value, options));
 }
@@ -83,7 +80,7 @@ async function requestStream(deviceId: string | undefined): Promise<Outcome<Medi
     });
     return good(stream);
   } catch (error) {
-    return badSentence(refusalSentence(error instanceof DOMException ? error.name : ''));
+    return failure(whyRefused(error instanceof DOMException ? error.name : ''));
   }
 }
 
@@ -116,11 +113,11 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
   const lost = () => {
     if (!open) return;
     close();
-    options.onLost(hops > 0 ? lostSentence : refusalSentence('NotReadableError'));
+    options.onLost(hops > 0 ? problem('microphone.lost') : whyRefused('NotReadableError'));
   };
   const watchForSilence = silenceWatch(context.sampleRate, {
-    silent: () => options.onSilent?.(silentSentence),
-    soundBack: () => options.onSoundBack?.(silentSentence),
+    silent: () => options.onSilent?.(SILENT),
+    soundBack: () => options.onSoundBack?.(SILENT),
   });
   node.port.onmessage = ({ data }: MessageEvent<Hop>) => {
     hops++;
@@ -139,7 +136,7 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
   return {
     label: track?.label || 'Microphone',
     sampleRate: context.sampleRate,
-    warnings: capturedAsAsked(track?.getSettings() ?? {}),
+    warnings: capturedOtherwise(track?.getSettings() ?? {}),
     dispose: close,
   };
 }

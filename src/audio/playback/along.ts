@@ -3,7 +3,7 @@ import type { BandForm } from '../../core/band/form.ts';
 import type { BandSettings } from '../../core/band/settings.ts';
 import { beatMapOf } from '../../core/band/tempo.ts';
 import { roundBeatMap } from '../../core/chart/beat-maps.ts';
-import { badSentence, good, type Outcome } from '../../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 import type { BandPlayer } from '../band/band-player.ts';
 import type { RoundPlayer } from '../backing/round-player.ts';
 
@@ -52,7 +52,7 @@ export function roundAlong(
       if (!opened.ok) {
         // A recording that is gone takes nothing of the take with it.
         refused = true;
-        return badSentence(`${opened.sentence} Press again to hear the take alone.`);
+        return bad('backing.takeAlone', { cause: opened.problem });
       }
       player = opened.value;
       return good(undefined);

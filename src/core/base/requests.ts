@@ -1,4 +1,5 @@
-import { badSentence, type Outcome } from './outcome.ts';
+import type { Problem } from '../words/problem.ts';
+import { failure, type Outcome } from './outcome.ts';
 
 /**
  * Questions sent to somebody who answers later and in any order (a worker), each matched to its answer by
@@ -6,7 +7,7 @@ import { badSentence, type Outcome } from './outcome.ts';
  */
 export class Requests {
   #last = 0;
-  #gone: string | null = null;
+  #gone: Problem | null = null;
   readonly #open = new Map<number, (answer: Outcome<unknown>) => void>();
 
   /**
@@ -14,7 +15,7 @@ export class Requests {
    * @param send called with the question's number
    */
   ask<T>(send: (id: number) => void): Promise<Outcome<T>> {
-    if (this.#gone !== null) return Promise.resolve(badSentence(this.#gone));
+    if (this.#gone !== null) return Promise.resolve(failure(this.#gone));
     const id = ++this.#last;
     return new Promise((resolve) => {
       this.#open.set(id, resolve as (answer: Outcome<unknown>) => void);
@@ -29,9 +30,9 @@ export class Requests {
     resolve?.(answer);
   }
 
-  /** The answerer is gone: every open question, and every later one, is answered with the sentence. */
-  fail(sentence: string): void {
-    this.#gone = sentence;
-    for (const id of [...this.#open.keys()]) this.answer(id, badSentence(sentence));
+  /** The answerer is gone: every open question, and every later one, fails with the problem. */
+  fail(problem: Problem): void {
+    this.#gone = problem;
+    for (const id of [...this.#open.keys()]) this.answer(id, failure(problem));
   }
 }

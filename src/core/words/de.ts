@@ -81,6 +81,94 @@ export const de: Words = {
     // ── room and beats ──
 
     // ── audio, storage, analysis, state ──
+    'microphone.insecure':
+      'Browser öffnen das Mikrofon nur über https oder localhost: Öffne die Seite unter einer solchen Adresse.',
+    'microphone.unsupported':
+      'Dieser Browser gibt Webseiten kein Mikrofon: Nimm ein aktuelles Chrome, Edge, Firefox oder Safari.',
+    'microphone.blocked':
+      'Das Mikrofon ist gesperrt: Erlaube es dieser Seite in der Adresszeile und in den Systemeinstellungen, dann versuch es noch einmal.',
+    'microphone.blockedByPage':
+      'Die Einstellungen dieser Seite sperren das Mikrofon: Öffne die Seite für sich allein, dann versuch es noch einmal.',
+    'microphone.notFound': 'Kein Mikrofon gefunden: Schließ eines an, dann versuch es noch einmal.',
+    'microphone.removed': 'Dieses Mikrofon ist nicht mehr da: Wähle ein anderes.',
+    'microphone.busy':
+      'Das Mikrofon ist da, liefert aber nichts: Vielleicht belegt es ein anderes Programm. Schließ es, dann versuch es noch einmal.',
+    'microphone.stopped': 'Das Mikrofon ist beim Öffnen stehen geblieben: Versuch es noch einmal.',
+    'microphone.failed':
+      'Das Mikrofon ließ sich nicht öffnen: Prüfe, ob es angeschlossen ist, dann versuch es noch einmal.',
+    'microphone.lost':
+      'Das Mikrofon ist weg. Was du bis jetzt gespielt hast, bleibt erhalten; schließ es an und öffne es neu.',
+    'microphone.silent':
+      'Vom Mikrofon kommt nur Stille: Such einen Stummschalter, und sieh nach, welcher Eingang im System gewählt ist.',
+    'microphone.recorder':
+      'Die Aufnahme ließ sich nicht laden. Lade die Seite neu und versuch es noch einmal.',
+    'output.asleep':
+      'Der Browser hat seinen Ton nicht gestartet: Klick noch einmal, und prüfe, ob ein Ausgang angeschlossen ist.',
+    'output.removed': 'Dieser Ausgang ist nicht mehr da: Wähle einen anderen.',
+    'midi.unsupported':
+      'Dieser Browser hat kein Web MIDI; Chrome, Edge und Firefox haben es. Das Mikrofon geht trotzdem.',
+    'midi.refused':
+      'Der Browser durfte MIDI nicht benutzen. Erlaube es neben der Adresse, dann wähle es noch einmal; das Mikrofon geht trotzdem.',
+    'band.failed': ({ reason }) =>
+      `Die Band kann nicht spielen: ${reason}. Lade die Seite neu und versuch es noch einmal.`,
+    'backing.failed': ({ reason }) =>
+      `Die Aufnahme ließ sich nicht bearbeiten (${reason}). Lade die Seite neu und versuch es noch einmal.`,
+    'backing.workerGone':
+      'Die Aufnahme ließ sich nicht bearbeiten: Lade die Seite neu und versuch es noch einmal.',
+    'backing.superseded': 'Die Aufnahme wird inzwischen anders gerechnet: Drück noch einmal auf Start.',
+    'backing.notOpen': 'Es ist keine Aufnahme offen: Öffne zuerst eine.',
+    'backing.tooShort': ({ name, seconds }) =>
+      `${name} dauert weniger als ${seconds} Sekunden: zu kurz, um darüber zu spielen. Öffne eine längere Aufnahme.`,
+    'backing.silent': ({ name }) => `${name} ist von Anfang bis Ende still: Öffne eine andere Datei.`,
+    'backing.takeAlone': ({ cause }) => `${cause} Drück noch einmal, um den Take allein zu hören.`,
+    'backing.noWholeBar': ({ title }) =>
+      `„${title}“ hat nach der ersten Eins keinen ganzen Takt: Setz die Eins weiter nach vorn.`,
+    'backing.tooFewTaps': ({ least }) => `Tippe mindestens ${least} Schläge mit, während die Aufnahme läuft.`,
+    'backing.beatOrder': 'Die Schläge der Aufnahme stehen nicht in ihrer Reihenfolge: Setz sie neu.',
+    'backing.gone': 'Diese Aufnahme ist nicht mehr auf diesem Gerät: Öffne ihre Datei noch einmal.',
+    'backing.noSpace':
+      'Auf diesem Gerät ist kein Platz für die Aufnahme: Sie lässt sich jetzt spielen, wird aber nicht aufgehoben. Lösche Takes oder Aufnahmen, die du nicht mehr brauchst.',
+    'backing.recordsUnreadable':
+      'Die Angaben zu einer Aufnahme ließen sich nicht lesen; die anderen sind unberührt.',
+    'storage.newer':
+      'Die Takes auf diesem Gerät hat ein neueres Landfall geschrieben. Lade die Seite neu, um es zu bekommen.',
+    'storage.none':
+      'Dieser Browser hebt für diese Seite nichts auf (ein privates Fenster?). Du kannst spielen; exportiere einen Take, um ihn zu behalten.',
+    'storage.diskFull':
+      'Der Speicher ist voll: Der Rest dieses Takes liegt nur im Arbeitsspeicher. Er wird bewertet; exportiere ihn, bevor du die Seite schließt.',
+    'storage.unreachable':
+      'Der Browser kam nicht an seinen Speicher. Lade die Seite neu; was auf dem Bildschirm steht, lässt sich noch exportieren.',
+    'storage.settingsUnreadable': 'Die Einstellungen ließen sich nicht lesen; es gelten die üblichen.',
+    'storage.settingUnreadable': ({ fields }) =>
+      `Eine gespeicherte Einstellung ließ sich nicht lesen (${fields.join(', ')}); es gilt die übliche.`,
+    'storage.chartUnreadable':
+      'Ein gespeicherter Akkordablauf ließ sich nicht lesen; die anderen sind unberührt.',
+    'take.gone': 'Dieser Take ist nicht mehr auf diesem Gerät.',
+    'take.unreadable': ({ id }) =>
+      `Die Angaben zu Take ${id} lassen sich nicht lesen; sein Ton bleibt, wo er ist, die anderen Takes sind unberührt.`,
+    'take.calledOff': 'Der Take wurde abgebrochen, bevor er begann.',
+    'take.notesHaveNoBacking': ({ name }) =>
+      `${name} ist keine Aufnahme: Es gibt darin keine Begleitung, die man herausnehmen könnte.`,
+    'take.backingIsNotes': ({ name }) =>
+      `${name} ist eine Notenliste und keine Aufnahme einer Begleitung: Wähle eine andere Datei.`,
+    'take.soundLost':
+      'Der Browser verliert Ton; was dort gespielt wird, lässt sich nicht hören. Schließ, was sonst noch läuft.',
+    'take.slipped': ({ ms, time, late }) =>
+      `Der Ton ist bei ${time} um ${ms} ms verrutscht: Die Töne danach stehen ${ms} ms zu ${late ? 'spät' : 'früh'}. Schließ, was sonst noch läuft.`,
+    'listener.failed': ({ reason }) =>
+      `Die Tonerkennung ist ausgefallen (${reason}). Die Aufnahme ist unberührt: Bewerte sie noch einmal.`,
+    'listener.stopped':
+      'Die Tonerkennung hat von selbst aufgehört. Was gespielt wurde, ist erhalten: Bewerte es noch einmal.',
+    'listener.sampleRate': ({ hz }) =>
+      `Das Mikrofon läuft mit ${hz} Hz; Landfall hört 8000 bis 192000 Hz. Wähle einen anderen Eingang.`,
+    'listener.notOpen': 'Es wird gerade nichts gehört. Starte zuerst einen Take.',
+    'order.tempo': ({ bpm, slowest, fastest }) =>
+      `Das Tempo ist ${bpm}; möglich sind ${slowest} bis ${fastest} Schläge pro Minute.`,
+    'order.swing': ({ swing, straight, widest }) =>
+      `Der Swing ist ${swing}; möglich ist ${straight} (gerade) bis ${widest}.`,
+    'soundCheck.left': 'Der Soundcheck wurde verlassen.',
+    'soundCheck.soundLost':
+      'Der Browser hat in jedem der Messtöne Ton verloren: Schließ, was sonst noch läuft, und versuch es noch einmal.',
 
     // ── command line ──
     'cli.language': ({ given, known }) =>
@@ -95,17 +183,45 @@ export const de: Words = {
     // ── of the core ──
 
     // ── of the app ──
+    'microphone.processing': ({ echo, noise, gain }) => {
+      const kept = [
+        echo && 'Echounterdrückung',
+        noise && 'Rauschunterdrückung',
+        gain && 'automatische Aussteuerung',
+      ];
+      const names = kept.filter((name) => name !== false);
+      return `Der Browser hat ${joinWith(names, 'und')} angelassen; das verschluckt Töne. Schalte es in den Toneinstellungen des Systems aus.`;
+    },
+    'microphone.telephone':
+      'Dieses Headset liefert nur Telefonton: Nimm ein Mikrofon mit Kabel oder das im Laptop.',
+    'midi.nothingPlugged':
+      'Noch ist kein MIDI-Instrument angeschlossen; sobald eines da ist, wird es gehört.',
+    'devices.notChecked':
+      'Du spielst über andere Geräte als beim letzten Soundcheck: Mach mit diesen einen Soundcheck, er dauert eine halbe Minute.',
+    'band.cameBack': ({ ms, placedByIt }) =>
+      `Die Band kam ${ms} ms später durch das Mikrofon zurück: Sie wurde herausgenommen` +
+      `${placedByIt ? ', und deine Töne sind danach gesetzt' : ''}. Ein Soundcheck macht das schon beim Spielen.`,
   },
 
   // Der Bildschirm vor einem Take.
   ready: {
+    opening: {
+      microphone: 'Öffne das Mikrofon …',
+      band: 'Öffne die Band …',
+      backing: 'Öffne die Aufnahme …',
+      sound: 'Öffne den Ton …',
+      midi: 'Öffne MIDI …',
+      take: 'Öffne den Take …',
+      demo: 'Öffne den Demo-Take …',
+      rendering: ({ share }) => `Rechne die Aufnahme: ${percent(share)} …`,
+      file: ({ name }) => `Öffne ${name} …`,
+    },
     language: 'Sprache',
     headline: 'Lande auf dem Akkord, wenn er kommt.',
     about:
       'Du improvisierst über die Form. Landfall benennt jeden Ton nach seinem Akkord und zeigt dir, wo deine Linie bei ' +
       'jedem Wechsel landet.',
     start: 'Spielen',
-    opening: ({ what }) => `${what} wird geöffnet …`,
     demo: 'Beispiel-Take anhören',
     soundCheck: 'Soundcheck',
     startWithMidi: '„Spielen“ hört deine Töne über MIDI.',

@@ -72,6 +72,90 @@ export const en = {
     // ── room and beats ──
 
     // ── audio, storage, analysis, state ──
+    'microphone.insecure':
+      'Browsers open the microphone only on https or localhost: open the page at such an address.',
+    'microphone.unsupported':
+      'This browser has no microphone for web pages: use a current Chrome, Edge, Firefox or Safari.',
+    'microphone.blocked':
+      'The microphone is blocked: allow it for this page in the address bar, and in the system settings, then try again.',
+    'microphone.blockedByPage':
+      'The microphone is blocked on this page by its settings: open the page by itself, then try again.',
+    'microphone.notFound': 'No microphone was found: plug one in, then try again.',
+    'microphone.removed': 'That microphone is not there any more: choose another one.',
+    'microphone.busy':
+      'The microphone is there but gives nothing: another program may hold it. Close that program, then try again.',
+    'microphone.stopped': 'The microphone stopped while it was being opened: try again.',
+    'microphone.failed': 'The microphone could not be opened: check that it is plugged in, then try again.',
+    'microphone.lost':
+      'The microphone is gone. What you played until now is kept; plug it in and open it again.',
+    'microphone.silent':
+      'The microphone sends nothing but silence: look for a mute switch, and at the input chosen in the system settings.',
+    'microphone.recorder': 'The recorder could not be loaded. Reload the page and try again.',
+    'output.asleep':
+      'The browser did not start its sound: click once more, and check that a sound output is connected.',
+    'output.removed': 'That output is not there any more: choose another one.',
+    'midi.unsupported':
+      'This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works all the same.',
+    'midi.refused':
+      'The browser was not allowed to use MIDI. Allow it beside the address, then choose it again; the microphone works all the same.',
+    'band.failed': ({ reason }: { reason: string }) =>
+      `The band can't play: ${reason}. Reload the page and try again.`,
+    'backing.failed': ({ reason }: { reason: string }) =>
+      `The recording could not be worked on (${reason}). Reload the page and try again.`,
+    'backing.workerGone': 'The recording could not be worked on: reload the page and try again.',
+    'backing.superseded': 'The recording is being rendered in another way by now: press Start again.',
+    'backing.notOpen': 'No recording is open: open one first.',
+    'backing.tooShort': ({ name, seconds }: { name: string; seconds: number }) =>
+      `${name} lasts less than ${seconds} seconds: too short to play over. Open a longer one.`,
+    'backing.silent': ({ name }: { name: string }) =>
+      `${name} is silent from beginning to end: open another file.`,
+    'backing.takeAlone': ({ cause }: { cause: string }) => `${cause} Press again to hear the take alone.`,
+    'backing.noWholeBar': ({ title }: { title: string }) =>
+      `“${title}” has no whole bar after its first downbeat: set the downbeat earlier.`,
+    'backing.tooFewTaps': ({ least }: { least: number }) =>
+      `Tap ${least} beats or more while the recording plays.`,
+    'backing.beatOrder': 'The beats of the recording are not in order: set them again.',
+    'backing.gone': 'This recording is no longer on this machine: open its file again.',
+    'backing.noSpace':
+      'There is no space on this machine for the recording: it can be played now, and is not kept. Remove takes or recordings that you no longer need.',
+    'backing.recordsUnreadable':
+      'What is known about a recording could not be read; the others are not touched.',
+    'storage.newer': 'The takes on this machine were written by a newer Landfall. Reload the page to get it.',
+    'storage.none':
+      'This browser keeps nothing for this page (a private window?). You can play; export a take to keep it.',
+    'storage.diskFull':
+      'The disk is full: the rest of this take is in memory only. It will be graded; export it before you close the page.',
+    'storage.unreachable':
+      'This browser could not reach its storage. Reload the page; what is on the screen can still be exported.',
+    'storage.settingsUnreadable': 'The settings could not be read; the usual ones are set.',
+    'storage.settingUnreadable': ({ fields }: { fields: readonly string[] }) =>
+      `A stored setting could not be read (${fields.join(', ')}); the usual one is set.`,
+    'storage.chartUnreadable': 'A stored chart could not be read; the others are not touched.',
+    'take.gone': 'This take is no longer on this machine.',
+    'take.unreadable': ({ id }: { id: string }) =>
+      `The record of take ${id} can't be read; its sound is left where it is, the other takes are not touched.`,
+    'take.calledOff': 'The take was called off before it began.',
+    'take.notesHaveNoBacking': ({ name }: { name: string }) =>
+      `${name} is no recording: there is no backing to take out of it.`,
+    'take.backingIsNotes': ({ name }: { name: string }) =>
+      `${name} is a list of notes and no recording of a backing: choose another file.`,
+    'take.soundLost':
+      "The browser loses sound; what is played there can't be heard. Close what else is running.",
+    'take.slipped': ({ ms, time, late }: { ms: number; time: string; late: boolean }) =>
+      `The sound slipped by ${ms} ms at ${time}: the notes after it are placed ${ms} ms too ${late ? 'late' : 'early'}. Close what else is running.`,
+    'listener.failed': ({ reason }: { reason: string }) =>
+      `The listener failed (${reason}). The recording is not touched: grade it again.`,
+    'listener.stopped': 'The listener stopped by itself. What was played is kept: grade it again.',
+    'listener.sampleRate': ({ hz }: { hz: number }) =>
+      `The microphone runs at ${hz} Hz; Landfall hears 8000 to 192000 Hz. Choose another input.`,
+    'listener.notOpen': 'Nothing is being listened to. Start a take first.',
+    'order.tempo': ({ bpm, slowest, fastest }: { bpm: number; slowest: number; fastest: number }) =>
+      `The tempo is ${bpm}; it can be ${slowest} to ${fastest} beats a minute.`,
+    'order.swing': ({ swing, straight, widest }: { swing: number; straight: number; widest: number }) =>
+      `The swing is ${swing}; it can be ${straight} (straight) to ${widest}.`,
+    'soundCheck.left': 'The sound check was left.',
+    'soundCheck.soundLost':
+      'The browser lost sound during each sweep: close what else is running, and try again.',
 
     // ── command line ──
     'cli.language': ({ given, known }: { given: string; known: readonly string[] }) =>
@@ -86,17 +170,41 @@ export const en = {
     // ── of the core ──
 
     // ── of the app ──
+    'microphone.processing': ({ echo, noise, gain }: { echo: boolean; noise: boolean; gain: boolean }) => {
+      const kept = [echo && 'echo cancellation', noise && 'noise suppression', gain && 'automatic gain'];
+      const names = kept.filter((name) => name !== false);
+      return `The browser kept ${joinWith(names, 'and')} on, which removes notes: turn it off in the system's sound settings.`;
+    },
+    'microphone.telephone':
+      'This headset sends telephone sound: use a wired microphone, or the one in the laptop.',
+    'midi.nothingPlugged': 'No MIDI instrument is plugged in yet; it will be heard as soon as it is.',
+    'devices.notChecked':
+      'You play through other devices than at your last sound check: do a sound check with these, it takes half a minute.',
+    'band.cameBack': ({ ms, placedByIt }: { ms: number; placedByIt: boolean }) =>
+      `The band came back through the microphone, ${ms} ms late: it was taken out` +
+      `${placedByIt ? ', and your notes are placed by that' : ''}. A sound check does the same while you play.`,
   },
 
   // The screen before a take.
   ready: {
+    // On the button, while a take is opened.
+    opening: {
+      microphone: 'Opening the microphone …',
+      band: 'Opening the band …',
+      backing: 'Opening the recording …',
+      sound: 'Opening the sound …',
+      midi: 'Opening MIDI …',
+      take: 'Opening the take …',
+      demo: 'Opening the demo take …',
+      rendering: ({ share }: { share: number }) => `Rendering the recording: ${percent(share)} …`,
+      file: ({ name }: { name: string }) => `Opening ${name} …`,
+    },
     language: 'Language',
     headline: 'Land on the chord as it arrives.',
     about:
       'You improvise over the form. Landfall names every note against its chord and shows you where your line ' +
       'lands at each change.',
     start: 'Start playing',
-    opening: ({ what }: { what: string }) => `Opening ${what} …`,
     demo: 'Hear the demo take',
     soundCheck: 'Sound check',
     startWithMidi: 'Start listens to MIDI, to hear your notes.',

@@ -28,6 +28,9 @@ export type NoticeCode = keyof Notices;
 /** Something was odd and was mended, or is good to know. */
 export type Notice = Coded<Notices>;
 
+/** Either: what the app tells beside the screens. */
+export type Message = Problem | Notice;
+
 /** What has to be given beside a code. */
 export type ProblemFacts<Code extends ProblemCode> = Problems[Code] extends string
   ? []
@@ -59,7 +62,7 @@ export const describeProblem = (told: Problem, words: Words): string =>
 export const describeNotice = (told: Notice, words: Words): string => sentenceOf(told, words.notices, words);
 
 /** The sentence of either. */
-export const describe = (told: Problem | Notice, words: Words): string =>
+export const describe = (told: Message, words: Words): string =>
   told.code in words.problems
     ? describeProblem(told as Problem, words)
     : describeNotice(told as Notice, words);

@@ -3,8 +3,9 @@ import type { BandRenderer } from '../../../src/audio/band/render-client.ts';
 import { bandAlong } from '../../../src/audio/playback/along.ts';
 import { createBandPlayer, quietStartDb } from '../../../src/audio/band/band-player.ts';
 import { createTakePlayer } from '../../../src/audio/playback/take-player.ts';
-import { badSentence, good } from '../../../src/core/base/outcome.ts';
+import { bad, good } from '../../../src/core/base/outcome.ts';
 import { formOf, settingsOf } from '../../core/band/forms.ts';
+import type { Problem } from '../../../src/core/words/problem.ts';
 import { fakeContext } from '../fake-context.ts';
 
 const form = formOf('form:12-bar blues in D');
@@ -23,8 +24,8 @@ function fakeRenderer(): BandRenderer & { readonly asked: number[] } {
       const stem = [new Float32Array(frames), new Float32Array(frames)] as const;
       return Promise.resolve(good({ sampleRate: 48_000, bpm, startBeat, endBeat, stems: { bass: stem } }));
     },
-    line: () => Promise.resolve(badSentence('not here')),
-    notes: () => Promise.resolve(badSentence('not here')),
+    line: () => Promise.resolve(bad('band.failed', { reason: 'not here' })),
+    notes: () => Promise.resolve(bad('band.failed', { reason: 'not here' })),
     dispose: () => undefined,
   };
 }
@@ -101,12 +102,12 @@ describe('BandPlayer', () => {
     const renderer = fakeRenderer();
     const player = createBandPlayer(fake.context, renderer);
     await player.prepare(form, settings);
-    renderer.band = () => Promise.resolve(badSentence('The worker is gone.'));
-    let said = '';
-    player.onFailed((sentence) => (said = sentence));
+    renderer.band = () => Promise.resolve(bad('band.failed', { reason: 'the worker is gone' }));
+    const said: Problem[] = [];
+    player.onFailed((problem) => said.push(problem));
     player.start();
     await play(fake, 1);
-    expect(said).toBe('The worker is gone.');
+    expect(said).toEqual([{ code: 'band.failed', facts: { reason: 'the worker is gone' } }]);
     expect(player.clock).toBeNull();
   });
 

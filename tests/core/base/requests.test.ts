@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { badSentence, good } from '../../../src/core/base/outcome.ts';
+import { bad, good } from '../../../src/core/base/outcome.ts';
+import { problem } from '../../../src/core/words/problem.ts';
 import { Requests } from '../../../src/core/base/requests.ts';
 
 describe('Requests', () => {
@@ -16,8 +17,8 @@ describe('Requests', () => {
   it('leave nobody waiting when the answerer is gone', async () => {
     const requests = new Requests();
     const open = requests.ask(() => undefined);
-    requests.fail('It is gone.');
-    expect(await open).toEqual(badSentence('It is gone.'));
-    expect(await requests.ask(() => undefined)).toEqual(badSentence('It is gone.'));
+    requests.fail(problem('listener.stopped'));
+    expect(await open).toEqual(bad('listener.stopped'));
+    expect(await requests.ask(() => undefined)).toEqual(bad('listener.stopped'));
   });
 });

@@ -1,0 +1,9 @@
+/** What is being opened, as the button says it. */
+import type { Words } from '../../core/words/words.ts';
+import type { Opening } from '../../state/phase.ts';
+
+export function describeOpening(opening: Opening, words: Words): string {
+  const entries = words.ready.opening;
+  if (opening.kind === 'rendering') return entries.rendering(opening);
+  return opening.kind === 'file' ? entries.file(opening) : entries[opening.kind];
+}
