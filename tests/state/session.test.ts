@@ -43,7 +43,7 @@ describe('a take', () => {
     const w = await world();
     await w.session.start();
     expect(w.session.phase.kind).toBe('counting-in');
-    expect(w.session.notices).toEqual(['The browser left its echo cancelling on.']);
+    expect(w.session.notices).toMatchObject([{ code: 'microphone.processing', facts: { echo: true } }]);
     const sound = line();
     await w.play(sound.subarray(0, RATE));
     expect(w.session.phase.kind).toBe('counting-in');
@@ -180,7 +180,7 @@ describe('what can go wrong', () => {
     const w = await world({ microphone: () => new Promise((resolve) => (grant = resolve)) });
     const starting = w.session.start();
     await w.settle();
-    expect(w.session.phase).toEqual({ kind: 'opening', what: 'the microphone' });
+    expect(w.session.phase).toEqual({ kind: 'opening', what: { kind: 'microphone' } });
     w.session.close();
     grant(good(undefined));
     await starting;
