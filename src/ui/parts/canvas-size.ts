@@ -10,8 +10,8 @@ const sizes = new WeakMap<Element, Size>();
 let observer: ResizeObserver | null = null;
 
 /**
- * How large an element is, told by the browser when it changes: asking at every frame would make it lay the page out
- * anew in the middle of one.
+ * How large an element is. The browser reports each change of it; to ask in every frame would make the browser lay the
+ * page out anew in the middle of a frame.
  */
 export function sizeOf(element: Element): Size {
   const known = sizes.get(element);

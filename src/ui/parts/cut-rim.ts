@@ -1,6 +1,6 @@
 /**
- * A rim round what is drawn, through which the page shows: so that lines do not run through marks and letters, whatever
- * light lies on the page.
+ * Erases a rim round what is drawn, so that lines do not run into marks and letters. The background of the page shows
+ * through the rim, by day and by night.
  */
 export function cutRim(context: CanvasRenderingContext2D, draw: () => void): void {
   const before = context.globalCompositeOperation;

@@ -1,7 +1,7 @@
 /**
  * One mark for each role: a shape of its own, so that colour only repeats what shape has said. This is
- * the one place for a role's shape and colour. Filled marks stand ashore (the chord names the tone); open ones are
- * still at sea. Corners count: the third has three, the
+ * the one place for a role's shape and colour. Filled marks are tones that the chord names ("ashore"); open ones are
+ * other tones. Corners count: the third has three, the
  * fifth five, the seventh seven.
  *
  * Paths are drawn in a box from −12 to 12, centred on 0, y down, and serve SVG and canvas alike.

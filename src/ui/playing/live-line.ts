@@ -22,17 +22,17 @@ const SMALLEST_UNIT_PX = 26;
 const MIDDLE_C = 60;
 /** How slowly the page follows the register, in beats: calm enough to be read. */
 const FOLLOW_BEATS = 0.5;
-/** Gaps shorter than this are the listener's, not the player's: a hair line goes on through them. */
+/** A shorter gap comes from the listener, not from the player: a thin line is drawn through it. */
 const LIFT_BEATS = 0.4;
 /** Widths of the pen in units: where the chord names the tone, elsewhere, and through a gap. */
 const PEN = { ashore: 0.17, atSea: 0.07, gap: 0.04 } as const;
 /**
- * A leap is drawn when it has stood so long: at a stroke the listener may hear another octave for a moment, and the line
- * would show a leap that nobody played. The mark at the pen's head does not wait.
+ * A leap is drawn when it has lasted so long. At the start of a note the listener may hear another octave for a moment,
+ * and the line would show a leap that nobody played. The mark at the end of the line does not wait.
  */
 const LEAP_SEMITONES = 4.5;
 const LEAP_BEATS = 0.12;
-/** How long the pen takes to swing over to a new height, in beats: it has weight, and draws slopes, not stairs. */
+/** How long the line takes to reach a new height, in beats, so that it has slopes and no stairs. */
 const SWING_BEATS = 0.05;
 
 interface Page {
