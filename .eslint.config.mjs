@@ -4,7 +4,7 @@ import globals from 'globals';
 import ts from 'typescript-eslint';
 
 export default ts.config(
-  { ignores: ['dist/', 'node_modules/', 'test-results/', '.bench/'] },
+  { ignores: ['dist/', 'node_modules/', 'test-results/', '.bench/', '.stryker/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   js.configs.recommended,
   ...ts.configs.strict,

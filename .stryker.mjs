@@ -1,0 +1,26 @@
+/**
+ * `npm run mutate` breaks the code in one small place after another and asks whether a unit test notices. One folder:
+ * `npm run mutate -- chart`. The scores are in DEVELOPERS.md. Not part of CI: a run takes from minutes to an hour.
+ */
+const FOLDERS = ['chart', 'music', 'grade', 'listen/decide'];
+const asked = process.env.MUTATE_FOLDERS?.split(',') ?? FOLDERS;
+
+export default {
+  packageManager: 'npm',
+  testRunner: 'vitest',
+  plugins: ['@stryker-mutator/vitest-runner'],
+  vitest: { configFile: '.vitest.mutate.mjs', related: false },
+  coverageAnalysis: 'perTest',
+  // The built-in forms are data, checked against published charts.
+  mutate: [...asked.map((folder) => `src/core/${folder}/**/*.ts`), '!src/core/chart/form-data.ts'],
+  // Not copied to the sandbox, because no unit test of the core reads it.
+  ignorePatterns: ['dist', 'test-results', '.bench', '.ci', 'src/audio', 'src/ui', 'tests/browser', 'tests/outside'],
+  tempDirName: '.stryker',
+  concurrency: 2,
+  timeoutMS: 5000,
+  timeoutFactor: 2,
+  reporters: ['clear-text', 'json'],
+  clearTextReporter: { allowColor: false, logTests: false, skipFull: true },
+  jsonReporter: { fileName: '.stryker/report.json' },
+  thresholds: { high: 90, low: 80, break: 80 },
+};

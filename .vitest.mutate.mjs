@@ -1,0 +1,11 @@
+/** The unit tests that a mutation run asks: those of the folders that it breaks. */
+import { defineConfig } from 'vitest/config';
+
+const folders = process.env.MUTATE_FOLDERS?.split(',') ?? ['chart', 'music', 'grade', 'listen/decide'];
+
+export default defineConfig({
+  test: {
+    include: folders.map((folder) => `tests/core/${folder}/**/*.test.ts`),
+    setupFiles: ['tests/core/few-runs.ts'],
+  },
+});
