@@ -6,7 +6,11 @@ const MOST_RUNS = 15;
 
 vi.mock('fast-check', async (original) => {
   const real = await original<typeof FastCheck>();
-  const assert: typeof real.assert = (property, options) =>
-    real.assert(property, { ...options, seed: 1, numRuns: Math.min(MOST_RUNS, options?.numRuns ?? MOST_RUNS) });
+  const assert = <Inputs>(property: FastCheck.IRawProperty<Inputs>, options?: FastCheck.Parameters<Inputs>) =>
+    real.assert(property, {
+      ...options,
+      seed: 1,
+      numRuns: Math.min(MOST_RUNS, options?.numRuns ?? MOST_RUNS),
+    });
   return { ...real, assert, default: { ...real.default, assert } };
 });

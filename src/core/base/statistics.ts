@@ -80,6 +80,11 @@ export function median(values: readonly number[]): number | null {
   return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
 }
 
+/** Middle value, the larger of the two middle ones for an even count, so that it is always one of them; null for none. */
+export function upperMedian(values: readonly number[]): number | null {
+  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? null;
+}
+
 /**
  * The value that a share of the values lies below, between two values in a straight line (type 7 of Hyndman and Fan,
  * The American Statistician 1996). Throws a RangeError for no values or a share outside 0 to 1.

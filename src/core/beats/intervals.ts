@@ -1,14 +1,11 @@
 /** Beats as the intervals between them, and without the scatter of single strokes. */
+import { upperMedian } from '../base/statistics.ts';
 
-/** Beats a minute by the middle interval. */
-export const bpmOf = (beats: readonly number[]): number => 60 / middle(intervalsOf(beats));
+/** Beats a minute by the median interval; needs two beats or more. */
+export const bpmOf = (beats: readonly number[]): number => 60 / (upperMedian(intervalsOf(beats)) ?? 0);
 
 export const intervalsOf = (beats: readonly number[]): readonly number[] =>
   beats.slice(1).map((beat, i) => beat - beats[i]!);
-
-/** The middle value; 0 of none. */
-export const middle = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
 
 /** Two bars of four: long enough to halve a hand's scatter, short enough for a tempo that drifts. */
 const SMOOTHED_OVER = 9;

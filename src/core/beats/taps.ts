@@ -1,6 +1,7 @@
 /** A player taps along: a hand scatters by some 20 ms and comes early, so taps tell the pace, and attacks the place. */
+import { upperMedian } from '../base/statistics.ts';
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
-import { middle, smoothed } from './intervals.ts';
+import { smoothed } from './intervals.ts';
 import { CLOSEST_SECONDS } from './track.ts';
 
 /** Four taps tell a tempo: three intervals. */
@@ -21,7 +22,7 @@ export function beatsOfTaps(taps: readonly number[], attacks: readonly number[])
     .filter((tap, i, all) => i === 0 || tap - all[i - 1]! >= CLOSEST_SECONDS);
   if (sorted.length < LEAST_TAPS) return [];
   const smooth = smoothed(sorted);
-  const early = middle(smooth.flatMap((tap) => offsetTo(tap, attacks, NEAR_SECONDS * 2)));
+  const early = upperMedian(smooth.flatMap((tap) => offsetTo(tap, attacks, NEAR_SECONDS * 2))) ?? 0;
   return smooth
     .map((tap) => tap + early)
     .map((tap) => tap + (offsetTo(tap, attacks, NEAR_SECONDS / 2)[0] ?? 0))

@@ -5,6 +5,7 @@ import {
   median,
   poissonBinomial,
   standardDeviation,
+  upperMedian,
   upperTail,
   wilsonInterval,
 } from '../../../src/core/base/statistics.ts';
@@ -73,6 +74,12 @@ describe('small measures', () => {
     expect(median([])).toBeNull();
     expect(median([3, 1, 2])).toBe(2);
     expect(median([4, 1, 2, 3])).toBe(2.5);
+  });
+
+  it('or the larger of the two in the middle', () => {
+    expect(upperMedian([])).toBeNull();
+    expect(upperMedian([3, 1, 2])).toBe(2);
+    expect(upperMedian([4, 1, 2, 3])).toBe(3);
   });
 
   it('spreads as a sample does', () => {

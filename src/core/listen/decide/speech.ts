@@ -1,3 +1,4 @@
+import { median } from '../../base/statistics.ts';
 import type { Span } from '../measure/measure.ts';
 import type { HeardNote } from '../../take/note.ts';
 import type { Track } from '../path/track.ts';
@@ -90,14 +91,14 @@ export function syllableFeatures(
   const count = pitches.length;
   if (count < S.LEAST_FRAMES) return null;
   const steps = pitches.slice(S.STEP_FRAMES).map((midi, i) => Math.abs(midi - pitches[i]!));
-  const centre = median(pitches);
+  const centre = median(pitches) ?? 0;
   const length = Math.min(count, S.LONG_ENOUGH) / S.LONG_ENOUGH;
   return {
     always: 1,
     still: length * Math.log(stillest(pitches) + S.LEAST_SEMITONES),
-    step: length * Math.log(median(steps) + S.LEAST_SEMITONES),
+    step: length * Math.log((median(steps) ?? 0) + S.LEAST_SEMITONES),
     rest: pitches.filter((midi) => Math.abs(midi - centre) < S.REST_SEMITONES).length / count,
-    clarity: median(clarities),
+    clarity: median(clarities) ?? 0,
     length,
     frames: Math.log(Math.min(count, S.LONGEST)),
     grid,
@@ -120,11 +121,4 @@ function stillest(pitches: readonly number[]): number {
     least = Math.min(least, Math.max(...part) - Math.min(...part));
   }
   return least;
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.slice().sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  if (sorted.length === 0) return 0;
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }

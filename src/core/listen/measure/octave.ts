@@ -1,3 +1,4 @@
+import { upperMedian } from '../../base/statistics.ts';
 import * as S from '../tuning/measure.ts';
 import { PLATEAU_STEP } from '../tuning/notes.ts';
 import { HIGH_MIDI } from '../tuning/path.ts';
@@ -41,9 +42,5 @@ export function wasRising(track: Track, note: NoteSoFar): boolean {
   }
   if (shares.length < S.RISING_FRAMES_LEAST || shares.length > S.RISING_FRAMES_MOST) return false;
   const late = shares.slice(-Math.max(S.RISING_LATE_LEAST, Math.floor(shares.length * S.RISING_LATE_SHARE)));
-  return median(shares) === 0 && median(late) > 0;
-}
-
-function median(values: readonly number[]): number {
-  return values.slice().sort((a, b) => a - b)[values.length >> 1]!;
+  return upperMedian(shares) === 0 && upperMedian(late)! > 0;
 }

@@ -7,6 +7,7 @@
  * the player covers the band do no harm.
  */
 import { interpolated } from '../../base/interpolate.ts';
+import { median } from '../../base/statistics.ts';
 import { roundsAfter, roundsBefore } from './rounds.ts';
 import { slippedBy, slipsIn, type LagPoint } from './slips.ts';
 import { addWhitened, peakOf, topNear, type Peak } from './whitened.ts';
@@ -126,7 +127,7 @@ function firstSound(take: Float32Array, straight: Float32Array, sampleRate: numb
   for (const start of segmentStarts(take.length, segment, segment / 2, FINE_SEGMENTS)) {
     addWhitened(sum, take.subarray(start, start + segment), straight, start, first);
   }
-  const accidents = median(Array.from(sum, Math.abs)) / 0.67;
+  const accidents = median(Array.from(sum, Math.abs))! / 0.67;
   const least = Math.max(
     FIRST_SOUND * Math.max(Math.abs(sum[reach]!), Math.abs(sum[reach - 1]!)),
     FIRST_SOUND_DEVIATIONS * accidents,
@@ -158,9 +159,9 @@ function fitted(take: Float32Array, backing: Float32Array, sampleRate: number, a
     sampleRate,
   );
   const slopes = pairwiseSlopes(steady, Math.min(2 * segment, (take.length - segment) / 2));
-  const slope = slopes.length === 0 ? 0 : median(slopes);
-  const start = median(steady.map(({ at, lag }) => lag - slope * at));
-  const astray = median(steady.map(({ at, lag }) => Math.abs(lag - slope * at - start)));
+  const slope = median(slopes) ?? 0;
+  const start = median(steady.map(({ at, lag }) => lag - slope * at))!;
+  const astray = median(steady.map(({ at, lag }) => Math.abs(lag - slope * at - start)))!;
   return astray > MOST_ASTRAY_SECONDS * sampleRate ? null : { slope, start, slips };
 }
 
@@ -271,10 +272,4 @@ function pairwiseSlopes(points: readonly LagPoint[], apart: number): number[] {
       .filter((q) => q.at - p.at >= apart)
       .map((q) => (q.lag - p.lag) / (q.at - p.at)),
   );
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
 }

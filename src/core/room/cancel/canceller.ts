@@ -68,6 +68,10 @@ export class Canceller {
   readonly #powers: Float64Array;
   readonly #sounded: Uint8Array;
   #newest = 0;
+  /** Of each partition that is not silent: where its first bin lies in the weights, and its block's in the history. */
+  readonly #weightOffsets: Int32Array;
+  readonly #historyOffsets: Int32Array;
+  #soundingParts = 0;
   readonly #near: Float64Array;
   /** Power of the error that the filter's own doubt accounts for. */
   readonly #doubt: Float64Array;
@@ -96,6 +100,8 @@ export class Canceller {
     this.#history = new Float64Array(2 * bins * all);
     this.#powers = new Float64Array(bins * all);
     this.#sounded = new Uint8Array(all);
+    this.#weightOffsets = new Int32Array(all);
+    this.#historyOffsets = new Int32Array(all);
     this.#near = new Float64Array(bins);
     this.#doubt = new Float64Array(bins);
     this.#signal = new Float64Array(fft.size);
@@ -118,6 +124,7 @@ export class Canceller {
     const { blockSize } = this;
     const signal = this.#signal;
     this.#takeIn(band);
+    this.#listSoundingParts();
     this.#predict();
     const { foretold } = this;
     for (let i = 0; i < blockSize; i++) {
@@ -222,6 +229,19 @@ export class Canceller {
     return p - within + ((this.#newest + within) % this.#partitions);
   }
 
+  /** Lists the partitions whose block of the band is not silent: the others add nothing and learn nothing. */
+  #listSoundingParts(): void {
+    const { bins } = this.#fft;
+    this.#soundingParts = 0;
+    for (let p = 0; p < this.#sounded.length; p++) {
+      const slot = this.#slotOf(p);
+      if (this.#sounded[slot] === 0) continue;
+      this.#weightOffsets[this.#soundingParts] = p * bins;
+      this.#historyOffsets[this.#soundingParts] = slot * bins;
+      this.#soundingParts++;
+    }
+  }
+
   /** The band as it should arrive: the second half of `#signal` (overlap-save). And how much to doubt it. */
   #predict(): void {
     const { bins } = this.#fft;
@@ -230,11 +250,9 @@ export class Canceller {
     const powers = this.#powers;
     const sum = this.#spectrum.fill(0);
     const doubt = this.#doubt.fill(0);
-    for (let p = 0; p < this.#sounded.length; p++) {
-      const slot = this.#slotOf(p);
-      if (this.#sounded[slot] === 0) continue;
-      const w0 = p * bins;
-      const x0 = slot * bins;
+    for (let part = 0; part < this.#soundingParts; part++) {
+      const w0 = this.#weightOffsets[part]!;
+      const x0 = this.#historyOffsets[part]!;
       for (let k = 0; k < bins; k++) {
         const w = 2 * (w0 + k);
         const x = 2 * (x0 + k);
@@ -267,11 +285,9 @@ export class Canceller {
       const theirs = size * (gainVariance + omega * omega * delayVariance);
       scale[k] = 1 / (TINY + caution * this.#near[k]! + theirs + 0.5 * scale[k]!);
     }
-    for (let p = 0; p < this.#sounded.length; p++) {
-      const slot = this.#slotOf(p);
-      if (this.#sounded[slot] === 0) continue;
-      const w0 = p * bins;
-      const x0 = slot * bins;
+    for (let part = 0; part < this.#soundingParts; part++) {
+      const w0 = this.#weightOffsets[part]!;
+      const x0 = this.#historyOffsets[part]!;
       for (let k = 0; k < bins; k++) {
         const w = 2 * (w0 + k);
         const x = 2 * (x0 + k);
