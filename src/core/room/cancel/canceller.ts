@@ -5,65 +5,38 @@
  *
  * Sources: G. Enzner and P. Vary, "Frequency-domain adaptive Kalman filter for acoustic echo control in
  * hands-free telephones", Signal Processing 86 (2006); F. Kuech, E. Mabande and G. Enzner, "State-space
- * architecture of the partitioned-block-based acoustic echo controller", ICASSP 2014. The filter knows, bin
- * by bin, how unsure it is of the path and how loud the player is; a loud player stops it from learning in
- * the bins where he plays, so that his notes are never mistaken for the band. No double-talk detector.
+ * architecture of the partitioned-block-based acoustic echo controller", ICASSP 2014. For each bin the
+ * filter estimates the uncertainty of the path and the power of the player. Where the player is loud, it learns little, so
+ * that a note of the player is never mistaken for the band; no double-talk detector is needed.
  */
+import {
+  BLANK_CAUTION,
+  CAUTION_GROWTH,
+  GIVING_BLOCKS,
+  KNOWN_CAUTION,
+  MOST_LATENESS,
+  NEAR_SMOOTHING,
+  SILENT,
+  SOUNDING_SMOOTHING,
+  type CancellerSettings,
+} from './canceller-settings.ts';
 import { KnobAndClock, type Correction } from './knob-and-clock.ts';
 import { PathEstimate, turn } from './path-estimate.ts';
 import { RealFft } from '../../base/real-fft.ts';
 
-export interface CancellerSettings {
-  /** Samples a block; the delay of the output is one block. A power of two. */
-  readonly blockSize: number;
-  /** Blocks of path that are modelled. */
-  readonly partitions: number;
-  /** Of each channel of the band the path known from a sweep, index 0 at no delay, or null to start from nothing. */
-  readonly path: readonly (Float32Array | null)[];
-  /** How many times as loud as it seems the player is taken to be while learning; left out, it goes by what is known. */
-  readonly caution?: number;
-  /** Power that may be in the path beyond what is known, against the power of what is known; left out, 0. */
-  readonly beyond?: number;
-  /** By how many parts per million the two clocks may differ; left out, 200. */
-  readonly clockPpm?: number;
-  /** By how many samples the delay may be off at the start; left out, a tenth. */
-  readonly delayDoubt?: number;
-}
-
-/**
- * A note of the player's and one of the band's in the same bin keep step for many blocks, which are then no independent
- * witnesses: the player is taken to be louder than he is. Band left 8 s on, against the player, eight tuning lines,
- * swept: 1 left −30.8 dB, 4 −34.8, 10 −36.8; with a path 20 dB off −30.0, −32.2, −32.0.
- */
-const KNOWN_CAUTION = 4;
-/**
- * While the path is unknown, most of what seems to be the player is band. The same lines, from nothing: 4 left −9.3 dB,
- * 1 −14.2, 0.3 −15.6, 0.1 −15.0.
- */
-const BLANK_CAUTION = 0.3;
-/** From one to the other in 12 s of band. */
-const CAUTION_GROWTH = 1.0023;
-/** Smoothing of the player's spectrum, a time constant of about 5 blocks: an attack must count at once. */
-const NEAR_SMOOTHING = 0.8;
-/** Half a second. */
-const GIVING_BLOCKS = 48;
-const SOUNDING_SMOOTHING = 0.995;
-/** More than this, in samples, is no drift of half a second but another path. */
-const MOST_LATENESS = 0.5;
-/** Summed power of a block's spectrum under which the band is silent there, −100 dB of full scale: nothing to do. */
-const SILENT = 1e-6;
+/** Keeps a division from zero. */
 const TINY = 1e-12;
 
 /** One block in, one block out; `process` allocates nothing. */
 export class Canceller {
   readonly blockSize: number;
-  /** The band in the last block, as it was taken off. */
+  /** The band's part of the last block, which was subtracted. */
   readonly foretold: Float32Array;
   readonly #fft: RealFft;
   readonly #partitions: number;
   readonly #channels: number;
   readonly #known: PathEstimate;
-  /** Spectra of what was played, channel after channel a ring of blocks; their powers; whether anything sounded. */
+  /** Spectra of the band's last blocks, a ring for each channel; the powers of their bins; whether they sounded. */
   readonly #history: Float64Array;
   readonly #powers: Float64Array;
   readonly #sounded: Uint8Array;
@@ -73,7 +46,7 @@ export class Canceller {
   readonly #historyOffsets: Int32Array;
   #soundingParts = 0;
   readonly #near: Float64Array;
-  /** Power of the error that the filter's own doubt accounts for. */
+  /** Power of the error that is explained by the uncertainty of the path. */
   readonly #doubt: Float64Array;
   readonly #signal: Float64Array;
   /** The last two blocks of each channel. */
@@ -84,7 +57,7 @@ export class Canceller {
   readonly #knobAndClock: KnobAndClock;
   #caution: number;
   readonly #mostCaution: number;
-  /** The band's power of late in each bin. */
+  /** Power of the band in each bin, smoothed over the last blocks. */
   readonly #sounding: Float64Array;
   #sinceGiven = 0;
 
@@ -116,9 +89,9 @@ export class Canceller {
   }
 
   /**
-   * @param microphone a block of what was heard
-   * @param band of each channel the same block of what was played
-   * @param out the block without the band; may be `microphone`
+   * @param microphone a block of the microphone's samples
+   * @param band for each channel the samples that the band played on the same block
+   * @param out receives the block without the band; may be the same array as `microphone`
    */
   process(microphone: Float32Array, band: readonly Float32Array[], out: Float32Array): void {
     const { blockSize } = this;
@@ -146,7 +119,7 @@ export class Canceller {
     this.#giveBack();
   }
 
-  /** What the path has learned of a drifting clock goes back to the clock. */
+  /** Where clocks drift, the path learns a part of the drift: that part is moved back to the estimate of the clock. */
   #giveBack(): void {
     const sounding = this.#sounding;
     const newest = this.#newest * sounding.length;
@@ -167,32 +140,32 @@ export class Canceller {
     this.#knobAndClock.given(late, GIVING_BLOCKS);
   }
 
-  /** What is to be mended of loudness and delay, as far as it is worth the trouble. */
+  /** The correction of loudness and delay that is due, as far as it is large enough to matter. */
   get correction(): Correction {
     return this.#knobAndClock.due;
   }
 
-  /** The band comes back `factor` times as loud as the path says: a volume knob was turned. */
+  /** The band comes back `factor` times as loud as the path predicts: a volume knob was turned. */
   scale(factor: number): void {
     this.#known.scale(factor);
     this.#knobAndClock.scaled(factor);
   }
 
-  /** The band comes in `samples` later than it was handed over of late: less than one, as a clock drifts. */
+  /** From now on the band's samples are handed over `samples` later than before: less than one, because a clock drifts. */
   delay(samples: number): void {
     const { bins } = this.#fft;
     for (let k = 0; k < bins; k++) turn(this.#history, bins, k, -samples);
     this.#knobAndClock.delayed(samples);
   }
 
-  /** The path is another one; `gain` is the power of what is left against the band's. */
+  /** The path has changed; `gain` is the power of what is left as a ratio to the band's power. */
   doubt(gain: number): void {
     this.#known.doubt(gain);
     this.#knobAndClock.forget();
     this.#caution = Math.min(this.#caution, BLANK_CAUTION);
   }
 
-  /** The path of a channel as it is known now, partitions × blockSize taps. */
+  /** The estimate of a channel's path, partitions × blockSize taps. */
   path(channel = 0): Float32Array {
     return this.#known.taps(channel);
   }
@@ -223,7 +196,7 @@ export class Canceller {
     if (heard > SILENT) this.#caution = Math.min(this.#mostCaution, this.#caution * CAUTION_GROWTH);
   }
 
-  /** Where the block that partition p of all is to weigh lies in the history. */
+  /** The place in the history of the block that partition p is applied to. */
   #slotOf(p: number): number {
     const within = p % this.#partitions;
     return p - within + ((this.#newest + within) % this.#partitions);
@@ -242,7 +215,7 @@ export class Canceller {
     }
   }
 
-  /** The band as it should arrive: the second half of `#signal` (overlap-save). And how much to doubt it. */
+  /** Predicts the band in the microphone, in the second half of `#signal` (overlap-save), and the uncertainty of that. */
   #predict(): void {
     const { bins } = this.#fft;
     const history = this.#history;
@@ -279,7 +252,7 @@ export class Canceller {
     const { gainVariance, delayVariance } = this.#knobAndClock;
     const foretold = this.#foretold;
     for (let k = 0; k < bins; k++) {
-      // What knob and clock may account for is not learned as another path.
+      // What a turned knob or a drifting clock may explain is not learned as a change of the path.
       const size = foretold[2 * k]! * foretold[2 * k]! + foretold[2 * k + 1]! * foretold[2 * k + 1]!;
       const omega = (Math.PI / this.blockSize) * k;
       const theirs = size * (gainVariance + omega * omega * delayVariance);

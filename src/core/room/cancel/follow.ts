@@ -2,7 +2,8 @@
  * The canceller with its two slow hands: one follows a turned volume knob, the other the two clocks drifting
  * apart. What is left for the canceller itself is the shape of the path.
  */
-import { Canceller, type CancellerSettings } from './canceller.ts';
+import { Canceller } from './canceller.ts';
+import type { CancellerSettings } from './canceller-settings.ts';
 import { interpolated } from '../../base/interpolate.ts';
 import { Leftover } from './leftover.ts';
 
