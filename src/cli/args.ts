@@ -156,6 +156,7 @@ const BAND_ONLY = ['drone', 'choruses', 'seed', 'out'] as const;
 const BAND_OPTIONS: readonly OptionName[] = [
   ...(['chart', 'tempo', 'meter', 'key', 'swing', 'feel', 'rise', 'trade', 'aim'] as const),
   ...BAND_ONLY,
+  'language',
 ];
 
 /** Root alone, or the fifth with it. */

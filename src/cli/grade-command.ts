@@ -5,6 +5,8 @@ import { AIM_LADDER } from '../core/grade/aims/aims.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { explainBar } from '../core/report/explain.ts';
+import { aimWords } from '../core/report/aim-sentences.ts';
+import type { Words } from '../core/words/words.ts';
 import type { Report } from '../core/take/schema.ts';
 import { reportText } from '../core/report/text.ts';
 import type { Answer } from './answer.ts';
@@ -20,8 +22,10 @@ export interface Graded {
   readonly warnings: readonly string[];
 }
 
-function aimOf(name: string): Outcome<Aim> {
-  const known = AIM_LADDER.find((aim) => aim.id === name || aim.name.toLowerCase() === name.toLowerCase());
+/** An aim of the house by its id or its name in the language of the page, or a file. */
+function aimOf(name: string, words: Words): Outcome<Aim> {
+  const wanted = name.toLowerCase();
+  const known = AIM_LADDER.find((aim) => aim.id === name || aimWords(aim, words).name.toLowerCase() === wanted);
   if (known) return good(known);
   const text = textOfFile(name);
   if (!text.ok) return text;
@@ -38,10 +42,10 @@ function aimOf(name: string): Outcome<Aim> {
 }
 
 /** The page that was asked for. */
-function pageOf(report: Report, order: GradeOrder): Outcome<string> {
+function pageOf(report: Report, order: GradeOrder, words: Words): Outcome<string> {
   if (order.json) return good(JSON.stringify(report, null, 2));
-  if (order.explainBar === null) return good(reportText(report));
-  const lines = explainBar(report, order.explainBar);
+  if (order.explainBar === null) return good(reportText(report, words));
+  const lines = explainBar(report, order.explainBar, words);
   return lines === null
     ? badSentence(`The form has ${report.timeline.bars} bars and no bar ${order.explainBar} to explain.`)
     : good(lines.join('\n'));
@@ -61,12 +65,16 @@ async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<Ta
 }
 
 /** Grades as ordered. The chords are read before the sound, so that a slip there costs no waiting. */
-export async function gradeFile(order: GradeOrder, progress: Progress): Promise<Answer<Graded>> {
+export async function gradeFile(
+  order: GradeOrder,
+  progress: Progress,
+  words: Words,
+): Promise<Answer<Graded>> {
   const chords = readTimeline(order);
   if (!chords.ok) return chords;
   const aims: Aim[] = [];
   for (const name of order.aims) {
-    const aim = aimOf(name);
+    const aim = aimOf(name, words);
     if (!aim.ok) return aim;
     aims.push(aim.value);
   }
@@ -80,7 +88,7 @@ export async function gradeFile(order: GradeOrder, progress: Progress): Promise<
     ...(order.instrument === null ? {} : { instrument: order.instrument }),
     aims,
   };
-  const page = pageOf(grade(take.value.notes, chords.value.timeline, settings), order);
+  const page = pageOf(grade(take.value.notes, chords.value.timeline, settings), order, words);
   return page.ok
     ? good({ page: page.value, warnings: [...chords.value.warnings, ...take.value.warnings] })
     : page;

@@ -5,10 +5,13 @@ import { fileURLToPath } from 'node:url';
 import { version } from '../../package.json';
 import { listForms } from '../core/chart/forms.ts';
 import { reportJsonSchema } from '../core/report/json-schema.ts';
+import { wordsOf } from '../core/words/languages.ts';
+import type { Words } from '../core/words/words.ts';
 import { readArgs, type Order } from './args.ts';
 import { diskSentence } from './file-source.ts';
 import { formsPage } from './forms-page.ts';
 import { gradeFile } from './grade-command.ts';
+import { languageIn } from './language.ts';
 import { showProgress } from './progress.ts';
 import { HELP, SHORT_USAGE } from './usage.ts';
 
@@ -28,7 +31,7 @@ function usage(sentence: string): number {
   return WRONG_USAGE;
 }
 
-async function follow(order: Order): Promise<number> {
+async function follow(order: Order, words: Words): Promise<number> {
   switch (order.command) {
     case 'help':
       say(HELP);
@@ -52,7 +55,7 @@ async function follow(order: Order): Promise<number> {
       return 0;
     }
     case 'grade': {
-      const graded = await gradeFile(order, showProgress(process.stderr));
+      const graded = await gradeFile(order, showProgress(process.stderr), words);
       if (!graded.ok) return 'wrongUsage' in graded ? usage(graded.sentence) : refuse(graded.sentence);
       graded.value.warnings.forEach(tell);
       say(graded.value.page);
@@ -62,8 +65,11 @@ async function follow(order: Order): Promise<number> {
 }
 
 async function main(): Promise<number> {
-  const order = readArgs(process.argv.slice(2));
-  return order.ok ? follow(order.value) : usage(order.sentence);
+  const args = process.argv.slice(2);
+  const language = languageIn(args);
+  if (!language.ok) return usage(language.sentence);
+  const order = readArgs(args);
+  return order.ok ? follow(order.value, wordsOf(language.value)) : usage(order.sentence);
 }
 
 // A reader that has seen enough (`| head`) closes the pipe: no fault of anybody's.

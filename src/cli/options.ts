@@ -27,6 +27,7 @@ export const OPTIONS = {
   seed: { type: 'string' },
   out: { type: 'string' },
   backing: { type: 'string' },
+  language: { type: 'string' },
   json: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean', short: 'v' },

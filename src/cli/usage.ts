@@ -1,6 +1,7 @@
 /** What the command line says about itself. */
 import { feelNames } from '../core/chart/feel-names.ts';
 import { METERS } from '../core/chart/chart.ts';
+import { languageCodes } from '../core/words/languages.ts';
 import { AIM_LADDER } from '../core/grade/aims/aims.ts';
 import { INSTRUMENTS } from '../core/music/instruments.ts';
 import { PALETTES, RANGES } from './options.ts';
@@ -101,6 +102,7 @@ export const HELP = [
   ]),
   section('What comes out', [
     ['--json', 'The report as JSON and nothing else; landfall schema prints its shape.'],
+    ['--language CODE', `The language of the page: ${languageCodes.join(' or ')}. en unless given.`],
     ['--explain BAR', 'The reasons behind each landing and note of that bar.'],
   ]),
   section('The band as a file', [

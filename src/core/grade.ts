@@ -12,7 +12,6 @@ import { gatherChanges } from './grade/landings/changes.ts';
 import { findFunctions } from './grade/landings/functions.ts';
 import { gradeNotes } from './grade/assign/grade-notes.ts';
 import type { GradedNote } from './grade/assign/graded-note.ts';
-import { headline } from './grade/teach/headline.ts';
 import {
   findChanges,
   judgeChanges,
@@ -20,7 +19,7 @@ import {
   type ChordChange,
 } from './grade/landings/landings.ts';
 import { splitAtChanges } from './grade/assign/length-parts.ts';
-import { tellNotes } from './grade/landings/note-facts.ts';
+import { noteFacts } from './grade/landings/note-facts.ts';
 import { mixPalette } from './grade/teach/palette.ts';
 import { landingLuck, noteLuck } from './grade/chance/luck.ts';
 import { findPhrases, type PhraseBounds } from './grade/assign/phrases.ts';
@@ -32,7 +31,7 @@ import { rotatedShares } from './grade/chance/rotated-shares.ts';
 import { eventShares, type ToneEvent } from './grade/chance/shares.ts';
 import { median } from './base/statistics.ts';
 import { findThirds } from './grade/landings/thirds.ts';
-import { tellTiming } from './grade/landings/timing.ts';
+import { measureTiming } from './grade/landings/timing.ts';
 import { playersNotes } from './grade/assign/turns.ts';
 import type { HeardNote } from './take/note.ts';
 import { placeLost } from './grade/assign/place-lost.ts';
@@ -85,10 +84,10 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
 
   return tidyNumbers<Report>({
     format: 'landfall-report',
-    version: 1,
-    source: tellSource(settings.source, timeline),
+    version: 2,
+    source: sourceFacts(settings.source, timeline),
     tuning: { ...tuning, medianCents: median(notes.map((note) => note.cents)) },
-    timeline: tellTimeline(timeline, notes, settings.source.durationSeconds),
+    timeline: timelineFacts(timeline, notes, settings.source.durationSeconds),
     settings: {
       anticipationBeats,
       landingBeats: LANDING_BEATS,
@@ -97,9 +96,9 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
       palette: paletteName,
       instrument: settings.instrument?.name ?? null,
     },
-    notes: tellNotes(notes, timeline, { functions, phrases, strong }),
+    notes: noteFacts(notes, timeline, { functions, phrases, strong }),
     landings,
-    phrases: phrases.map((phrase) => tellPhrase(phrase, notes)),
+    phrases: phrases.map((phrase) => phraseFacts(phrase, notes)),
     summary: {
       notes: shares.allNotes.chordTones.of,
       chordToneShare: shares.allNotes.chordTones.share,
@@ -110,13 +109,12 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
         chordTones: landings.filter((landing) => isChordTone(landing.role)).length,
         thirds: landings.filter((landing) => landing.role === 'third').length,
       },
-      headline: headline(shares.landings.thirds, shares.allNotes.thirds.of),
     },
     shares,
     changes: gatherChanges(landings),
     thirds,
     palette: mixPalette(splitAtChanges(notes, timeline), chordKeys(timeline)),
-    timing: tellTiming(notes, timeline.beatMap),
+    timing: measureTiming(notes, timeline.beatMap),
     aims,
     nextAim: chooseNextAim(aims),
     advice: findAdvice(
@@ -136,7 +134,7 @@ function findReference(heard: readonly HeardNote[], asked: number | 'auto') {
 }
 
 /** What was recorded; lost sound gets its place in the form. */
-function tellSource({ lost, ...source }: GradeSettings['source'], timeline: Timeline): Report['source'] {
+function sourceFacts({ lost, ...source }: GradeSettings['source'], timeline: Timeline): Report['source'] {
   return lost === undefined || lost.length === 0 ? source : { ...source, lost: placeLost(lost, timeline) };
 }
 
@@ -164,7 +162,7 @@ const noteEvents = (notes: readonly GradedNote[]): readonly ToneEvent[] =>
     return chord === null ? [] : [{ pitchClass, chord, luck: (wanted, own) => noteLuck(note, wanted, own) }];
   });
 
-function tellPhrase({ firstNote, lastNote }: PhraseBounds, notes: readonly GradedNote[]): Phrase {
+function phraseFacts({ firstNote, lastNote }: PhraseBounds, notes: readonly GradedNote[]): Phrase {
   const last = notes[lastNote]!;
   return {
     firstNote,
@@ -178,7 +176,7 @@ function tellPhrase({ firstNote, lastNote }: PhraseBounds, notes: readonly Grade
 }
 
 /** The timeline as plain data: every stretch of one chord from the first note or downbeat to the end of the take. */
-function tellTimeline(
+function timelineFacts(
   timeline: Timeline,
   notes: readonly GradedNote[],
   durationSeconds: number,

@@ -1,6 +1,6 @@
 /** The takes that are kept, and those that were cut off. */
 import { failure, good, type Outcome } from '../core/base/outcome.ts';
-import { readReport } from '../core/take/schema.ts';
+import { readKeptReport } from './kept-report.ts';
 import { lineFile, reportFile } from './export-files.ts';
 import { takeFromStore } from './finished-take.ts';
 import type { FilesPort, TakesPort } from './ports.ts';
@@ -71,7 +71,7 @@ export class Library {
   async exportReport(id: TakeId): Promise<Outcome<void>> {
     const take = await this.#store.open(id);
     if (!take.ok) return this.#fail(take.problem);
-    const report = readReport(take.value.report);
+    const report = readKeptReport(take.value);
     if (!report.ok) return this.#fail(report.problem);
     const { blob, fileName } = reportFile(take.value.details, report.value);
     this.#files.save(blob, fileName);

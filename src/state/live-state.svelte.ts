@@ -9,7 +9,7 @@ import { instrumentOf } from '../core/music/instruments.ts';
 import { CONCERT, readingOf } from '../core/music/reading.ts';
 import type { LiveReading } from '../core/take/note.ts';
 import { PlayedSignal } from '../core/take/played-signal.ts';
-import { landingAsRead } from '../core/report-as-read.ts';
+import { landingAsRead } from '../core/report/as-read.ts';
 import type { Landing } from '../core/take/schema.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import type { PlayingSettings } from './playing-settings.ts';

@@ -1,8 +1,9 @@
 /** Where finished takes come from when nobody plays: files of the player's, the demo, the store. */
 import type { Backing } from '../analysis/grade-samples.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import { readReport, type Report } from '../core/take/schema.ts';
+import type { Report } from '../core/take/schema.ts';
 import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
+import { readKeptReport } from './kept-report.ts';
 import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
 import { notice, type Message } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
@@ -60,6 +61,6 @@ export async function openDemoTake(audio: AudioPort, now: Date): Promise<Outcome
 export async function openStoredTake(takes: TakesPort, id: TakeId): Promise<Outcome<OpenedTake>> {
   const stored = await takes.open(id);
   if (!stored.ok) return stored;
-  const report = readReport(stored.value.report);
+  const report = readKeptReport(stored.value);
   return good({ take: takeFromStore(stored.value), report: report.ok ? report.value : null, warnings: [] });
 }

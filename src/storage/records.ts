@@ -67,7 +67,7 @@ export const TakeDetailsSchema = v.object({
 });
 export type TakeDetails = Readonly<v.InferOutput<typeof TakeDetailsSchema>>;
 
-/** The headline of a report, kept with the take so that a list need not read every report. */
+/** The counts of a report, kept with the take so that a list need not read every report. */
 export const TakeSummarySchema = v.object({
   notes: v.number(),
   chordToneShare: v.nullable(v.number()),
@@ -78,7 +78,6 @@ export const TakeSummarySchema = v.object({
     chordTones: v.number(),
     thirds: v.number(),
   }),
-  headline: text,
 });
 export type TakeSummary = Readonly<v.InferOutput<typeof TakeSummarySchema>>;
 

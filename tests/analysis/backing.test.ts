@@ -2,6 +2,7 @@
  * A recording with its backing, in the app and at the command line: one report. And what does not fit is said.
  * The line and its trio come from a General MIDI bank, through a simulated room (fixtures/room).
  */
+import { en } from '../../src/core/words/en.ts';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -78,7 +79,7 @@ async function atTheCommandLine(line: Name, backing: Name): Promise<{ report: Re
   const paths = [join(folder, line), '--backing', join(folder, backing)];
   const read = value(readArgs(['grade', ...paths, ...words, '--json']));
   if (read.command !== 'grade') throw new Error('not grade');
-  const graded = value(await gradeFile(read, { at: () => undefined, dispose: () => undefined }));
+  const graded = value(await gradeFile(read, { at: () => undefined, dispose: () => undefined }, en));
   const told = graded.warnings.map((sentence) => sentence.replaceAll(`${folder}/`, ''));
   return { report: value(readReport(JSON.parse(graded.page))), told };
 }

@@ -1,4 +1,5 @@
 /** Lines that were not played here: a recording with its backing, a list of notes; and a MIDI take on the disk. */
+import { en } from '../../src/core/words/en.ts';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -67,7 +68,7 @@ test('a recording loses its backing as at the command line', async ({ openApp })
   const typed = quoted.slice(2).map((word) => (word.endsWith('.wav') ? join(folder, word) : word));
   const order = readArgs([...typed, '--json']);
   if (!order.ok || order.value.command !== 'grade') throw new Error(`not understood: ${words}`);
-  const graded = await gradeFile(order.value, { at: () => undefined, dispose: () => undefined });
+  const graded = await gradeFile(order.value, { at: () => undefined, dispose: () => undefined }, en);
   if (!graded.ok) throw new Error(graded.sentence);
   const elsewhere = JSON.parse(graded.value.page) as Report;
   // To the last digit it is the same where both run on one machine's arithmetic (tests/analysis/backing.test.ts).

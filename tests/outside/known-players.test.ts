@@ -2,6 +2,8 @@
  * Players whose skill is known because they were made: one who lands on every third, the same one over the wrong
  * chords, and two hundred who wander. The random numbers are Mulberry32 (public domain, T. Ettinger), seeded.
  */
+import { headlineOf } from '../../src/core/report/sentences.ts';
+import { en } from '../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { MINOR_PENTATONIC } from '../../src/core/grade/assign/scales.ts';
 import { parseChord } from '../../src/core/music/parse-chord.ts';
@@ -50,7 +52,7 @@ describe('a player who lands on every third of four choruses', () => {
   it('is told that this is more than luck', () => {
     expect(shares.landings.thirds.tail).toBeLessThan(0.001);
     expect(shares.landings.thirds.verdict).toBe('above chance');
-    expect(summary.headline).toContain('more than luck (p < 0.001)');
+    expect(headlineOf({ shares }, en)).toContain('more than luck (p < 0.001)');
   });
 
   it('has reached the aim', () => {

@@ -1,3 +1,4 @@
+import { en } from '../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { gradeSound } from '../../src/analysis/grade-samples.ts';
 import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
@@ -5,7 +6,7 @@ import { openAudio, readWhole } from '../../src/core/files/audio.ts';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { writeLineMidi } from '../../src/core/files/notes/write-line-midi.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
-import { lostSentence } from '../../src/core/report/lost-sentence.ts';
+import { lostSentence } from '../../src/core/report/sentences.ts';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import type { MeasuredRoom } from '../../src/state/measured-room.ts';
 import { gradeOrder } from '../../src/state/take.ts';
@@ -241,7 +242,9 @@ describe('what can go wrong', () => {
     expect(review.report.source.lost).toEqual([
       { atSeconds: 2.9, seconds: 0.5, beat: 1.8, bar: 0, chorus: 0 },
     ]);
-    expect(lostSentence(review.report.source.lost)).toMatch(/^The browser lost 500 ms of sound, in bar 1;/);
+    expect(lostSentence(review.report.source.lost, en)).toMatch(
+      /^The browser lost 500 ms of sound, in bar 1;/,
+    );
     // The record on the disk knows it too.
     expect(value(await w.takes.open(review.id!)).details.lost).toEqual([{ atSeconds: 2.9, seconds: 0.5 }]);
     const last = review.report.notes.at(-1)!;

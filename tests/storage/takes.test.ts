@@ -9,7 +9,6 @@ const summary: TakeSummary = {
   chordToneShare: 0.5,
   thirdShare: 0.25,
   landings: { count: 4, open: 1, chordTones: 2, thirds: 1 },
-  headline: 'Landed on the third once in four.',
 };
 const never = () => {
   throw new Error('the disk is not full');

@@ -1,5 +1,5 @@
 /** A timeline with its chords as a transposing player reads them; nothing of its time changes. */
-import type { Chord } from '../music/chord.ts';
+import type { Chord, Key } from '../music/chord.ts';
 import { keyAsRead, type Reading } from '../music/reading.ts';
 import { intervalBetween } from '../music/spelling.ts';
 import { parseChart } from './parse-chart.ts';
@@ -24,14 +24,13 @@ export function timelineAsRead(timeline: Timeline, reading: Reading): Timeline {
     return read;
   };
   const movedSpan = (span: ChordSpan): ChordSpan => ({ ...span, chord: moved(span.chord) });
-  const chart = parseChart(timeline.chart);
   return {
     ...timeline,
     key,
     ...(timeline.keys && {
       keys: timeline.keys.map((one) => ({ ...one, key: keyAsRead(one.key, reading) })),
     }),
-    chart: chart.ok ? writeChart(transposeChart({ ...chart.value, key: timeline.key }, key)) : timeline.chart,
+    chart: chartTextAsRead(timeline.chart, timeline.key, key),
     chordAt: (beat) => moved(timeline.chordAt(beat)),
     spansBetween: (fromBeat, toBeat) => timeline.spansBetween(fromBeat, toBeat).map(movedSpan),
     nextChange: (beat) => {
@@ -44,3 +43,9 @@ export function timelineAsRead(timeline: Timeline, reading: Reading): Timeline {
 /** The spelled interval from a timeline to the same as it is read: what single chord symbols are moved by. */
 export const intervalAsRead = (timeline: Timeline, read: Timeline): string =>
   intervalBetween(timeline.key.tonic, read.key.tonic);
+
+/** Chart text moved from the key that it sounds in to the one that is read; what is no chart stays as it is. */
+export function chartTextAsRead(text: string, sounding: Key, read: Key): string {
+  const chart = parseChart(text);
+  return chart.ok ? writeChart(transposeChart({ ...chart.value, key: sounding }, read)) : text;
+}

@@ -53,6 +53,13 @@ export function parseKey(text: string): Key | null {
   return keyOn(pitchClassOf(tonic), mode, tonic);
 }
 
+/** A key from its tonic and mode, as the report has them. Throws on a tonic that is no note name. */
+export const keyOf = ({ tonic, mode }: Pick<Key, 'tonic' | 'mode'>): Key => ({
+  tonic,
+  tonicPitchClass: pitchClassOf(tonic),
+  mode,
+});
+
 /** The key on a pitch class, spelled with the fewest accidentals, or with `tonic` where that is in use. */
 export function keyOn(tonicPitchClass: number, mode: Key['mode'], tonic?: string): Key {
   const tonics = mode === 'major' ? MAJOR_TONICS : MINOR_TONICS;

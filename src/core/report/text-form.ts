@@ -3,6 +3,8 @@ import { timelineFromTempo } from '../chart/build-timeline.ts';
 import { SLOWEST_BPM } from '../chart/chart.ts';
 import { parseChart } from '../chart/parse-chart.ts';
 import { isChordTone } from '../grade/assign/roles.ts';
+import { spelledChord } from '../words/spelling.ts';
+import type { Words } from '../words/words.ts';
 import { PAGE_COLUMNS } from './text-lines.ts';
 import type { Change, Landing, Report } from '../take/schema.ts';
 
@@ -10,20 +12,17 @@ const BARS_A_ROW = 4;
 /** One column a cell is its left border; one more closes the row. */
 const CELL_COLUMNS = Math.floor((PAGE_COLUMNS - 1) / BARS_A_ROW) - 1;
 /** A longer form would not leave a screen to the rest of the page. */
-const MOST_BARS = 32;
+export const LONGEST_DRAWN_BARS = 32;
 /** And so would more chords than this in a list. */
 const MOST_CHORDS = 8;
 
-/** What the signs in the form mean. */
-export const FORM_LEGEND = 'chorus by chorus: > leans into, ~ held over, ( ) not in the chord, · open';
-
 /** Bars with their landings, or, where the form is too long to draw, the chords with theirs. */
-export function drawForm(report: Report): readonly string[] {
+export function drawForm(report: Report, words: Words): readonly string[] {
   const { bars } = report.timeline;
-  return bars <= MOST_BARS ? drawBars(report) : listChords(report.changes.byChord);
+  return bars <= LONGEST_DRAWN_BARS ? drawBars(report, words) : listChords(report.changes.byChord, words);
 }
 
-function drawBars(report: Report): readonly string[] {
+function drawBars(report: Report, words: Words): readonly string[] {
   const { bars } = report.timeline;
   const written = writtenChords(report);
   const cells = Array.from({ length: bars }, (_, bar) =>
@@ -31,6 +30,7 @@ function drawBars(report: Report): readonly string[] {
       bar,
       written.filter((chord) => chord.bar === bar),
       report.landings.filter((landing) => landing.bar === bar),
+      words,
     ),
   );
   const rows: string[] = [];
@@ -74,7 +74,12 @@ interface Cell {
   readonly groups: readonly { readonly chord: string; readonly landings: readonly Landing[] }[];
 }
 
-function cellOf(bar: number, written: readonly WrittenChord[], landings: readonly Landing[]): Cell {
+function cellOf(
+  bar: number,
+  written: readonly WrittenChord[],
+  landings: readonly Landing[],
+  words: Words,
+): Cell {
   const places = [...new Set([...written, ...landings].map(({ beatOfBar }) => beatOfBar))];
   return {
     number: String(bar + 1).padStart(2),
@@ -83,7 +88,7 @@ function cellOf(bar: number, written: readonly WrittenChord[], landings: readonl
       .map((place) => {
         const here = landings.filter(({ beatOfBar }) => beatOfBar === place);
         const name = written.find(({ beatOfBar }) => beatOfBar === place)?.name;
-        return { chord: here[0]?.chord ?? name ?? '', landings: here };
+        return { chord: spelledChord(here[0]?.chord ?? name ?? '', words), landings: here };
       }),
   };
 }
@@ -116,14 +121,15 @@ function tally(group: readonly Landing[]): string {
   return `${most![0]} ${most![1]}/${group.length}`;
 }
 
-function listChords(chords: readonly Change[]): readonly string[] {
-  const width = Math.max(...chords.map(({ chord }) => chord.length), 0) + 2;
+function listChords(chords: readonly Change[], words: Words): readonly string[] {
+  const told = words.page.form;
+  const names = new Map(chords.map(({ chord }) => [chord, spelledChord(chord, words)]));
+  const width = Math.max(...[...names.values()].map((name) => name.length), 0) + 2;
   const shown = [...chords].sort((a, b) => b.count - a.count).slice(0, MOST_CHORDS);
-  const lines = shown.map(({ chord, count, open, thirds, chordTones }) => {
-    const landed = count - open;
-    const rest = open === 0 ? '' : `, ${open} open`;
-    return `${chord.padEnd(width)}${thirds} of ${landed} on the third, ${chordTones} on a chord tone${rest}`;
-  });
+  const lines = shown.map(
+    ({ chord, count, open, thirds, chordTones }) =>
+      `${names.get(chord)!.padEnd(width)}${told.chord({ thirds, landed: count - open, chordTones, open })}`,
+  );
   const more = chords.length - shown.length;
-  return more > 0 ? [...lines, `and ${more} more chords`] : lines;
+  return more > 0 ? [...lines, told.more({ chords: more })] : lines;
 }

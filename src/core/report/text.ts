@@ -1,210 +1,220 @@
 /** The report as a page of plain text: a teacher's note that fits one screen of a terminal. */
-import { percent, several } from '../grade/teach/telling.ts';
-import type { AimResult, NextAim, Palette, Report, Share, Shares, Thirds } from '../take/schema.ts';
-import { lostSentence } from './lost-sentence.ts';
-import { drawForm, FORM_LEGEND } from './text-form.ts';
+import type { Palette, Report, Share, Shares, Thirds } from '../take/schema.ts';
+import { spelledChord, spelledKey } from '../words/spelling.ts';
+import type { Words } from '../words/words.ts';
+import { adviceSentence } from './advice-sentence.ts';
+import { aimEvidence, aimWords } from './aim-sentences.ts';
+import { headlineOf, lostSentence, timingSentence } from './sentences.ts';
+import { drawForm, LONGEST_DRAWN_BARS } from './text-form.ts';
 import { block, rule, wrapText, PAGE_COLUMNS } from './text-lines.ts';
 
 const MARGIN = 10;
 
 /** The page, at most 80 columns wide, without a closing line break. */
-export function reportText(report: Report): string {
-  return [
-    ...wrapText(title(report), PAGE_COLUMNS),
-    rule(),
-    ...wrapText(report.summary.headline, PAGE_COLUMNS),
-    '',
-    ...sharesTable(report.shares),
-    '',
-    ...drawForm(report),
-    ...(report.timeline.bars <= 32 && report.landings.length > 0 ? [`   ${FORM_LEGEND}`] : []),
-    ...block('Changes', changeSentences(report), MARGIN),
-    ...block('Thirds', thirdSentences(report.thirds), MARGIN),
-    ...block('Palette', paletteSentences(report.palette), MARGIN),
-    ...block('Backing', backingSentences(report.source.backing), MARGIN),
-    ...block('Lost', [lostSentence(report.source.lost) ?? []].flat(), MARGIN),
-    ...block('Time', report.timing.sentence === null ? [] : [report.timing.sentence], MARGIN),
-    ...block('Aims', aimSentences(report), MARGIN),
-    ...block(
-      'Advice',
-      report.advice.map((piece, i) => `${i + 1}. ${piece.sentence}`),
+export function reportText(report: Report, words: Words): string {
+  const { headings } = words.page;
+  const inMargin = (heading: string, texts: readonly (string | null)[]) =>
+    block(
+      heading,
+      texts.filter((text) => text !== null),
       MARGIN,
+    );
+  return [
+    ...wrapText(title(report, words), PAGE_COLUMNS),
+    rule(),
+    ...wrapText(headlineOf(report, words), PAGE_COLUMNS),
+    '',
+    ...sharesTable(report.shares, words),
+    '',
+    ...drawForm(report, words),
+    ...(report.timeline.bars <= LONGEST_DRAWN_BARS && report.landings.length > 0
+      ? [`   ${words.page.form.legend}`]
+      : []),
+    ...inMargin(headings.changes, changeSentences(report, words)),
+    ...inMargin(headings.thirds, thirdSentences(report.thirds, words)),
+    ...inMargin(headings.palette, paletteSentences(report.palette, words)),
+    ...inMargin(headings.backing, [backingSentence(report.source.backing, words)]),
+    ...inMargin(headings.lost, [lostSentence(report.source.lost, words)]),
+    ...inMargin(headings.time, [timingSentence(report.timing, words)]),
+    ...inMargin(headings.aims, aimSentences(report, words)),
+    ...inMargin(
+      headings.advice,
+      report.advice.map((piece, i) => `${i + 1}. ${adviceSentence(piece, words)}`),
     ),
   ].join('\n');
 }
 
-function title({ timeline, tuning, settings, summary }: Report): string {
+function title({ timeline, tuning, settings, summary }: Report, words: Words): string {
   const { bpm, bars, key, rise, turnBars } = timeline;
-  const rising =
-    rise === undefined
-      ? ''
-      : ` and ${rise.byBpm} more every ${rise.everyBars} ${several(rise.everyBars, 'bar')}`;
-  const tempo = bpm === null ? '' : `${Math.round(bpm * 10) / 10} bpm${rising}, `;
-  const turns = turnBars === undefined ? '' : `, your turns of ${turnBars} ${several(turnBars, 'bar')}`;
-  const reference = Math.round(tuning.referenceHz * 10) / 10;
-  const estimated = tuning.estimated ? ' (found)' : '';
-  const early = Math.round(settings.anticipationBeats * 100) / 100;
-  return (
-    `${summary.notes} ${several(summary.notes, 'note')} over ${bars} ${several(bars, 'bar')} in ${key.tonic} ${key.mode}, ${tempo}` +
-    `A4 ${reference} Hz${estimated}, anticipation ${early} beat${turns}`
-  );
+  return words.page.title({
+    notes: summary.notes,
+    bars,
+    key: spelledKey(key, words),
+    bpm,
+    rise: rise ?? null,
+    referenceHz: tuning.referenceHz,
+    estimated: tuning.estimated,
+    anticipationBeats: settings.anticipationBeats,
+    turnBars: turnBars ?? null,
+  });
 }
 
-function sharesTable(shares: Report['shares']): readonly string[] {
-  const rows: readonly (readonly [string, Shares])[] = [
-    ['landings', shares.landings],
-    ['phrase ends', shares.phraseEnds],
-    ['strong beats', shares.strongBeats],
-    ['all notes', shares.allNotes],
-    ['by length', shares.byLength],
-  ];
-  const columns: readonly (readonly [string, keyof Shares])[] = [
-    ['thirds', 'thirds'],
-    ['guide tones', 'guideTones'],
-    ['chord tones', 'chordTones'],
-  ];
-  const first = 14;
-  const width = 22;
+const ROWS = ['landings', 'phraseEnds', 'strongBeats', 'allNotes', 'byLength'] as const;
+const COLUMNS = ['thirds', 'guideTones', 'chordTones'] as const satisfies readonly (keyof Shares)[];
+const FIRST_COLUMNS = 14;
+const CELL_COLUMNS = 22;
+
+function sharesTable(shares: Report['shares'], words: Words): readonly string[] {
+  const { rows, columns } = words.page;
+  const line = (name: string, cells: readonly string[]) =>
+    (name.padEnd(FIRST_COLUMNS) + cells.map((text) => text.padEnd(CELL_COLUMNS)).join('')).trimEnd();
   return [
-    ''.padEnd(first) +
-      columns
-        .map(([name]) => name.padEnd(width))
-        .join('')
-        .trimEnd(),
-    ...rows.map(
-      ([name, set]) =>
-        name.padEnd(first) +
-        columns
-          .map(([, key]) => cell(set[key], name === 'by length').padEnd(width))
-          .join('')
-          .trimEnd(),
+    line(
+      '',
+      COLUMNS.map((column) => columns[column]),
     ),
-    ...signLegend(rows.flatMap(([, set]) => [set.thirds, set.guideTones, set.chordTones])),
+    ...ROWS.map((row) =>
+      line(
+        rows[row],
+        COLUMNS.map((column) => cell(shares[row][column], row === 'byLength', words)),
+      ),
+    ),
+    ...signLegend(
+      ROWS.flatMap((row) => COLUMNS.map((column) => shares[row][column])),
+      words,
+    ),
   ];
 }
 
 /** Longer counts would not fit their column, and say no more than per cent do. */
 const MOST_COUNTED = 1000;
 
-/** "7/12, luck 8 % ▲": counts, chance level, and whether it is more or less than that. */
-function cell(share: Share, byLength: boolean): string {
-  if (share.share === null) return 'none';
-  const counted = byLength || share.of >= MOST_COUNTED ? percent(share.share) : `${share.hits}/${share.of}`;
-  const luck = share.chance === null ? '' : `, luck ${percent(share.chance)}`;
-  return `${counted}${luck}${VERDICT_SIGNS[share.verdict]}`;
+/** "7/12, luck 8 % +": counts, chance level, and whether it is more or less than that. */
+function cell(share: Share, byLength: boolean, { page, numbers }: Words): string {
+  if (share.share === null) return page.none;
+  const counted =
+    byLength || share.of >= MOST_COUNTED
+      ? numbers.percent({ share: share.share })
+      : `${share.hits}/${share.of}`;
+  const luck = share.chance === null ? '' : `, ${page.luck({ share: share.chance })}`;
+  const sign = VERDICT_SIGNS[share.verdict];
+  return `${counted}${luck}${sign === '' ? '' : ` ${sign}`}`;
 }
 
 const VERDICT_SIGNS: Readonly<Record<Share['verdict'], string>> = {
-  'above chance': ' +',
+  'above chance': '+',
   'at chance': '',
-  'below chance': ' −',
-  'too short to tell': ' ?',
+  'below chance': '−',
+  'too short to tell': '?',
 };
 
-function signLegend(cells: readonly Share[]): readonly string[] {
-  const meanings = [
-    ['above chance', '+ more than luck'],
-    ['below chance', '− less than luck'],
-    ['too short to tell', '? too few to tell'],
-  ] as const;
-  const used = meanings.filter(([verdict]) =>
+function signLegend(cells: readonly Share[], { page }: Words): readonly string[] {
+  const verdicts = ['above chance', 'below chance', 'too short to tell'] as const;
+  const used = verdicts.filter((verdict) =>
     cells.some((share) => share.verdict === verdict && share.share !== null),
   );
-  return used.length === 0 ? [] : [`   ${used.map(([, meaning]) => meaning).join(', ')}`];
+  const told = used.map((verdict) => `${VERDICT_SIGNS[verdict]} ${page.signs[verdict]}`);
+  return used.length === 0 ? [] : [`   ${told.join(', ')}`];
 }
 
-function changeSentences({ changes, timeline }: Report): readonly string[] {
-  const places = timeline.bars <= 32 ? changes.byBar : changes.byChord;
-  const named = (habit: (typeof places)[number]['habit']) =>
-    places
+function changeSentences({ changes, timeline }: Report, words: Words): readonly (string | null)[] {
+  const told = words.page.changes;
+  const asked = timeline.bars <= LONGEST_DRAWN_BARS ? changes.byBar : changes.byChord;
+  const placesOf = (habit: (typeof asked)[number]['habit']) =>
+    asked
       .filter((place) => place.habit === habit)
-      .map(({ bar, chord }) => (bar === null ? chord : `${chord} in bar ${bar + 1}`));
-  const always = named('always the third');
-  const never = named('never a chord tone');
-  const { changes: count, resolved, kept } = changes.guideTones;
+      .map(({ bar, chord }) => {
+        const name = spelledChord(chord, words);
+        return bar === null ? name : told.inBar({ chord: name, bar: bar + 1 });
+      });
+  const always = placesOf('always the third');
+  const never = placesOf('never a chord tone');
   return [
-    ...(always.length > 0 ? [`Always the third: ${always.join(', ')}.`] : []),
-    ...(never.length > 0 ? [`Never a chord tone: ${never.join(', ')}.`] : []),
-    ...(count === 0 ? [] : [guideToneSentence(count, resolved, kept)]),
+    always.length === 0 ? null : told.alwaysThird({ places: always }),
+    never.length === 0 ? null : told.neverChordTone({ places: never }),
+    changes.guideTones.changes === 0 ? null : told.guideTones(changes.guideTones),
   ];
 }
 
-function guideToneSentence(changes: number, resolved: number, kept: number): string {
-  const stayed = kept === 0 ? '' : `, and stayed at ${kept}`;
-  return `A guide tone moved by step into the next chord at ${resolved} of ${changes} ${several(changes, 'change')}${stayed}.`;
-}
-
-function thirdSentences(thirds: Thirds): readonly string[] {
+function thirdSentences(thirds: Thirds, words: Words): readonly (string | null)[] {
   if (thirds.notes === 0) return [];
+  const told = words.page.thirds;
   const ways = (['slid', 'hammered', 'bent', 'picked'] as const).flatMap((how) => {
     const count = thirds.leans.filter((lean) => lean.how === how).length;
-    return count === 0 ? [] : [`${count} ${how}`];
+    return count === 0 ? [] : [told.ways[how]({ count })];
   });
-  const leans = thirds.leans.length === 0 ? 'never' : `${times(thirds.leans.length)} (${ways.join(', ')})`;
   const blue = thirds.blueNotes.map(({ cents }) => Math.round(cents));
   return [
-    `Of ${thirds.notes} ${several(thirds.notes, 'note')} over chords with a major third ${thirds.thirds} are the 3, ${thirds.flatThirds} the b3. ` +
-      `b3 into 3: ${leans}; 3 back to b3: ${times(thirds.falls.length)}; b3 left hanging: ${times(thirds.leftHanging.length)}.`,
-    ...(blue.length === 0
-      ? []
-      : [
-          `Blue thirds between the two: ${blue.length}, ${span(blue)} cents above the b3. They are no wrong notes.`,
-        ]),
+    told.counted({
+      notes: thirds.notes,
+      thirds: thirds.thirds,
+      flatThirds: thirds.flatThirds,
+      leans: thirds.leans.length,
+      ways,
+      falls: thirds.falls.length,
+      leftHanging: thirds.leftHanging.length,
+    }),
+    blue.length === 0
+      ? null
+      : told.blue({ count: blue.length, lowCents: Math.min(...blue), highCents: Math.max(...blue) }),
   ];
 }
 
-function backingSentences(backing: Report['source']['backing']): readonly string[] {
-  if (backing === undefined) return [];
-  if (backing === null) return ['Not heard in the take, so nothing was taken out.'];
-  const { offsetSeconds, driftPpm, removedDb } = backing;
-  const drift = Math.round(driftPpm);
-  return [
-    `Heard from ${offsetSeconds.toFixed(3)} s on${drift === 0 ? '' : `, ${Math.abs(drift)} ppm ${drift > 0 ? 'fast' : 'slow'}`}; ` +
-      `taken out by ${Math.round(removedDb)} dB before listening.`,
-  ];
+function backingSentence(backing: Report['source']['backing'], { page }: Words): string | null {
+  if (backing === undefined) return null;
+  if (backing === null) return page.backing.notHeard;
+  return page.backing.heard({
+    offsetSeconds: backing.offsetSeconds,
+    driftPpm: Math.round(backing.driftPpm),
+    removedDb: Math.round(backing.removedDb),
+  });
 }
-
-const times = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
-
-const span = (values: readonly number[]): string => {
-  const low = Math.min(...values);
-  const high = Math.max(...values);
-  return low === high ? `${low}` : `${low} to ${high}`;
-};
 
 /** The chords that the palette is told over: more would not fit the screen. */
 const MOST_CHORDS = 3;
 
-function paletteSentences({ overall, byChord, thirdOverFour }: Palette): readonly string[] {
+function paletteSentences(
+  { overall, byChord, thirdOverFour }: Palette,
+  words: Words,
+): readonly (string | null)[] {
   if (overall.minorOnly === null) return [];
-  const mix = ({ minorOnly, majorOnly, both, neither }: Palette['overall']) =>
-    `minor ${percent(minorOnly ?? 0)}, major ${percent(majorOnly ?? 0)}, both ${percent(both ?? 0)}, neither ${percent(neither ?? 0)}`;
+  const told = words.page.palette;
+  const mixtureOf = ({ minorOnly, majorOnly, both, neither }: Palette['overall']) =>
+    told.mixture({ minor: minorOnly ?? 0, major: majorOnly ?? 0, both: both ?? 0, neither: neither ?? 0 });
   const most = [...byChord].sort((a, b) => b.mixture.seconds - a.mixture.seconds).slice(0, MOST_CHORDS);
-  const clash = thirdOverFour.notes.length;
+  const { notes, seconds, degree } = thirdOverFour;
   return [
-    `${mix(overall)} of the time.`,
-    ...(byChord.length > 1 ? most.map(({ chord, mixture }) => `${chord}: ${mix(mixture)}.`) : []),
-    ...(clash === 0
-      ? []
-      : [
-          `The key’s major third sounded over the IV ${times(clash)}, ${Math.round(thirdOverFour.seconds * 10) / 10} s in all: ` +
-            `there it is the ${thirdOverFour.degree ?? ''} and clashes.`,
-        ]),
+    told.overall({ mixture: mixtureOf(overall) }),
+    ...(byChord.length > 1
+      ? most.map(({ chord, mixture }) =>
+          told.chord({ chord: spelledChord(chord, words), mixture: mixtureOf(mixture) }),
+        )
+      : []),
+    notes.length === 0 ? null : told.thirdOverFour({ count: notes.length, seconds, degree: degree ?? '' }),
   ];
 }
 
-function aimSentences({ aims, nextAim }: Report): readonly string[] {
-  const tried = aims.filter((aim) => aim.tried);
+function aimSentences({ aims, nextAim }: Report, words: Words): readonly (string | null)[] {
+  const told = words.page.aims;
   const reached = aims.filter((aim) => !aim.tried && aim.verdict === 'reached');
+  const next = aims.find(({ id }) => id === nextAim?.id);
+  const nextSentence = () => {
+    if (next === undefined) return null;
+    const { name, task } = aimWords(next, words);
+    // The evidence of an aim that was tried for stands above already.
+    return next.tried ? told.stay({ task }) : told.next({ name, evidence: aimEvidence(next, words), task });
+  };
   return [
-    ...tried.map(aimSentence),
-    ...(reached.length > 0 ? [`Reached: ${reached.map((aim) => aim.name).join('; ')}.`] : []),
-    ...(nextAim === null ? [] : [nextSentence(nextAim, tried)]),
+    ...aims
+      .filter(({ tried }) => tried)
+      .map((aim) =>
+        told.tried({
+          name: aimWords(aim, words).name,
+          verdict: words.report.aims.verdicts[aim.verdict],
+          evidence: aimEvidence(aim, words),
+        }),
+      ),
+    reached.length === 0 ? null : told.reached({ names: reached.map((aim) => aimWords(aim, words).name) }),
+    nextSentence(),
   ];
 }
-
-/** An aim tried for and not reached stays the next one: its evidence has been told then. */
-const nextSentence = ({ id, name, task, because }: NextAim, tried: readonly AimResult[]): string =>
-  tried.some((aim) => aim.id === id) ? `Next: stay with it. ${task}` : `Next: ${name}. ${because} ${task}`;
-
-const aimSentence = ({ name, verdict, evidence }: AimResult): string => `${name}: ${verdict}. ${evidence}`;

@@ -45,8 +45,10 @@ export const noteSchema = v.object({
   degree: v.nullable(v.string()),
   role: v.nullable(roleSchema),
   keyDegree: v.string(),
-  /** Which rule gave the note its chord, as a sentence. */
-  rule: v.string(),
+  /** Which rule gave the note its chord: it stands where the note starts, or the note runs ahead to it. */
+  rule: v.picklist(['onset', 'anticipation']),
+  /** How far the note runs ahead of its chord, in beats; null where it does not. */
+  aheadBeats: v.nullable(finite),
   /** What a tone outside the chord does; null for chord tones and where there is no chord. */
   function: v.nullable(functionSchema),
   /** The notes that make it so, in order. */
@@ -62,6 +64,6 @@ export const noteSchema = v.object({
   attack: v.picklist(['struck', 'legato']),
   bendSemitones: finite,
   vibrato: v.nullable(v.object({ rateHz: finite, depthCents: finite })),
-  /** A second note that surely sounds with it: "E4"; null where none does. Reports of old do not have it. */
-  second: v.optional(v.nullable(v.string()), null),
+  /** A second note that surely sounds with it: "E4"; null where none does. */
+  second: v.nullable(v.string()),
 });

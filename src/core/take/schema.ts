@@ -1,9 +1,10 @@
 /**
  * The report: one plain value that the command line prints, the app stores and draws, and a teacher's table reads.
- * Its words are those of the definitions in the README. Numbers are finite; what is not known is null.
+ * It holds codes, numbers and names, and no sentence: core/report makes those from the catalogue of words. Its terms
+ * are those of the definitions in the README. Numbers are finite; what is not known is null.
  */
 import * as v from 'valibot';
-import { badSentence, good, type Outcome } from '../base/outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import { changesSchema, landingSchema, phraseSchema } from './landing-schema.ts';
 import { lostSchema } from './lost-sound.ts';
 import type { functionSchema, roleSchema } from './note-schema.ts';
@@ -88,12 +89,11 @@ const summarySchema = v.object({
   chordToneShare: portion,
   thirdShare: portion,
   landings: v.object({ count, open: count, chordTones: count, thirds: count }),
-  headline: v.string(),
 });
 
 export const reportSchema = v.object({
   format: v.literal('landfall-report'),
-  version: v.literal(1),
+  version: v.literal(2),
   source: sourceSchema,
   tuning: tuningSchema,
   timeline: timelineSchema,
@@ -147,16 +147,15 @@ export type Advice = Of<typeof adviceSchema>;
 
 /**
  * Reads a report that comes from a file or a store.
- * Fields this version does not know are left out; a missing or wrong one is named in the sentence.
+ * Fields this version does not know are left out; a missing or wrong one is named in the problem.
  */
 export function readReport(value: unknown): Outcome<Report> {
   const read = v.safeParse(reportSchema, value);
   if (read.success) return good(read.output);
   const issue = read.issues[0];
-  const path = v.getDotPath(issue);
-  const where = path === null ? 'This' : `Its field "${path}"`;
-  return badSentence(
-    `${where} is not what a Landfall report of version 1 holds (expected ${issue.expected ?? 'another value'}, ` +
-      `found ${issue.received}). Grade the take again to get a fresh report.`,
-  );
+  return bad('report.unreadable', {
+    field: v.getDotPath(issue),
+    expected: issue.expected,
+    found: issue.received,
+  });
 }

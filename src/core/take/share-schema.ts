@@ -31,8 +31,8 @@ export const shareSchema = v.object({
    * second go. The verdict and the headline go by this one.
    */
   fairTail: portion,
-  /** Hits that luck would give, reckoned the same way: what the sentences name beside the verdict. Reports of old do not have it. */
-  fairExpected: v.optional(v.nullable(v.pipe(v.number(), v.minValue(0))), null),
+  /** Hits that luck would give, counted the same way: what the sentences name beside the verdict. */
+  fairExpected: v.nullable(v.pipe(v.number(), v.minValue(0))),
   chanceBy: v.nullable(v.picklist(['own notes', 'rotations'])),
   verdict: verdictSchema,
 });

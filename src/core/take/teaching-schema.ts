@@ -1,4 +1,4 @@
-/** What a teacher would say of the take: thirds, palette, time, aims, advice. */
+/** What a teacher would say of the take, as codes and numbers: thirds, palette, time, aims, advice. */
 import * as v from 'valibot';
 import { count, finite, noteIndex, portion, shareSchema, whole } from './share-schema.ts';
 
@@ -53,31 +53,54 @@ export const timingSchema = v.object({
   notes: count,
   medianMs: v.nullable(finite),
   spreadMs: v.nullable(finite),
-  /** Said once, when the whole take lies early or late. */
-  sentence: v.nullable(v.string()),
+  /** Whether the whole take lies early or late. */
+  verdict: v.picklist(['ahead', 'behind', 'on the beat', 'too short to tell']),
 });
 
+/** The events that an aim may count. */
+export const aimEventsSchema = v.picklist([
+  'landings',
+  'phrase ends',
+  'strong beats',
+  'notes',
+  'flat thirds',
+  'changes',
+  'bars',
+  'choruses',
+]);
+
 export const aimResultSchema = v.object({
+  /** Of the house's ladder, whose words the catalogue has, or of a teacher's file. */
   id: v.string(),
-  name: v.string(),
-  task: v.string(),
+  /** The words of a teacher's file; null for an aim of the house. */
+  own: v.nullable(v.object({ name: v.string(), task: v.string() })),
   /** Tried for in this take, or only measured. */
   tried: v.boolean(),
   verdict: v.picklist(['reached', 'not yet', 'too short to tell', 'not in this chart']),
+  /** What was counted. */
+  events: aimEventsSchema,
+  /** Degrees of the key whose chords counted; null where every chord did. */
+  over: v.nullable(v.array(v.string())),
   shareToReach: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
   leastEvents: count,
+  /** Whether the share also had to be more than luck. */
+  againstLuck: v.boolean(),
   result: shareSchema,
-  evidence: v.string(),
 });
 
-export const nextAimSchema = v.object({
-  id: v.string(),
-  name: v.string(),
-  task: v.string(),
-  because: v.string(),
-});
+/** The aim to take next: the id of one of `aims`. */
+export const nextAimSchema = v.object({ id: v.string() });
+
+/** Where a tone lies on the instrument: a string and a fret of the neck, or the name that is written for it. */
+export const whereSchema = v.variant('kind', [
+  /** Strings count from the highest; the fret is the capo's where the string is open. */
+  v.object({ kind: v.literal('neck'), string: count, fret: count, open: v.boolean() }),
+  v.object({ kind: v.literal('written'), name: v.string() }),
+]);
 
 export const adviceSchema = v.object({
+  /** What could be better: a landing on no chord tone, the key's third over the IV, and so on. */
+  fault: v.picklist(['landing', 'third over four', 'phrase end', 'hanging b3', 'third near']),
   /** Bars of the form, from 0. */
   bars: v.array(whole),
   /** The notes it speaks of. */
@@ -85,9 +108,10 @@ export const adviceSchema = v.object({
   chord: v.string(),
   /** What was played there. */
   played: v.object({ name: v.string(), degree: v.string() }),
+  /** The note that the step to the resolution starts from: the one played, or the one before it. */
+  from: v.object({ name: v.string(), degree: v.string() }),
   /** The nearest tone that would have resolved; semitones up are positive. */
   resolve: v.object({ name: v.string(), degree: v.string(), semitones: whole, midi: whole }),
   /** Where that lies on the instrument, nearest the hand; null where the instrument has no such places. */
-  where: v.nullable(v.string()),
-  sentence: v.string(),
+  where: v.nullable(whereSchema),
 });

@@ -1,10 +1,90 @@
 /** Everything that Landfall says, in German. */
 import { chordRootAscii, joinWith, type NoteName } from './entry.ts';
+import type { en } from './en.ts';
 import type { Words } from './words.ts';
 
 const decimal = (value: number, digits: number): string => value.toFixed(digits).replace('.', ',');
 const several = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
+/** Mit so vielen Stellen höchstens. */
+const trimmed = (value: number, digits = 2): string =>
+  String(Number(value.toFixed(digits))).replace('.', ',');
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const noun = (count: number, one: string, many: string): string => (count === 1 ? one : many);
+const times = (count: number): string => ['nie', 'einmal', 'zweimal'][count] ?? `${count}-mal`;
+const inBrackets = (items: readonly string[]): string => (items.length === 0 ? '' : ` (${items.join(', ')})`);
+
+type Facts<Entry> = Entry extends (facts: infer F) => string ? F : never;
+type Report = (typeof en)['report'];
+type AdviceFacts = Facts<Report['advice']['landing']>;
+type AimEvents = Facts<Report['aims']['evidence']['none']>;
+type CountedFacts = Facts<Report['headline']['few']>;
+type VerdictCode = Facts<Report['headline']['judged']>['verdict'];
+
+const VERDICTS: Readonly<Record<VerdictCode, string>> = {
+  'above chance': 'mehr als Zufall',
+  'at chance': 'nicht mehr als Zufall',
+  'below chance': 'weniger, als der Zufall ergibt',
+  'too short to tell': 'zu kurz für ein Urteil',
+};
+
+function luck(expected: number | null): string {
+  if (expected === null) return 'was der Zufall ergäbe, ist nicht bekannt';
+  if (expected === 0) return 'der Zufall ergibt keine';
+  if (expected < 0.5) return 'der Zufall ergibt kaum eine';
+  return `der Zufall ergibt etwa ${Math.round(expected)}`;
+}
+
+const countedLandings = ({ hits, of, share }: Omit<CountedFacts, 'least'>): string =>
+  `${hits} von ${of}${share === null ? '' : ` (${percent(share)})`} ${noun(of, 'Landung', 'Landungen')} auf der Terz`;
+
+function pValue(tail: number): string {
+  if (tail < 0.001) return 'p < 0,001';
+  return `p = ${decimal(tail, tail < 0.01 ? 3 : 2)}`;
+}
+
+const AIM_EVENTS: Readonly<Record<AimEvents['events'], readonly [one: string, several: string]>> = {
+  landings: ['Landung', 'Landungen'],
+  'phrase ends': ['Phrasenende', 'Phrasenenden'],
+  'strong beats': ['betonter Schlag', 'betonte Schläge'],
+  notes: ['Ton', 'Töne'],
+  'flat thirds': ['kleine Terz', 'kleine Terzen'],
+  changes: ['Akkordwechsel', 'Akkordwechsel'],
+  bars: ['Takt', 'Takte'],
+  choruses: ['Chorus', 'Chorusse'],
+};
+/** „von 8 Takten“: der Dativ der Mehrzahl. */
+const AIM_EVENTS_OF: Readonly<Record<AimEvents['events'], readonly [one: string, several: string]>> = {
+  ...AIM_EVENTS,
+  'strong beats': ['betonten Schlag', 'betonten Schlägen'],
+  notes: ['Ton', 'Tönen'],
+  changes: ['Akkordwechsel', 'Akkordwechseln'],
+  bars: ['Takt', 'Takten'],
+  choruses: ['Chorus', 'Chorussen'],
+};
+
+const overDegrees = (over: readonly string[]): string =>
+  over.length === 0 ? '' : ` über ${noun(over.length, 'der', 'den')} ${joinWith(over, 'und')}`;
+const aimEventsOf = (events: AimEvents['events'], count: number, over: readonly string[]): string =>
+  `${AIM_EVENTS_OF[events][count === 1 ? 0 : 1]}${overDegrees(over)}`;
+
+const timesAfter = (count: number): string => (count === 1 ? '' : `, ${times(count)}`);
+
+function adviceStep({ semitones, resolve, resolveDegree, where }: AdviceFacts, from?: string): string {
+  const step = `Einen ${Math.abs(semitones) === 1 ? 'Halbton' : 'Ganzton'} ${semitones > 0 ? 'höher' : 'tiefer'}`;
+  const start = from === undefined ? '' : ` als ${from}`;
+  return `${step}${start} liegt ${resolve}, seine ${resolveDegree}${where === null ? '' : ` (${where})`}`;
+}
+
+function lateness(ms: number): string {
+  const rounded = Math.round(Math.abs(ms));
+  return rounded < 10 ? 'pünktlich' : `${rounded} ms zu ${ms < 0 ? 'früh' : 'spät'}`;
+}
+
+function inCents(cents: number): string {
+  const rounded = Math.round(cents);
+  return rounded === 0 ? 'gestimmt' : `${rounded < 0 ? '−' : '+'}${Math.abs(rounded)} Cent`;
+}
 
 /**
  * German note names: H for B, B for B flat, -is for a sharp, -es for a flat, but As and Es.
@@ -28,6 +108,17 @@ function chordRoot(name: NoteName): string {
   if (name.letter !== 'B') return chordRootAscii(name);
   return name.alteration === -1 ? 'B' : chordRootAscii({ ...name, letter: 'H' });
 }
+
+type AimForm = Facts<(typeof en)['problems']['aim.form']>['form'];
+const AIM_FORMS: Readonly<Record<AimForm, string>> = {
+  words: 'ein paar Wörter',
+  id: 'kleine Buchstaben, Ziffern und Bindestriche',
+  'degree of the key': 'eine Stufe wie "I", "IV" oder "bVII"',
+  tone: 'eine Rolle wie "third", eine Stufe wie "b3" oder eine der Tonart wie "key 3"',
+  tones: 'mindestens einen Ton',
+};
+
+const quoted = (texts: readonly string[]): readonly string[] => texts.map((text) => `„${text}“`);
 
 export const de: Words = {
   name: 'Deutsch',
@@ -57,14 +148,282 @@ export const de: Words = {
     },
   },
 
-  // Was von einem Bericht gesagt wird.
+  // Was von einem Bericht gesagt wird. Namen von Tönen und Akkorden kommen schon deutsch geschrieben.
   report: {
-    title: 'Bericht',
+    headline: {
+      noNotes: 'Kein Ton war unter einem Akkord zu hören: Es gibt noch nichts zu bewerten.',
+      noLandings: 'Kein Akkord kam, während du spieltest: Es gibt keine Landung zu bewerten.',
+      few: ({ least, ...counted }) =>
+        `${countedLandings(counted)}, ${luck(counted.expected)}: zu kurz für ein Urteil (erst ${least} Landungen sagen etwas).`,
+      judged: ({ low, high, verdict, tail, ...counted }) => {
+        const interval =
+          low === null || high === null
+            ? ''
+            : `, 95-%-Intervall ${Math.round(low * 100)} bis ${Math.round(high * 100)} %`;
+        const p = tail === null ? '' : ` (${pValue(tail)})`;
+        return `${countedLandings(counted)}${interval}; ${luck(counted.expected)}: ${VERDICTS[verdict]}${p}.`;
+      },
+    },
+
+    timing: {
+      ahead: ({ ms }) => `Du spielst etwa ${ms} ms vor dem Schlag; die Töne werden trotzdem gleich bewertet.`,
+      behind: ({ ms }) =>
+        `Du spielst etwa ${ms} ms hinter dem Schlag; die Töne werden bewertet, als lägen sie darauf.`,
+    },
+
+    lost: {
+      countIn: 'im Einzähler',
+      bar: ({ bar, chorus }) => (chorus === 1 ? `in Takt ${bar}` : `in Takt ${bar} von Chorus ${chorus}`),
+      more: ({ bars }) => `in ${bars} weiteren ${noun(bars, 'Takt', 'Takten')}`,
+      told: ({ ms, places }) =>
+        `Der Browser hat ${ms} ms Klang verloren, ${joinWith(places, 'und')}; was dort gespielt wurde, steht nicht im Bericht.`,
+    },
+
+    aims: {
+      verdicts: {
+        reached: 'erreicht',
+        'not yet': 'noch nicht',
+        'too short to tell': 'zu kurz für ein Urteil',
+        'not in this chart': 'nicht in diesem Chart',
+      },
+      evidence: {
+        notInChart: ({ over }) =>
+          over.length === 0
+            ? 'Der Chart hat keinen solchen Akkord.'
+            : `Der Chart hat keine ${joinWith(over, 'oder')}.`,
+        none: ({ events, over }) => `In diesem Take: 0 ${AIM_EVENTS[events][1]}${overDegrees(over)}.`,
+        few: ({ hits, of, least, events, over }) =>
+          `${hits} von ${of} ${aimEventsOf(events, of, over)}; für ein Urteil braucht es ${least}.`,
+        counted: ({ hits, of, toReach, expected, onlyLuck, events, over }) =>
+          `${hits} von ${of} ${aimEventsOf(events, of, over)}; das Ziel ist ${percent(toReach)}` +
+          `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': genug, aber nicht mehr, als der Zufall ergeben kann' : ''}.`,
+      },
+      house: {
+        'guide-tones': {
+          name: 'Terzen und Septimen',
+          task: 'Lande auf der Terz oder der Septime jedes Akkords, wenn er kommt.',
+        },
+        thirds: { name: 'Terzen', task: 'Lande auf der Terz jedes Akkords, wenn er kommt.' },
+        'chord-tones': {
+          name: 'Alle Akkordtöne',
+          task: 'Lande auf irgendeinem Ton jedes Akkords, wenn er kommt.',
+        },
+        'third-over-one': {
+          name: 'Die Terz über der I',
+          task: 'Lass in jedem zweiten Takt, den du über der I spielst, die Terz hören.',
+        },
+        'flat-third-into-third': {
+          name: 'Die b3 in die 3',
+          task: 'Führe über einem Akkord mit großer Terz jede zweite b3 innerhalb eines halben Schlags hinauf in die 3.',
+        },
+        'add-the-sixth': {
+          name: 'Die Sexte dazu',
+          task: 'Bring die Sexte in jeden dritten Takt, den du über der I spielst.',
+        },
+        'add-the-ninth': {
+          name: 'Die None dazu',
+          task: 'Bring die None in jeden dritten Takt, den du über der I spielst.',
+        },
+        'third-sixth-ninth': {
+          name: 'Terz, Sexte und None in einem Chorus',
+          task: 'Bring über der I die Terz, die Sexte und die None in einen Chorus, und das in jedem zweiten.',
+        },
+        'third-on-arrival': {
+          name: 'Die Terz jedes Akkords, wenn er kommt',
+          task: 'Lande bei jedem zweiten Akkordwechsel auf der Terz des neuen Akkords.',
+        },
+        'guide-tones-by-step': {
+          name: 'Leittöne im Schritt',
+          task: 'Geh bei jedem dritten Akkordwechsel von einem Leitton des alten Akkords im Schritt zum nächsten Leitton des neuen.',
+        },
+        'phrases-end-on-chord-tones': {
+          name: 'Phrasen auf Akkordtönen beenden',
+          task: 'Beende drei von vier Phrasen auf einem Ton des Akkords, der darunter liegt.',
+        },
+        'off-the-third-over-four': {
+          name: 'Keine große Terz der Tonart über der IV',
+          task: 'Spiel über der IV die b3 oder die 4 der Tonart, wo du ihre große Terz gespielt hättest.',
+        },
+      },
+    },
+
+    advice: {
+      bars: ({ bars, more }) => {
+        if (bars.length === 1 && more === 0) return `Takt ${bars[0]}`;
+        return `Takte ${joinWith([...bars.map(String), ...(more > 0 ? [`${more} weitere`] : [])], 'und')}`;
+      },
+      landing: (told) =>
+        `${told.bars}: Wenn ${told.chord} kommt, landest du auf ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      'third over four': (told) =>
+        `${told.bars}: Über ${told.chord} spielst du ${told.played}, die große Terz der Tonart (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      'phrase end': (told) =>
+        `${told.bars}: Über ${told.chord} endet eine Phrase auf ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      'hanging b3': (told) =>
+        `${told.bars}: Über ${told.chord} bleibt die b3, ${told.played}, hängen${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      'third near': (told) =>
+        `${told.bars}: In ${told.chord} hinein gehst du von ${told.from} zu ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told, told.from)}.`,
+      neck: ({ string, fret, open }) => (open ? `leere ${string}. Saite` : `${string}. Saite, ${fret}. Bund`),
+      written: ({ name }) => `notiert ${name}`,
+    },
+
+    explain: {
+      beforeFirstBar: 'vor dem ersten Takt',
+      place: ({ bar, beat, chorus }) =>
+        `Takt ${bar}, Schlag ${beat}${chorus === 1 ? '' : `, Chorus ${chorus}`}`,
+      role: {
+        root: ({ chord }) => `der Grundton von ${chord}`,
+        third: ({ chord }) => `die Terz von ${chord}`,
+        fifth: ({ chord }) => `die Quinte von ${chord}`,
+        seventh: ({ chord }) => `die Septime von ${chord}`,
+        extension: ({ chord }) => `eine Erweiterung, die ${chord} nennt`,
+        colour: ({ chord }) => `ein Farbton aus der Palette über ${chord}`,
+        blue: ({ chord }) => `eine Blue Note über ${chord}`,
+        outside: ({ chord }) => `außerhalb von ${chord} und der Palette`,
+      },
+      noChord: 'kein Akkord darunter',
+      degrees: ({ degree, keyDegree, key }) =>
+        degree === null ? `${keyDegree} in ${key}.` : `${degree} des Akkords, ${keyDegree} in ${key}.`,
+      tuning: ({ cents, offsetMs }) =>
+        `${capital(inCents(cents))}${offsetMs === null ? '' : `, ${lateness(offsetMs)}`}.`,
+      second: ({ name }) => `${name} klingt mit.`,
+      manner: ({ bend, legato, vibrato }) => {
+        const ways = [
+          ...(bend === null ? [] : [`um ${decimal(bend, 1)} Halbtöne gezogen`]),
+          ...(legato ? ['gebunden'] : []),
+          ...(vibrato ? ['mit Vibrato'] : []),
+        ];
+        return `${capital(ways.join(', '))}.`;
+      },
+      weight: ({ weight, strongBeat, phraseEnd }) => {
+        const facts = [
+          ...(weight === null ? [] : [`Gewicht ${decimal(weight, 2)} nach der Länge`]),
+          ...(strongBeat ? ['auf einem betonten Schlag'] : []),
+          ...(phraseEnd ? ['beendet die Phrase'] : []),
+        ];
+        return facts.length === 0 ? '' : `${capital(facts.join(', '))}.`;
+      },
+      rule: {
+        onset: ({ chord }) => `Wo er beginnt, steht ${chord}.`,
+        anticipation: ({ beats, chord }) =>
+          `Er beginnt ${trimmed(beats)} Schläge vor ${chord}, klingt noch, wenn dieser Akkord kommt, und ist einer seiner Töne.`,
+        noChord: 'Wo er beginnt, steht kein Akkord.',
+      },
+      function: {
+        passing: ({ notes }) =>
+          `Er ist ein Durchgang: im Schritt und in einer Richtung zwischen zwei Akkordtönen${inBrackets(notes)}.`,
+        neighbour: ({ notes }) =>
+          `Er ist eine Wechselnote: einen Schritt weg von einem Akkordton und zurück${inBrackets(notes)}.`,
+        approach: ({ notes }) => `Er führt mit einem Halbton in einen Akkordton${inBrackets(notes)}.`,
+        appoggiatura: ({ notes }) =>
+          `Er ist ein freier Vorhalt: im Sprung erreicht, im Schritt in einen Akkordton verlassen${inBrackets(notes)}.`,
+        escape: ({ notes }) =>
+          `Er ist eine abspringende Note: verlassen im Sprung gegen den Schritt, der zu ihm führte${inBrackets(notes)}.`,
+        suspension: ({ notes }) =>
+          `Er ist ein Vorhalt: vom Akkord davor gehalten, dann im Schritt aufgelöst${inBrackets(notes)}.`,
+        anticipation: ({ notes }) => `Er nimmt den Akkord voraus, der kommt${inBrackets(notes)}.`,
+        free: ({ notes }) =>
+          `Er steht frei: Kein Schritt führt ihn weiter in den Akkord${inBrackets(notes)}.`,
+      },
+      landing: ({ chord, degree, offsetMs }) =>
+        `Die Landung beim Wechsel zu ${chord}: ${degree}, ${lateness(offsetMs)}`,
+      held: ({ chord, degree }) => `Gehalten über den Wechsel zu ${chord}, wo er die ${degree} ist`,
+      guideTone: {
+        kept: ({ from, to }) => `; der Leitton ${from} bleibt liegen als ${to}`,
+        resolved: ({ from, to }) => `; der Leitton ${from} geht im Schritt zur ${to}`,
+      },
+      open: ({ chord, bar, chorus }) =>
+        `Offen: Nichts klingt beim Wechsel zu ${chord} in Takt ${bar}${chorus === 1 ? '' : `, Chorus ${chorus}`}.`,
+      emptyBar: ({ bar }) => `In Takt ${bar} wurde nichts gespielt.`,
+    },
   },
 
-  // Die Seite, die die Kommandozeile ausgibt.
+  // Die Seite, die die Kommandozeile ausgibt, 80 Spalten breit.
   page: {
-    title: 'Landfall',
+    title: ({ notes, bars, key, bpm, rise, referenceHz, estimated, anticipationBeats, turnBars }) => {
+      const rising =
+        rise === null
+          ? ''
+          : ` und ${rise.byBpm} mehr alle ${rise.everyBars} ${noun(rise.everyBars, 'Takt', 'Takte')}`;
+      const tempo = bpm === null ? '' : `${trimmed(bpm, 1)} bpm${rising}, `;
+      const turns =
+        turnBars === null ? '' : `, deine Runden zu ${turnBars} ${noun(turnBars, 'Takt', 'Takten')}`;
+      return (
+        `${notes} ${noun(notes, 'Ton', 'Töne')} über ${bars} ${noun(bars, 'Takt', 'Takte')} in ${key}, ${tempo}` +
+        `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (gefunden)' : ''}, Vorausnahme ${trimmed(anticipationBeats)} Schlag${turns}`
+      );
+    },
+    rows: {
+      landings: 'Landungen',
+      phraseEnds: 'Phrasenenden',
+      strongBeats: 'betont',
+      allNotes: 'alle Töne',
+      byLength: 'nach Länge',
+    },
+    columns: { thirds: 'Terzen', guideTones: 'Leittöne', chordTones: 'Akkordtöne' },
+    none: 'keine',
+    luck: ({ share }) => `Zufall ${percent(share)}`,
+    signs: {
+      'above chance': 'mehr als Zufall',
+      'below chance': 'weniger als Zufall',
+      'too short to tell': 'zu wenige',
+    },
+    form: {
+      legend: 'Chorus für Chorus: > führt in, ~ gehalten, ( ) nicht im Akkord, · offen',
+      chord: ({ thirds, landed, chordTones, open }) =>
+        `${thirds} von ${landed} auf der Terz, ${chordTones} auf einem Akkordton${open === 0 ? '' : `, ${open} offen`}`,
+      more: ({ chords }) => `und ${chords} ${noun(chords, 'weiterer Akkord', 'weitere Akkorde')}`,
+    },
+    headings: {
+      changes: 'Wechsel',
+      thirds: 'Terzen',
+      palette: 'Farben',
+      backing: 'Backing',
+      lost: 'Verloren',
+      time: 'Zeit',
+      aims: 'Ziele',
+      advice: 'Rat',
+    },
+    changes: {
+      inBar: ({ chord, bar }) => `${chord} in Takt ${bar}`,
+      alwaysThird: ({ places }) => `Immer die Terz: ${places.join(', ')}.`,
+      neverChordTone: ({ places }) => `Nie ein Akkordton: ${places.join(', ')}.`,
+      guideTones: ({ changes, resolved, kept }) =>
+        `Ein Leitton ging bei ${resolved} von ${changes} ${noun(changes, 'Wechsel', 'Wechseln')} im Schritt in den nächsten Akkord` +
+        `${kept === 0 ? '' : ` und blieb bei ${kept} liegen`}.`,
+    },
+    thirds: {
+      counted: ({ notes, thirds, flatThirds, leans, ways, falls, leftHanging }) =>
+        `Von ${notes} ${noun(notes, 'Ton', 'Tönen')} über Akkorden mit großer Terz sind ${thirds} die 3, ${flatThirds} die b3. ` +
+        `b3 in die 3: ${times(leans)}${inBrackets(ways)}; 3 zurück zur b3: ${times(falls)}; b3 hängen gelassen: ${times(leftHanging)}.`,
+      ways: {
+        slid: ({ count }) => `${count} gerutscht`,
+        hammered: ({ count }) => `${count} gebunden`,
+        bent: ({ count }) => `${count} gezogen`,
+        picked: ({ count }) => `${count} angeschlagen`,
+      },
+      blue: ({ count, lowCents, highCents }) =>
+        `Blue Notes zwischen den beiden Terzen: ${count}, ${lowCents === highCents ? lowCents : `${lowCents} bis ${highCents}`} Cent über der b3. Sie sind keine falschen Töne.`,
+    },
+    palette: {
+      mixture: ({ minor, major, both, neither }) =>
+        `Moll ${percent(minor)}, Dur ${percent(major)}, beide ${percent(both)}, keine ${percent(neither)}`,
+      overall: ({ mixture }) => `${mixture} der Zeit.`,
+      chord: ({ chord, mixture }) => `${chord}: ${mixture}.`,
+      thirdOverFour: ({ count, seconds, degree }) =>
+        `Die große Terz der Tonart klang über der IV ${times(count)}, zusammen ${trimmed(seconds, 1)} s: Dort ist sie die ${degree} und reibt sich.`,
+    },
+    backing: {
+      notHeard: 'Im Take nicht zu hören; es wurde nichts herausgenommen.',
+      heard: ({ offsetSeconds, driftPpm, removedDb }) =>
+        `Zu hören ab ${decimal(offsetSeconds, 3)} s` +
+        `${driftPpm === 0 ? '' : `, ${Math.abs(driftPpm)} ppm zu ${driftPpm > 0 ? 'schnell' : 'langsam'}`}; vor dem Hören um ${removedDb} dB herausgenommen.`,
+    },
+    aims: {
+      tried: ({ name, verdict, evidence }) => `${name}: ${verdict}. ${evidence}`,
+      reached: ({ names }) => `Erreicht: ${names.join('; ')}.`,
+      stay: ({ task }) => `Weiter: Bleib dabei. ${task}`,
+      next: ({ name, evidence, task }) => `Weiter: ${name}. ${evidence} ${task}`,
+    },
   },
 
   // Probleme: gleiche Schlüssel und Gruppen wie in en.ts.
@@ -76,7 +435,16 @@ export const de: Words = {
 
     // ── files ──
 
-    // ── aims ──
+    // ── aims and reports ──
+    'aim.field': ({ field, found, expected }) =>
+      `${field === null ? 'Das Ziel' : `Das Feld „${field}“ des Ziels`} ist nicht lesbar: Gefunden wurde ${found}, schreib ${expected ?? 'einen anderen Wert'}.`,
+    'aim.form': ({ field, found, form }) =>
+      `Das Feld „${field}“ des Ziels ist nicht lesbar: Gefunden wurde ${found}, schreib ${AIM_FORMS[form]}.`,
+    'aim.test': ({ test, events, tests }) =>
+      `Das Ziel ist nicht lesbar: Sein Test „${test}“ passt nicht zu „${events}“; schreib ${joinWith(quoted(tests), 'oder')}.`,
+    'report.unreadable': ({ field, expected, found }) =>
+      `${field === null ? 'Das' : `Sein Feld „${field}“`} ist nicht, was ein Bericht von Landfall enthält (erwartet ${expected ?? 'ein anderer Wert'}, gefunden ${found}). ` +
+      'Bewerte den Take noch einmal, dann gibt es einen neuen Bericht.',
 
     // ── room and beats ──
 

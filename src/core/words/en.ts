@@ -5,10 +5,140 @@
  */
 import { chordRootAscii, joinWith, noteAscii, type NoteName } from './entry.ts';
 
+type VerdictCode = 'above chance' | 'at chance' | 'below chance' | 'too short to tell';
+
+/** Hits of a number of events. `share` is null where they are too few for per cent, `expected` where luck is not known. */
+interface Counted {
+  readonly hits: number;
+  readonly of: number;
+  readonly share: number | null;
+  readonly expected: number | null;
+}
+
+interface AimEvents {
+  readonly events:
+    'landings' | 'phrase ends' | 'strong beats' | 'notes' | 'flat thirds' | 'changes' | 'bars' | 'choruses';
+  /** Degrees of the key; empty where every chord counts. */
+  readonly over: readonly string[];
+}
+
+interface AdviceFacts {
+  /** "Bars 3 and 7" */
+  readonly bars: string;
+  readonly chord: string;
+  readonly played: string;
+  readonly playedDegree: string;
+  /** The note that the step starts from. */
+  readonly from: string;
+  /** How often it happened. */
+  readonly count: number;
+  /** From that note to the one that would have resolved. */
+  readonly semitones: number;
+  readonly resolve: string;
+  readonly resolveDegree: string;
+  /** Where that lies, or null. */
+  readonly where: string | null;
+}
+
+interface ArrivalFacts {
+  readonly chord: string;
+  readonly degree: string;
+}
+
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const decimal = (value: number, digits: number): string => value.toFixed(digits);
 const several = (count: number, one: string, more = `${one}s`): string =>
   `${count} ${count === 1 ? one : more}`;
+/** With so many digits at most. */
+const trimmed = (value: number, digits = 2): string => String(Number(value.toFixed(digits)));
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const noun = (count: number, one: string): string => (count === 1 ? one : `${one}s`);
+const times = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
+const inBrackets = (items: readonly string[]): string => (items.length === 0 ? '' : ` (${items.join(', ')})`);
+
+const ORDINALS = [
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+];
+const ordinal = (number: number): string => ORDINALS[number - 1] ?? `${number}th`;
+
+const VERDICTS: Readonly<Record<VerdictCode, string>> = {
+  'above chance': 'more than luck',
+  'at chance': 'no more than luck',
+  'below chance': 'less than luck gives',
+  'too short to tell': 'too short to tell',
+};
+
+/** What luck would give, in events. */
+function luck(expected: number | null): string {
+  if (expected === null) return 'what luck gives is not known';
+  if (expected === 0) return 'luck gives none';
+  if (expected < 0.5) return 'luck gives hardly one';
+  return `luck gives about ${Math.round(expected)}`;
+}
+
+const countedLandings = ({ hits, of, share }: Counted): string =>
+  `${hits} of ${of}${share === null ? '' : ` (${percent(share)})`} ${noun(of, 'landing')} on the third`;
+
+/** A p value as it is written: "p < 0.001", "p = 0.03". */
+function pValue(tail: number): string {
+  if (tail < 0.001) return 'p < 0.001';
+  return `p = ${tail < 0.01 ? tail.toFixed(3) : tail.toFixed(2)}`;
+}
+
+const AIM_EVENTS: Readonly<Record<AimEvents['events'], readonly [one: string, several: string]>> = {
+  landings: ['landing', 'landings'],
+  'phrase ends': ['phrase end', 'phrase ends'],
+  'strong beats': ['strong beat', 'strong beats'],
+  notes: ['note', 'notes'],
+  'flat thirds': ['flat third', 'flat thirds'],
+  changes: ['change', 'changes'],
+  bars: ['bar', 'bars'],
+  choruses: ['chorus', 'choruses'],
+};
+
+const aimEvents = (events: AimEvents['events'], count: number, over: readonly string[]): string =>
+  `${AIM_EVENTS[events][count === 1 ? 0 : 1]}${over.length === 0 ? '' : ` over the ${joinWith(over, 'and')}`}`;
+
+const timesAfter = (count: number): string => (count === 1 ? '' : `, ${times(count)}`);
+
+/** "A half step up lies F#4, its 3 (first string, fret 2)" */
+function adviceStep({ semitones, resolve, resolveDegree, where }: AdviceFacts, from?: string): string {
+  const step = `A ${Math.abs(semitones) === 1 ? 'half' : 'whole'} step ${semitones > 0 ? 'up' : 'down'}`;
+  const start = from === undefined ? '' : ` from ${from}`;
+  return `${step}${start} lies ${resolve}, its ${resolveDegree}${where === null ? '' : ` (${where})`}`;
+}
+
+/** Against the nearest eighth or a change, in ms; negative is early. Under 10 ms nobody hears a difference. */
+function lateness(ms: number): string {
+  const rounded = Math.round(Math.abs(ms));
+  return rounded < 10 ? 'on time' : `${rounded} ms ${ms < 0 ? 'early' : 'late'}`;
+}
+
+function inCents(cents: number): string {
+  const rounded = Math.round(cents);
+  return rounded === 0 ? 'in tune' : `${rounded < 0 ? '−' : '+'}${Math.abs(rounded)} cents`;
+}
+
+/** What a field of an aim has to look like. */
+type AimForm = 'words' | 'id' | 'degree of the key' | 'tone' | 'tones';
+const AIM_FORMS: Readonly<Record<AimForm, string>> = {
+  words: 'some words',
+  id: 'small letters, digits and hyphens',
+  'degree of the key': 'a degree like "I", "IV" or "bVII"',
+  tone: 'a role like "third", a degree like "b3", or one of the key like "key 3"',
+  tones: 'at least one tone',
+};
+
+const quoted = (texts: readonly string[]): readonly string[] => texts.map((text) => `"${text}"`);
 
 export const en = {
   /** The language's own name, as its speakers write it. */
@@ -47,14 +177,403 @@ export const en = {
     },
   },
 
-  // What a report is told with, on the page of the command line and in the review alike.
+  // What a report is told with, on the page of the command line and in the review alike. Names of notes and chords come
+  // spelled; a share or an expected number that is null is not told.
   report: {
-    title: 'Report',
+    headline: {
+      noNotes: 'No note was heard under a chord: there is nothing to grade yet.',
+      noLandings: 'No chord arrived while you played: there is no landing to judge.',
+      few: ({ least, ...counted }: Counted & { least: number }) =>
+        `${countedLandings(counted)}, ${luck(counted.expected)}: too short to tell (${least} landings say something).`,
+      judged: ({
+        low,
+        high,
+        verdict,
+        tail,
+        ...counted
+      }: Counted & {
+        low: number | null;
+        high: number | null;
+        verdict: VerdictCode;
+        tail: number | null;
+      }) => {
+        const interval =
+          low === null || high === null
+            ? ''
+            : `, 95 % interval ${Math.round(low * 100)} to ${Math.round(high * 100)} %`;
+        const p = tail === null ? '' : ` (${pValue(tail)})`;
+        return `${countedLandings(counted)}${interval}; ${luck(counted.expected)}: ${VERDICTS[verdict]}${p}.`;
+      },
+    },
+
+    timing: {
+      ahead: ({ ms }: { ms: number }) =>
+        `You play about ${ms} ms ahead of the beat; the notes are graded all the same.`,
+      behind: ({ ms }: { ms: number }) =>
+        `You play about ${ms} ms behind the beat; the notes are graded as if on it.`,
+    },
+
+    lost: {
+      countIn: 'the count-in',
+      bar: ({ bar, chorus }: { bar: number; chorus: number }) =>
+        chorus === 1 ? `bar ${bar}` : `bar ${bar} of chorus ${chorus}`,
+      more: ({ bars }: { bars: number }) => `${bars} more ${noun(bars, 'bar')}`,
+      told: ({ ms, places }: { ms: number; places: readonly string[] }) =>
+        `The browser lost ${ms} ms of sound, in ${joinWith(places, 'and')}; what was played there is not in the report.`,
+    },
+
+    aims: {
+      verdicts: {
+        reached: 'reached',
+        'not yet': 'not yet',
+        'too short to tell': 'too short to tell',
+        'not in this chart': 'not in this chart',
+      },
+      /** How a take did by an aim. */
+      evidence: {
+        notInChart: ({ over }: { over: readonly string[] }) =>
+          over.length === 0 ? 'The chart has no such chord.' : `The chart has no ${joinWith(over, 'or')}.`,
+        none: ({ events, over }: AimEvents) => `No ${aimEvents(events, 0, over)} in this take.`,
+        few: ({ hits, of, least, events, over }: AimEvents & { hits: number; of: number; least: number }) =>
+          `${hits} of ${of} ${aimEvents(events, of, over)}; it takes ${least} to tell.`,
+        counted: ({
+          hits,
+          of,
+          toReach,
+          expected,
+          onlyLuck,
+          events,
+          over,
+        }: AimEvents & {
+          hits: number;
+          of: number;
+          toReach: number;
+          /** What luck gives; undefined where the aim does not ask. */
+          expected?: number | null | undefined;
+          /** Whether the share is reached, but luck may reach it too. */
+          onlyLuck: boolean;
+        }) =>
+          `${hits} of ${of} ${aimEvents(events, of, over)}; the aim is ${percent(toReach)}` +
+          `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': enough, but no more than luck may give' : ''}.`,
+      },
+      /** Names and tasks of the house's own aims, by their ids. */
+      house: {
+        'guide-tones': {
+          name: 'Thirds and sevenths',
+          task: 'Land on the third or the seventh of each chord as it arrives.',
+        },
+        thirds: { name: 'Thirds', task: 'Land on the third of each chord as it arrives.' },
+        'chord-tones': { name: 'All chord tones', task: 'Land on any tone of each chord as it arrives.' },
+        'third-over-one': {
+          name: 'The third over the I',
+          task: 'Let the third be heard in every other bar you play over the I.',
+        },
+        'flat-third-into-third': {
+          name: 'The b3 into the 3',
+          task: 'Over a chord with a major third, let every other b3 go up into the 3 within half a beat.',
+        },
+        'add-the-sixth': {
+          name: 'Add the sixth',
+          task: 'Bring the sixth into every third bar you play over the I.',
+        },
+        'add-the-ninth': {
+          name: 'Add the ninth',
+          task: 'Bring the ninth into every third bar you play over the I.',
+        },
+        'third-sixth-ninth': {
+          name: 'Third, sixth and ninth in one chorus',
+          task: 'Over the I, bring the third, the sixth and the ninth into one chorus, in every other chorus.',
+        },
+        'third-on-arrival': {
+          name: 'The third of every chord as it arrives',
+          task: 'Land on the third of the new chord at every other change.',
+        },
+        'guide-tones-by-step': {
+          name: 'Guide tones by step',
+          task: 'At every third change, move from a guide tone of the old chord to the nearest one of the new by a step.',
+        },
+        'phrases-end-on-chord-tones': {
+          name: 'End phrases on chord tones',
+          task: 'End three of four phrases on a tone of the chord under them.',
+        },
+        'off-the-third-over-four': {
+          name: 'Keep off the key’s major third over the IV',
+          task: 'Over the IV, play the key’s b3 or 4 where you would have played its major third.',
+        },
+      },
+    },
+
+    advice: {
+      bars: ({ bars, more }: { bars: readonly number[]; more: number }) => {
+        if (bars.length === 1 && more === 0) return `Bar ${bars[0]}`;
+        return `Bars ${joinWith([...bars.map(String), ...(more > 0 ? [`${more} more`] : [])], 'and')}`;
+      },
+      landing: (told: AdviceFacts) =>
+        `${told.bars}: as ${told.chord} arrives you land on ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      'third over four': (told: AdviceFacts) =>
+        `${told.bars}: over ${told.chord} you play ${told.played}, the key’s major third (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      'phrase end': (told: AdviceFacts) =>
+        `${told.bars}: over ${told.chord} a phrase ends on ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      'hanging b3': (told: AdviceFacts) =>
+        `${told.bars}: over ${told.chord} the b3, ${told.played}, is left hanging${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      'third near': (told: AdviceFacts) =>
+        `${told.bars}: into ${told.chord} you go from ${told.from} to ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told, told.from)}.`,
+      /** Where a tone lies on a neck, strings counted from the highest. */
+      neck: ({ string, fret, open }: { string: number; fret: number; open: boolean }) =>
+        open ? `open ${ordinal(string)} string` : `${ordinal(string)} string, fret ${fret}`,
+      written: ({ name }: { name: string }) => `written ${name}`,
+    },
+
+    explain: {
+      beforeFirstBar: 'before the first bar',
+      /** `beat` with quarters of a beat as fractions: "2½". */
+      place: ({ bar, beat, chorus }: { bar: number; beat: string; chorus: number }) =>
+        `bar ${bar}, beat ${beat}${chorus === 1 ? '' : `, chorus ${chorus}`}`,
+      /** What a note is over its chord. */
+      role: {
+        root: ({ chord }: { chord: string }) => `the root of ${chord}`,
+        third: ({ chord }: { chord: string }) => `the third of ${chord}`,
+        fifth: ({ chord }: { chord: string }) => `the fifth of ${chord}`,
+        seventh: ({ chord }: { chord: string }) => `the seventh of ${chord}`,
+        extension: ({ chord }: { chord: string }) => `an extension that ${chord} names`,
+        colour: ({ chord }: { chord: string }) => `a colour from the palette over ${chord}`,
+        blue: ({ chord }: { chord: string }) => `a blue note over ${chord}`,
+        outside: ({ chord }: { chord: string }) => `outside ${chord} and the palette`,
+      },
+      noChord: 'no chord under it',
+      degrees: ({ degree, keyDegree, key }: { degree: string | null; keyDegree: string; key: string }) =>
+        degree === null ? `${keyDegree} of ${key}.` : `${degree} of the chord, ${keyDegree} of ${key}.`,
+      /** Against the reference and the nearest eighth; null where the time is not known. */
+      tuning: ({ cents, offsetMs }: { cents: number; offsetMs: number | null }) =>
+        `${capital(inCents(cents))}${offsetMs === null ? '' : `, ${lateness(offsetMs)}`}.`,
+      second: ({ name }: { name: string }) => `${name} sounds with it.`,
+      manner: ({
+        bend,
+        legato,
+        vibrato,
+      }: {
+        /** In semitones; null for a note that is not bent. */
+        bend: number | null;
+        legato: boolean;
+        vibrato: boolean;
+      }) => {
+        const ways = [
+          ...(bend === null ? [] : [`bent by ${decimal(bend, 1)} semitones`]),
+          ...(legato ? ['slurred'] : []),
+          ...(vibrato ? ['with vibrato'] : []),
+        ];
+        return `${capital(ways.join(', '))}.`;
+      },
+      weight: ({
+        weight,
+        strongBeat,
+        phraseEnd,
+      }: {
+        /** 0 to 1, by the length. */
+        weight: number | null;
+        strongBeat: boolean;
+        phraseEnd: boolean;
+      }) => {
+        const facts = [
+          ...(weight === null ? [] : [`weight ${decimal(weight, 2)} by its length`]),
+          ...(strongBeat ? ['on a strong beat'] : []),
+          ...(phraseEnd ? ['ends its phrase'] : []),
+        ];
+        return facts.length === 0 ? '' : `${capital(facts.join(', '))}.`;
+      },
+      rule: {
+        onset: ({ chord }: { chord: string }) => `${chord} stands where it starts.`,
+        anticipation: ({ beats, chord }: { beats: number; chord: string }) =>
+          `It starts ${trimmed(beats)} beat before ${chord}, still sounds when that arrives, and is one of its tones.`,
+        noChord: 'No chord stands where it starts.',
+      },
+      /** What the notes beside it make of a tone outside the chord; `notes` are those notes. */
+      function: {
+        passing: ({ notes }: { notes: readonly string[] }) =>
+          `It passes by step, all in one direction, between two chord tones${inBrackets(notes)}.`,
+        neighbour: ({ notes }: { notes: readonly string[] }) =>
+          `It is a neighbour: a step away from a chord tone and back${inBrackets(notes)}.`,
+        approach: ({ notes }: { notes: readonly string[] }) =>
+          `It is an approach by half step into a chord tone${inBrackets(notes)}.`,
+        appoggiatura: ({ notes }: { notes: readonly string[] }) =>
+          `It is an appoggiatura: reached by a leap, left by a step into a chord tone${inBrackets(notes)}.`,
+        escape: ({ notes }: { notes: readonly string[] }) =>
+          `It is an escape tone: left by a leap against the step that led to it${inBrackets(notes)}.`,
+        suspension: ({ notes }: { notes: readonly string[] }) =>
+          `It is a suspension: kept from the chord before, then resolved by step${inBrackets(notes)}.`,
+        anticipation: ({ notes }: { notes: readonly string[] }) =>
+          `It anticipates the chord to come${inBrackets(notes)}.`,
+        free: ({ notes }: { notes: readonly string[] }) =>
+          `It stands free: no step leads it on into the chord${inBrackets(notes)}.`,
+      },
+      landing: ({ chord, degree, offsetMs }: ArrivalFacts & { offsetMs: number }) =>
+        `The landing on the change to ${chord}: ${degree}, ${lateness(offsetMs)}`,
+      held: ({ chord, degree }: ArrivalFacts) =>
+        `Held over the change to ${chord}, where it is the ${degree}`,
+      guideTone: {
+        kept: ({ from, to }: { from: string; to: string }) => `; the guide tone ${from} stays as ${to}`,
+        resolved: ({ from, to }: { from: string; to: string }) =>
+          `; the guide tone ${from} moves by step to ${to}`,
+      },
+      open: ({ chord, bar, chorus }: { chord: string; bar: number; chorus: number }) =>
+        `Open: nothing sounds at the change to ${chord} in bar ${bar}${chorus === 1 ? '' : `, chorus ${chorus}`}.`,
+      emptyBar: ({ bar }: { bar: number }) => `Nothing was played in bar ${bar}.`,
+    },
   },
 
-  // The page that the command line prints.
+  // The page that the command line prints, 80 columns wide.
   page: {
-    title: 'Landfall',
+    title: ({
+      notes,
+      bars,
+      key,
+      bpm,
+      rise,
+      referenceHz,
+      estimated,
+      anticipationBeats,
+      turnBars,
+    }: {
+      notes: number;
+      bars: number;
+      key: string;
+      bpm: number | null;
+      rise: { readonly byBpm: number; readonly everyBars: number } | null;
+      referenceHz: number;
+      estimated: boolean;
+      anticipationBeats: number;
+      turnBars: number | null;
+    }) => {
+      const rising =
+        rise === null ? '' : ` and ${rise.byBpm} more every ${rise.everyBars} ${noun(rise.everyBars, 'bar')}`;
+      const tempo = bpm === null ? '' : `${trimmed(bpm, 1)} bpm${rising}, `;
+      const turns = turnBars === null ? '' : `, your turns of ${turnBars} ${noun(turnBars, 'bar')}`;
+      return (
+        `${notes} ${noun(notes, 'note')} over ${bars} ${noun(bars, 'bar')} in ${key}, ${tempo}` +
+        `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (found)' : ''}, anticipation ${trimmed(anticipationBeats)} beat${turns}`
+      );
+    },
+    rows: {
+      landings: 'landings',
+      phraseEnds: 'phrase ends',
+      strongBeats: 'strong beats',
+      allNotes: 'all notes',
+      byLength: 'by length',
+    },
+    columns: { thirds: 'thirds', guideTones: 'guide tones', chordTones: 'chord tones' },
+    none: 'none',
+    luck: ({ share }: { share: number }) => `luck ${percent(share)}`,
+    signs: {
+      'above chance': 'more than luck',
+      'below chance': 'less than luck',
+      'too short to tell': 'too few to tell',
+    },
+    form: {
+      legend: 'chorus by chorus: > leans into, ~ held over, ( ) not in the chord, · open',
+      chord: ({
+        thirds,
+        landed,
+        chordTones,
+        open,
+      }: {
+        thirds: number;
+        landed: number;
+        chordTones: number;
+        open: number;
+      }) =>
+        `${thirds} of ${landed} on the third, ${chordTones} on a chord tone${open === 0 ? '' : `, ${open} open`}`,
+      more: ({ chords }: { chords: number }) => `and ${chords} more ${noun(chords, 'chord')}`,
+    },
+    /** The headings in the margin, nine letters at most. */
+    headings: {
+      changes: 'Changes',
+      thirds: 'Thirds',
+      palette: 'Palette',
+      backing: 'Backing',
+      lost: 'Lost',
+      time: 'Time',
+      aims: 'Aims',
+      advice: 'Advice',
+    },
+    changes: {
+      inBar: ({ chord, bar }: { chord: string; bar: number }) => `${chord} in bar ${bar}`,
+      alwaysThird: ({ places }: { places: readonly string[] }) => `Always the third: ${places.join(', ')}.`,
+      neverChordTone: ({ places }: { places: readonly string[] }) =>
+        `Never a chord tone: ${places.join(', ')}.`,
+      guideTones: ({ changes, resolved, kept }: { changes: number; resolved: number; kept: number }) =>
+        `A guide tone moved by step into the next chord at ${resolved} of ${changes} ${noun(changes, 'change')}` +
+        `${kept === 0 ? '' : `, and stayed at ${kept}`}.`,
+    },
+    thirds: {
+      counted: ({
+        notes,
+        thirds,
+        flatThirds,
+        leans,
+        ways,
+        falls,
+        leftHanging,
+      }: {
+        notes: number;
+        thirds: number;
+        flatThirds: number;
+        leans: number;
+        ways: readonly string[];
+        falls: number;
+        leftHanging: number;
+      }) =>
+        `Of ${notes} ${noun(notes, 'note')} over chords with a major third ${thirds} are the 3, ${flatThirds} the b3. ` +
+        `b3 into 3: ${times(leans)}${inBrackets(ways)}; 3 back to b3: ${times(falls)}; b3 left hanging: ${times(leftHanging)}.`,
+      ways: {
+        slid: ({ count }: { count: number }) => `${count} slid`,
+        hammered: ({ count }: { count: number }) => `${count} hammered`,
+        bent: ({ count }: { count: number }) => `${count} bent`,
+        picked: ({ count }: { count: number }) => `${count} picked`,
+      },
+      blue: ({ count, lowCents, highCents }: { count: number; lowCents: number; highCents: number }) =>
+        `Blue thirds between the two: ${count}, ${lowCents === highCents ? lowCents : `${lowCents} to ${highCents}`} cents above the b3. They are no wrong notes.`,
+    },
+    palette: {
+      mixture: ({
+        minor,
+        major,
+        both,
+        neither,
+      }: {
+        minor: number;
+        major: number;
+        both: number;
+        neither: number;
+      }) =>
+        `minor ${percent(minor)}, major ${percent(major)}, both ${percent(both)}, neither ${percent(neither)}`,
+      overall: ({ mixture }: { mixture: string }) => `${mixture} of the time.`,
+      chord: ({ chord, mixture }: { chord: string; mixture: string }) => `${chord}: ${mixture}.`,
+      thirdOverFour: ({ count, seconds, degree }: { count: number; seconds: number; degree: string }) =>
+        `The key’s major third sounded over the IV ${times(count)}, ${trimmed(seconds, 1)} s in all: there it is the ${degree} and clashes.`,
+    },
+    backing: {
+      notHeard: 'Not heard in the take, so nothing was taken out.',
+      heard: ({
+        offsetSeconds,
+        driftPpm,
+        removedDb,
+      }: {
+        offsetSeconds: number;
+        driftPpm: number;
+        removedDb: number;
+      }) =>
+        `Heard from ${decimal(offsetSeconds, 3)} s on` +
+        `${driftPpm === 0 ? '' : `, ${Math.abs(driftPpm)} ppm ${driftPpm > 0 ? 'fast' : 'slow'}`}; taken out by ${removedDb} dB before listening.`,
+    },
+    aims: {
+      tried: ({ name, verdict, evidence }: { name: string; verdict: string; evidence: string }) =>
+        `${name}: ${verdict}. ${evidence}`,
+      reached: ({ names }: { names: readonly string[] }) => `Reached: ${names.join('; ')}.`,
+      /** The aim that was tried for stays the next one. */
+      stay: ({ task }: { task: string }) => `Next: stay with it. ${task}`,
+      next: ({ name, evidence, task }: { name: string; evidence: string; task: string }) =>
+        `Next: ${name}. ${evidence} ${task}`,
+    },
   },
 
   // Everything that keeps something from being done: what is wrong, where, and what to do. A key is a code; a fact
@@ -67,7 +586,32 @@ export const en = {
 
     // ── files ──
 
-    // ── aims ──
+    // ── aims and reports ──
+    'aim.field': ({
+      field,
+      found,
+      expected,
+    }: {
+      field: string | null;
+      found: string;
+      expected: string | null;
+    }) =>
+      `${field === null ? 'The aim' : `The field "${field}" of the aim`} can’t be read: found ${found}, write ${expected ?? 'another value'}.`,
+    'aim.form': ({ field, found, form }: { field: string; found: string; form: AimForm }) =>
+      `The field "${field}" of the aim can’t be read: found ${found}, write ${AIM_FORMS[form]}.`,
+    'aim.test': ({ test, events, tests }: { test: string; events: string; tests: readonly string[] }) =>
+      `The aim can’t be read: its test "${test}" does not go with "${events}"; write ${joinWith(quoted(tests), 'or')}.`,
+    'report.unreadable': ({
+      field,
+      expected,
+      found,
+    }: {
+      field: string | null;
+      expected: string | null;
+      found: string;
+    }) =>
+      `${field === null ? 'This' : `Its field "${field}"`} is not what a Landfall report holds (expected ${expected ?? 'another value'}, found ${found}). ` +
+      'Grade the take again to get a fresh report.',
 
     // ── room and beats ──
 

@@ -1,4 +1,5 @@
 /** A chart that changes its key on the way: a form through the keys, a modulation. Facts of keys: common practice. */
+import { en } from '../../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { timelineAsRead } from '../../../src/core/chart/as-read.ts';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
@@ -95,7 +96,7 @@ describe('a chart that changes its key on the way', () => {
       { fromBar: 0, tonic: 'C', mode: 'major' },
       { fromBar: 4, tonic: 'F', mode: 'major' },
     ]);
-    expect(explainBar(report, 5)?.join(' ')).toContain('6 of F major');
+    expect(explainBar(report, 5, en)?.join(' ')).toContain('6 of F major');
   });
 
   it('a chart in one key says nothing of keys', () => {

@@ -1,8 +1,9 @@
+import { en } from '../../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { readChartArgument } from '../../../src/core/chart/forms.ts';
 import { grade } from '../../../src/core/grade.ts';
-import { lostSentence } from '../../../src/core/report/lost-sentence.ts';
+import { lostSentence } from '../../../src/core/report/sentences.ts';
 import { placeLost } from '../../../src/core/grade/assign/place-lost.ts';
 import { readReport } from '../../../src/core/take/schema.ts';
 import { reportText } from '../../../src/core/report/text.ts';
@@ -29,16 +30,16 @@ describe('lost sound', () => {
   });
 
   it('is told with its length and its bars, each once, many as a number', () => {
-    expect(lostSentence(undefined)).toBeNull();
-    expect(lostSentence([])).toBeNull();
-    expect(lostSentence(placeLost(lost, timeline))).toBe(
+    expect(lostSentence(undefined, en)).toBeNull();
+    expect(lostSentence([], en)).toBeNull();
+    expect(lostSentence(placeLost(lost, timeline), en)).toBe(
       'The browser lost 453 ms of sound, in the count-in, bar 3, bar 4 and bar 2 of chorus 2; ' +
         'what was played there is not in the report.',
     );
     const twice = [lost[1]!, { ...lost[1]!, atSeconds: 6.6 }];
-    expect(lostSentence(placeLost(twice, timeline))).toMatch(/lost 46 ms of sound, in bar 3;/);
+    expect(lostSentence(placeLost(twice, timeline), en)).toMatch(/lost 46 ms of sound, in bar 3;/);
     const many = Array.from({ length: 9 }, (_, i) => ({ atSeconds: 2 + 2 * i, seconds: 0.01 }));
-    expect(lostSentence(placeLost(many, timeline))).toMatch(/bar 1 of chorus 2 and 4 more bars;/);
+    expect(lostSentence(placeLost(many, timeline), en)).toMatch(/bar 1 of chorus 2 and 4 more bars;/);
   });
 
   it('stands in the report, its page and its schema; and not where none was lost', () => {
@@ -46,9 +47,9 @@ describe('lost sound', () => {
     const report = grade([], timeline, { source: { ...source, lost }, referenceHz: 440 });
     expect(report.source.lost).toEqual(placeLost(lost, timeline));
     expect(readReport(JSON.parse(JSON.stringify(report)))).toEqual({ ok: true, value: report });
-    expect(reportText(report)).toMatch(/^Lost +The browser lost 453 ms/m);
+    expect(reportText(report, en)).toMatch(/^Lost +The browser lost 453 ms/m);
     const whole = grade([], timeline, { source: { ...source, lost: [] }, referenceHz: 440 });
     expect(whole.source).toEqual(source);
-    expect(reportText(whole)).not.toMatch(/^Lost/m);
+    expect(reportText(whole, en)).not.toMatch(/^Lost/m);
   });
 });

@@ -1,4 +1,5 @@
 /** Every language says everything, and says it in its own words. */
+import { AIM_CHOICES } from '../../../src/core/grade/aims/targets.ts';
 import { describe, expect, it } from 'vitest';
 import { en } from '../../../src/core/words/en.ts';
 import { closestLanguage, languageCodes, languages, wordsOf } from '../../../src/core/words/languages.ts';
@@ -47,6 +48,8 @@ const SAME_IN_GERMAN: ReadonlySet<string> = new Set([
   'backing.reference',
   'parts.earlierLanding',
   'parts.titleInKey',
+  'report.explain.tuning',
+  'page.headings.backing',
 ]);
 
 /** Whether an entry holds a word: two letters in a row inside a text, outside what is filled in. */
@@ -83,6 +86,15 @@ describe.each(languageCodes.filter((code) => code !== 'en'))('the catalogue in %
 describe('entries', () => {
   it.each(languageCodes)('are never empty in %s', (code) => {
     expect(entriesOf(wordsOf(code)).filter(({ says }) => says.trim() === '')).toEqual([]);
+  });
+
+  it('has words for every aim that can be chosen', () => {
+    for (const { id } of AIM_CHOICES) expect(Object.keys(en.report.aims.house)).toContain(id);
+  });
+
+  it('tells a code of a problem from a code of a notice', () => {
+    const both = Object.keys(en.problems).filter((code) => code in en.notices && code !== 'plain');
+    expect(both).toEqual([]);
   });
 
   it('allows only names that the catalogue has', () => {

@@ -1,11 +1,10 @@
-/** What a take says of each aim, and which to take next. */
+/** How a take did by each aim, and which to take next. */
 import { chordKeys } from '../../chart/keys-through.ts';
 import type { AimResult, NextAim, Share } from '../../take/schema.ts';
 import type { Aim } from './aim.ts';
 import { findAimEvents, isOver, type AimGround } from './aim-events.ts';
 import { AIM_LADDER } from './aims.ts';
 import { eventShare, LUCK } from '../chance/shares.ts';
-import { countOf, luckClause, percent } from '../teach/telling.ts';
 
 /** Shares that add up in binary may fall a hair short of the share to reach. */
 const ROUNDING = 1e-9;
@@ -24,17 +23,18 @@ function judgeAim(aim: Aim, tried: boolean, ground: AimGround): AimResult {
   const events = findAimEvents(aim, ground);
   const result = eventShare(events, aim.leastEvents);
   const verdict = verdictOf(aim, result, ground);
-  const { id, name, task, shareToReach, leastEvents } = aim;
+  const { id, own = null, events: counted, over = null, shareToReach, leastEvents, againstLuck } = aim;
   return {
     id,
-    name,
-    task,
+    own,
     tried,
     verdict,
+    events: counted,
+    over,
     shareToReach,
     leastEvents,
+    againstLuck,
     result,
-    evidence: evidence(aim, verdict, result),
   };
 }
 
@@ -56,31 +56,6 @@ function chartHas(aim: Aim, { timeline }: AimGround): boolean {
   return spans.some(({ chord }) => chord !== null && isOver(aim, chord, keyOf(chord)));
 }
 
-/** The words for one event of each kind, and for several. */
-const EVENT_WORDS: Readonly<Record<Aim['events'], readonly [one: string, several: string]>> = {
-  landings: ['landing', 'landings'],
-  changes: ['change', 'changes'],
-  'phrase ends': ['phrase end', 'phrase ends'],
-  'strong beats': ['strong beat', 'strong beats'],
-  notes: ['note', 'notes'],
-  'flat thirds': ['flat third', 'flat thirds'],
-  bars: ['bar', 'bars'],
-  choruses: ['chorus', 'choruses'],
-};
-
-function evidence(aim: Aim, verdict: AimResult['verdict'], result: Share): string {
-  const over = aim.over === undefined ? '' : ` over the ${aim.over.join(' and ')}`;
-  const events = `${EVENT_WORDS[aim.events][result.of === 1 ? 0 : 1]}${over}`;
-  if (verdict === 'not in this chart') return `The chart has no ${aim.over?.join(' or ') ?? 'such chord'}.`;
-  if (result.of === 0) return `No ${events} in this take.`;
-  const counted = `${countOf(result)} ${events}`;
-  if (verdict === 'too short to tell') return `${counted}; it takes ${aim.leastEvents} to tell.`;
-  const luck = aim.againstLuck ? `, ${luckClause(result)}` : '';
-  const only =
-    verdict === 'not yet' && reachesShare(aim, result) ? ': enough, but no more than luck may give' : '';
-  return `${counted}; the aim is ${percent(aim.shareToReach)}${luck}${only}.`;
-}
-
 /**
  * The aim to take next: the first one tried for that is not reached yet, else the first rung of the ladder that is
  * not; null when all are reached.
@@ -91,7 +66,5 @@ export function chooseNextAim(results: readonly AimResult[]): NextAim | null {
   );
   const open = ({ verdict }: AimResult) => verdict === 'not yet' || verdict === 'too short to tell';
   const next = results.find((result) => result.tried && open(result)) ?? rungs.find(open);
-  if (next === undefined) return null;
-  const { id, name, task, evidence: because } = next;
-  return { id, name, task, because };
+  return next === undefined ? null : { id: next.id };
 }

@@ -2,7 +2,7 @@
  * An aim: what a take tries for. It is data, so that a teacher can write one as a small readable file.
  */
 import * as v from 'valibot';
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
 
 /** The events that an aim may count, and the tests that make sense for each. */
 const TESTS_BY_EVENTS = {
@@ -17,11 +17,14 @@ const TESTS_BY_EVENTS = {
 } as const;
 type AimEvents = keyof typeof TESTS_BY_EVENTS;
 
+/** What a field has to look like, by a word that the catalogue turns into an example. */
+type AimForm = 'words' | 'id' | 'degree of the key' | 'tone' | 'tones';
+
 const ROLES = 'root|third|fifth|seventh|extension|colour|blue|outside|guide tone|chord tone';
 const TONE = new RegExp(`^(?:${ROLES}|(?:key )?[b#]?(?:1[0-3]|[1-9]))$`);
 const DEGREE_OF_KEY = /^[b#]?(?:VII|VI|IV|V|III|II|I)$/;
 
-const text = v.pipe(v.string(), v.trim(), v.minLength(1, 'some words'));
+const text = v.pipe(v.string(), v.trim(), v.minLength(1, 'words' satisfies AimForm));
 
 /** The file a teacher writes, as JSON. */
 export const aimSchema = v.pipe(
@@ -29,14 +32,14 @@ export const aimSchema = v.pipe(
     format: v.literal('landfall-aim'),
     version: v.literal(1),
     /** A short word of its own: "third-over-one". */
-    id: v.pipe(v.string(), v.regex(/^[a-z0-9-]+$/, 'small letters, digits and hyphens')),
+    id: v.pipe(v.string(), v.regex(/^[a-z0-9-]+$/, 'id' satisfies AimForm)),
     name: text,
     /** What the player is asked to do, one sentence. */
     task: text,
     events: v.picklist(Object.keys(TESTS_BY_EVENTS) as AimEvents[]),
     /** Chords that count, by the degree of their root in the key; left out, every chord counts. */
     over: v.optional(
-      v.array(v.pipe(v.string(), v.regex(DEGREE_OF_KEY, 'a degree like "I", "IV" or "bVII"'))),
+      v.array(v.pipe(v.string(), v.regex(DEGREE_OF_KEY, 'degree of the key' satisfies AimForm))),
     ),
     test: v.picklist(['is one of', 'is none of', 'has one of', 'has all of', 'moves to', 'steps between']),
     /** Roles ("third", "guide tone"), degrees of the chord ("b3", "9") or of the key ("key 3"). */
@@ -44,10 +47,10 @@ export const aimSchema = v.pipe(
       v.array(
         v.pipe(
           v.string(),
-          v.regex(TONE, 'a role like "third", a degree like "b3", or one of the key like "key 3"'),
+          v.regex(TONE, 'tone' satisfies AimForm),
         ),
       ),
-      v.minLength(1, 'at least one tone'),
+      v.minLength(1, 'tones' satisfies AimForm),
     ),
     /** Of the events, 0 to 1. */
     shareToReach: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
@@ -58,32 +61,39 @@ export const aimSchema = v.pipe(
   }),
   v.check(
     (aim) => (TESTS_BY_EVENTS[aim.events] as readonly string[]).includes(aim.test),
-    'a test that its events can take',
+    'test',
   ),
 );
 
-export interface Aim extends Readonly<Omit<v.InferOutput<typeof aimSchema>, 'over' | 'tones'>> {
+type AimFile = v.InferOutput<typeof aimSchema>;
+type Worded = 'name' | 'task';
+
+/** An aim of the house has no words of its own: the catalogue has them, by its id. */
+export interface Aim extends Readonly<Omit<AimFile, 'format' | 'version' | 'over' | 'tones' | Worded>> {
   readonly over?: readonly string[] | undefined;
   readonly tones: readonly string[];
+  /** The words of a teacher's file. */
+  readonly own?: Readonly<Pick<AimFile, Worded>>;
 }
 
 /**
- * Reads an aim that a teacher wrote; the sentence names the field that can't be read and what would be.
+ * Reads an aim that a teacher wrote; the problem names the field that can't be read and what would be.
  * @param value the file's JSON, parsed
  */
 export function readAim(value: unknown): Outcome<Aim> {
   const read = v.safeParse(aimSchema, value);
-  if (read.success) return good(read.output);
-  const issue = read.issues[0];
-  const path = v.getDotPath(issue);
-  if (issue.type === 'check') {
-    const { events, test } = value as Aim;
-    const tests = TESTS_BY_EVENTS[events].map((name) => `"${name}"`).join(' or ');
-    return badSentence(
-      `The aim can’t be read: its test "${test}" does not go with "${events}"; write ${tests}.`,
-    );
+  if (read.success) {
+    const { format: _, version: _version, name, task, ...aim } = read.output;
+    return good({ ...aim, own: { name, task } });
   }
-  const where = path === null ? 'The aim' : `The field "${path}" of the aim`;
-  const wanted = issue.type === 'regex' || issue.type === 'min_length' ? issue.message : issue.expected;
-  return badSentence(`${where} can't be read: found ${issue.received}, write ${wanted ?? 'another value'}.`);
+  const issue = read.issues[0];
+  const field = v.getDotPath(issue);
+  if (issue.type === 'check') {
+    const { events, test } = value as AimFile;
+    return bad('aim.test', { test, events, tests: TESTS_BY_EVENTS[events] });
+  }
+  const { received: found } = issue;
+  if (issue.type === 'regex' || issue.type === 'min_length')
+    return bad('aim.form', { field: field ?? '', found, form: issue.message as AimForm });
+  return bad('aim.field', { field, found, expected: issue.expected });
 }

@@ -1,17 +1,14 @@
 /**
  * The ladder of aims, lowest rung first: the order in which players learn to follow the chords of a blues.
- * *Common practice.* Shares and numbers of events are the house's own: an aim that must beat luck needs enough
+ * *Common practice.* Their names and tasks stand in the catalogue of words, by their ids.
+ * Shares and numbers of events are the house's own: an aim that must beat luck needs enough
  * events for a learner to be told from it (fifteen; see shares.ts), one that only asks for a habit needs eight.
  */
 import type { Aim } from './aim.ts';
 
-const rung = (aim: Omit<Aim, 'format' | 'version'>): Aim => ({ format: 'landfall-aim', version: 1, ...aim });
-
 export const AIM_LADDER: readonly Aim[] = [
-  rung({
+  {
     id: 'third-over-one',
-    name: 'The third over the I',
-    task: 'Let the third be heard in every other bar you play over the I.',
     events: 'bars',
     over: ['I'],
     test: 'has one of',
@@ -19,22 +16,18 @@ export const AIM_LADDER: readonly Aim[] = [
     shareToReach: 0.5,
     leastEvents: 8,
     againstLuck: true,
-  }),
-  rung({
+  },
+  {
     id: 'flat-third-into-third',
-    name: 'The b3 into the 3',
-    task: 'Over a chord with a major third, let every other b3 go up into the 3 within half a beat.',
     events: 'flat thirds',
     test: 'moves to',
     tones: ['third'],
     shareToReach: 0.5,
     leastEvents: 8,
     againstLuck: true,
-  }),
-  rung({
+  },
+  {
     id: 'add-the-sixth',
-    name: 'Add the sixth',
-    task: 'Bring the sixth into every third bar you play over the I.',
     events: 'bars',
     over: ['I'],
     test: 'has one of',
@@ -42,11 +35,9 @@ export const AIM_LADDER: readonly Aim[] = [
     shareToReach: 0.33,
     leastEvents: 8,
     againstLuck: false,
-  }),
-  rung({
+  },
+  {
     id: 'add-the-ninth',
-    name: 'Add the ninth',
-    task: 'Bring the ninth into every third bar you play over the I.',
     events: 'bars',
     over: ['I'],
     test: 'has one of',
@@ -54,11 +45,9 @@ export const AIM_LADDER: readonly Aim[] = [
     shareToReach: 0.33,
     leastEvents: 8,
     againstLuck: false,
-  }),
-  rung({
+  },
+  {
     id: 'third-sixth-ninth',
-    name: 'Third, sixth and ninth in one chorus',
-    task: 'Over the I, bring the third, the sixth and the ninth into one chorus, in every other chorus.',
     events: 'choruses',
     over: ['I'],
     test: 'has all of',
@@ -66,44 +55,36 @@ export const AIM_LADDER: readonly Aim[] = [
     shareToReach: 0.5,
     leastEvents: 2,
     againstLuck: false,
-  }),
-  rung({
+  },
+  {
     id: 'third-on-arrival',
-    name: 'The third of every chord as it arrives',
-    task: 'Land on the third of the new chord at every other change.',
     events: 'landings',
     test: 'is one of',
     tones: ['third'],
     shareToReach: 0.5,
     leastEvents: 15,
     againstLuck: true,
-  }),
-  rung({
+  },
+  {
     id: 'guide-tones-by-step',
-    name: 'Guide tones by step',
-    task: 'At every third change, move from a guide tone of the old chord to the nearest one of the new by a step.',
     events: 'changes',
     test: 'steps between',
     tones: ['guide tone'],
     shareToReach: 0.33,
     leastEvents: 15,
     againstLuck: true,
-  }),
-  rung({
+  },
+  {
     id: 'phrases-end-on-chord-tones',
-    name: 'End phrases on chord tones',
-    task: 'End three of four phrases on a tone of the chord under them.',
     events: 'phrase ends',
     test: 'is one of',
     tones: ['chord tone'],
     shareToReach: 0.75,
     leastEvents: 15,
     againstLuck: true,
-  }),
-  rung({
+  },
+  {
     id: 'off-the-third-over-four',
-    name: "Keep off the key's major third over the IV",
-    task: "Over the IV, play the key's b3 or 4 where you would have played its major third.",
     events: 'notes',
     over: ['IV'],
     test: 'is none of',
@@ -111,5 +92,5 @@ export const AIM_LADDER: readonly Aim[] = [
     shareToReach: 0.95,
     leastEvents: 15,
     againstLuck: false,
-  }),
+  },
 ];

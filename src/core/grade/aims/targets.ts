@@ -20,11 +20,8 @@ export interface TargetTone {
 }
 
 export interface AimChoice {
-  /** For storage; never changes. */
+  /** For storage, and for its words in the catalogue; it never changes. */
   readonly id: string;
-  readonly name: string;
-  /** What the player is asked to do, one sentence. */
-  readonly task: string;
   /** As an aim names them. */
   readonly tones: readonly string[];
   /** Degrees of the key that the tones are meant over; left out, every chord. */
@@ -33,8 +30,6 @@ export interface AimChoice {
 
 const GUIDE_TONES: AimChoice = {
   id: 'guide-tones',
-  name: 'Thirds and sevenths',
-  task: 'Land on the third or the seventh of each chord as it arrives.',
   tones: ['guide tone'],
 };
 
@@ -42,14 +37,10 @@ const PLAIN_CHOICES: readonly AimChoice[] = [
   GUIDE_TONES,
   {
     id: 'thirds',
-    name: 'Thirds',
-    task: 'Land on the third of each chord as it arrives.',
     tones: ['third'],
   },
   {
     id: 'chord-tones',
-    name: 'All chord tones',
-    task: 'Land on any tone of each chord as it arrives.',
     tones: ['chord tone'],
   },
 ];
@@ -57,10 +48,8 @@ const PLAIN_CHOICES: readonly AimChoice[] = [
 /** The plain choices first, then the rungs of the ladder. An aim to keep off a tone shows the guide tones. */
 export const AIM_CHOICES: readonly AimChoice[] = [
   ...PLAIN_CHOICES,
-  ...AIM_LADDER.map(({ id, name, task, test, tones, over }) => ({
+  ...AIM_LADDER.map(({ id, test, tones, over }) => ({
     id,
-    name,
-    task,
     tones: test === 'is none of' ? GUIDE_TONES.tones : tones,
     ...(over === undefined || test === 'is none of' ? {} : { over }),
   })),

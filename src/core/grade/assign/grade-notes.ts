@@ -1,5 +1,5 @@
 /** Heard notes set against the chart: each with its chord, degree and role. */
-import { anticipationBefore, chordOfNote, type Anticipation, type Attribution } from './attribute.ts';
+import { anticipationBefore, chordOfNote, type Anticipation } from './attribute.ts';
 import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
 import { keyAt } from '../../chart/keys-through.ts';
 import type { Timeline } from '../../chart/timeline.ts';
@@ -61,14 +61,7 @@ function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: N
     degree: chord === null ? null : degreeOver(pitchClass, chord),
     role: chord === null ? null : roleOf(pitchClass, chord, rules.palette(chord)),
     keyDegree: degreeInKey(pitchClass, keyAt(timeline, attribution.change?.startBeat ?? beat)),
-    rule: ruleSentence(attribution),
+    rule: attribution.rule,
+    aheadBeats: attribution.change === undefined ? null : attribution.change.startBeat - beat,
   };
-}
-
-function ruleSentence({ chord, beat, rule, change }: Attribution): string {
-  if (rule === 'anticipation' && change?.chord) {
-    const ahead = Math.round((change.startBeat - beat) * 100) / 100;
-    return `It starts ${ahead} beat before ${change.chord.symbol}, still sounds when that arrives, and is one of its tones.`;
-  }
-  return chord === null ? 'No chord stands where it starts.' : `${chord.symbol} stands where it starts.`;
 }

@@ -25,6 +25,8 @@ export interface GradedNote {
   readonly degree: string | null;
   readonly role: Role | null;
   readonly keyDegree: string;
-  /** Which rule gave it its chord, as a sentence. */
-  readonly rule: string;
+  /** Which rule gave it its chord. */
+  readonly rule: 'onset' | 'anticipation';
+  /** How far it runs ahead of its chord, in beats; null where it does not. */
+  readonly aheadBeats: number | null;
 }

@@ -1,4 +1,4 @@
-/** A graded note as the report tells it. */
+/** A graded note as the report has it. */
 import { keyAt } from '../../chart/keys-through.ts';
 import type { Timeline } from '../../chart/timeline.ts';
 import { nameInKey, nameOverChord, noteName } from '../../music/pitch-names.ts';
@@ -18,7 +18,7 @@ export interface NoteFindings {
 }
 
 /** Every note of the report, in order. */
-export function tellNotes(
+export function noteFacts(
   notes: readonly GradedNote[],
   timeline: Timeline,
   { functions, phrases, strong }: NoteFindings,
@@ -47,6 +47,7 @@ export function tellNotes(
       role: note.role,
       keyDegree: note.keyDegree,
       rule: note.rule,
+      aheadBeats: note.aheadBeats,
       function: functions[i]?.function ?? null,
       functionNotes: functions[i]?.notes ?? [],
       offGridMs: offsetMs(

@@ -1,4 +1,4 @@
-/** Early or late, told once for the whole take. Time never changes what a note is worth against its chord. */
+/** Early or late, judged once for the whole take. Time never changes what a note is worth against its chord. */
 import type { Timing } from '../../take/schema.ts';
 import type { BeatMap } from '../../chart/timeline.ts';
 import { isOnBeat } from '../assign/beats.ts';
@@ -16,7 +16,7 @@ const EARLY_MS = -25;
 const LEAST_NOTES = 12;
 
 /** How the notes on the beats lie against them. */
-export function tellTiming(notes: readonly GradedNote[], beatMap: BeatMap): Timing {
+export function measureTiming(notes: readonly GradedNote[], beatMap: BeatMap): Timing {
   const offsets = notes
     .filter((note) => isOnBeat(note.onsetBeat))
     .map((note) => offsetMs(note, Math.round(note.onsetBeat), beatMap));
@@ -25,7 +25,7 @@ export function tellTiming(notes: readonly GradedNote[], beatMap: BeatMap): Timi
     notes: offsets.length,
     medianMs,
     spreadMs: standardDeviation(offsets),
-    sentence: medianMs === null || offsets.length < LEAST_NOTES ? null : sentence(medianMs),
+    verdict: medianMs === null || offsets.length < LEAST_NOTES ? 'too short to tell' : verdictOf(medianMs),
   };
 }
 
@@ -33,10 +33,7 @@ export function tellTiming(notes: readonly GradedNote[], beatMap: BeatMap): Timi
 export const offsetMs = (note: GradedNote, beat: number, beatMap: BeatMap): number =>
   (note.heard.onsetSeconds - beatMap.secondsAt(beat)) * 1000;
 
-function sentence(medianMs: number): string | null {
-  const ms = Math.abs(Math.round(medianMs));
-  if (medianMs > LATE_MS) return `You play about ${ms} ms behind the beat; the notes are graded as if on it.`;
-  if (medianMs < EARLY_MS)
-    return `You play about ${ms} ms ahead of the beat; the notes are graded all the same.`;
-  return null;
+function verdictOf(medianMs: number): Timing['verdict'] {
+  if (medianMs > LATE_MS) return 'behind';
+  return medianMs < EARLY_MS ? 'ahead' : 'on the beat';
 }

@@ -16,7 +16,7 @@ import { accentOf } from '../landings/note-facts.ts';
 import { isThirdOverFour } from './palette.ts';
 import { isChordTone } from '../assign/roles.ts';
 import { findResolution, type Resolution } from './resolution.ts';
-import { whereItLies } from './where-sentence.ts';
+import { whereItLies } from './where.ts';
 
 /** What the rules before have found. */
 export interface AdviceGround {
@@ -72,13 +72,13 @@ export function findAdvice(ground: AdviceGround, instrument: Instrument | null):
     .map((findings) => ({ findings, use: useOf(findings, ground.notes) }))
     .sort((a, b) => b.use - a.use)
     .slice(0, MOST_PIECES)
-    .map(({ findings }) => tell(findings, instrument));
+    .map(({ findings }) => adviceOf(findings, instrument));
 }
 
 const useOf = (findings: readonly Finding[], notes: readonly GradedNote[]): number =>
   findings.reduce((sum, { fault, note }) => sum + WEIGHTS[fault] * accentOf(notes, note.index), 0);
 
-/** In the order of their weight, so that a note at fault twice is told by the heavier one. */
+/** In the order of their weight, so that of a note with two faults the heavier one is kept. */
 function allFindings(ground: AdviceGround): readonly Finding[] {
   const { notes, functions, changes, landings, phraseEnds, thirds, timeline } = ground;
   const barOf = (note: GradedNote) =>
@@ -137,51 +137,24 @@ const RESOLVING: ReadonlySet<string> = new Set([
 
 const wrapTo = (value: number, size: number): number => ((value % size) + size) % size;
 
-function tell(findings: readonly Finding[], instrument: Instrument | null): Advice {
+function adviceOf(findings: readonly Finding[], instrument: Instrument | null): Advice {
   const { fault, note, chord, from, resolution } = findings[0]!;
-  const bars = [...new Set(findings.map((finding) => finding.bar))].sort((a, b) => a - b);
-  const name = (midi: number) => nameOverChord(wrapPitchClass(midi), chord);
-  const degree = (midi: number) => degreeOver(wrapPitchClass(midi), chord);
-  const where = instrument === null ? null : whereItLies(resolution.midi, from.pitch, instrument);
-  const target = `${name(resolution.midi)}, its ${degree(resolution.midi)}`;
-  const lies = where === null ? '' : ` (${where})`;
-  const times = ['', '', ', twice'][findings.length] ?? `, ${findings.length} times`;
-  const step = stepWords(resolution.midi - from.pitch);
-  const played = `${name(note.pitch)} (its ${degree(note.pitch)})`;
-  const told: Readonly<Record<Fault, string>> = {
-    landing: `as ${chord.symbol} arrives you land on ${played}${times}. ${step} lies ${target}${lies}.`,
-    'third over four': `over ${chord.symbol} you play ${name(note.pitch)}, the key’s major third (its ${degree(note.pitch)})${times}. ${step} lies ${target}${lies}.`,
-    'phrase end': `over ${chord.symbol} a phrase ends on ${played}${times}. ${step} lies ${target}${lies}.`,
-    'hanging b3': `over ${chord.symbol} the b3, ${name(note.pitch)}, is left hanging${times}. ${step} lies ${target}${lies}.`,
-    'third near': `into ${chord.symbol} you go from ${name(from.pitch)} to ${played}${times}. ${step} from ${name(from.pitch)} lies ${target}${lies}.`,
+  const spelled = (midi: number) => {
+    const pitchClass = wrapPitchClass(midi);
+    return { name: noteName(midi, nameOverChord(pitchClass, chord)), degree: degreeOver(pitchClass, chord) };
   };
   return {
-    bars,
+    fault,
+    bars: [...new Set(findings.map((finding) => finding.bar))].sort((a, b) => a - b),
     notes: findings.map((finding) => finding.note.index),
     chord: chord.symbol,
-    played: { name: noteName(note.pitch, name(note.pitch)), degree: degree(note.pitch) },
+    played: spelled(note.pitch),
+    from: spelled(from.pitch),
     resolve: {
-      name: noteName(resolution.midi, name(resolution.midi)),
-      degree: degree(resolution.midi),
+      ...spelled(resolution.midi),
       semitones: resolution.midi - from.pitch,
       midi: resolution.midi,
     },
-    where,
-    sentence: `${barsInWords(bars)}: ${told[fault]}`,
+    where: instrument === null ? null : whereItLies(resolution.midi, from.pitch, instrument),
   };
-}
-
-const stepWords = (semitones: number): string =>
-  `A ${Math.abs(semitones) === 1 ? 'half' : 'whole'} step ${semitones > 0 ? 'up' : 'down'}`;
-
-/** More bars than this are counted rather than named. */
-const MOST_BARS = 5;
-
-function barsInWords(bars: readonly number[]): string {
-  const numbers = bars.map((bar) => String(bar + 1));
-  if (numbers.length === 1) return `Bar ${numbers[0]!}`;
-  if (numbers.length > MOST_BARS) {
-    return `Bars ${numbers.slice(0, MOST_BARS - 1).join(', ')} and ${numbers.length - MOST_BARS + 1} more`;
-  }
-  return `Bars ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)!}`;
 }

@@ -1,3 +1,5 @@
+import { aimEvidence, aimWords } from '../../../../src/core/report/aim-sentences.ts';
+import { en } from '../../../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { readAim, type Aim } from '../../../../src/core/grade/aims/aim.ts';
 import { AIM_LADDER } from '../../../../src/core/grade/aims/aims.ts';
@@ -14,9 +16,12 @@ const everyBar = (bars: number, bar: readonly Played[]): readonly Played[] =>
   ).flat();
 
 describe('the ladder', () => {
-  it('is written in the form that a teacher’s aim is read in, each rung with a name of its own', () => {
-    for (const aim of AIM_LADDER)
-      expect(readAim(JSON.parse(JSON.stringify(aim)))).toEqual({ ok: true, value: aim });
+  it('is written in the form that a teacher’s aim is read in, each rung with an id of its own', () => {
+    for (const aim of AIM_LADDER) {
+      const own = aimWords(aim, en);
+      const file = { format: 'landfall-aim', version: 1, ...aim, ...own };
+      expect(readAim(JSON.parse(JSON.stringify(file)))).toEqual({ ok: true, value: { ...aim, own } });
+    }
     expect(new Set(AIM_LADDER.map(({ id }) => id)).size).toBe(AIM_LADDER.length);
   });
 });
@@ -54,7 +59,8 @@ describe('readAim', () => {
       'C',
     );
     expect(aims[0]).toMatchObject({ id: 'seventh-over-five', tried: true, verdict: 'too short to tell' });
-    expect(aims[0]!.evidence).toBe('1 of 1 landing over the V; it takes 8 to tell.');
+    expect(aimWords(aims[0]!, en)).toEqual({ name: aim.name, task: aim.task });
+    expect(aimEvidence(aims[0]!, en)).toBe('1 of 1 landing over the V; it takes 8 to tell.');
     expect(nextAim!.id).toBe('seventh-over-five');
   });
 
@@ -98,7 +104,7 @@ describe('aims in a take', () => {
     );
     expect(result.result.share).toBe(1);
     expect(result.verdict).toBe('not yet');
-    expect(result.evidence).toContain('enough, but no more than luck may give');
+    expect(aimEvidence(result, en)).toContain('enough, but no more than luck may give');
   });
 
   it('b3 into 3: each b3 is an event, a bent 3 too', () => {
@@ -173,17 +179,15 @@ describe('aims in a take', () => {
   });
 
   it('says when the chart has no such chord', () => {
-    expect(resultOf('off-the-third-over-four', [[0, 1, 60]], '| C7 | G7 |')).toMatchObject({
-      verdict: 'not in this chart',
-      evidence: 'The chart has no IV.',
-    });
+    const result = resultOf('off-the-third-over-four', [[0, 1, 60]], '| C7 | G7 |');
+    expect(result.verdict).toBe('not in this chart');
+    expect(aimEvidence(result, en)).toBe('The chart has no IV.');
   });
 
   it('takes the lowest rung that is not reached as the next', () => {
-    const { nextAim } = gradeLine(TWELVE_BARS, [[0, 1, 64]], {}, 'C');
-    expect(nextAim).toMatchObject({
-      id: 'third-over-one',
-      because: '1 of 1 bar over the I; it takes 8 to tell.',
-    });
+    const { aims, nextAim } = gradeLine(TWELVE_BARS, [[0, 1, 64]], {}, 'C');
+    expect(nextAim).toEqual({ id: 'third-over-one' });
+    const next = aims.find(({ id }) => id === nextAim?.id)!;
+    expect(aimEvidence(next, en)).toBe('1 of 1 bar over the I; it takes 8 to tell.');
   });
 });

@@ -1,6 +1,9 @@
+import { adviceSentence } from '../../../../src/core/report/advice-sentence.ts';
+import { de } from '../../../../src/core/words/de.ts';
+import { en } from '../../../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { findResolution } from '../../../../src/core/grade/teach/resolution.ts';
-import { whereItLies } from '../../../../src/core/grade/teach/where-sentence.ts';
+import { whereItLies } from '../../../../src/core/grade/teach/where.ts';
 import { instrumentOf } from '../../../../src/core/music/instruments.ts';
 import { parseChord } from '../../../../src/core/music/parse-chord.ts';
 import { gradeLine, type Played } from '../line.ts';
@@ -29,13 +32,13 @@ describe('findResolution', () => {
 describe('whereItLies', () => {
   // Check values of the guitar in standard tuning: C3 on the fifth string at fret 3, the open first string is E4.
   it('names string and fret near the hand', () => {
-    expect(whereItLies(48, 47, guitar)).toBe('fifth string, fret 3');
-    expect(whereItLies(64, 65, guitar)).toBe('open first string');
+    expect(whereItLies(48, 47, guitar)).toEqual({ kind: 'neck', string: 5, fret: 3, open: false });
+    expect(whereItLies(64, 65, guitar)).toEqual({ kind: 'neck', string: 1, fret: 0, open: true });
     expect(whereItLies(30, 31, guitar)).toBeNull();
   });
 
   it('gives the written note of a transposing instrument, and nothing where there is nothing to add', () => {
-    expect(whereItLies(60, 62, instrumentOf('trumpet')!)).toBe('written D4');
+    expect(whereItLies(60, 62, instrumentOf('trumpet')!)).toEqual({ kind: 'written', name: 'D4' });
     expect(whereItLies(60, 62, instrumentOf('piano')!)).toBeNull();
   });
 });
@@ -53,13 +56,31 @@ describe('advice', () => {
     expect(first).toMatchObject({
       bars: [1],
       notes: [1],
+      fault: 'landing',
       chord: 'F7',
       played: { name: 'Cb5', degree: 'b5' },
       resolve: { name: 'C5', degree: '5', semitones: 1, midi: 72 },
-      where: 'first string, fret 8',
+      where: { kind: 'neck', string: 1, fret: 8, open: false },
     });
-    expect(first!.sentence).toBe(
+    expect(adviceSentence(first!, en)).toBe(
       'Bar 2: as F7 arrives you land on Cb (its b5). A half step up lies C, its 5 (first string, fret 8).',
+    );
+  });
+
+  it('says it in German, with German names', () => {
+    const [first] = advice('| G7 | Bb7 |', [
+      [0, 1, 67],
+      [4, 2, 71],
+      [7, 1, 65],
+    ]);
+    expect(adviceSentence(first!, de)).toBe(
+      'Takt 2: Wenn B7 kommt, landest du auf Ces (seine b9). Einen Halbton tiefer liegt B, seine 1 (1. Saite, 6. Bund).',
+    );
+    expect(
+      adviceSentence({ ...first!, where: { kind: 'neck', string: 1, fret: 0, open: true } }, en),
+    ).toContain('(open first string)');
+    expect(adviceSentence({ ...first!, where: { kind: 'written', name: 'D4' } }, en)).toContain(
+      '(written D4)',
     );
   });
 
@@ -70,7 +91,7 @@ describe('advice', () => {
       [at + 7, 1, 57],
     ];
     const [first] = advice('| C7 | F7 |', [0, 8, 16].flatMap(chorus));
-    expect(first!.sentence).toContain('Bar 2: as F7 arrives you land on Bb (its 11), 3 times.');
+    expect(adviceSentence(first!, en)).toContain('Bar 2: as F7 arrives you land on Bb (its 11), 3 times.');
   });
 
   it('lets be what resolves: a lean, a suspension, an appoggiatura', () => {
@@ -113,7 +134,7 @@ describe('advice', () => {
       [3, 1, 67],
       [4, 3, 65],
     ]);
-    expect(first!.sentence).toBe(
+    expect(adviceSentence(first!, en)).toBe(
       'Bar 2: into F7 you go from G to F (its 1). A whole step up from G lies A, its 3 (first string, fret 5).',
     );
   });

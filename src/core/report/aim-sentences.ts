@@ -1,0 +1,43 @@
+/** An aim in words: its name, what is asked, and how a take did by it. */
+import type { AimResult } from '../take/schema.ts';
+import type { Words } from '../words/words.ts';
+import { expectedByLuck } from './sentences.ts';
+
+type HouseId = keyof Words['report']['aims']['house'];
+
+/**
+ * Name and task of an aim: those of the teacher's file, or the catalogue's for an aim of the house.
+ * @throws RangeError for an id that is neither
+ */
+export function aimWords(
+  { id, own }: { readonly id: string; readonly own?: AimResult['own'] | undefined },
+  words: Words,
+): { readonly name: string; readonly task: string } {
+  const { house } = words.report.aims;
+  if (own) return own;
+  if (!(id in house)) throw new RangeError(`"${id}" is no aim of the house`);
+  return house[id as HouseId];
+}
+
+/** Shares that add up in binary may fall a hair short of the share to reach. */
+const ROUNDING = 1e-9;
+
+/** How a take did by an aim, one sentence. */
+export function aimEvidence(aim: AimResult, words: Words): string {
+  const { verdict, result, events, shareToReach, leastEvents, againstLuck } = aim;
+  const { evidence } = words.report.aims;
+  const over = aim.over ?? [];
+  const { hits, of, share } = result;
+  if (verdict === 'not in this chart') return evidence.notInChart({ over });
+  if (of === 0) return evidence.none({ events, over });
+  if (verdict === 'too short to tell') return evidence.few({ hits, of, least: leastEvents, events, over });
+  return evidence.counted({
+    hits,
+    of,
+    toReach: shareToReach,
+    ...(againstLuck && { expected: expectedByLuck(result) }),
+    onlyLuck: verdict === 'not yet' && share !== null && share >= shareToReach - ROUNDING,
+    events,
+    over,
+  });
+}
