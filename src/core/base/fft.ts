@@ -1,4 +1,4 @@
-/** Points that are worked on together: 16 kB, so that they stay in the nearest cache. */
+/** Points of one block of work: 16 kB of numbers, which fit in the processor's first cache. */
 const BLOCK = 1024;
 
 /**
@@ -7,7 +7,7 @@ const BLOCK = 1024;
  */
 export class Fft {
   readonly size: number;
-  /** Where `transformLaid` wants sample i: at i with its bits reversed. */
+  /** The index at which `transformLaid` expects sample i: i with its bits reversed. */
   readonly places: Int32Array;
   readonly #twiddles: Float64Array;
   readonly #swaps: Int32Array;
@@ -68,7 +68,7 @@ export class Fft {
     this.transformLaid(re, im);
   }
 
-  /** The same where sample i was laid down at `places[i]` as it was read, which spares a pass of swapping. */
+  /** The same for input whose sample i stands at `places[i]` already, which saves the pass that swaps. */
   transformLaid(re: Float64Array, im: Float64Array): void {
     const { size } = this;
     firstFour(re, im, size);
@@ -78,8 +78,8 @@ export class Fft {
 
   /**
    * Transform of two real windows at once, from `startA` of `samples` on in `re` and from `startB` on in `im`, padded with
-   * zeros. The first stage is done as they are read, each sample where its bits reversed say, so that no pass over memory
-   * goes to laying down and swapping.
+   * zeros. The first stage is done while the samples are read in bit-reversed order, so that no separate pass copies and
+   * swaps them.
    */
   transformPair(
     samples: Float32Array,
@@ -159,7 +159,7 @@ export class Fft {
         const end = start + block;
         t = stage;
         for (let k = start; k < start + quarter; k++, t += 6) {
-          // One set of twiddles for all butterflies of the block that turn by them.
+          // One set of twiddle factors for all butterflies of the block that use it.
           const w1r = w[t]!;
           const w1i = w[t + 1]!;
           const w2r = w[t + 2]!;

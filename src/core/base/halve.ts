@@ -1,8 +1,10 @@
 import { kaiser, kaiserBeta, kaiserTaps } from './kaiser.ts';
 
-/** What folds back is so far down: less than the polyphase filter's 60, so that both in a row wait no longer. */
+/**
+ * Attenuation of what folds back, dB: less than the polyphase filter's 60, so that both in a row have no longer delay.
+ */
 const CLOSED_DB = 50;
-/** The first three are written out below; shorter filters fall short of his formula. */
+/** The first three pairs of taps are written out below; for shorter filters Kaiser's formula does not hold. */
 const LEAST_PAIRS = 3;
 
 /**
@@ -10,10 +12,10 @@ const LEAST_PAIRS = 3;
  * leaves one multiplication for four taps (Crochiere & Rabiner, Multirate Digital Signal Processing, 1983, 4.3.3).
  */
 export class Halver {
-  /** What comes in is laid down here by whoever feeds it, from `filled` on. */
+  /** The input: the caller writes samples here from index `filled` on, and then raises `filled`. */
   readonly samples: Float32Array;
   filled: number;
-  /** Samples after an output sample's own moment that it waits for. */
+  /** Input samples after the moment of an output sample that are needed to compute it. */
   readonly reach: number;
   /** Taps 1, 3, 5 … samples from the middle one, which is ½. */
   readonly #taps: Float64Array;
@@ -33,14 +35,14 @@ export class Halver {
     this.filled = this.reach;
   }
 
-  /** Writes what is known by now to `out` from `at` on, and returns how many samples that is. */
+  /** Writes the output samples that can be computed to `out`, from index `at` on, and returns their number. */
   halve(out: Float32Array | Float64Array, at: number): number {
     const { samples, filled, reach } = this;
     const taps = this.#taps;
     const [a, b, c] = taps as unknown as readonly [number, number, number];
     let written = at;
     let middle = reach;
-    // Five neighbours stay in registers and move up by one place, as every second sample is read once.
+    // Five neighbouring samples stay in registers and move by one place, so that each sample is read once.
     let p = samples[middle - 5]!;
     let q = samples[middle - 3]!;
     let r = samples[middle - 1]!;

@@ -1,5 +1,8 @@
 const HALF_WIDTH = 8;
-/** Fractions the kernel is kept for; the nearest is off by 1/2048 of a sample at most, −60 dB at 4 kHz of 12. */
+/**
+ * The kernel is stored for this many fractions; the nearest one is wrong by 1/2048 of a sample at most: −60 dB at 4 kHz
+ * with a sample rate of 12 kHz.
+ */
 const PHASES = 1024;
 const TAPS = 2 * HALF_WIDTH;
 
@@ -11,7 +14,10 @@ const kernel = Float64Array.from({ length: (PHASES + 1) * TAPS }, (_, i) => {
   return sinc * (0.5 + 0.5 * Math.cos((Math.PI * x) / HALF_WIDTH));
 });
 
-/** A signal between its samples; silent outside the signal. Error under −60 dB up to 0.8 of half the rate. */
+/**
+ * The value of a signal at a fractional sample position; 0 outside the signal. Error below −60 dB up to 0.8 of half the
+ * sample rate.
+ */
 export function interpolated(signal: Float32Array, position: number): number {
   const whole = Math.floor(position);
   const row = Math.round((position - whole) * PHASES) * TAPS;

@@ -1,16 +1,22 @@
-/** Kaiser's window and his formulas (Kaiser, "Nonrecursive digital filter design using the I₀-sinh window function", 1974). */
+/**
+ * Kaiser's window and his formulas for its parameters (Kaiser, "Nonrecursive digital filter design using the I₀-sinh
+ * window function", 1974).
+ */
 
-/** Taps of a filter that closes by so many `decibels`, and whose transition is this share of the rate. */
+/**
+ * Length in taps of a filter with a stop-band attenuation of `decibels` and a transition band of this share of the
+ * sample rate.
+ */
 export function kaiserTaps(decibels: number, transition: number): number {
   return Math.ceil((decibels - 8) / (2.285 * 2 * Math.PI * transition));
 }
 
-/** The window's shape for 50 `decibels` or more. */
+/** The shape parameter β of the window for an attenuation of 50 `decibels` or more. */
 export function kaiserBeta(decibels: number): number {
   return 0.1102 * (decibels - 8.7);
 }
 
-/** The window at `edge`: 0 in its middle, ±1 at its ends, where it is taken for 0. */
+/** The window at position `edge`: 0 is its middle, ±1 are its ends, where the value is 0. */
 export function kaiser(beta: number, edge: number): number {
   return Math.abs(edge) >= 1 ? 0 : besselI0(beta * Math.sqrt(1 - edge * edge));
 }

@@ -1,4 +1,4 @@
-/** Seeded chance: the band varies, and the same seed plays the same notes. */
+/** Seeded random numbers: the band varies, and the same seed gives the same notes. */
 
 export interface Chance {
   /** Uniform in [0, 1). */
@@ -8,7 +8,7 @@ export interface Chance {
 }
 
 /**
- * A stream of its own for every place that needs one: the same numbers give the same stream.
+ * A stream of random numbers for each place that needs one: the same `place` gives the same stream.
  * 32-bit integer hash with full avalanche (multiply and xor-shift rounds), a counter as its state.
  */
 export function chance(...place: readonly number[]): Chance {
@@ -37,10 +37,10 @@ function scramble(value: number): number {
   return x ^ (x >>> 15);
 }
 
-/** A hand does not strike twice alike: up to this much either way. */
+/** No player strikes twice with the same velocity: it varies by up to this much in both directions. */
 const velocityLoose = 5;
 
-/** A velocity within the hand's looseness, 1 to 127. */
+/** A MIDI velocity varied at random, 1 to 127. */
 export function loosen(velocity: number, chance: Chance): number {
   const loose = Math.round((chance.next() * 2 - 1) * velocityLoose);
   return Math.min(127, Math.max(1, velocity + loose));

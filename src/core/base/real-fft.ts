@@ -90,5 +90,5 @@ export class RealFft {
   }
 }
 
-/** The smallest power of two that is at least n, and a size that RealFft takes. */
+/** The smallest power of two that is at least n and that RealFft accepts. */
 export const powerOfTwoFrom = (n: number): number => 2 ** Math.ceil(Math.log2(Math.max(32, n)));

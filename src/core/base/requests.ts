@@ -2,8 +2,8 @@ import type { Problem } from '../words/problem.ts';
 import { failure, type Outcome } from './outcome.ts';
 
 /**
- * Questions sent to somebody who answers later and in any order (a worker), each matched to its answer by
- * number. When the answerer is gone, `fail` answers all that are still open, so that nobody waits for ever.
+ * Requests to a worker, which answers later and in any order; each answer is matched to its request by number. When the
+ * worker has stopped, `fail` answers all requests that are still open, so that no caller waits for ever.
  */
 export class Requests {
   #last = 0;
@@ -11,8 +11,8 @@ export class Requests {
   readonly #open = new Map<number, (answer: Outcome<unknown>) => void>();
 
   /**
-   * Opens a question and sends it.
-   * @param send called with the question's number
+   * Opens a request and sends it.
+   * @param send called with the number of the request
    */
   ask<T>(send: (id: number) => void): Promise<Outcome<T>> {
     if (this.#gone !== null) return Promise.resolve(failure(this.#gone));
@@ -23,14 +23,14 @@ export class Requests {
     });
   }
 
-  /** An answer to a question that is not open (any more) is dropped. */
+  /** Resolves a request; an answer to a request that is not open is ignored. */
   answer(id: number, answer: Outcome<unknown>): void {
     const resolve = this.#open.get(id);
     this.#open.delete(id);
     resolve?.(answer);
   }
 
-  /** The answerer is gone: every open question, and every later one, fails with the problem. */
+  /** The worker has stopped: every open request, and every later one, fails with the problem. */
   fail(problem: Problem): void {
     this.#gone = problem;
     for (const id of [...this.#open.keys()]) this.answer(id, failure(problem));

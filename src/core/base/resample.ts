@@ -1,11 +1,11 @@
 import { Halver } from './halve.ts';
 import { kaiser, kaiserBeta, kaiserTaps } from './kaiser.ts';
 
-/** Exact phases are kept up to this many; odd rates fall on the nearest of this many phases (error below −65 dB). */
+/** Phases of the filter that are stored; ratios that need more use the nearest of this many (error below −65 dB). */
 const MOST_PHASES = 640;
-/** Of the polyphase filter. */
+/** Stop-band attenuation of the polyphase filter, dB. */
 const CLOSED_DB = 60;
-/** Input samples taken at a time. */
+/** Input samples that are processed at a time. */
 const PIECE = 4096;
 
 function gcd(a: number, b: number): number {
@@ -13,10 +13,10 @@ function gcd(a: number, b: number): number {
 }
 
 /**
- * Any input rate to the listener's own rate, streaming. High rates are halved first, as often as that can be done: short
- * filters do where the bands lie far apart (Crochiere & Rabiner, "Optimum FIR digital filter implementations for
- * decimation", 1975). What is left is done by a polyphase windowed-sinc filter. Samples that are not finite become
- * silence.
+ * A stream at any sample rate → the listener's rate. High rates are halved first, as often as possible, because short
+ * filters suffice where pass band and stop band are far apart (Crochiere & Rabiner, "Optimum FIR digital filter
+ * implementations for decimation", 1975). A polyphase windowed-sinc filter does the rest. Samples that are not finite
+ * become 0.
  */
 export class Resampler {
   readonly #halvers: readonly Halver[];
@@ -33,11 +33,12 @@ export class Resampler {
   #ticks = 0;
 
   /**
-   * From `inputRate` to `outputRate` Hz (both whole numbers after rounding). Flat to `passHz`, closed from
-   * `stopHz`: energy between half the output rate and `stopHz` folds back above `outputRate − stopHz` only.
+   * From `inputRate` to `outputRate`, both in Hz and rounded to whole numbers. The filter is flat up to `passHz` and
+   * attenuates from `stopHz` on: energy between half the output rate and `stopHz` folds back above
+   * `outputRate − stopHz` only.
    */
   constructor(inputRate: number, outputRate: number, passHz: number, stopHz: number) {
-    // Nothing may fold back under this while the rate is halved.
+    // While the rate is halved, nothing may fold back below this share of the rate.
     const edge = Math.max(passHz, outputRate - stopHz);
     const halvers: Halver[] = [];
     let rate = inputRate;
@@ -56,7 +57,7 @@ export class Resampler {
     this.#ticksPerSample = to / divisor;
     this.#stepTicks = from / divisor;
     this.#wholeStep = Math.ceil(from / outputRate);
-    // Halving alone may have done it.
+    // After halving, the rate may already be the output rate.
     const done = halvers.length > 0 && from === to;
     this.#phases = done ? 0 : Math.min(this.#ticksPerSample, MOST_PHASES);
     const nyquist = rate / 2;
@@ -85,12 +86,12 @@ export class Resampler {
     this.#position = 0;
   }
 
-  /** Input samples that one call of `process` takes at most. */
+  /** The largest number of input samples for one call of `process`. */
   get largestInput(): number {
     return PIECE - this.#wholeStep;
   }
 
-  /** Input samples after an output sample's own moment that it waits for. */
+  /** Input samples after the moment of an output sample that are needed to compute it. */
   get delaySamples(): number {
     return this.#delay;
   }
@@ -109,7 +110,7 @@ export class Resampler {
     for (let i = 0; i < halvers.length; i++) {
       const next = halvers[i + 1];
       if (next) next.filled += halvers[i]!.halve(next.samples, next.filled);
-      // The rate may be right already.
+      // Halving may have reached the output rate.
       else if (this.#phases === 0) return halvers[i]!.halve(output, at);
       else this.#filled += halvers[i]!.halve(this.#history, this.#filled);
     }
@@ -131,7 +132,7 @@ export class Resampler {
           ? ticks
           : Math.min(this.#phases - 1, Math.round((ticks / perSample) * this.#phases));
       const base = phase * taps;
-      // Four sums side by side, so that no addition waits for the one before.
+      // Four independent sums, so that no addition has to wait for the one before it.
       let a = 0;
       let b = 0;
       let c = 0;
@@ -157,7 +158,10 @@ export class Resampler {
   }
 }
 
-/** Copies `input`; what is not finite becomes 0. A sum tells whether any is, and then a block copy does. */
+/**
+ * Copies `input`; values that are not finite become 0. The sum shows whether there are any; mostly there are none, and
+ * a block copy suffices.
+ */
 function lay(input: Float32Array, out: Float32Array | Float64Array, at: number): void {
   const { length } = input;
   let a = 0;

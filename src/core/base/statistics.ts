@@ -1,11 +1,11 @@
 /**
- * How sure a share is, and how likely luck is to give as much. All exact or closed, nothing simulated.
+ * The uncertainty of a share, and the probability of reaching it by luck. Exact or in closed form, nothing is simulated.
  */
 
 /** The 97.5 % point of the standard normal distribution: two-sided 95 %. */
 const Z_95 = 1.959963984540054;
 
-/** An interval of shares, 0 to 1. */
+/** An interval of a share, within 0 to 1. */
 export interface Interval {
   readonly low: number;
   readonly high: number;
@@ -13,7 +13,7 @@ export interface Interval {
 
 /**
  * Wilson score interval, 95 %, of `hits` out of `of` (E. B. Wilson, J. Am. Stat. Assoc. 22, 1927).
- * Unlike the plain normal interval it stays inside 0 to 1 and holds for a dozen events.
+ * Unlike the normal approximation it stays within 0 to 1 and is accurate for a dozen events.
  * Both may be fractions (weighted shares); null for no events.
  * @throws RangeError unless 0 <= hits <= of
  * @example wilsonInterval(7, 12) // { low: 0.320, high: 0.807 }
@@ -32,9 +32,9 @@ export function wilsonInterval(hits: number, of: number): Interval | null {
 }
 
 /**
- * Distribution of the number of successes among independent events of unlike chances (Poisson binomial):
- * element k is the chance of exactly k. By convolution, one event after another; every term is a sum of products
- * of non-negative numbers, so nothing cancels.
+ * Distribution of the number of successes among independent events of different probabilities (Poisson binomial):
+ * element k is the probability of exactly k. Computed by convolution, one event after another; every term is a sum of
+ * products of non-negative numbers, so that no digits are lost.
  * @throws RangeError for a chance outside 0..1
  * @example poissonBinomial([0.1, 0.2, 0.3])[0] // 0.504
  */
@@ -53,8 +53,8 @@ export function poissonBinomial(chances: readonly number[]): readonly number[] {
 }
 
 /**
- * Chance of `hits` successes or more (the exact upper tail).
- * Summed from the small end, so that a tail of 1e-12 keeps its digits.
+ * Probability of `hits` successes or more (the exact upper tail).
+ * Summed from the smallest term, so that a tail of 1e-12 keeps its digits.
  */
 export function upperTail(chances: readonly number[], hits: number): number {
   if (hits <= 0) return 1;
@@ -64,7 +64,7 @@ export function upperTail(chances: readonly number[], hits: number): number {
   return Math.min(1, tail);
 }
 
-/** Chance of `hits` successes or fewer (the exact lower tail). */
+/** Probability of `hits` successes or fewer (the exact lower tail). */
 export function lowerTail(chances: readonly number[], hits: number): number {
   const tail = poissonBinomial(chances)
     .slice(0, Math.max(0, hits + 1))
@@ -80,14 +80,17 @@ export function median(values: readonly number[]): number | null {
   return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
 }
 
-/** Middle value, the larger of the two middle ones for an even count, so that it is always one of them; null for none. */
+/**
+ * Middle value, the larger of the two middle ones for an even count, so that it is always one of them; null for none.
+ */
 export function upperMedian(values: readonly number[]): number | null {
   return values.toSorted((a, b) => a - b)[values.length >> 1] ?? null;
 }
 
 /**
- * The value that a share of the values lies below, between two values in a straight line (type 7 of Hyndman and Fan,
- * The American Statistician 1996). Throws a RangeError for no values or a share outside 0 to 1.
+ * The value below which this share of the values lies, interpolated linearly between two values (type 7 of Hyndman and
+ * Fan, The American Statistician 1996).
+ * @throws RangeError for no values, or for a share outside 0 to 1
  * @example quantile([1, 2, 3, 4], 0.25) // 1.75
  */
 export function quantile(values: readonly number[], share: number): number {
@@ -109,8 +112,8 @@ export function standardDeviation(values: readonly number[]): number | null {
 }
 
 /**
- * How many equal events a set of weights is worth: (sum w)^2 / sum w^2 (L. Kish, Survey Sampling, 1965).
- * Long and short notes together say less than as many notes of one length.
+ * The number of equally weighted events that carry as much information: (sum w)^2 / sum w^2 (L. Kish, Survey Sampling,
+ * 1965). Notes of different lengths carry less than as many notes of one length.
  */
 export function effectiveCount(weights: readonly number[]): number {
   const sum = weights.reduce((total, weight) => total + weight, 0);

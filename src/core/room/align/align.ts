@@ -2,9 +2,9 @@
  * Where a backing lies in a take that was recorded over it, and how far the two clocks drift apart.
  *
  * Source: C. Knapp and G. Carter, "The generalized correlation method for estimation of time delay", IEEE
- * Trans. ASSP 24 (1976): the cross spectrum is whitened (PHAT), so that a repeated bass note does not pass for
- * the whole band. Slopes are joined by the median of pairwise slopes (Theil 1950, Sen 1968): segments where
- * the player covers the band do no harm.
+ * Trans. ASSP 24 (1976): the cross spectrum is whitened (PHAT), so that a repeated bass note alone does not
+ * make a peak. The drift is the median of pairwise slopes (Theil 1950, Sen 1968), which tolerates segments where the
+ * player is louder than the band.
  */
 import { interpolated } from '../../base/interpolate.ts';
 import { median } from '../../base/statistics.ts';
@@ -19,55 +19,58 @@ export interface Alignment {
   readonly driftPpm: number;
   /** Height of the correlation peak over the rest, in standard deviations; under 8 nothing was found. */
   readonly prominence: number;
-  /** Every round of it, and every stretch of a round after the browser has slipped, in order. */
+  /** Every repeat of the backing, and every part of a repeat after a slip of the browser, in order. */
   readonly runs: readonly Run[];
-  /** Where it slipped in mid-round. */
+  /** Slips of the browser within a repeat. */
   readonly slips: readonly { readonly atSeconds: number; readonly bySeconds: number }[];
 }
 
-/** A stretch of the take in which the backing runs on. */
+/** A stretch of the take in which the backing runs without a jump. */
 export interface Run {
   readonly fromSeconds: number;
   /** Take time at which the backing's first sample lies, or would lie. */
   readonly offsetSeconds: number;
 }
 
-/** Seconds of take a segment: long enough for two bars, short enough that 200 ppm move it by 2 ms. */
+/** Length of a segment of the take, seconds: long enough for two bars, short enough that a drift of 200 ppm is 2 ms. */
 const SEGMENT_SECONDS = 10;
 const SHORTEST_SEGMENT_SECONDS = 3;
 const COARSE_SEGMENTS = 16;
-/** Rate of the rough search: above it, drift within a segment blurs the peak away. */
+/** Sample rate of the coarse search, Hz: at higher rates, drift within a segment spreads the peak too far. */
 const COARSE_HZ = 4000;
-/** Peaks this far apart count as one in the rough search: 200 ppm over a minute. */
+/** Peaks this close count as one in the coarse search, seconds: a drift of 200 ppm over a minute. */
 const POOL_SECONDS = 0.006;
 const FINE_SEGMENTS = 40;
 /**
- * A first sound is looked for so long before the strongest, and believed from this share of it where it stands out of the
- * accidents (the highest of 500 stands at 3.1 deviations). Forty tuning rooms, reflections up to 10 dB over the direct
- * sound: none of them 1 ms off but one; without it they were up to 28 ms late.
+ * The direct sound is searched for within this time before the strongest arrival, and accepted from this share of its
+ * height, where it stands out from the noise of the correlation (the highest of 500 values of noise is 3.1 standard
+ * deviations). Of forty tuning rooms with reflections up to 10 dB above the direct sound one was wrong by more than 1 ms;
+ * without this search the result was up to 28 ms late.
  */
 const FIRST_SOUND_SECONDS = 0.04;
 const FIRST_SOUND = 0.35;
 const FIRST_SOUND_DEVIATIONS = 4.5;
-/** Segments that tell of one arrival agree so far, more by what clocks may drift between them. */
+/** Segments that measured the same arrival differ by no more than this, plus the drift of the clocks between them. */
 const ONE_ARRIVAL_SECONDS = 0.0008;
 const MOST_DRIFT = 3e-4;
-/** Fewer, unless they are the most, may be an accident. */
+/** Fewer segments than this may agree by accident, unless they are the majority. */
 const LEAST_GROUP = 4;
 const STRAIGHTENINGS = 2;
-/** How far the fine search may stray from the coarse answer; 300 ppm over five minutes is 90 ms. */
+/** Reach of the fine search around the coarse result, seconds; 300 ppm over five minutes are 90 ms. */
 const FINE_SECONDS = 0.12;
-/** A band that is there lies on one line; accidents lie anywhere within FINE_SECONDS. */
+/**
+ * If the band is in the take, the lags lie on one line to within this; otherwise they lie anywhere within FINE_SECONDS.
+ */
 const MOST_ASTRAY_SECONDS = 0.002;
-/** Below this many standard deviations a peak is an accident: noise alone reaches 6 in a search this wide. */
+/** A peak below this many standard deviations is taken for noise, which reaches 6 in a search this wide. */
 const LEAST_PROMINENCE = 8;
-/** And from here on it is none, whatever the fine search says: a player alone reached 9. */
+/** A peak from this height on is certain, whatever the fine search gives: a player without the band reached 9. */
 const CERTAIN_PROMINENCE = 12;
 const SEARCH_SECONDS = 10;
 
 /**
  * @param take what was recorded, mono @param backing what was played, mono @param sampleRate of both, Hz
- * @param searchSeconds how far the backing may lie to either side
+ * @param searchSeconds largest offset that is searched, in both directions
  * @returns null where the backing is not to be found in the take
  */
 export function align(
@@ -82,7 +85,7 @@ export function align(
   const first = fitted(round, backing, sampleRate, coarse.lagSamples);
   if (!first) return null;
   let { slope, start, slips } = first;
-  // Drift blurs the peaks it is told by: again, with most of it taken out.
+  // Drift widens the peaks that it is measured by: the search is repeated with most of the drift removed.
   for (let go = 0; go < STRAIGHTENINGS; go++) {
     const speed = 1 - slope;
     const straight = stretched(backing, speed);
@@ -116,8 +119,8 @@ export function align(
 }
 
 /**
- * How much before the strongest sound the first one comes, samples, 0 or less: a reflection may be louder than what comes
- * straight from the speaker. All segments together: a first sound half as strong stands far out of the accidents then.
+ * By how many samples the direct sound precedes the strongest arrival, 0 or less: a reflection may be louder than the
+ * direct sound. All segments are added, so that a direct sound half as strong stands far above the noise.
  */
 function firstSound(take: Float32Array, straight: Float32Array, sampleRate: number, strongest: number) {
   const reach = Math.round(FIRST_SOUND_SECONDS * sampleRate);
@@ -136,19 +139,19 @@ function firstSound(take: Float32Array, straight: Float32Array, sampleRate: numb
   return at < 0 || at >= reach - 1 ? 0 : first + topNear(sum, at) - strongest;
 }
 
-/** Is the backing in the take at all, though it may keep no one delay? Says no where it is not sure. */
+/** Whether the backing is in the take at all, even where its delay is not constant; false where that is uncertain. */
 export function isSomewhere(take: Float32Array, backing: Float32Array, sampleRate: number): boolean {
   const coarse = coarseLag(take, backing, sampleRate, SEARCH_SECONDS);
   return coarse !== null && coarse.prominence >= CERTAIN_PROMINENCE;
 }
 
-/** The backing as it runs in the take. */
+/** The backing at the speed at which it runs in the take. */
 const stretched = (backing: Float32Array, speed: number): Float32Array =>
   Float32Array.from({ length: Math.floor(backing.length / speed) }, (_, i) =>
     interpolated(backing, i * speed),
   );
 
-/** The line on which the lags of the take's segments lie; null where they lie on none. */
+/** The line through the lags of the take's segments; null where they lie on no line. */
 function fitted(take: Float32Array, backing: Float32Array, sampleRate: number, around: number) {
   const segment = fineSegment(take.length, sampleRate);
   const points = fineLags(take, backing, sampleRate, around, segment);
@@ -166,8 +169,8 @@ function fitted(take: Float32Array, backing: Float32Array, sampleRate: number, a
 }
 
 /**
- * Where a reflection is as loud as the first sound, now the one and now the other is told: the points of the one that is
- * told most often. All points where they are further apart than a room's reflections.
+ * Where a reflection is as loud as the direct sound, some segments measure the one and some the other: the points of the
+ * arrival that most segments measured. All points where they differ by more than reflections of a room do.
  */
 function oneArrival(points: readonly LagPoint[], sampleRate: number): readonly LagPoint[] {
   const sorted = points.map(({ lag }) => lag).sort((a, b) => a - b);
@@ -182,15 +185,15 @@ function oneArrival(points: readonly LagPoint[], sampleRate: number): readonly L
   return 2 * largest.length < points.length && largest.length < LEAST_GROUP ? points : largest;
 }
 
-/** Ten seconds, and in a short take a quarter of it: a slope needs ends that are apart. */
+/** Ten seconds, and a quarter of a short take: a slope can be measured only between points that are far apart. */
 function fineSegment(length: number, sampleRate: number): number {
   const seconds = Math.max(SHORTEST_SEGMENT_SECONDS, Math.min(SEGMENT_SECONDS, length / sampleRate / 4));
   return Math.min(length, Math.round(seconds * sampleRate));
 }
 
 /**
- * The rough lag: whitened correlations of several segments at a low rate, each pooled over a few milliseconds
- * before they are added, so that drift between the segments does not pull their peaks apart.
+ * The coarse lag: whitened correlations of several segments at a low sample rate, each smoothed over a few milliseconds
+ * before they are added, so that their peaks still overlap where the clocks drift.
  */
 function coarseLag(
   take: Float32Array,
@@ -200,7 +203,7 @@ function coarseLag(
 ): Peak | null {
   const step = Math.max(1, Math.round(sampleRate / COARSE_HZ));
   const rate = sampleRate / step;
-  // Behind its end nothing of one round can be heard.
+  // After its end nothing of one repeat can be heard.
   const reached = Math.min(take.length, backing.length + Math.round(searchSeconds * sampleRate));
   const [slowTake, slowBacking] = [thinned(take.subarray(0, reached), step), thinned(backing, step)];
   const segment = Math.min(slowTake.length, Math.round(SEGMENT_SECONDS * rate));
@@ -227,7 +230,7 @@ function coarseLag(
   return peak && { ...peak, lagSamples: peak.lagSamples * step };
 }
 
-/** Every step-th sample after a running mean over `step`: enough for a lag to within milliseconds. */
+/** Every `step`-th sample of a running mean over `step` samples: accurate enough for a lag to within milliseconds. */
 function thinned(signal: Float32Array, step: number): Float32Array {
   return Float32Array.from({ length: Math.floor(signal.length / step) }, (_, n) => {
     let sum = 0;
@@ -257,14 +260,14 @@ function fineLags(
   return points;
 }
 
-/** Starts about `step` apart, first and last flush with the ends, `most` of them at most. */
+/** Start positions about `step` apart, the first and last aligned with the ends of the take; at most `most`. */
 function segmentStarts(length: number, segment: number, step: number, most: number): number[] {
   const room = length - segment;
   const count = Math.max(1, Math.min(most, 1 + Math.ceil(room / Math.max(1, step))));
   return Array.from({ length: count }, (_, i) => (count === 1 ? 0 : Math.round((i * room) / (count - 1))));
 }
 
-/** Of pairs at least `apart` from each other: between neighbours a slope is all noise. */
+/** Slopes between pairs of points at least `apart` from each other: between neighbours the noise dominates. */
 function pairwiseSlopes(points: readonly LagPoint[], apart: number): number[] {
   return points.flatMap((p, i) =>
     points

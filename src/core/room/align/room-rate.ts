@@ -1,16 +1,19 @@
 import { Resampler } from '../../base/resample.ts';
 
-/** The room works at the listener's own rate: above 5 kHz no pitch is looked for. */
+/** Sample rate of all that is done in this folder, Hz: the listener's own, which searches no pitch above 5 kHz. */
 export const ROOM_HZ = 12_000;
 export const BLOCK_SIZE = 128;
-/** Length of path that is modelled: an RT60 of 0.4 s has fallen by 60 dB there, one of 0.8 s by 30. */
+/**
+ * Modelled length of the path, seconds: after it the reverberation of a room with an RT60 of 0.4 s has decayed by 60
+ * dB, with one of 0.8 s by 30 dB.
+ */
 const PATH_SECONDS = 0.42;
 export const PARTITIONS = Math.ceil((PATH_SECONDS * ROOM_HZ) / BLOCK_SIZE);
-/** Flat to where the listener's own filter begins to close; what folds back lies above 5.4 kHz. */
+/** The filter is flat up to where the listener's filter begins to attenuate; what folds back lies above 5.4 kHz. */
 const PASS_HZ = 4800;
 const STOP_HZ = 6600;
 
-/** A stream of mono samples at any rate, brought to ROOM_HZ; output sample n lies at n / ROOM_HZ. */
+/** A stream of mono samples at any rate → ROOM_HZ; output sample n is the signal at n / ROOM_HZ seconds. */
 export class ToRoomRate {
   readonly #resampler: Resampler;
   readonly #room: Float32Array;
@@ -22,7 +25,7 @@ export class ToRoomRate {
     this.#room = new Float32Array(Math.ceil(this.#resampler.largestInput * this.#perInput) + 4);
   }
 
-  /** What can be said after these samples; the rest waits for those to come. */
+  /** The output that these samples complete; the rest follows with later samples. */
   push(samples: Float32Array): Float32Array<ArrayBuffer> {
     const out = new Float32Array(Math.ceil(samples.length * this.#perInput) + 4);
     let written = 0;
@@ -36,13 +39,13 @@ export class ToRoomRate {
     return out.subarray(0, written);
   }
 
-  /** What still waited, with silence behind it. */
+  /** The rest of the output, as if silence followed. */
   finish(): Float32Array<ArrayBuffer> {
     return this.push(new Float32Array(Math.ceil(this.#resampler.delaySamples) + 1));
   }
 }
 
-/** Mono samples at any rate, brought to ROOM_HZ. */
+/** Mono samples at any rate → ROOM_HZ. */
 export function toRoomRate(samples: Float32Array, sampleRate: number): Float32Array {
   if (Math.round(sampleRate) === ROOM_HZ) return samples;
   const stream = new ToRoomRate(sampleRate);

@@ -1,26 +1,32 @@
 /**
- * Where a backing begins anew: a loop goes round, one file is played twice, or it ends and the player goes on. Told by
- * the whitened correlation of what comes behind its end (and before its beginning) with the backing itself.
+ * Where a backing begins again: it is a loop, or one file is played twice; or it ends and the player goes on. Found by the
+ * whitened correlation of the take after the end of a repeat (and before its beginning) with the backing.
  */
 import { addWhitened, peakOf, topNear } from './whitened.ts';
 
-/** So much of the take is compared at once. */
+/** Length of the take that is compared at once, seconds. */
 const SEGMENT_SECONDS = 10;
-/** What is shorter tells nothing. */
+/** A shorter stretch is too short to decide, seconds. */
 const LEAST_SECONDS = 2;
-/** The next round may begin so much before or after the end of this one: a tail that is cut, a pause. */
+/** The next repeat may begin by this much before or after the end of this one, seconds: a tail that is cut, a pause. */
 const REACH_SECONDS = 10;
-/** A round that begins on time does so within so much. */
+/** A repeat without a pause begins on time to within this, seconds. */
 const ON_TIME_SECONDS = 0.05;
-/** In standard deviations. A player without the band reached 9 in a wide search, and 6 in a narrow one. */
+/**
+ * Least height of a peak in standard deviations. A player without the band reached 9 in a wide search, and 6 in a
+ * narrow one.
+ */
 const LEAST_PROMINENCE = 8;
 const SAME_SECONDS = 0.005;
-/** A backing that repeats itself fits in more than one place: of peaks like these the nearest to the end counts. */
+/**
+ * Music that repeats itself matches at several places: of peaks that are nearly this equal the one nearest to the end
+ * counts.
+ */
 const ALIKE = 0.85;
 
 /**
- * @param backing as fast as it runs in the take @param last where a round begins in the take, samples
- * @returns where the rounds after it begin, in order
+ * @param backing at the speed at which it runs in the take @param last where a repeat begins in the take, samples
+ * @returns where the repeats after it begin, in order
  */
 export function roundsAfter(
   take: Float32Array,
@@ -44,7 +50,7 @@ export function roundsAfter(
   }
 }
 
-/** The same before one that begins at `first`. */
+/** Where the repeats before the one at `first` begin. */
 export function roundsBefore(
   take: Float32Array,
   backing: Float32Array,
@@ -66,7 +72,7 @@ export function roundsBefore(
   return rounds;
 }
 
-/** Where the round that sounds in a stretch of the take begins; null where none does. */
+/** Where the repeat that sounds in a stretch of the take begins; null where none sounds. */
 function beginning(
   take: Float32Array,
   from: number,
@@ -80,7 +86,7 @@ function beginning(
   const reach = REACH_SECONDS * sampleRate;
   const wide = search(take, from, to, backing, due, reach);
   if (wide === null) return null;
-  // A player who goes on alone has his own pulse in common with the band, in one place here and in another there.
+  // A player who goes on alone keeps the band's pulse, so that both halves correlate with it, but at different places.
   const begin = Math.max(from, Math.round(wide));
   const end = Math.min(take.length, begin + (to - from), Math.round(wide) + backing.length);
   const middle = (begin + end) >> 1;

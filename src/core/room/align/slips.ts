@@ -1,30 +1,30 @@
 /**
- * Where a browser slipped between its output and its input: from there on all of the band comes so much later or
- * earlier. Told by the lags of the take's segments, which then lie on two lines of one slope.
+ * A slip: the browser's output and input lose or gain samples against each other, and from then on the band comes later
+ * or earlier. It shows in the lags of the take's segments, which lie on two lines of the same slope.
  */
 
-/** A segment of the take and where the backing lies against it, samples. */
+/** A segment of the take and the lag of the backing there, samples. */
 export interface LagPoint {
   readonly at: number;
   readonly lag: number;
 }
 export interface Slip {
-  /** Take position, samples; known to within half a step from segment to segment. */
+  /** Position in the take, samples; accurate to half the distance between two segments. */
   readonly at: number;
-  /** By how much later the band comes from there on. */
+  /** By how many samples the band comes later from there on. */
   readonly by: number;
 }
 
-/** Less may be a reflection that is louder than the first sound for some bars. */
+/** A smaller change may be a reflection that is louder than the direct sound for some bars, seconds. */
 const LEAST_SECONDS = 0.008;
-/** So many segments in a row agree on the new delay, to within so much. */
+/** This many segments in a row must agree on the new delay, to within the tolerance below. */
 const AGREEING = 3;
 const AGREEMENT_SECONDS = 0.001;
 
 /** @param points in order of `at` @returns slips in order */
 export function slipsIn(points: readonly LagPoint[], sampleRate: number): readonly Slip[] {
   const steps = points.slice(1).map((p, i) => (p.lag - points[i]!.lag) / (p.at - points[i]!.at || 1));
-  // Neighbours mostly lie on the same side of any slip: their slope is the clocks'.
+  // Most neighbours lie on the same side of a slip, so that their slope is the drift of the clocks.
   const slope = steps.toSorted((a, b) => a - b)[steps.length >> 1] ?? 0;
   const flat = points.map(({ at, lag }) => lag - slope * at);
   const alike = (a: number, b: number) => Math.abs(a - b) < AGREEMENT_SECONDS * sampleRate;
@@ -44,6 +44,6 @@ export function slipsIn(points: readonly LagPoint[], sampleRate: number): readon
   return slips;
 }
 
-/** By how much later the band comes at a moment than at the start. */
+/** By how many samples the band comes later at a moment than at the start. */
 export const slippedBy = (slips: readonly Slip[], at: number): number =>
   slips.reduce((sum, slip) => (slip.at <= at ? sum + slip.by : sum), 0);

@@ -1,6 +1,6 @@
 /**
- * The whitened correlation of two recordings (PHAT; Knapp & Carter 1976): every bin speaks with one voice, so that a
- * repeated bass note does not pass for the whole band.
+ * The whitened correlation of two recordings (PHAT; Knapp & Carter 1976): every bin has the same weight, so that a
+ * repeated bass note alone makes no peak.
  */
 import { powerOfTwoFrom, RealFft } from '../../base/real-fft.ts';
 
@@ -11,8 +11,8 @@ export interface Peak {
 }
 
 /**
- * A bin so far under the loudest, as an amplitude of both together, has no voice: over the end of a recording's own
- * spectrum (half of 8 kHz, an mp3's low-pass) there is only what the converters left.
+ * A bin whose amplitude is below this share of the largest is left out: above the upper limit of a recording (half of
+ * 8 kHz, the low-pass of an mp3) there is only noise of the converters.
  */
 const EMPTY = 1e-7;
 
@@ -58,7 +58,7 @@ export function addWhitened(
   for (let i = 0; i < sum.length; i++) sum[i] = sum[i]! + signal[sum.length - 1 - i]!;
 }
 
-/** The highest point of either sign: a converter may turn the sound upside down. Null where all is silent. */
+/** The peak of largest absolute value, because a converter may invert the polarity. Null where all is silent. */
 export function peakOf(correlation: Float64Array, firstLag: number): Peak | null {
   let best = 0;
   let squares = 0;
@@ -74,7 +74,7 @@ export function peakOf(correlation: Float64Array, firstLag: number): Peak | null
   };
 }
 
-/** Where between the samples a peak is highest: a parabola through its highest sample and the two beside it. */
+/** The fractional position of a peak: the vertex of the parabola through its highest sample and the two beside it. */
 export function topNear(correlation: Float64Array, index: number): number {
   const sign = Math.sign(correlation[index]!);
   const left = sign * (correlation[index - 1] ?? 0);
