@@ -1,4 +1,4 @@
-/** The band out of the microphone while somebody plays, by a path that a sweep has measured. */
+/** Removes the band from the microphone while somebody plays, by a path that a sweep has measured. */
 import { DelayWatch } from './delay-watch.ts';
 import { Enhancement } from './enhancement.ts';
 import { BandFollower, LEAST_HELD_BACK } from './follow.ts';
@@ -6,25 +6,25 @@ import type { MeasuredPath } from '../path/measure-path.ts';
 import { Postfilter } from './postfilter.ts';
 import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate, ToRoomRate } from '../align/room-rate.ts';
 
-/** A measured path as it is kept: at ROOM_HZ, its pure delay taken off. */
+/** A measured path as it is stored: at ROOM_HZ, without its pure delay. */
 export interface RoomPath {
   readonly heldBackSamples: number;
   /** PARTITIONS × BLOCK_SIZE taps from there on. */
   readonly taps: Float32Array<ArrayBuffer>;
 }
 
-/** 4 ms: less than a jump of a browser's buffer, more than two strong reflections lie apart. */
+/** 4 ms in samples: less than a slip by a browser's buffer, more than the distance of two strong reflections. */
 const JUMP_SAMPLES = 48;
-/** From the sweep to the take a true loop moved by up to two samples. */
+/** Samples by which the delay of a real loop changed between sweep and take. */
 const START_DOUBT = 1;
-/** So much of the path before its first arrival is kept: a filter's ringing, and room for the clock to move. */
+/** Seconds of the path that are kept before its first arrival: the ringing of filters, and a reserve for drift. */
 const LEAD_SECONDS = 0.003;
 
-/** What of a measurement the remover needs. */
+/** The part of a measurement that the remover needs. */
 export function roomPathOf({ taps, sampleRate, delaySeconds }: MeasuredPath): RoomPath {
   const heldBackSamples = Math.max(LEAST_HELD_BACK, Math.floor((delaySeconds - LEAD_SECONDS) * ROOM_HZ));
   const slow = toRoomRate(taps, sampleRate);
-  // Fewer taps must each weigh more for the same gain.
+  // At the lower sample rate there are fewer taps, and each must be larger for the same gain.
   const gain = sampleRate / ROOM_HZ;
   const kept = Float32Array.from(
     { length: PARTITIONS * BLOCK_SIZE },
@@ -33,13 +33,15 @@ export function roomPathOf({ taps, sampleRate, delaySeconds }: MeasuredPath): Ro
   return { heldBackSamples, taps: kept };
 }
 
-/** Microphone and band at any rate in, the microphone without the band at ROOM_HZ out, at most 22 ms later. */
+/**
+ * Takes microphone and band at any sample rate; gives the microphone without the band at ROOM_HZ, at most 22 ms later.
+ */
 export class BandRemover {
   readonly #microphone: ToRoomRate;
   readonly #band: ToRoomRate;
   readonly #follower: BandFollower;
   readonly #watch = new DelayWatch();
-  /** Where the path is strongest, as the watch sees it. */
+  /** Delay of the strongest tap of the path, for comparison with the delay watch. */
   readonly #expected: number;
   #delayChange: number | null = null;
   readonly #enhancement = new Enhancement(ROOM_HZ);
@@ -79,14 +81,14 @@ export class BandRemover {
     return this.#follower.shiftSamples / ROOM_HZ;
   }
 
-  /** The delay as last measured against the path's, seconds; null until the band was heard clearly. */
+  /** The last measured delay minus the delay of the path, seconds; null until the band was heard clearly. */
   get delayChangeSeconds(): number | null {
     return this.#delayChange === null ? null : this.#delayChange / ROOM_HZ;
   }
 
   /**
    * @param microphone samples @param band of the same frames, or null where it was silent
-   * @returns whole blocks; the rest waits for the next call
+   * @returns whole blocks; the rest follows with the next call
    */
   push(microphone: Float32Array, band: Float32Array | null): Float32Array<ArrayBuffer> {
     return this.#clear(
@@ -95,10 +97,10 @@ export class BandRemover {
     );
   }
 
-  /** What still waited. */
+  /** The rest of the output. */
   finish(): Float32Array<ArrayBuffer> {
     const rest = this.#microphone.finish();
-    // One block more, for what the postfilter still holds.
+    // One more block, because the postfilter is one block behind.
     const whole = 2 * BLOCK_SIZE - ((this.#waiting.length + rest.length) % BLOCK_SIZE);
     return this.#clear(
       joined(rest, new Float32Array(whole)),
@@ -133,8 +135,8 @@ export class BandRemover {
     const before = this.#delayChange;
     this.#delayChange = delay - this.#expected;
     const off = this.#delayChange - this.#follower.shiftSamples;
-    // No reflection of a few samples: the browser has slipped between input and output. The first window is the
-    // count-in, when nobody plays, and counts at once; later ones count when two agree.
+    // More than a reflection: the browser has slipped between input and output. The first window is the count-in, when
+    // nobody plays, and counts at once; later ones count when two agree.
     const lasts = before === null || Math.abs(this.#delayChange - before) < JUMP_SAMPLES / 2;
     if (lasts && Math.abs(off) > JUMP_SAMPLES) this.#follower.jumped(off);
   }

@@ -7,7 +7,10 @@ export interface CancellerSettings {
   readonly partitions: number;
   /** For each channel of the band the path that a sweep measured, index 0 at no delay; null where none is known. */
   readonly path: readonly (Float32Array | null)[];
-  /** The player's power is taken to be this many times what was measured, while learning; by default it depends on what is known. */
+  /**
+   * The player's power is taken to be this many times what was measured, while learning; by default it depends on what
+   * is known.
+   */
   readonly caution?: number;
   /** Power that the path may have beyond what is known, as a ratio to the power of what is known; by default 0. */
   readonly beyond?: number;

@@ -151,7 +151,9 @@ export class Canceller {
     this.#knobAndClock.scaled(factor);
   }
 
-  /** From now on the band's samples are handed over `samples` later than before: less than one, because a clock drifts. */
+  /**
+   * From now on the band's samples are handed over `samples` later than before: less than one, because a clock drifts.
+   */
   delay(samples: number): void {
     const { bins } = this.#fft;
     for (let k = 0; k < bins; k++) turn(this.#history, bins, k, -samples);
@@ -215,7 +217,9 @@ export class Canceller {
     }
   }
 
-  /** Predicts the band in the microphone, in the second half of `#signal` (overlap-save), and the uncertainty of that. */
+  /**
+   * Predicts the band in the microphone, in the second half of `#signal` (overlap-save), and the uncertainty of that.
+   */
   #predict(): void {
     const { bins } = this.#fft;
     const history = this.#history;

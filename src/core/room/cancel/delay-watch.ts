@@ -1,16 +1,18 @@
 /**
- * The round trip measured again and again while the band plays, by the whitened correlation of microphone and band
- * (Knapp & Carter 1976): the clicks of a count-in are enough.
+ * Measures the round trip repeatedly while the band plays, by the whitened correlation of microphone and band (Knapp &
+ * Carter 1976). The clicks of a count-in are enough.
  */
 import { powerOfTwoFrom, RealFft } from '../../base/real-fft.ts';
 import { ROOM_HZ } from '../align/room-rate.ts';
 import { peakOf } from '../align/whitened.ts';
 
-/** A second holds a click of any count-in, and its peak stood at 40 and more through a real browser's loop. */
+/**
+ * Length of a window: a second holds at least one click of a count-in, whose peak was 40 and more through a real loop.
+ */
 const WINDOW = ROOM_HZ;
-/** Longest delay that is looked for. */
+/** Longest delay that is searched for. */
 const REACH = 0.6 * ROOM_HZ;
-/** Height of the peak in standard deviations; the highest of 7,200 accidents stands at 4 to 6. */
+/** Least height of the peak in standard deviations; the highest of 7,200 values of noise is 4 to 6. */
 const CERTAIN = 12;
 
 export class DelayWatch {
@@ -19,7 +21,9 @@ export class DelayWatch {
   readonly #played = new Float64Array(this.#fft.size);
   #filled = 0;
 
-  /** Takes microphone and band in, at ROOM_HZ; a delay in samples when a window is full and the band was heard. */
+  /**
+   * Takes microphone and band at ROOM_HZ; returns the delay in samples when a window is full and the band was heard.
+   */
   push(microphone: Float32Array, band: Float32Array): number | null {
     let found: number | null = null;
     for (let i = 0; i < microphone.length; i++) {

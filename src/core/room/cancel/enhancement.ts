@@ -1,12 +1,12 @@
-/** −80 dB of full scale. */
+/** Power below which a stretch counts as silent: −80 dB of full scale. */
 const SILENT_POWER = 1e-8;
 const STRETCH_SECONDS = 0.25;
 const TINY = 1e-20;
 
 /**
- * Echo return loss enhancement (ITU-T G.168): the level before the canceller over the level behind it, in dB. It says
- * something only where the near end, the player, rests: told is what nineteen in twenty stretches of a quarter
- * second stay below.
+ * Echo return loss enhancement (ITU-T G.168): the level before the canceller minus the level after it, in dB. It is
+ * meaningful only where the near end, the player, rests: the value reported is the 95th percentile over stretches of a
+ * quarter second.
  */
 export class Enhancement {
   readonly #stretch: number;
@@ -19,7 +19,7 @@ export class Enhancement {
     this.#stretch = Math.round(STRETCH_SECONDS * sampleRate);
   }
 
-  /** The same samples before and behind the canceller. */
+  /** The same samples before and after the canceller. */
   add(before: Float32Array, after: Float32Array): void {
     for (let i = 0; i < before.length; i++) {
       this.#before += before[i]! * before[i]!;
@@ -33,7 +33,7 @@ export class Enhancement {
     }
   }
 
-  /** 0 before there is anything to tell. */
+  /** 0 until there is a stretch to measure. */
   get db(): number {
     const sorted = this.#falls.toSorted((a, b) => a - b);
     return sorted[Math.floor(0.95 * sorted.length)] ?? 0;

@@ -1,50 +1,50 @@
 /**
- * The canceller with its two slow hands: one follows a turned volume knob, the other the two clocks drifting
- * apart. What is left for the canceller itself is the shape of the path.
+ * The canceller with two corrections before it: one follows a volume knob, the other the drift of the two clocks. Only the
+ * shape of the path is left for the canceller itself.
  */
 import { Canceller } from './canceller.ts';
 import type { CancellerSettings } from './canceller-settings.ts';
 import { interpolated } from '../../base/interpolate.ts';
 import { Leftover } from './leftover.ts';
 
-/** A knob turned down is followed so far: under it the band is gone, and nothing would tell that it is back. */
+/** Smallest gain that is followed: below it the band is inaudible, and its return could not be noticed. */
 const LEAST_GAIN = 0.01;
 const MOST_GAIN = 100;
-/** A second. */
+/** Blocks of one second. */
 const HELD_BLOCKS = 94;
 /** The clocks of two consumer devices differ by less than 300 ppm. */
 const MOST_RATE = 3e-4;
-/** How far the band may be shifted, samples: five minutes at 300 ppm are 1,080 samples at 12 kHz. */
+/** Largest shift of the band, samples: five minutes at 300 ppm are 1,080 samples at 12 kHz. */
 const MOST_SHIFT = 1100;
-/** Samples that the interpolation needs to either side. */
+/** Samples that the interpolation needs on both sides. */
 export const LEAST_HELD_BACK = 10;
 
-/** A jump is known to the nearest sample or two, peaks being as broad as they are. */
+/** Uncertainty of a slip, samples: the width of a correlation peak. */
 const JUMP_DOUBT = 1;
 
 export interface FollowerSettings extends CancellerSettings {
   /**
-   * Samples by which the band is held back before it goes into the path: the pure delay of a path that was measured, or
-   * LOOK_AHEAD where the band is handed over so much early. The band can come so much earlier than foretold, less
-   * LEAST_HELD_BACK. Nothing is added to the microphone's own delay.
+   * Samples by which the band is delayed before the path is applied: the pure delay of a measured path, or LOOK_AHEAD
+   * where the caller hands the band over early by that much. The band can come earlier than predicted by this value minus
+   * LEAST_HELD_BACK. The microphone is not delayed.
    */
   readonly heldBackSamples: number;
 }
 
-/** Blocks of microphone and band in, blocks without the band out. Buffers are allocated once. */
+/** Takes blocks of microphone and band, gives blocks without the band. Buffers are allocated once. */
 export class BandFollower {
   readonly blockSize: number;
   readonly #settings: CancellerSettings;
   #canceller: Canceller;
   readonly #heldBack: number;
-  /** Of each channel of the band what was played, and the block that is due. */
+  /** For each channel of the band the samples played, and the block that is next. */
   readonly #lines: readonly Float32Array[];
   readonly #band: readonly Float32Array[];
   readonly #leftover: Leftover;
   #shift = 0;
   #gain = 1;
   #rate = 0;
-  /** Blocks for which knob and clock are left alone: the path is being learned anew. */
+  /** Blocks for which knob and clock are not corrected, because the path is being learned again. */
   #held = 0;
 
   /** @throws RangeError where the band is held back by less than LEAST_HELD_BACK samples */
@@ -64,8 +64,8 @@ export class BandFollower {
   }
 
   /**
-   * The band was found to come in so many samples later from now on: the browser has slipped. What was learned since
-   * then was learned of the wrong moment, so the path begins again as it was given.
+   * The browser has slipped: from now on the band comes by this many samples later. What was learned since the slip was
+   * learned at a wrong delay, so that the path starts again from the one that was given.
    */
   jumped(samples: number): void {
     this.#moveBy(samples);
@@ -79,25 +79,25 @@ export class BandFollower {
     return this.#shift;
   }
 
-  /** How far the two clocks differ, parts per million; positive where the band falls behind. */
+  /** Difference of the two clocks, parts per million; positive where the band falls behind. */
   get driftPpm(): number {
     return this.#rate * 1e6;
   }
 
-  /** The band in the last block, as it was taken off. */
+  /** The band's part of the last block, which was subtracted. */
   get foretold(): Float32Array {
     return this.#canceller.foretold;
   }
 
-  /** The path of a channel as it is known now. */
+  /** The estimate of a channel's path. */
   path(channel = 0): Float32Array {
     return this.#canceller.path(channel);
   }
 
   /**
-   * @param microphone a block of what was heard
-   * @param band of each channel what was played, the delay of the path before it
-   * @param out the block without the band; may be `microphone`
+   * @param microphone a block of the microphone's samples
+   * @param band for each channel what was played, earlier by the delay of the path
+   * @param out receives the block without the band; may be the same array as `microphone`
    */
   process(microphone: Float32Array, band: readonly Float32Array[], out: Float32Array): void {
     for (const [channel, line] of this.#lines.entries()) {
@@ -139,7 +139,7 @@ export class BandFollower {
   }
 }
 
-/** Held back by so much, the band can be shifted as far to one side as to the other. */
+/** With the band delayed by this much, it can be shifted equally far in both directions. */
 export const LOOK_AHEAD = MOST_SHIFT + LEAST_HELD_BACK;
 
 const clamp = (value: number, most: number): number => Math.max(-most, Math.min(most, value));

@@ -1,41 +1,44 @@
 /**
- * How much louder and how much later than foretold the band comes back: a volume knob that was turned, two clocks that
- * drift apart. Two numbers and a rate for the whole path, so that they are known within a fraction of a second, long
- * before each bin of the path could be learned anew.
+ * How much louder and how much later than predicted the band comes back: a volume knob was turned, or two clocks drift
+ * apart. These are two numbers and a rate for the whole path, so that they are known within a fraction of a second, long
+ * before each bin of the path could be learned again.
  *
- * What is left is fitted, block by block, against what was foretold and against its derivative in time, weighted by
- * how quiet the player is. A Kalman filter (R. E. Kalman 1960) joins the blocks: it knows how sure it is, so it is
- * bold at the start and calm later, and a player who covers the band teaches it nothing.
+ * Block by block the error is fitted to the prediction and to its derivative in time, with a larger weight where the player
+ * is quieter. A Kalman filter (R. E. Kalman 1960) combines the blocks: it estimates its own uncertainty, so that it changes
+ * quickly at the start and slowly later, and not at all where the player is louder than the band.
  */
 
-/** Notes of player and band keep step for some blocks: so many count as one witness. */
+/** Notes of player and band keep their phase for some blocks: this many blocks count as one measurement. */
 const CORRELATED_BLOCKS = 10;
-/** The path's own error does not average out: what is left is taken to hold at least so much of the foretold, −30 dB. */
+/**
+ * The error of the path does not average out: at least this share of the prediction's power (−30 dB) is taken for
+ * error.
+ */
 const PATH_ERROR = 1e-3;
-/** Loudness: how unsure at the start, and how it wanders in a block: 1.4 % in a second. */
+/** Loudness: the variance at the start, and its growth a block (a random walk of 1.4 % in a second). */
 const GAIN_START = 0.1 ** 2;
 const GAIN_WANDERS = 2e-6;
-/** Delay in samples, the same. The path was measured a moment ago. */
+/** The same for the delay in samples; small, because the path was measured a moment before. */
 const DELAY_DOUBT = 0.1;
 const DELAY_WANDERS = 1e-7;
-/** Clocks of two devices differ by so many parts per million at most. */
+/** Largest difference of two devices' clocks, parts per million. */
 const CLOCK_PPM = 200;
 /**
- * Share of that by which the rate wanders in a block, 5 ppm in a second: a rate that were held for certain too early
- * would leave its rest to the path.
+ * Growth of the rate's variance a block, as a share of the above (5 ppm in a second): if the rate were taken for certain
+ * too early, the path would learn what is left of it.
  */
 const RATE_WANDERS = 0.0027;
-/** Share of a lateness learned by the path that is taken for a clock's rate. */
+/** Share of a delay learned by the path that is attributed to the rate of the clock. */
 const GIVEN_SHARE = 0.5;
 /**
- * An error of loudness that so many deviations explain no more is a turned knob: where the band is loud it shows over
- * 10 blocks, a tenth of a second, where the player covers it over half a second or two.
+ * An error of loudness of more standard deviations than this means that a knob was turned. It is measured over 10 blocks (a
+ * tenth of a second) where the band is loud, and over half a second to two seconds where the player is louder.
  */
 const KNOB_SMOOTHINGS = [0.9, 0.98, 0.995] as const;
 const KNOB_DEVIATIONS = 3;
-/** Beyond this error of loudness nothing is learned of delay. */
+/** While the error of loudness is larger than this, the delay is not learned. */
 const STRANGE_GAIN = 0.25;
-/** Less than this is not worth mending yet. */
+/** Smaller errors are not corrected yet. */
 const LEAST_GAIN = 0.002;
 const LEAST_DELAY = 0.004;
 const TINY = 1e-12;
@@ -43,9 +46,9 @@ const TINY = 1e-12;
 export interface Correction {
   /** Relative error of loudness: +1 where the band comes back twice as loud; 0 where nothing is due. */
   readonly gain: number;
-  /** How many samples later than foretold it comes back. */
+  /** By how many samples it comes back later than predicted. */
   readonly delaySamples: number;
-  /** How fast it falls behind, samples a sample; the caller is taken to go by it. */
+  /** How fast it falls behind, samples a sample; the caller is expected to apply it. */
   readonly rate: number;
 }
 
@@ -59,13 +62,13 @@ export class KnobAndClock {
   #delayWithRate = 0;
   #rateVariance: number;
   readonly #rateWanders: number;
-  /** Products over each stretch of KNOB_SMOOTHINGS. */
+  /** Products averaged over each of the KNOB_SMOOTHINGS. */
   readonly #knob = KNOB_SMOOTHINGS.map(() => 0);
   readonly #knobPower = KNOB_SMOOTHINGS.map(() => TINY);
 
   /**
    * @param blockSize half the size of the transforms @param clockPpm by how much the clocks may differ
-   * @param delayDoubt by how many samples the delay may be off at the start: taken for a clock's, they would not come back
+   * @param delayDoubt by how many samples the delay may be wrong at the start; attributed to the clock, they would be kept
    */
   constructor(blockSize: number, clockPpm = CLOCK_PPM, delayDoubt = DELAY_DOUBT) {
     this.#delayVariance = delayDoubt ** 2;
@@ -74,7 +77,7 @@ export class KnobAndClock {
     this.#rateWanders = RATE_WANDERS ** 2 * this.#rateVariance;
   }
 
-  /** What is to be mended. The caller says when it has: `scaled`, `delayed`. */
+  /** The correction that is due. The caller reports that it was made by `scaled` and `delayed`. */
   get due(): Correction {
     return {
       gain: Math.abs(this.#gain) < LEAST_GAIN ? 0 : this.#gain,
@@ -83,17 +86,20 @@ export class KnobAndClock {
     };
   }
 
-  /** How unsure loudness is, as a square of its relative error. */
+  /** Variance of the relative error of loudness. */
   get gainVariance(): number {
     return this.#gainVariance;
   }
 
-  /** How unsure the delay is, samples squared. */
+  /** Variance of the delay, samples squared. */
   get delayVariance(): number {
     return this.#delayVariance;
   }
 
-  /** Spectra of a block, interleaved; in each bin the player's power, and what the path's own doubt accounts for. */
+  /**
+   * Takes spectra of a block, interleaved; for each bin the player's power, and the power that the path's uncertainty
+   * explains.
+   */
   observe(error: Float64Array, foretold: Float64Array, near: Float64Array, doubt: Float64Array): void {
     let gain = 0;
     let delay = 0;
@@ -130,7 +136,7 @@ export class KnobAndClock {
       const off = this.#knob[i]! / all - this.#gain;
       if (off * off <= KNOB_DEVIATIONS ** 2 * (this.#gainVariance + 1 / all)) continue;
       this.#gainVariance = off * off;
-      // What was heard before the knob was turned says nothing any more.
+      // What was measured before the knob was turned no longer holds.
       this.#knob.fill(0);
       this.#knobPower.fill(TINY);
       break;
@@ -156,7 +162,7 @@ export class KnobAndClock {
     this.#delayVariance *= 1 - share;
   }
 
-  /** What is foretold is `factor` times as loud from now on: what was compared so far is judged in that light. */
+  /** From now on the prediction is `factor` times as loud; the sums so far are converted accordingly. */
   scaled(factor: number): void {
     this.#gain = (1 + this.#gain) / factor - 1;
     this.#gainVariance /= factor * factor;
@@ -166,12 +172,12 @@ export class KnobAndClock {
     }
   }
 
-  /** The band is handed over so many samples later from now on. */
+  /** From now on the band is handed over by this many samples later. */
   delayed(samples: number): void {
     this.#delay -= samples;
   }
 
-  /** The path had learned so many samples of delay in so many blocks, and has forgotten them. */
+  /** The path had learned this delay, in samples, within this many blocks, and has been corrected for it. */
   given(samples: number, blocks: number): void {
     this.#delay += samples;
     const rate = (GIVEN_SHARE * samples) / (blocks * this.#blockSize);
@@ -179,7 +185,7 @@ export class KnobAndClock {
     this.#rateVariance += rate * rate;
   }
 
-  /** Another path: of loudness and delay nothing is known; the clocks are the same. */
+  /** The path has changed: loudness and delay are unknown; the clocks are the same. */
   forget(): void {
     this.#gain = this.#delay = this.#delayWithRate = 0;
     this.#knob.fill(0);

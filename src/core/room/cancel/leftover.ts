@@ -1,22 +1,24 @@
 /**
- * Is the band still in what is left? The two are correlated, whitened (the generalized correlation with phase
- * transform, Knapp & Carter 1976): what the player plays has no lag in common with the band, however loud he is.
+ * Whether the band is still in what is left. The two are correlated with whitening (the generalized correlation with phase
+ * transform, Knapp & Carter 1976): the player's notes have no common lag with the band, however loud they are.
  */
 import { RealFft } from '../../base/real-fft.ts';
 
-/** Samples that are compared at once: 0.68 s at 12 kHz. */
+/** Samples that are correlated at once: 0.68 s at 12 kHz. */
 const WINDOW = 8192;
-/** A comparison each so many samples. */
+/** Samples between two comparisons. */
 const HOP = 4096;
 /**
- * Median height of the peak over the last comparisons, in standard deviations, from which the band is there. Single
- * ones reach 26 where player and band strike the same notes; medians of three tuning lines: no band 6 to 7, band
- * 20 dB under the player 9 to 16, 12 dB 17 to 24, 6 dB 26 to 29, as loud 32.
+ * From this median height of the peak over the last comparisons on, in standard deviations, the band is taken to be there.
+ * Single peaks reach 26 where player and band strike the same notes. Medians of three tuning lines: without the band 6 to
+ * 7; with the band 20 dB below the player 9 to 16, 12 dB below 17 to 24, 6 dB below 26 to 29, equally loud 32.
  */
 const PRESENT = 24;
-/** Four seconds: half of them must be bad, and a turned knob is followed within two. */
+/**
+ * Comparisons of the median, four seconds: a turned knob is followed within two, so that it does not reach the median.
+ */
 const COMPARISONS = 13;
-/** After it was told, the path has so many comparisons (5 s) to be learned before it is told again. */
+/** After each report the path has this many comparisons (5 s) to be learned before the next report. */
 const REST = 15;
 
 export class Leftover {
@@ -31,18 +33,18 @@ export class Leftover {
   #heights: number[] = [];
   #rest = 0;
 
-  /** @param reach longest lag of the band that is looked for, samples, WINDOW at most */
+  /** @param reach longest lag of the band that is searched for, samples, at most WINDOW */
   constructor(reach: number) {
     this.#reach = Math.min(WINDOW, reach);
     this.#band = new Float32Array(2 * WINDOW);
   }
 
-  /** Power of what is left against the band's, over the last window. */
+  /** Power of what is left as a ratio to the band's power, over the last window. */
   get ratio(): number {
     return energy(this.#left, 0) / (energy(this.#band, WINDOW) + 1e-9);
   }
 
-  /** Takes a block in; true where the band has been there for a while, once each time. */
+  /** Takes a block; returns true once each time the band has been there for a while. */
   push(left: Float32Array, band: Float32Array): boolean {
     slide(this.#left, left);
     slide(this.#band, band);

@@ -1,29 +1,30 @@
-/** What is known of the path from speaker to microphone, and how surely. */
+/** The estimate of the path from loudspeaker to microphone, and its uncertainty. */
 import type { RealFft } from '../../base/real-fft.ts';
 
-/** How sure a swept path is: its error is taken to be 20 dB below it. */
+/** Relative power of the error of a measured path: 20 dB below the path. */
 const SWEPT_UNCERTAINTY = 0.01;
-/** Power of the path to be expected where nothing is known: unity gain in all. */
+/** Expected power of an unknown path: a gain of 1 in all. */
 const BLANK_UNCERTAINTY = 1;
 /**
- * What a partition is expected to hold of the power of the one before: 60 dB in 0.9 s at 12 kHz, a lively living room.
- * Without it (1) the same eight lines kept 1.5 dB more of the band; 0.75 and 0.85 do alike.
+ * Expected power of a partition as a share of the one before: a decay of 60 dB in 0.9 s at 12 kHz, a reverberant living
+ * room. With 1 instead, 1.5 dB more of the band was left in the same eight lines; 0.75 and 0.85 give the same.
  */
 const BLANK_DECAY = 0.85;
 /**
- * How much of the path is the same after a block. A path of a room at rest keeps for minutes: what the filter
- * takes for change is mostly the player. Band left 8 s on, against the player, eight tuning lines, path swept:
- * 0.99999 left −34.8 dB, 0.999997 −37.1, 0.999999 −38.0; with a path 20 dB off −32.2, −32.3, −31.7.
+ * Share of the path that is unchanged after a block. The path of a room in which nothing moves stays the same for minutes;
+ * what the filter would learn as a change is mostly the player. Level of the band that is left after 8 s, relative to the
+ * player, eight tuning lines, after a sweep: 0.99999 −34.8 dB, 0.999997 −37.1 dB, 0.999999 −38.0 dB; with a path that is
+ * wrong by 20 dB: −32.2, −32.3 and −31.7 dB.
  */
 const AT_REST = 0.999997;
 const TINY = 1e-12;
 
 /**
  * Spectra of the path's partitions, and for each bin the variance of its error. A band of several channels has a path
- * for each: the partitions of the second lie behind those of the first.
+ * for each: the partitions of the second follow those of the first.
  */
 export class PathEstimate {
-  /** Partition after partition, re and im in turn. */
+  /** Partition after partition, real and imaginary parts interleaved. */
   readonly weights: Float64Array;
   readonly variance: Float64Array;
   readonly #fft: RealFft;
@@ -32,14 +33,14 @@ export class PathEstimate {
   readonly #spectrum: Float64Array;
   readonly #partitions: number;
   #tidied = 0;
-  /** The path as it stood when it was last taken to be known: what its lateness is told against. */
+  /** The path when it was last taken to be known: its delay is measured relative to this. */
   readonly #anchor: Float64Array;
   readonly #lateness: Float64Array;
 
   /**
    * @param fft of two blocks @param partitions of each channel
-   * @param path of each channel what is known, partitions × block taps; null where nothing is
-   * @param beyond power that may be beyond what is known, decaying as rooms do, against the power of what is known
+   * @param path for each channel what is known, partitions × block taps; null where nothing is known
+   * @param beyond power that the path may have beyond what is known, with the decay of a room, relative to the known power
    */
   constructor(fft: RealFft, partitions: number, path: readonly (Float32Array | null)[], beyond = 0) {
     this.#fft = fft;
@@ -60,15 +61,15 @@ export class PathEstimate {
     this.#lateness = new Float64Array(fft.bins);
   }
 
-  /** From now on lateness is told against the path as it is. */
+  /** From now on the delay is measured relative to the present path. */
   anchor(): void {
     this.#anchor.set(this.weights);
   }
 
   /**
-   * By how many samples the path has grown later since it was anchored, each bin weighted by what sounds there: a clock
-   * that drifts is learned in part as another path. Makes the path earlier again by so much in the bins that have
-   * learned it, so that all can be late together.
+   * Returns by how many samples the path has become later since it was anchored, each bin weighted by the band's power: a
+   * part of the drift of a clock is learned as a change of the path. Makes the path earlier by that much in the bins that
+   * have learned it, so that the drift can be corrected for all bins alike.
    */
   takeLateness(sounding: Float64Array, most: number): number {
     const { bins } = this.#fft;
@@ -114,7 +115,7 @@ export class PathEstimate {
     }
   }
 
-  /** So much more may be there, and nothing is known of it but that rooms decay. */
+  /** Adds uncertainty of this power to the partitions, with the decay of a room. */
   #expect(power: number, channel: number): void {
     const { bins } = this.#fft;
     const shares = Float64Array.from({ length: this.#partitions }, (_, p) => BLANK_DECAY ** p);
@@ -125,12 +126,12 @@ export class PathEstimate {
     }
   }
 
-  /** One partition's spectrum; a view, so not for every block. */
+  /** The spectrum of one partition; makes a view, so that it must not be called for every block. */
   #partition(p: number): Float64Array {
     return this.weights.subarray(2 * p * this.#fft.bins, 2 * (p + 1) * this.#fft.bins);
   }
 
-  /** The band comes back `factor` times as loud as was known. */
+  /** The band comes back `factor` times as loud as before. */
   scale(factor: number): void {
     const square = factor * factor;
     for (let i = 0; i < this.weights.length; i++) this.weights[i]! *= factor;
@@ -139,8 +140,8 @@ export class PathEstimate {
   }
 
   /**
-   * The path is no longer what it was: it is doubted as much as would explain a band of `gain` (power of what is
-   * left against the band's), spread over time as the old path was, which has the room's decay.
+   * The path has changed: its uncertainty is raised to explain a band of `gain` (power of what is left as a ratio to the
+   * band's), distributed over time like the old path, which has the decay of the room.
    */
   doubt(gain: number): void {
     const { bins } = this.#fft;
@@ -151,7 +152,7 @@ export class PathEstimate {
     }
   }
 
-  /** The path's share of energy in each partition, each smeared over its neighbours; adds up to 1. */
+  /** The share of the path's energy in each partition, smoothed over neighbouring partitions; the sum is 1. */
   #profile(): Float64Array {
     const energy = Float64Array.from({ length: this.variance.length / this.#fft.bins }, (_, p) =>
       this.#partition(p).reduce((sum, x) => sum + x * x, TINY),
@@ -162,7 +163,7 @@ export class PathEstimate {
     return smeared.map((x) => x / all);
   }
 
-  /** The path of a channel as it is known now, partitions × blockSize taps. */
+  /** The estimate of a channel's path, partitions × blockSize taps. */
   taps(channel = 0): Float32Array {
     const size = this.#blockSize;
     const taps = new Float32Array(this.#partitions * size);
@@ -174,8 +175,8 @@ export class PathEstimate {
   }
 
   /**
-   * Each block, one partition in turn is made causal again (circular wrap would smear the path) and ages by as many
-   * blocks as have gone by since its last turn.
+   * In each block one partition is made causal again (circular convolution would smear the path), and its uncertainty grows
+   * by the number of blocks since the last time.
    */
   tidyOne(): void {
     const { bins } = this.#fft;
@@ -199,11 +200,11 @@ export class PathEstimate {
   }
 }
 
-/** Power that comes back of white noise in all channels. */
+/** Power that comes back when all channels play white noise. */
 const powerOf = (path: readonly (Float32Array | null)[]): number =>
   path.reduce((sum, taps) => sum + (taps?.reduce((all, x) => all + x * x, 0) ?? 0), 0);
 
-/** Makes signals earlier by a fraction of a sample (later where negative), in one bin: spectra, one behind the other. */
+/** Makes signals earlier by `samples` (later where negative) in one bin of each of the consecutive spectra. */
 export function turn(spectra: Float64Array, bins: number, bin: number, samples: number): void {
   const angle = (Math.PI / (bins - 1)) * bin * samples;
   const c = Math.cos(angle);

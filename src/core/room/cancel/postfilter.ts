@@ -1,27 +1,27 @@
 /**
- * Holds down what the canceller could not take out: what the speaker bends, what lies behind the end of the path, what
- * is not learned yet. It follows the band's own spectrum, so each bin is held down just where the band was loud a moment
- * ago and by no more than it was seen to leave there: the postfilter of an acoustic echo canceller (G. Enzner and P.
+ * Attenuates what the canceller could not remove: distortion of the loudspeaker, reverberation after the end of the
+ * modelled path, and what is not learned yet. It follows the spectrum of the band: each bin is attenuated only where the
+ * band was loud a moment before, and only by as much as was left there before. The postfilter of an acoustic echo canceller (G. Enzner and P.
  * Vary, "Frequency-domain adaptive Kalman filter for acoustic echo control in hands-free telephones", Signal Processing
  * 86, 2006; power subtraction as in S. Boll, IEEE Trans. ASSP 27, 1979).
  */
 import { RealFft } from '../../base/real-fft.ts';
 
-/** Of the ratio of what is left to what was foretold the share that is the band's: where the player rests. */
+/** Quantile of the ratio of what is left to what was predicted that is taken for the band: there the player rests. */
 const QUANTILE = 0.2;
-/** dB a block by which the ratio is followed. */
+/** Step a block, dB, by which the quantile is followed. */
 const STEP_DB = 1;
-/** Before anything is known, and the most that is believed. */
+/** The ratio at the start, and the largest that is accepted. */
 const FIRST_DB = -26;
 const MOST_DB = -22;
 const LEAST_DB = -45;
-/** How much more than the quantile is taken away. */
+/** Factor by which the quantile is over-subtracted. */
 const OVER = 4;
-/** No bin is held down further. */
+/** Largest attenuation of a bin. */
 const LEAST_GAIN = 0.35;
-/** What a room keeps of the band's power from block to block. */
+/** Share of the band's power that a room keeps from one block to the next. */
 const RINGS_ON = 0.75;
-/** The ratio is looked at where the band is within 13 dB of its loudest in the bin, which is forgotten in 2 s. */
+/** The ratio is measured where the band is within 13 dB of its peak in the bin; the peak decays within 2 s. */
 const LOUD = 0.05;
 const FORGET = 0.995;
 const TINY = 1e-12;
@@ -58,8 +58,8 @@ export class Postfilter {
   }
 
   /**
-   * @param left a block of what the canceller left @param foretold the band in it, as it was subtracted
-   * @param out the block before this one, held down
+   * @param left a block of the canceller's output @param foretold the predicted band that was subtracted from it
+   * @param out receives the block before this one, attenuated
    */
   process(left: Float32Array, foretold: Float32Array, out: Float32Array): void {
     const size = this.#size;

@@ -1,6 +1,6 @@
 /**
- * Takes a known backing out of a finished take, without a sweep: finds where it lies and how the clocks drift,
- * learns the path from the take itself, and goes over the take again with what it has learned.
+ * Removes a known backing from a finished take, without a sweep: finds its offset and the drift of the clocks, learns the
+ * path from the take itself, and processes the take again with that path.
  */
 import { align, type Alignment } from '../align/align.ts';
 import { Enhancement } from './enhancement.ts';
@@ -9,12 +9,15 @@ import { BandFollower, LOOK_AHEAD, type FollowerSettings } from './follow.ts';
 import { interpolated } from '../../base/interpolate.ts';
 import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate } from '../align/room-rate.ts';
 
-/** The direct sound is put this far into the path, so that an error of the alignment stays causal. */
+/**
+ * The direct sound is placed this far into the path, so that an error of the alignment cannot make the path acausal.
+ */
 const LEAD_SECONDS = 0.01;
 /**
- * The stretch where the band begins is gone over again and again before the pass that counts. Each time the path is
- * known better: less may be beyond it, and the player is kept out more. Band left against the player, tuning takes:
- * trio in a room −20.7 → −28.8 dB, a guitar under a guitar in rooms −8.9 → −21.6 dB, mixed without a room −4.6 → −25.9.
+ * The stretch where the band begins is processed several times before the final pass. Each time the path is known better:
+ * less power is expected beyond it, and the player disturbs it less. Level of the band that is left, relative to the
+ * player, tuning takes, first → last pass: a trio in a room −20.7 → −28.8 dB, a guitar under a guitar in rooms
+ * −8.9 → −21.6 dB, mixed without a room −4.6 → −25.9 dB.
  */
 const LEARNING_PASSES = [
   { caution: 1, beyond: 0.5, clockPpm: 1 },
@@ -23,14 +26,14 @@ const LEARNING_PASSES = [
   { caution: 2, beyond: 0.01, clockPpm: 5 },
 ] as const;
 const LEARNING_SECONDS = 40;
-/** How far the drift that was found may be off over a long take. */
+/** Error of the measured drift over a long take. */
 const DRIFT_DOUBT_PPM = 10;
 
-/** A recording of one line, or of two where left and right differ. */
+/** A mono recording, or a stereo one as middle and side. */
 export interface Recorded {
   /** Mono: the mean of the channels. */
   readonly samples: Float32Array;
-  /** Half of left less right, where the recording is in stereo: two speakers have two paths. */
+  /** (Left − right) / 2 of a stereo recording: two loudspeakers have two paths. */
   readonly side?: Float32Array | null;
   readonly sampleRate: number;
 }
@@ -39,15 +42,15 @@ export interface BandRemoved {
   /** The take without the band, mono at ROOM_HZ. */
   readonly samples: Float32Array;
   readonly alignment: Alignment;
-  /** The path that was learned, ROOM_HZ, index 0 at LEAD_SECONDS before the direct sound. */
+  /** The path that was learned, at ROOM_HZ; index 0 lies LEAD_SECONDS before the direct sound. */
   readonly path: Float32Array;
-  /** How far the level fell where the player rests; see enhancement.ts. */
+  /** By how much the level fell where the player rests, dB; see enhancement.ts. */
   readonly removedDb: number;
 }
 
 /**
  * @param take mono @param backing what was played, from its file
- * @returns null where the backing is not to be found in the take
+ * @returns null where the backing is not found in the take
  */
 export function removeBand(take: Recorded, backing: Recorded): BandRemoved | null {
   const microphone = toRoomRate(take.samples, take.sampleRate);
@@ -72,7 +75,7 @@ export function removeBand(take: Recorded, backing: Recorded): BandRemoved | nul
   };
 }
 
-/** The paths, and the alignment with what was left of its drift. */
+/** The paths, and the alignment corrected by the drift that was left. */
 function learned(microphone: Float32Array, sources: readonly Float32Array[], found: Alignment) {
   const from = Math.max(
     0,
@@ -99,7 +102,7 @@ function learned(microphone: Float32Array, sources: readonly Float32Array[], fou
   return { paths, refined };
 }
 
-/** A take less what came straight from the speakers; the band is early by `early` samples more than the taps say. */
+/** A take without the direct sound of the loudspeakers; the band is earlier by `early` samples than the taps say. */
 function without(take: Float32Array, band: Float32Array, taps: Float32Array, early: number): Float32Array {
   return take.map((x, n) => {
     let sum = x;
@@ -111,7 +114,7 @@ function without(take: Float32Array, band: Float32Array, taps: Float32Array, ear
   });
 }
 
-/** An alignment by which the backing falls behind by `shift` samples more over the `length` samples after `from`. */
+/** The alignment with a drift that is larger by `shift` samples over the `length` samples after `from`. */
 function later(alignment: Alignment, shift: number, length: number, from: number): Alignment {
   const rate = shift / Math.max(1, length);
   const speed = 1 + alignment.driftPpm / 1e6;
@@ -136,7 +139,7 @@ const follower = (paths: readonly Float32Array[], learning: Partial<FollowerSett
     ...learning,
   });
 
-/** The backing as it ran on the take's clock, early by LEAD_SECONDS and the LOOK_AHEAD of the follower. */
+/** The backing on the clock of the take, earlier by LEAD_SECONDS and the LOOK_AHEAD of the follower. */
 export function laidOnTake(source: Float32Array, alignment: Alignment, length: number): Float32Array {
   const speed = 1 + alignment.driftPpm / 1e6;
   const early = LEAD_SECONDS * ROOM_HZ + LOOK_AHEAD;

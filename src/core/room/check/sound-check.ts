@@ -1,4 +1,4 @@
-/** Three quiet sweeps, each louder than the last, and what they say together. */
+/** Three quiet sweeps of rising level, and the result of all of them. */
 import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { roomPathOf, type RoomPath } from '../cancel/band-remover.ts';
 import { interpolated } from '../../base/interpolate.ts';
@@ -6,12 +6,12 @@ import { measurePath, type MeasuredPath } from '../path/measure-path.ts';
 import { powerOfTwoFrom, RealFft } from '../../base/real-fft.ts';
 import { sweep, sweepShape } from '../path/sweep.ts';
 
-/** Levels of the sweeps, dB of full scale: the first is hardly heard, the last like quiet talk. */
+/** Levels of the sweeps, dB of full scale: the first is hardly audible, the last as loud as quiet talk. */
 const LEVELS_DB = [-34, -28, -22] as const;
 const SWEEP_SECONDS = 0.8;
-/** Behind each sweep the room is listened to: the longest delay and the room's answer. */
+/** Silence after each sweep, seconds: the longest delay and the reverberation. */
 export const SWEEP_GAP_SECONDS = 1.1;
-/** Delays further apart than this are not one delay. */
+/** Delays that differ by more than this are not the same delay. */
 const MOST_SPREAD_SECONDS = 0.005;
 
 /** The sweeps as they are to be played, SWEEP_GAP_SECONDS between them. */
@@ -21,22 +21,22 @@ export function checkSweeps(sampleRate: number): readonly Float32Array<ArrayBuff
 }
 
 export interface SweepResult {
-  /** Round trip; null where nothing came back to measure it by. */
+  /** Round trip, seconds; null where too little came back to measure it. */
   readonly delaySeconds: number | null;
   /** Largest difference between the sweeps. */
   readonly spreadSeconds: number;
-  /** Power of what comes back against what is played, dB; −Infinity where nothing does. */
+  /** Power of what comes back relative to what is played, dB; −Infinity where nothing comes back. */
   readonly leakDb: number;
   readonly through: 'speakers' | 'headphones';
-  /** How much of one sweep the path of another takes out, dB; 0 through headphones. */
+  /** By how much the path of one sweep reduces another, dB; 0 through headphones. */
   readonly removedDb: number;
-  /** null through headphones: there is nothing to take out. */
+  /** null through headphones, where there is nothing to remove. */
   readonly path: RoomPath | null;
 }
 
 /**
- * @param recorded for each sweep what the microphone heard from its first sample on, SWEEP_GAP_SECONDS past its end
- * @param played as `checkSweeps` gave them
+ * @param recorded for each sweep the microphone's samples from its first sample to SWEEP_GAP_SECONDS after its end
+ * @param played the sweeps that `checkSweeps` returned
  */
 export function judgeSweeps(
   recorded: readonly Float32Array[],
@@ -51,7 +51,7 @@ export function judgeSweeps(
     else refusal = path.sentence;
   }
   const heard = measured.filter(({ leakDb }) => leakDb > -Infinity);
-  // The last is the loudest: what it says of the room counts.
+  // The last sweep is the loudest, so that its measurement of the room counts.
   const last = measured.at(-1);
   if (last === undefined || (refusal !== null && heard.length === 0)) {
     return badSentence(refusal ?? 'Nothing was recorded during the sweep: try again.');
@@ -94,7 +94,7 @@ function moved({ taps, delaySeconds, sampleRate }: MeasuredPath, toSeconds: numb
   return taps.map((_, i) => interpolated(taps, i - by));
 }
 
-/** The fall in level when what a path foretells is subtracted, dB. */
+/** By how much the level falls when the prediction of a path is subtracted, dB. */
 function takenOut(recorded: Float32Array, played: Float32Array, taps: Float32Array): number {
   const fft = new RealFft(powerOfTwoFrom(recorded.length + taps.length));
   const spectrumOf = (samples: Float32Array) => {

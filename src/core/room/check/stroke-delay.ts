@@ -11,12 +11,17 @@ export const STROKES_ASKED = 8;
 export const CLICK_GAP_SECONDS = 0.75;
 /** Strokes that must have been played with their click. One or two may be missed without harm to a median. */
 const LEAST_STROKES = 6;
-/** A round trip that is looked for: a player is early by a tenth of a second at most, Bluetooth late by half a second. */
+/**
+ * A round trip that is looked for: a player is early by a tenth of a second at most, Bluetooth late by half a second.
+ */
 const LEAST_DELAY_SECONDS = -0.1;
 const MOST_DELAY_SECONDS = 0.55;
 /** Strokes this near one delay were played with their click. */
 const TOGETHER_SECONDS = 0.08;
-/** Half of the strokes within this distance of each other: amateurs tap to a click with a spread of 20 to 40 ms (from memory). */
+/**
+ * Half of the strokes within this distance of each other: amateurs tap to a click with a spread of 20 to 40 ms (from
+ * memory).
+ */
 const MOST_SPREAD_SECONDS = 0.06;
 
 const FRAME_SECONDS = 0.002;

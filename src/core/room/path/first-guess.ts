@@ -1,34 +1,35 @@
 /**
- * How the band's direct sound lies in a take, before anything of the room is known: a number for each third of an
- * octave, that a few seconds tell for certain. From it the path is learned; from nothing, held chords look alike to all
- * its partitions, and two guitars on the same chord were parted by 5 dB only. One number for all of it would do where the
- * speaker is a good one; a laptop's has no bass.
+ * The gain of the band's direct sound in a take, before anything of the room is known: one number for each third of an
+ * octave, which a few seconds of sound determine. The path is learned from there. Learned from nothing, a held chord fits
+ * all partitions of the path alike: of two guitars on the same chord only 5 dB were removed. One number for all
+ * frequencies would suffice for a good loudspeaker, but that of a laptop has no bass.
  */
 import { RealFft } from '../../base/real-fft.ts';
 
 const WINDOW = 1024;
-/** The player's own notes are told by not fitting, and count the less the less they fit. */
+/** The player's notes do not fit the band: bins count less, the worse they fit. */
 const ROUNDS = 20;
-/** What fits to within 20 dB counts alike: the room's answer is in the way. */
+/** Bins that fit to within 20 dB count equally: the reverberation prevents a better fit. */
 const FIT = 1e-2;
 const TINY = 1e-6;
 /** Bands are a third of an octave wide, and no narrower than so many bins (of 12 Hz). */
 const OCTAVES = 1 / 3;
 const LEAST_BINS = 8;
 /**
- * A band is told apart from the whole by as much as it is certain of (James and Stein 1961), bins and windows being so
- * many times fewer witnesses than they are. Band left against the player, tuning lines, a laptop that stops at 250 Hz:
- * one number for all −24.9 dB, 1600 −27.1, 100 −27.1; real guitars in a room −20.2, −20.0, −19.7.
+ * The gain of a third of an octave is drawn towards the gain of the whole, the more the less certain it is (James and Stein
+ * 1961); bins and windows are not independent, and their number is divided by this. Level of the band that is left, relative
+ * to the player, tuning lines: a laptop that stops at 250 Hz, one number for all −24.9 dB, 1600 −27.1 dB, 100 −27.1 dB;
+ * real guitars in a room −20.2, −20.0 and −19.7 dB.
  */
 const CORRELATED = 1600;
 
-/** Half the length of the taps: a laptop's speaker turns the phase about where it ends. */
+/** Half the length of the taps: a laptop's loudspeaker changes the phase around its lower limit. */
 const REACH = 96;
 
 /**
- * @param microphone the take @param band laid on the take, both at one rate
+ * @param microphone the take @param band aligned with the take, both at one sample rate
  * @param lead samples by which the band is early
- * @returns taps from the band to its direct sound in the take, no delay at index REACH; zeros where there is none
+ * @returns taps from the band to its direct sound in the take, index REACH is no delay; zeros where there is none
  */
 export function directSound(microphone: Float32Array, band: Float32Array, lead: number): Float32Array {
   const fft = new RealFft(WINDOW);
@@ -55,7 +56,7 @@ export function directSound(microphone: Float32Array, band: Float32Array, lead: 
   return tapsOf(fft, middles, gains);
 }
 
-/** Samples from the first tap of `directSound` to the one of no delay. */
+/** Samples from the first tap of `directSound` to the tap of no delay. */
 export const DIRECT_REACH = REACH;
 
 interface Pair {
@@ -87,7 +88,9 @@ function robust(pairs: readonly Pair[], from: number, to: number) {
   return gain;
 }
 
-/** Weighted least squares; the weight of a bin goes by what a gain would leave there and by the band's power. */
+/**
+ * Weighted least squares; the weight of a bin depends on the error that the gain leaves there and on the band's power.
+ */
 function fitted(
   pairs: readonly Pair[],
   from: number,
@@ -110,7 +113,7 @@ function fitted(
   return power === 0 ? { re: 0, im: 0, certainty: 0 } : { re: re / power, im: im / power, certainty: power };
 }
 
-/** From band to band on a straight line. */
+/** Interpolates linearly between the thirds of an octave. */
 function tapsOf(fft: RealFft, middles: readonly number[], gains: readonly Gain[]): Float32Array {
   const response = fft.spectrum();
   for (let k = 0, b = 0; k < fft.bins; k++) {
@@ -130,7 +133,7 @@ function tapsOf(fft: RealFft, middles: readonly number[], gains: readonly Gain[]
   });
 }
 
-/** Under a Hann window. */
+/** A spectrum with a Hann window. */
 function spectrum(fft: RealFft, signal: Float32Array, from: number): Float64Array {
   const windowed = Float64Array.from(
     { length: WINDOW },

@@ -1,10 +1,10 @@
 /**
- * The exponential sine sweep and what it tells of a room.
+ * The exponential sine sweep, and the impulse response of a room from it.
  *
  * Source: A. Farina, "Simultaneous measurement of impulse response and distortion with a swept-sine
- * technique", 108th AES Convention, 2000: x(t) = sin(ω₁T/L · (e^(tL/T) − 1)), L = ln(ω₂/ω₁). Played back
- * reversed in time and falling by 6 dB an octave it is its own inverse; harmonic distortion then lies before
- * the direct sound, apart from the room's answer.
+ * technique", 108th AES Convention, 2000: x(t) = sin(ω₁T/L · (e^(tL/T) − 1)), L = ln(ω₂/ω₁). Reversed in
+ * time and attenuated by 6 dB an octave it is its own inverse filter; harmonic distortion then lies before the direct
+ * sound, separate from the room's response.
  */
 import { powerOfTwoFrom, RealFft } from '../../base/real-fft.ts';
 
@@ -13,11 +13,11 @@ export interface SweepShape {
   readonly seconds: number;
   readonly lowHz: number;
   readonly highHz: number;
-  /** Fade at either end, seconds: a sweep that starts at once clicks. */
+  /** Fade at both ends, seconds: a sweep that starts abruptly clicks. */
   readonly fadeSeconds: number;
 }
 
-/** 1.5 s from 60 Hz up to 0.45 of the rate: long enough to stand 20 dB out of a living room's noise. */
+/** 1.5 s from 60 Hz to 0.45 of the sample rate: long enough to be 20 dB above the noise of a living room. */
 export const sweepShape = (sampleRate: number): SweepShape => ({
   sampleRate,
   seconds: 1.5,
@@ -26,7 +26,7 @@ export const sweepShape = (sampleRate: number): SweepShape => ({
   fadeSeconds: 0.02,
 });
 
-/** The sweep at full scale, `seconds × sampleRate` samples. The caller sets how loudly it is played. */
+/** The sweep at full scale, `seconds × sampleRate` samples. The caller sets its level. */
 export function sweep({ sampleRate, seconds, lowHz, highHz, fadeSeconds }: SweepShape): Float32Array {
   const length = Math.round(seconds * sampleRate);
   const octaves = Math.log(highHz / lowHz);
@@ -40,11 +40,11 @@ export function sweep({ sampleRate, seconds, lowHz, highHz, fadeSeconds }: Sweep
 }
 
 /**
- * The impulse response between a played signal and its recording, by division of spectra with a floor
- * (Wiener): bins where the played signal has no energy are not blown up.
+ * The impulse response between a played signal and its recording, by division of spectra with a floor (Wiener), so that
+ * bins without energy in the played signal are not amplified.
  *
- * @param recorded what the microphone heard, from the sample at which `played` began
- * @returns taps at the same rate, index 0 at no delay; `taps` of them
+ * @param recorded the microphone's samples from the one at which `played` began
+ * @returns `taps` taps at the same sample rate, index 0 at no delay
  */
 export function deconvolve(recorded: Float32Array, played: Float32Array, taps: number): Float32Array {
   const fft = new RealFft(powerOfTwoFrom(recorded.length + played.length));
