@@ -97,5 +97,7 @@ describe('a new breath or bow', () => {
     expect(after(60.63)[1]).toBe(true);
     const two = trackOf([...times(31, {}), ...times(2, { midi: 70 }), ...times(20, { midi: NaN })]);
     expect(pitchAfterDip(two, 30)).toBeNaN();
+    const next = trackOf([...times(32, {}), ...times(2, { midi: 61 }), ...times(20, { midi: NaN })]);
+    expect(pitchAfterDip(next, 30)).toBeCloseTo(61, 6);
   });
 });

@@ -108,4 +108,38 @@ describe('the note maker', () => {
     // The first frame that counts is frame 32 (256 ms); it and fourteen more belong to the note.
     expect(note!.offsetSeconds).toBeCloseTo(0.008 * (32 + 14), 9);
   });
+
+  /** 40 frames of MIDI 60, clear, with two unclear ones in the middle, so far off. */
+  const withTwoOff = (semitones: number): MadeFrame[] => [
+    ...times(20, {}),
+    ...times(2, { midi: 60 + semitones, clarity: 0.5 }),
+    ...times(20, {}),
+  ];
+
+  test('is measured on frames within a semitone', () => {
+    const clarityOf = (semitones: number) => notesOf(withTwoOff(semitones))[0]!.confidence;
+    expect(clarityOf(0.95)).toBeLessThan(0.97);
+    expect(clarityOf(1.05)).toBeCloseTo(0.98, 3);
+  });
+
+  test('is measured on frames within 0.35 semitones where a neighbour rings on', () => {
+    const spectra = {
+      share: 0.5,
+      pitches: (each: (midi: number) => void) => {
+        each(60);
+      },
+      evidence: (midi: number) => ({
+        after: 0.9,
+        added: 0.9,
+        gained: Math.round(midi) === 60 ? 0.99 : 0,
+        fundamental: Math.round(midi) === 60 ? 0 : -3,
+      }),
+      keeps: () => 1,
+    } as unknown as AttackSpectra;
+    const attack = { seconds: 0.4, flux: 1, ratio: 30, energyRatio: 3 };
+    const clarityOf = (semitones: number) =>
+      notesOf([...times(20, { midi: 62 }), ...withTwoOff(semitones)], [attack], spectra)[1]!.confidence;
+    expect(clarityOf(0.34)).toBeLessThan(0.97);
+    expect(clarityOf(0.38)).toBeCloseTo(0.98, 3);
+  });
 });
