@@ -72,7 +72,7 @@ export function playChords(feel: Feel, form: BandForm, swing: number, chance: Ch
 
 function strike(step: Step, voicing: Voicing, feel: Feel, chance: Chance): readonly BandEvent[] {
   const velocity = loosen(Math.round((velocityOf[step.sign] ?? 80) * softer), chance);
-  // The finger on top leads, those inside step back a little, and no two are alike.
+  // The top note is the loudest, the inner ones are a little softer, and no two have the same velocity.
   const ofVoice = (i: number) =>
     velocity +
     (i === voicing.length - 1 ? topFinger : innerFingers) +

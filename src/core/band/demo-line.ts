@@ -1,7 +1,7 @@
 /**
  * The demo take: two choruses of a shuffle in D that a player with good ears and some old habits might play. It
  * lands on most thirds, keeps the minor shape too long over the IV in places, floats over one V, and bends,
- * slides and hammers its way about. Written for this project.
+ * slides and hammers on. Written for this project.
  */
 import type { BandSettings } from './settings.ts';
 import type { Move, Stroke } from './line.ts';
@@ -58,7 +58,7 @@ const firstChorus: readonly Stroke[] = [
   note(6, 1 + off, 67, 1 / 3),
   note(6, 2, 65, 1),
   note(6, 3, 62, 1),
-  // D7: the flat third left hanging: the habit.
+  // D7: the flat third that is not resolved: the habit.
   note(7, 1, 65, 1.4, 94),
   note(7, 3, 62, off),
   note(7, 3 + off, 65, 1 / 3),

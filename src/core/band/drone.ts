@@ -1,16 +1,16 @@
-/** Root and fifth of the key, held: the oldest thing to play over. *Common practice.* */
+/** Root and fifth of the key, held: a drone to play over. *Common practice.* */
 import type { BandEvent } from './events.ts';
 import type { BandForm } from './form.ts';
 import type { Drone } from './settings.ts';
 
-/** C3 to B3: under the player, over the mud. */
+/** C3 to B3: below the player's range, high enough to stay clear. */
 const lowestRoot = 48;
 const fifth = 7;
-/** The bow turns after so many bars, so that whoever joins in hears it soon. */
+/** The drone is struck again after this many bars, so that a take that begins later soon hears it. */
 const bowBars = 4;
 const velocity = 72;
 
-/** The drone of one chorus, counted from 0, as its chords. In a short one the bow goes on into the next. */
+/** The drone of one chorus, counted from 0, as its chords. In a short chorus the tones are held into the next. */
 export function playDrone(form: BandForm, { tones, semitones }: Drone, chorus: number): readonly BandEvent[] {
   const round = semitones.length > 1 ? 1 : Math.max(1, Math.floor(bowBars / form.bars));
   if (chorus % round !== 0) return [];

@@ -1,7 +1,7 @@
 /**
  * What the band plays in its own turns: a line that does what the player's aim asks for. On every change it lands on a
  * tone of the aim, it comes there by step, and between the landings it walks in eighths through chord and key. The
- * cheapest path through the keys (Viterbi) with seeded taste in the costs, as the walking bass is found.
+ * cheapest path through the keys (Viterbi) with seeded random parts in the costs, as for the walking bass.
  */
 import { keyAt } from '../chart/keys-through.ts';
 import { bandTurns } from '../chart/turns.ts';
@@ -17,7 +17,7 @@ import type { FeelName } from '../chart/feel-names.ts';
 import { swungBeat } from '../chart/swing.ts';
 import { inKey } from './voicing.ts';
 
-/** B3 to G5: where a guitar sings, above the chords, inside the kit's guitar and piano. */
+/** B3 to G5: above the chords, within the range of the kit's guitar and piano. */
 export const lineRange = { lowest: 59, highest: 79 } as const;
 const restingKey = 68;
 const never = 1e6;
@@ -27,9 +27,9 @@ const archSemitones = 6;
 
 const cost = {
   scaleTone: 0.5,
-  /** On a beat the ear takes a tone for its chord's. */
+  /** A note on a beat that is no chord tone. */
   scaleToneOnBeat: 1.6,
-  /** A half step above a chord tone of the moment rubs. */
+  /** A note a half step above a chord tone of that moment, which is dissonant. */
   rubbing: 1.8,
   chromaticTone: 3,
   repeated: 2.4,
@@ -49,7 +49,7 @@ const cells = {
 const fastBpm = 190;
 const velocity = { onBeat: 82, offBeat: 90, landing: 102 } as const;
 const gate = 0.94;
-/** The last note of a turn sings for a beat and a half at most; then the bar is the player's to breathe in. */
+/** The last note of a turn lasts a beat and a half at most; the rest of the bar is a pause for the player. */
 const lastNoteBeats = 1.5;
 
 interface Note {
@@ -135,7 +135,7 @@ function rhythm(
       else if (sign === '.') stops.push(place);
     });
   }
-  // Where a chord arrives between the eighths, the line waits for it.
+  // Where a chord arrives between two eighths, the note is placed at the chord.
   for (const { startBeat } of form.spans) {
     if (
       startBeat >= start &&
@@ -185,7 +185,7 @@ function pitches(notes: readonly Note[], aim: string, form: BandForm, chance: Ch
     targets.set(note.chord, known);
     return known;
   };
-  // The line goes up and down in arches, as a breath does.
+  // The line rises and falls in arches, as phrases do.
   const phase = chance.next();
   const contour = ({ writtenBeat }: Note) =>
     restingKey + archSemitones * Math.sin(2 * Math.PI * (writtenBeat / archBeats + phase));

@@ -15,7 +15,7 @@ const standardKit = 0;
 /** MIDI programs by part; those of drums and click are kits. */
 export type Programs = Readonly<Record<BandPart, number>>;
 
-/** The line is a guitar's, but a piano's where a guitar has the chords: the ear must tell them apart. */
+/** The line is played by a guitar, or by a piano where a guitar plays the chords, so that both can be distinguished. */
 export const programsOf = ({ drumKit, bass, chords }: Instruments): Programs => ({
   drums: drumKit,
   bass,

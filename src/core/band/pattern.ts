@@ -1,4 +1,4 @@
-/** Patterns written in steps, read into places on the grid. */
+/** Patterns that are written in steps → places on the grid of beats. */
 import type { BandForm } from './form.ts';
 import type { ChordSpan } from '../chart/timeline.ts';
 import type { Chance } from '../base/random.ts';
@@ -7,7 +7,7 @@ import { swungBeat } from '../chart/swing.ts';
 
 const patternBeats = 4;
 
-/** A step that says something: where, and which character stands there. */
+/** A step that is no rest: its place, and its character. */
 export interface Step {
   /** From the chorus's first downbeat, as played (swung). */
   readonly beat: number;

@@ -9,7 +9,7 @@ import type { Chord, Key } from '../music/chord.ts';
 export type Voicing = readonly number[];
 
 /**
- * D3 to G4. Below it close intervals turn to mud, above it the player's solo register begins.
+ * D3 to G4. Below it close intervals are unclear, above it the player's register begins.
  */
 export const voicingRange = { lowest: 50, highest: 67 } as const;
 /** Where the middle of a voicing rests when nothing else decides. */
@@ -21,13 +21,13 @@ const closeFrom = 54;
 const widestGap = 9;
 
 const cost = {
-  /** A semitone of motion in any voice counts 1; the top voice is what the ear follows, so it counts again. */
+  /** A semitone of motion in any voice costs 1; in the top voice, which is heard best, it costs this in addition. */
   topMotion: 0.8,
   /** A semitone of the centre away from its resting place. */
   drift: 0.25,
-  /** A minor second, which only colours may need. */
+  /** A minor second, which only chords with colour tones may need. */
   minorSecond: 1.5,
-  /** A minor second between the two top voices hides the top. */
+  /** A minor second between the two top voices, which makes the top one hard to hear. */
   clusterOnTop: 4,
   /** A minor ninth between two voices sounds like a wrong note. */
   minorNinth: 8,
@@ -181,7 +181,7 @@ export function voiceChords(
   return path.slice(chords.length, 2 * chords.length);
 }
 
-/** A chord whose four tones fit nowhere gives up its least needed one. */
+/** Where four tones of a chord have no placing, the least needed one is left out. */
 function placingsOf(tones: readonly number[]): readonly Voicing[] {
   for (let size = tones.length; size > 0; size--) {
     const found = placings(tones.slice(0, size));

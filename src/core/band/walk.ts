@@ -1,6 +1,6 @@
 /**
  * A walking bass: a note a beat, roots where chords arrive, and a half or whole step into every change.
- * The line is the cheapest path through the keys of the bass (Viterbi), with seeded taste in the costs, so that
+ * The line is the cheapest path through the keys of the bass (Viterbi), with seeded random parts in the costs, so that
  * choruses differ and the rules hold in all of them. Common practice.
  */
 import { keyAt } from '../chart/keys-through.ts';
@@ -14,7 +14,7 @@ const restingKey = 37;
 
 const never = 1e6;
 const cost = {
-  /** On a beat that the ear weighs, anything but a chord tone. */
+  /** A note on a strong beat that is no chord tone. */
   weakToneOnStrongBeat: 3,
   scaleTone: 0.8,
   chromaticTone: 2.2,
@@ -95,7 +95,7 @@ function stopsOf(form: BandForm): readonly (Stop | null)[] {
     const repeats = index > 0 && before?.chord?.symbol === chord.symbol;
     const leaves = beat + 1 >= span.endBeat;
     const changes = after?.chord ? after.chord.symbol !== chord.symbol : false;
-    // A span of one beat has no room for a step: its root is enough.
+    // A span of one beat is too short for a step: it has its root only.
     const approaches = leaves && changes && !(arrives && span.endBeat - span.startBeat <= 1);
     const tones = new Set(chord.tones.map((tone) => tone.pitchClass));
     const root = bassPitchClass(chord);

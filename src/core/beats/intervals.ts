@@ -1,4 +1,4 @@
-/** Beats as the intervals between them, and without the scatter of single strokes. */
+/** Intervals between beats, and beats without the variation of single strokes. */
 import { upperMedian } from '../base/statistics.ts';
 
 /** Beats a minute by the median interval; needs two beats or more. */
@@ -7,11 +7,14 @@ export const bpmOf = (beats: readonly number[]): number => 60 / (upperMedian(int
 export const intervalsOf = (beats: readonly number[]): readonly number[] =>
   beats.slice(1).map((beat, i) => beat - beats[i]!);
 
-/** Two bars of four: long enough to halve a hand's scatter, short enough for a tempo that drifts. */
+/**
+ * Beats that are smoothed over, two bars of four: enough to halve the variation of taps, few enough for a tempo that
+ * drifts.
+ */
 const SMOOTHED_OVER = 9;
 
 /**
- * Beats without the scatter of single strokes: each is put on the parabola through the nine around it (Savitzky & Golay
+ * Beats without the variation of single strokes: each is moved to the parabola through the nine around it (Savitzky & Golay
  * 1964), so that a tempo that drifts, or drifts ever faster, is followed without a lag. Fewer than five stay as they are.
  */
 export function smoothed(beats: readonly number[]): readonly number[] {

@@ -1,4 +1,4 @@
-/** How often a beat is felt: the same pulse counted twice or three times as fast, or half or a third as fast. */
+/** Metrical levels: the same pulse counted two or three times as fast, or at half or a third of its speed. */
 
 export const levels = ['a third', 'half', 'twice', 'three times'] as const;
 export type Level = (typeof levels)[number];
@@ -51,7 +51,9 @@ export function feltBeats(
   return beats;
 }
 
-/** Which of the `every` ways to take every so-many-th beat takes the strongest, and by how much. */
+/**
+ * Of the `every` ways to take each `every`-th beat the one with the strongest beats, and by how much they are stronger.
+ */
 function strongest(strengths: readonly number[], every: number): { from: number; contrast: number } {
   let best = { from: 0, contrast: -Infinity };
   for (let from = 0; from < every; from++) {

@@ -1,4 +1,4 @@
-/** `music-tempo` brings no types: what of it is used. */
+/** Types for the part of `music-tempo` that is used; the package has none. */
 declare module 'music-tempo' {
   export default class MusicTempo {
     constructor(

@@ -1,12 +1,12 @@
 /** Constants of the beat finding, with their reasons. */
 
-/** Shorter than this nothing recurs often enough to be told from chance. */
+/** In a shorter recording too few beats repeat to distinguish them from chance, seconds. */
 export const LEAST_SECONDS = 5;
 /** −60 dBFS: below it lies the noise of a cable. */
 export const SILENT_PEAK = 1e-3;
 export const LEAST_BEATS = 8;
 
-/** Attacks are heard well at this rate; a higher one is thinned to no less. */
+/** Attacks are detected well at this sample rate, Hz; higher rates are reduced, but not below it. */
 export const PLAIN_RATE = 20_000;
 /** The method's own step and window (Dixon 2001: 10 ms and about 46 ms). */
 export const HOP_SECONDS = 0.01;
@@ -28,6 +28,9 @@ export const AGENT_MOST_CHANGE = 0.4;
 export const LEAST_CONTRAST = 2;
 /** Between two beats the flux is looked at here, in beats: no place where halves, thirds or quarters of a beat fall. */
 export const BETWEEN_BEATS = [0.2, 0.3, 0.4, 0.6, 0.7, 0.8] as const;
-/** Beats have an attack this near: bands 0.92 and more, strewn clicks 0.57 at the most. */
+/**
+ * A beat is supported by an attack this near, seconds. Supported beats: bands 0.92 and more, random clicks at most
+ * 0.57.
+ */
 export const SUPPORT_SECONDS = 0.03;
 export const LEAST_SUPPORT = 0.65;

@@ -1,4 +1,7 @@
-/** A player taps along: a hand scatters by some 20 ms and comes early, so taps tell the pace, and attacks the place. */
+/**
+ * Beats from taps: taps vary by some 20 ms and come early, so that they give the tempo, and the attacks of the
+ * recording the exact times.
+ */
 import { upperMedian } from '../base/statistics.ts';
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
 import { smoothed } from './intervals.ts';
@@ -6,12 +9,15 @@ import { CLOSEST_SECONDS } from './track.ts';
 
 /** Four taps tell a tempo: three intervals. */
 export const LEAST_TAPS = 4;
-/** An attack so near is what was tapped to. Wider than a hand scatters, narrower than an eighth at 240. */
+/**
+ * An attack this near is the one that was tapped to: more than the variation of taps, less than an eighth note at 240
+ * beats a minute.
+ */
 const NEAR_SECONDS = 0.06;
 
 /**
- * The beats that were tapped: smoothed over the neighbouring taps, then drawn together to the attacks of the recording
- * where those are known.
+ * The beats that were tapped: smoothed over the neighbouring taps, then all moved by the median distance to the attacks of
+ * the recording, then each moved to its attack, where attacks are known.
  * @param taps seconds in the recording, in any order
  * @param attacks rising; empty where they are not known
  * @returns rising beats; empty for fewer than {@link LEAST_TAPS}

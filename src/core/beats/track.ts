@@ -1,6 +1,6 @@
 /**
- * The beats of a recording as a player corrects them. A track is a value: every verb answers with another one, so that
- * a step can be taken back.
+ * The beats of a recording as a player corrects them. A track is a value: every function returns a new one, so that a step
+ * can be undone.
  */
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
 
@@ -20,10 +20,10 @@ export interface BeatTrack {
 
 /** Two beats can't be nearer: 600 a minute. */
 export const CLOSEST_SECONDS = 0.1;
-/** A beat that is moved takes so many on each side with it, less and less, unless one that is pinned comes first. */
+/** A moved beat moves this many neighbours on each side with it, less with their distance; a pinned beat ends that. */
 export const REACH_BEATS = 8;
 
-/** A track of beats that nobody has touched. @param beats rising */
+/** A track of beats as they were found, none of them pinned. @param beats rising */
 export const trackOf = (beats: readonly number[], downbeat = 0): BeatTrack => ({
   marks: beats.map((seconds) => ({ seconds, pinned: false })),
   downbeat: Math.min(Math.max(0, downbeat), Math.max(0, beats.length - 1)),
@@ -63,7 +63,7 @@ export function moveBeat(track: BeatTrack, index: number, seconds: number): Beat
   };
 }
 
-/** How much each mark goes along: 1 for the moved one, 0 from the reach, or from a pinned one, on. */
+/** The share of the move for each mark: 1 for the moved one, 0 from the reach or from a pinned mark on. */
 function weightsAround(marks: readonly Mark[], index: number): readonly number[] {
   const reachOf = (step: 1 | -1): number => {
     for (let far = 1; far <= REACH_BEATS; far++) if (marks[index + step * far]?.pinned) return far;
@@ -91,13 +91,13 @@ function within(wanted: number, marks: readonly Mark[], weights: readonly number
   return wanted * share;
 }
 
-/** Pins a beat where it is, or lets it go. */
+/** Pins a beat where it is, or unpins it. */
 export const pinBeat = (track: BeatTrack, index: number, pinned: boolean): BeatTrack => ({
   ...track,
   marks: track.marks.map((mark, i) => (i === index ? { ...mark, pinned } : mark)),
 });
 
-/** One more beat, pinned. One too near another is not taken: the track stays as it is. */
+/** Adds a beat and pins it. Too near to another beat, it is not added. */
 export function insertBeat(track: BeatTrack, seconds: number): BeatTrack {
   const near = track.marks[nearestMark(track, seconds)];
   if (seconds < 0 || (near && Math.abs(near.seconds - seconds) < CLOSEST_SECONDS)) return track;
@@ -108,7 +108,7 @@ export function insertBeat(track: BeatTrack, seconds: number): BeatTrack {
   };
 }
 
-/** One beat less; where it was the first downbeat, the next one is. */
+/** Removes a beat; if it was the first downbeat, the next beat becomes that. */
 export function removeBeat(track: BeatTrack, index: number): BeatTrack {
   const marks = track.marks.toSpliced(index, 1);
   const downbeat = index < track.downbeat ? track.downbeat - 1 : track.downbeat;
@@ -135,8 +135,8 @@ export function evenOut(track: BeatTrack, index: number): BeatTrack {
 }
 
 /**
- * Goes on from a beat at the pace of the beats before it, to the next pinned beat or the end of the recording: where
- * the finding lost its way.
+ * Continues from a beat at the tempo of the beats before it, to the next pinned beat or the end of the recording: for a
+ * stretch in which the beats were found wrongly.
  * @param durationSeconds of the recording
  */
 export function goOnFrom(track: BeatTrack, index: number, durationSeconds: number): BeatTrack {
@@ -180,7 +180,7 @@ export function fillOut(track: BeatTrack, durationSeconds: number): BeatTrack {
   const head = Math.min(BEATS_OF_PACE, marks.length - 1);
   const entry = (marks[head]!.seconds - first.seconds) / head;
   const leave = paceBefore(marks, marks.length - 1) ?? entry;
-  // A beat that would lie a hair before the first sample is none.
+  // A beat just before the first sample is left out.
   const before = Math.max(0, Math.floor(first.seconds / entry + 1e-9));
   const behind = Math.max(0, Math.floor((durationSeconds - last.seconds) / leave + 1e-9));
   return {

@@ -15,7 +15,7 @@ export function timelineAsRead(timeline: Timeline, reading: Reading): Timeline {
   if (reading.semitones === 0) return timeline;
   const key = keyAsRead(timeline.key, reading);
   const interval = intervalBetween(timeline.key.tonic, key.tonic);
-  // A chord is the same value however often it is asked for: the display tells a change by that.
+  // The same chord always gives the same object: the display recognises a change of chord by that.
   const known = new Map<Chord, Chord>();
   const moved = (chord: Chord | null): Chord | null => {
     if (chord === null) return null;

@@ -51,9 +51,9 @@ export interface BeatListOptions {
   readonly swing?: number;
 }
 
-/** A feel's swing goes by the tempo; beats that have none are taken for this. */
+/** The swing of a feel depends on the tempo; this tempo is used for beats without one. */
 const USUAL_BPM = 120;
-/** Two neighbouring beats can't be closer: 6,000 beats a minute is no music. */
+/** Least distance of two beats, seconds: 6,000 beats a minute are an error in the list. */
 const CLOSEST_BEATS_SECONDS = 0.01;
 /**
  * A beat position this near to a whole number of spans counts as being there: far less than a sample at any
@@ -230,7 +230,7 @@ export interface Layout extends Omit<Timeline, 'chordAt' | 'spansBetween' | 'nex
   readonly chorusBeats: number | null;
 }
 
-/** The three questions a timeline answers, over spans that repeat or do not. */
+/** The three queries of a timeline, over spans that repeat or do not. */
 export function timelineOf({ before, chorus, chorusBeats, ...facts }: Layout): Timeline {
   const starts = chorus.map((span) => span.startBeat);
 

@@ -60,7 +60,7 @@ export function playedBars(chart: Pick<Chart, 'sections'>): readonly PlayedBar[]
 
 interface PassedBar {
   readonly at: number;
-  /** It comes no more, but for a jump. */
+  /** It does not sound again, except after a jump. */
   readonly lastTime: boolean;
 }
 
@@ -125,7 +125,7 @@ export function endOfEnding(bars: readonly ChartBar[], from: number): number {
   return from + 1;
 }
 
-/** A bar as it stands in a chart that is played out: nothing in it leads anywhere else. */
+/** A bar in a chart whose repeats are written out: without repeat signs and jumps. */
 export function playedOut({ chords }: ChartBar): ChartBar {
   return { chords, repeatStart: false, repeatTimes: 0, endings: [] };
 }

@@ -4,7 +4,7 @@ import type { Chord } from '../music/chord.ts';
 import type { ChartChord } from './chart.ts';
 import { refuse, type Piece } from './chart-problem.ts';
 
-/** What the bars before say to this one. */
+/** What a bar takes over from the bars before it. */
 export interface BarContext {
   /** How the bar is called in a sentence: "Bar 3". */
   readonly label: string;
@@ -13,7 +13,7 @@ export interface BarContext {
   readonly before: readonly ChartChord[] | null;
 }
 
-/** Beat marks hold the chord before them for a beat each; some hands write dots. */
+/** Each beat mark holds the chord before it for a beat; some players write dots. */
 const BEAT_MARKS = /^(?:\/+|\.+)$/;
 const NO_CHORD = /^n\.?c\.?$/i;
 /** "C7:1.5": a chord with its beats written out. */
@@ -30,7 +30,7 @@ interface Slot {
 
 /**
  * Reads a bar. Chords alone share its beats; with beat marks each chord and each mark is a beat; with `:beats`
- * every chord says how long it stands. Refuses, with a sentence, what can't be read.
+ * every chord has its length written. Refuses what cannot be read, with the problem and its place.
  */
 export function readBar(piece: Piece, context: BarContext): readonly ChartChord[] {
   const words = wordsOf(piece);

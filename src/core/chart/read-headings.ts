@@ -12,7 +12,7 @@ import {
 } from './chart.ts';
 import { refuse, type Piece } from './chart-problem.ts';
 
-/** What headings have said so far. */
+/** The values of the headings so far. */
 export interface Headings {
   title: string | null;
   key: Key | null;
@@ -35,7 +35,7 @@ export function headingOf(text: string): { readonly word: string; readonly value
 
 export const isHeadingWord = (word: string): boolean => (WORDS as readonly string[]).includes(word);
 
-/** Takes a heading in; refuses a value that can't be one, and says which could. */
+/** Reads a heading; refuses a value that is not allowed, with the allowed ones. */
 export function readHeading(piece: Piece, word: string, value: string, headings: Headings): void {
   switch (word) {
     case 'title':

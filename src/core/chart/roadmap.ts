@@ -1,4 +1,4 @@
-/** The roadmap of a chart: whether its jumps lead somewhere, and where its coda is. */
+/** The roadmap of a chart: whether each jump has its target, and where the coda is. */
 import { writtenBars, type ChartBar, type ChartSection } from './chart.ts';
 import { jumpWords } from './read-signs.ts';
 

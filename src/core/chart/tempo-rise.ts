@@ -1,7 +1,7 @@
-/** A tempo that rises as the form goes round: what band, clock and grading all count by. */
+/** A tempo that rises as the form goes round: used by band, clock and grading alike. */
 import type { BeatMap, TempoRise } from './timeline.ts';
 
-/** No faster than this does a tempo rise; one that starts faster stays as it is. */
+/** A tempo rises up to this; one that starts faster stays as it is. */
 export const MOST_RISEN_BPM = 280;
 
 /**

@@ -1,5 +1,5 @@
 /**
- * The shape every part of the core agrees on for time and harmony.
+ * Time and harmony in the form that all parts of the core use.
  * Beats are counted from the chart's first downbeat (beat 0); a pickup has negative beats.
  */
 import type { Chord, Key } from '../music/chord.ts';

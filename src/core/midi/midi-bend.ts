@@ -1,6 +1,6 @@
 /** Pitch bend of one MIDI channel over time, in semitones. */
 
-/** Bend range before a file sets one (General MIDI): two semitones either way. */
+/** Bend range before a file sets one (General MIDI): two semitones in both directions. */
 const DEFAULT_RANGE_SEMITONES = 2;
 const FULL_BEND = 8192;
 

@@ -1,4 +1,4 @@
-/** Notes from an instrument that says itself what is played (MIDI 1.0): messages as they come → notes. */
+/** Notes from a MIDI instrument (MIDI 1.0): messages in the order they come → notes. */
 import { bendTrack, type BendTrack } from './midi-bend.ts';
 import type { HeardNote, LiveReading } from '../take/note.ts';
 
@@ -34,7 +34,7 @@ interface Held {
   readonly velocity: number;
 }
 
-/** Gathers notes: a key that is let go is a note that has ended. Seconds count from the take's beginning. */
+/** Collects notes: a note ends when its key is released. Seconds count from the start of the take. */
 export class PlayedNotes {
   readonly #bends = new Map<number, BendTrack>();
   #held: readonly Held[] = [];
@@ -73,7 +73,7 @@ export class PlayedNotes {
     return { timeSeconds: seconds, midi: note?.midi ?? null, levelDb: note?.levelDb ?? -Infinity };
   }
 
-  /** Whatever is still held ends here. */
+  /** Ends every note that is still held. */
   finish(seconds: number): readonly HeardNote[] {
     for (const { key, channel } of this.#held) this.#letGo(key, channel, seconds);
     return this.#ended;

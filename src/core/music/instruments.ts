@@ -1,7 +1,7 @@
 /**
  * Instruments as data: strings and frets, compass, and where the written note stands against the sounding one.
  * Tunings and transpositions are *common practice*; compasses are the usual ones, from memory of orchestration
- * handbooks, and only guide the eye.
+ * handbooks, and are used for display only.
  */
 
 export interface Instrument {
@@ -50,7 +50,7 @@ const plain = (
   highestMidi: number,
 ): Instrument => ({ id, name, soundingFromWritten, lowestMidi, highestMidi, neck: null });
 
-/** The guitar first: most players hold one. Comments give the open strings from the lowest up. */
+/** The guitar first, as the most common one. Comments give the open strings from the lowest up. */
 export const INSTRUMENTS: readonly Instrument[] = [
   fretted('guitar', 'Guitar', [40, 45, 50, 55, 59, 64]), // E2 A2 D3 G3 B3 E4
   fretted('guitar-24', 'Guitar, 24 frets', [40, 45, 50, 55, 59, 64], 24),

@@ -6,7 +6,7 @@ import { pitchClassOf, semitonesOf, spellDegree, wrapPitchClass } from './spelli
 /** Root, quality, and the bass behind the last slash. Capitals only: "b7" is a degree, never a chord. */
 const SYMBOL = /^([A-G](?:bb|b|##|#|x)?)(.*?)(?:\/([A-G](?:bb|b|##|#|x)?))?$/;
 
-/** Other hands' signs for the ones that the grammar knows. */
+/** Other ways to write the signs of the grammar. */
 const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/[♭]/g, 'b'],
   [/[♯]/g, '#'],

@@ -1,4 +1,4 @@
-/** When two chords are one and the same to the ear that follows the changes. */
+/** When two chord symbols name the same chord, so that there is no change between them. */
 import type { Chord } from './chord.ts';
 import { pitchClassOf } from './spelling.ts';
 

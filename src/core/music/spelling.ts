@@ -1,5 +1,5 @@
 /**
- * Letters and accidentals: how an interval from a note is spelled. The arithmetic is tonal's; the words are ours.
+ * Letters and accidentals: how an interval from a note is spelled. The arithmetic is that of the library tonal.
  */
 import { Interval, Note } from 'tonal';
 

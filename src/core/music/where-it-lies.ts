@@ -1,7 +1,7 @@
 /** Where a pitch lies on a neck. */
 import type { Instrument } from './instruments.ts';
 
-/** A place to put a finger. */
+/** A string and a fret. */
 export interface NeckPosition {
   /** As players count them: 1 is the highest string. */
   readonly string: number;
@@ -11,7 +11,7 @@ export interface NeckPosition {
 
 /**
  * Every place where a sounding whole MIDI number can be played, the lowest fret first; empty where there is none,
- * and for an instrument without a neck. A left-handed player mirrors the picture, never the numbers.
+ * and for an instrument without a neck. For a left-handed player the picture is mirrored, the numbers are the same.
  *
  * @example positionsOf(48, guitar) // C3: fifth string, fret 3; sixth string, fret 8
  */
@@ -24,7 +24,7 @@ export function positionsOf(midi: number, instrument: Instrument): readonly Neck
     .sort((a, b) => a.fret - b.fret || a.string - b.string);
 }
 
-/** The place for a pitch that is nearest to where the hand is, or null; of equals, the lower fret. */
+/** The place for a pitch that is nearest to the position of the hand, or null; of equally near ones the lower fret. */
 export function nearestPosition(
   midi: number,
   instrument: Instrument,

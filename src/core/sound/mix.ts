@@ -1,8 +1,8 @@
 /**
  * The band's balance before anyone touches a level. Measured over a chorus of each feel with ffmpeg's ebur128
  * (loudness by ITU-R BS.1770), at these gains: bass -23 to -27 LUFS, drums from 2 above to 4 below it, chords
- * level with it to 4 below, the whole -19 to -24 LUFS, its highest peak (a last bar) at -2 dBFS. A laptop's speaker takes
- * most of the bass away, so the bass may lead.
+ * level with it to 4 below, the whole -19 to -24 LUFS, its highest peak (a last bar) at -2 dBFS. A laptop's loudspeaker
+ * reproduces little of the bass, so that the bass may be the loudest part.
  */
 import type { BandPart } from '../band/events.ts';
 
@@ -14,7 +14,10 @@ export interface PartMix {
   readonly room: number;
 }
 
-/** Chords stand a little aside, so that drums and bass keep the middle; a bass in a small room only booms. */
+/**
+ * Chords are panned a little to the side, so that drums and bass keep the middle; the bass has no room, which would
+ * only boom.
+ */
 const parts: Readonly<Record<BandPart, PartMix>> = {
   drums: { gain: 1.07, pan: 0, room: 0.09 },
   bass: { gain: 0.96, pan: 0, room: 0 },
@@ -23,7 +26,7 @@ const parts: Readonly<Record<BandPart, PartMix>> = {
   click: { gain: 1, pan: 0, room: 0 },
 };
 
-/** A line must lead; a clean guitar in the kit is softer than its piano. */
+/** The line must be the loudest; the kit's clean guitar is softer than its piano. */
 const lineGain: Readonly<Record<number, number>> = { 4: 0.9, 27: 1.5 };
 
 /** Chord instruments are recorded at their own levels; these bring them together. */

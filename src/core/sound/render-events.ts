@@ -1,4 +1,4 @@
-/** Events of the band → samples, a stereo stem for each part. Pure but for the synthesiser it is handed. */
+/** Events of the band → samples, a stereo stem for each part. The synthesiser is its only state. */
 import { bandParts, type BandEvent, type BandPart } from '../band/events.ts';
 import type { Instruments } from '../band/feels/feel.ts';
 import { programsOf } from '../band/instruments.ts';
@@ -23,9 +23,9 @@ export interface Stretch {
   readonly endBeat: number;
 }
 
-/** Sounds ring on behind the last note at most this long; a crash of this kit needs it. */
+/** Longest decay after the last note, seconds; a crash cymbal of this kit needs it. */
 const longestTailSeconds = 3;
-/** Below -80 dBFS a tail is over. */
+/** Below this level (-80 dBFS) a decay counts as ended. */
 const silence = 1e-4;
 const fadeOutSeconds = 0.02;
 

@@ -59,7 +59,7 @@ export function runJob(synth: Synth, job: RenderJob): BandSound | Float32Array<A
   }
 }
 
-/** The buffers of a result, to be handed over instead of copied. */
+/** The buffers of a result, to be transferred instead of copied. */
 export function buffersOf(result: BandSound | Float32Array<ArrayBuffer>): ArrayBuffer[] {
   if (result instanceof Float32Array) return [result.buffer];
   return Object.values(result.stems).flatMap((stem) => stem.map((side) => side.buffer));

@@ -1,4 +1,4 @@
-/** A player's line → mono samples: the same kit, with the pitch wheel as the left hand. */
+/** A player's line → mono samples: the same kit; bends and slides are made with the pitch wheel. */
 import type { Move, Stroke } from '../band/line.ts';
 import { bendRange, type Synth } from './synth.ts';
 import type { Stereo } from './stereo.ts';
@@ -11,11 +11,11 @@ const vibrato = {
   startsAfterSeconds: 0.25,
   growsSeconds: 0.3,
 } as const;
-/** The wheel moves this often: 2.7 ms at 48 kHz, finer than a wheel step is heard. */
+/** Frames between two moves of the pitch wheel: 2.7 ms at 48 kHz, too short for a step to be heard. */
 const wheelFrames = 128;
 const tailSeconds = 1.5;
 const channel = 0;
-/** Brings a firmly struck note near half of full scale, as a player sets a recording level. */
+/** Gain that brings a firmly struck note near half of full scale, as a player sets a recording level. */
 const lineGain = 3.5;
 
 /**

@@ -8,7 +8,7 @@ export const NOTE_COLUMNS = ['onset', 'duration', 'pitch'] as const;
 /** The highest MIDI number there is; pitch fractions (bends, quarter tones) are welcome below it. */
 const HIGHEST_MIDI = 127;
 
-/** A note from a list: struck, plain and sure, since nobody listened. */
+/** A note from a list: struck, without bend or vibrato, and certain, because it was not recognised from sound. */
 export function listedNote(onsetSeconds: number, durationSeconds: number, midi: number): HeardNote {
   return {
     onsetSeconds,

@@ -33,7 +33,7 @@ export interface FlacFrame {
   readonly bytes: number;
 }
 
-/** The frame breaks the format, or its check sum does not fit. */
+/** The frame does not follow the format, or its check sum is wrong. */
 export class DamagedFrame extends Error {}
 
 /** Table of the cyclic check sums the format uses: polynomials 0x07 over 8 bits and 0x8005 over 16. */

@@ -19,7 +19,10 @@ const LAST_BLOCK = 0x80;
 const FRAME_WINDOW_BYTES = 1 << 16;
 const LARGEST_FRAME_BYTES = 1 << 24;
 
-/** A hole in the stream is filled with silence, so that later notes keep their time; a longer one is a lie. */
+/**
+ * A gap in the stream is filled with silence, so that later notes keep their time. A longer gap than this is a damaged
+ * number.
+ */
 const LONGEST_HOLE_SECONDS = 60;
 
 /** Section 8.2. */

@@ -3,7 +3,7 @@
 /**
  * minimp3 (CC0) as the package minimp3-wasm (Apache-2.0) compiles it. The package's own wrapper fetches its
  * module by URL and takes whole files; here the 21 kB stand in the bundle, and frames go in one by one: the
- * decoder's state stays between calls, and no damaged byte can send it looking for the next frame.
+ * decoder's state stays between calls, and a damaged byte cannot make it search for the next frame.
  */
 import moduleUrl from 'minimp3-wasm/dist/decoder.opt.wasm?url&inline';
 

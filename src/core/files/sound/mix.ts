@@ -1,21 +1,21 @@
 /**
- * Channels to one line of samples, and samples to numbers that can be trusted.
+ * Channels to mono, and invalid samples to 0.
  *
- * The line is the mean of the channels. Where the channels cancel each other (a guitar whose two pickups or
+ * The mono samples are the mean of the channels. Where the channels cancel each other (a guitar whose two pickups or
  * two microphones are wired out of phase, a "wide" stereo effect) the mean would take the instrument away:
  * then the loudest channel alone is taken for the whole file, and a sentence says so. The choice is made once,
  * from the first seconds in which something sounds, so that it can't flip in mid-phrase.
  */
 import type { ChannelBlock, PcmStream, Warn } from './pcm.ts';
 
-/** How the channels of one file become one. */
+/** How the channels of one file are mixed to mono. */
 export type Mixdown = { readonly take: 'mean' } | { readonly take: 'channel'; readonly channel: number };
 
 /** A block counts as evidence from −60 dBFS up: below lies the noise of a plugged-in cable. */
 const SOUNDING_POWER = 1e-6;
-/** So much sounding time is enough to decide by: a few phrases. */
+/** Seconds with sound that are enough to decide: a few phrases. */
 const EVIDENCE_SECONDS = 10;
-/** Look no further than this for it: a file silent for so long is mixed plainly. */
+/** The search ends here: a file that is silent for so long is mixed as the mean. */
 const SEARCH_SECONDS = 120;
 /**
  * The mean loses 3 dB against the louder of two unrelated channels of one level, and 6 dB where one of two is
@@ -29,7 +29,9 @@ function powerOf(samples: Float32Array): number {
   return power;
 }
 
-/** Largest sample believed: a 32-bit integer scale in a float file. Beyond lies a damaged exponent. */
+/**
+ * Largest valid sample: the scale of 32-bit integers in a floating-point file. Larger values have a damaged exponent.
+ */
 const LARGEST_SAMPLE = 2 ** 31;
 
 function meanOf(block: ChannelBlock): Float32Array {
@@ -39,7 +41,7 @@ function meanOf(block: ChannelBlock): Float32Array {
   return mean;
 }
 
-/** Puts zero where a sample is not a number, infinite, or beyond belief; counts how often. */
+/** Replaces samples that are not a number, infinite or too large by 0, and counts them. */
 function clean(block: ChannelBlock): number {
   let replaced = 0;
   for (const channel of block)
@@ -51,7 +53,7 @@ function clean(block: ChannelBlock): number {
   return replaced;
 }
 
-/** Decides from the beginning of the file how its channels become one. */
+/** Decides from the beginning of the file how its channels are mixed to mono. */
 export async function chooseMixdown(stream: PcmStream): Promise<Mixdown> {
   if (stream.channels === 1) return { take: 'mean' };
   const powers = new Float64Array(stream.channels);
@@ -77,7 +79,7 @@ export async function chooseMixdown(stream: PcmStream): Promise<Mixdown> {
     : { take: 'mean' };
 }
 
-/** One line of clean samples, block by block. Says at the end what had to be mended. */
+/** Mono samples without invalid values, block by block. Reports at the end what had to be repaired. */
 export async function* mixed(
   stream: PcmStream,
   mixdown: Mixdown,

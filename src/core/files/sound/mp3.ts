@@ -6,7 +6,7 @@ import { startMinimp3 } from './minimp3.ts';
 import { findFrame, frameHeader, streamInfo, type FrameHeader, type StreamInfo } from './mp3-frames.ts';
 import { unusable, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
 
-/** Room for the longest frame there is (320 kbit/s at 32 kHz) and the three that must agree after a loss. */
+/** Bytes for the longest possible frame (320 kbit/s at 32 kHz) and the three that must agree after a loss. */
 const LOOK_AHEAD_BYTES = 8192;
 
 interface Stream {

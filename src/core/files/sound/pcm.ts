@@ -6,7 +6,7 @@
 /** One array a channel, all of one length, full scale ±1. Valid until the next block is asked for. */
 export type ChannelBlock = readonly Float32Array[];
 
-/** Takes a sentence about what was odd in the file and mended. */
+/** Receives a note about what was wrong in the file and was repaired. */
 export type Warn = (sentence: string) => void;
 
 export interface PcmStream {

@@ -62,7 +62,7 @@ interface HeldPage {
   readonly continued: boolean;
 }
 
-/** Cuts the stream into pieces. Tells through `ended` that the stream says it is over. */
+/** Cuts the stream into pieces. Calls `ended` when the stream marks its end. */
 async function* pieces(
   source: ByteSource,
   stream: Identification,
@@ -92,7 +92,7 @@ async function* pieces(
     // A piece may end where the next page begins with a packet of its own and the time is known.
     if (size >= PIECE_BYTES && !page.continued && granule !== null) {
       yield piece();
-      // Played again and heard by none: the last pages, from one that begins with a packet of its own.
+      // The last pages are decoded again and their samples discarded, from a page that begins with a packet of its own.
       before = pages.slice(
         Math.max(
           0,
@@ -114,7 +114,7 @@ async function* pieces(
   if (pages.length > 0) yield piece();
 }
 
-/** The decoder's answer for one piece, or null where it can't make anything of it. */
+/** The decoded samples of one piece, or null where it cannot be decoded. */
 function decoded(bytes: Uint8Array): readonly Float32Array[] | null {
   try {
     return StbVorbis.decode(bytes).channels;

@@ -1,7 +1,7 @@
 /**
  * The header of a WAV file (Microsoft and IBM, Multimedia Programming Interface 1991; WAVEFORMATEXTENSIBLE
- * 2001; RF64, EBU Tech 3306). Recorders that stream can't know the length when they write it, and crash
- * before they can mend it: what the header says about sizes is believed only where it can be true.
+ * 2001; RF64, EBU Tech 3306). Recorders that stream can't know the length when they write it, and may crash
+ * before they correct it: the sizes in the header are used only where they are possible.
  */
 import { badSentence, good, type Outcome } from '../../base/outcome.ts';
 import { fourCharacters, hasMark, viewOf, type ByteSource } from '../bytes/bytes.ts';
