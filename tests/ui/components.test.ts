@@ -11,7 +11,7 @@ const components = readdirSync(UI, { recursive: true, encoding: 'utf8' })
 
 const MOST_PROPS = 10;
 /** Components that still have more; each goes from here as it is rebuilt. */
-const STILL_MORE = ['review/ReviewScreen.svelte'];
+const STILL_MORE: readonly string[] = [];
 
 /** The names in a component's `interface Props`. */
 function propsOf(text: string): readonly string[] {

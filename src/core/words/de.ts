@@ -85,6 +85,8 @@ function inCents(cents: number): string {
   const rounded = Math.round(cents);
   return rounded === 0 ? 'gestimmt' : `${rounded < 0 ? '−' : '+'}${Math.abs(rounded)} Cent`;
 }
+/** Eine ganze Zahl mit einem echten Minuszeichen. */
+const signed = (value: number): string => `${value < 0 ? '−' : ''}${Math.abs(value)}`;
 
 /**
  * German note names: H for B, B for B flat, -is for a sharp, -es for a flat, but As and Es.
@@ -1025,12 +1027,191 @@ export const de: Words = {
 
   // Der Bildschirm nach einem Take.
   review: {
-    title: 'Rückblick',
+    thisTake: 'Dieser Take',
+    back: 'Zurück',
+    saveReport: 'Bericht sichern',
+    saveSound: 'Ton sichern',
+    saveNotes: 'Töne sichern',
+    inASentence: 'In einem Satz',
+    playAgain: 'Noch einmal spielen',
+    playYourself: 'Selbst spielen',
+    nextAim: ({ name }) => `Nächstes Ziel: ${name}`,
+    againIn: 'weiter in',
+    stayHere: 'Hier bleiben',
+    landings: 'Wo die Linie gelandet ist',
+    barsOfForm: 'Takte der Form',
+    line: 'Die Linie',
+    lostIsHatched: 'Auf der Linie ist die Stelle schraffiert.',
+
+    facts: {
+      bpm: ({ bpm }) => `Tempo ${bpm}`,
+      notes: ({ count }) => (count === 1 ? '1 Ton' : `${count} Töne`),
+      bandTakenOut: ({ db }) => `Band um ${db} dB herausgenommen`,
+      reference: ({ hz, estimated }) => `a¹ = ${decimal(hz, estimated ? 1 : 0)} Hz`,
+    },
+
+    zoom: 'Vergrößerung',
+    closer: 'Näher',
+    wider: 'Weiter',
+    notesList: 'Töne des Takes: Die Pfeiltasten gehen von einem zum nächsten',
+
+    pause: 'Anhalten',
+    hearTake: 'Take anhören',
+    placeInTake: 'Stelle im Take',
+    withBand: 'mit der Band',
+
+    firstBeatBefore: 'Der erste Takt des Ablaufs beginnt bei',
+    firstBeatAfter: 'Sekunden',
+    takePlaybackPlace: 'Wo die Wiedergabe steht',
+    gradeAgain: 'Neu bewerten',
+
+    askForBacking:
+      'Ist auch eine Begleitung darin? Gib ihre Datei an, dann wird sie herausgenommen, bevor deine Linie gehört wird.',
+    giveBacking: 'Begleitung angeben',
+    giveOtherBacking: 'Andere Begleitung angeben',
+    leaveBackingIn: 'Drin lassen',
+    backingNotFound: ({ name }) =>
+      `${name} war darin nicht zu hören; herausgenommen wurde nichts: siehe den Hinweis unten.`,
+    backingTakenOut: ({ name, offsetSeconds, atOnce, driftPpm, db }) => {
+      const exact = `${decimal(Math.abs(offsetSeconds), 2)} s`;
+      const begins = atOnce
+        ? `beginnt mit der Aufnahme (${exact} Abstand)`
+        : offsetSeconds > 0
+          ? `beginnt ${exact} nach dem Anfang der Aufnahme`
+          : `lief schon ${exact}, als die Aufnahme begann`;
+      const clock =
+        driftPpm === 0
+          ? ''
+          : `, läuft ${Math.abs(driftPpm)} Millionstel zu ${driftPpm > 0 ? 'schnell' : 'langsam'}`;
+      return `${name} ${begins}${clock} und wurde um ${db} dB herausgenommen.`;
+    },
+
+    advice: 'Beim nächsten Mal',
+    to: 'nach',
+    showNote: 'Ton zeigen',
+
+    noteBefore: 'Ton davor',
+    noteAfter: 'Ton danach',
+    hearNote: 'Anhören',
+    noNote: 'In diesem Take war kein Ton zu hören.',
+    chooseNote: 'Wähle einen Ton, um zu sehen, was er war und welche Regel entschied.',
+
+    aims: 'Ziele',
+    next: 'Als Nächstes',
+    playForIt: 'Jetzt darauf spielen',
+
+    shares: 'Wie viel, und ist es Zufall?',
+    sharesKey:
+      'Der Notenkopf steht bei deinem Anteil, der Strich zeigt, wie unsicher ein Take dieser Länge ist, die Welle ist, ' +
+      'was dieselben Töne erreichten, wenn man sie über den Ablauf verstreute.',
+    sharesMore: 'Phrasenenden, betonte Schläge, alle Töne, nach Dauer',
+    events: {
+      landings: 'Landungen',
+      phraseEnds: 'Phrasenenden',
+      strongBeats: 'Betonte Schläge',
+      allNotes: 'Alle Töne',
+      byLength: 'Nach Dauer',
+    },
+    tones: { thirds: 'Terzen', guideTones: 'Terzen und Septimen', chordTones: 'Akkordtöne' },
+    none: 'keine',
+    nothingToCount: 'In diesem Take gibt es nichts zu zählen.',
+    secondsOf: ({ hits, of }) => `${decimal(hits, 1)} von ${decimal(of, 1)} s`,
+    share: ({ share, low, high, chance, verdict }) => {
+      const range =
+        low === null || high === null ? null : `irgendwo von ${percent(low)} bis ${percent(high)}`;
+      const parts = [share === null ? null : percent(share), range].filter((part) => part !== null);
+      const told = parts.join(', ');
+      const luck = {
+        'above chance': 'Mehr als Zufall.',
+        'at chance': 'Nicht mehr als Zufall.',
+        'below chance': 'Weniger, als der Zufall gäbe.',
+        'too short to tell': 'Zu kurz für ein Urteil.',
+      }[verdict];
+      const by = chance === null ? '' : `; der Zufall gibt ${percent(chance)}`;
+      return `${told.charAt(0).toUpperCase()}${told.slice(1)}${by}. ${luck}`;
+    },
+
+    palette: 'Terzen und Tonvorrat',
+    all: 'Alle',
+    mixtures: {
+      minorOnly: 'nur Mollpentatonik',
+      both: 'in beiden',
+      majorOnly: 'nur Durpentatonik',
+      neither: 'in keiner',
+    },
+    mixture: ({ share, name }) => `${percent(share)} ${name}`,
+    thirds: ({ thirds, flatThirds }) =>
+      `Über Akkorden mit großer Terz: die 3 ${times(thirds)}, die ♭3 ${times(flatThirds)}.`,
+    noLeans: 'Keine ♭3 zog in die 3.',
+    leans: ({ count, ways }) =>
+      `Die ♭3 zog ${times(count)} in die 3${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
+    leanWays: { slid: 'gerutscht', hammered: 'gehämmert', bent: 'gezogen', picked: 'angeschlagen' },
+    leanWay: ({ count, way }) => `${count} ${way}`,
+    falls: ({ count }) => `Die 3 fiel ${times(count)} zur ♭3 zurück.`,
+    leftHanging: ({ count }) => `Eine ♭3 blieb ${times(count)} hängen.`,
+    blueNotes: ({ count }) => `Eine Blue Note zwischen den beiden Terzen klang ${times(count)}.`,
+
+    takeAlong: 'Zum Mitnehmen',
+    reportAsJson: 'Bericht als JSON',
+    lineAsWav: 'Linie als WAV',
+    lineAsMidi: 'Linie als MIDI',
+    beatsAsTable: 'Schläge als Tabelle',
+    bandAsWav: 'Band als WAV',
+    commandLine: 'Auf der Kommandozeile bewerten',
+    files: { own: 'deiner Datei', line: 'der Linie', beats: 'den Schlägen', band: 'der Band' },
+    commandFolder: ({ files, band }) =>
+      `Im Ordner mit ${files.join(', ')}:` +
+      (band
+        ? ' Die Band wird dort in der Linie gesucht und neu herausgenommen; einzelne Töne können deshalb anders gehört werden.'
+        : ''),
+    copy: 'Kopieren',
+    copied: 'Kopiert',
   },
 
   // Der Soundcheck.
   soundCheck: {
     title: 'Soundcheck',
+    back: 'Zurück',
+    microphone: 'Mikrofon',
+    output: 'Ausgang',
+    systemDevice: 'Wie im System gewählt',
+    listenAgain: 'Noch einmal zuhören',
+    level: 'Spiel etwas Lautes',
+    levels: { silent: 'Noch nichts', 'turn up': 'Lauter drehen', good: 'Gut', 'too hot': 'Zu laut' },
+    notOpen: 'Das Mikrofon ist nicht offen.',
+    levelFacts: ({ peakDb, floorDb, clipped }) =>
+      `Am lautesten ${signed(peakDb)} dB, der Raum allein ${signed(floorDb)} dB, bezogen auf die Vollaussteuerung.` +
+      (clipped ? ' Es übersteuert: Dreh den Eingang leiser, oder geh weiter weg.' : ''),
+    strings: 'Leere Saiten, eine nach der anderen',
+    notPlayed: 'nicht gespielt',
+    letRing: 'Lass jede eine Sekunde klingen.',
+    againstStandard: 'Gemessen an a¹ = 440 Hz, bis mehr Saiten zu hören waren.',
+    agreeOn: ({ hz }) => `Zusammen ergeben sie a¹ = ${decimal(hz, 1)} Hz.`,
+    room: 'Der Raum',
+    caution:
+      'Es erklingen drei kurze Messtöne, jeder etwas lauter als der vorige, höchstens so laut wie leises Sprechen. Stell ' +
+      'die Lautstärke so ein, wie du spielen wirst, und so leise, dass man darüber sprechen kann: Lauter Ton schadet dem ' +
+      'Gehör. Nimm Kopfhörer dafür ab, und dämpfe die Saiten.',
+    playSweeps: 'Messtöne spielen',
+    sweeping: 'Bitte still: drei Messtöne …',
+    delayUnknown:
+      'Die Verzögerung ließ sich nicht messen, weil nichts zurückkam; stattdessen gilt, was der Browser dazu angibt.',
+    delay: ({ ms, spreadMs }) =>
+      `Vom Lautsprecher zum Mikrofon dauert es ${ms} ms, ` +
+      `${spreadMs === null ? 'jedes Mal gleich' : `von Ton zu Ton auf ${decimal(spreadMs, 1)} ms genau`}.`,
+    headphones: 'Kopfhörer: Es gibt nichts herauszunehmen.',
+    speakers: ({ db }) => `Lautsprecher: Band um ${db} dB herausgenommen.`,
+    leak: ({ db }) =>
+      db === 0
+        ? 'Sie kommt so laut zurück, wie sie gespielt wird.'
+        : `Sie kommt ${Math.abs(db)} dB ${db < 0 ? 'leiser' : 'lauter'} zurück, als sie gespielt wird.`,
+    nudge: ({ ms }) =>
+      ms === 0
+        ? 'Wenn Töne, die sich auf dem Schlag anfühlten, zu spät stehen, zähle sie früher:'
+        : `Töne zählen ${Math.abs(ms)} ms ${ms > 0 ? 'früher' : 'später'} als gemessen:`,
+    nudgeBy: ({ ms }) => `${ms < 0 ? '−' : '+'} ${Math.abs(ms)} ms`,
+    countLater: ({ ms }) => `Töne ${ms} ms später zählen`,
+    countEarlier: ({ ms }) => `Töne ${ms} ms früher zählen`,
   },
 
   // Der Bildschirm einer Begleitaufnahme und ihrer Schläge.
@@ -1120,12 +1301,14 @@ export const de: Words = {
 
   // Der Bildschirm, während ein Take bewertet wird.
   grading: {
-    title: 'Bewertung',
+    naming: 'Jeder Ton bekommt seinen Namen …',
+    progress: 'Bewertung',
   },
 
   // Der Bildschirm eines Takes, der nicht bewertet werden kann.
   trouble: {
-    title: 'Störung',
+    tryAgain: 'Noch einmal versuchen',
+    back: 'Zurück',
   },
 
   // Was mehrere Bildschirme teilen.

@@ -47,13 +47,16 @@ interface ArrivalFacts {
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const decimal = (value: number, digits: number): string => value.toFixed(digits);
+/** "never", "once", "twice", "5 times" */
+const times = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
+/** A whole number with a true minus sign. */
+const signed = (value: number): string => `${value < 0 ? '−' : ''}${Math.abs(value)}`;
 const several = (count: number, one: string, more = `${one}s`): string =>
   `${count} ${count === 1 ? one : more}`;
 /** With so many digits at most. */
 const trimmed = (value: number, digits = 2): string => String(Number(value.toFixed(digits)));
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const noun = (count: number, one: string): string => (count === 1 ? one : `${one}s`);
-const times = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
 const inBrackets = (items: readonly string[]): string => (items.length === 0 ? '' : ` (${items.join(', ')})`);
 
 const ORDINALS = [
@@ -1184,12 +1187,230 @@ export const en = {
 
   // The screen after a take.
   review: {
-    title: 'Review',
+    thisTake: 'This take',
+    back: 'Back',
+    saveReport: 'Save the report',
+    saveSound: 'Save the sound',
+    saveNotes: 'Save the notes',
+    inASentence: 'In a sentence',
+    playAgain: 'Play it again',
+    playYourself: 'Play it yourself',
+    nextAim: ({ name }: { name: string }) => `Next aim: ${name}`,
+    againIn: 'again in',
+    stayHere: 'Stay here',
+    landings: 'Where it came ashore',
+    barsOfForm: 'Bars of the form',
+    line: 'The line',
+    lostIsHatched: 'It is hatched on the line.',
+
+    // The facts of a take, one after the other.
+    facts: {
+      bpm: ({ bpm }: { bpm: number }) => `${bpm} bpm`,
+      notes: ({ count }: { count: number }) => (count === 1 ? '1 note' : `${count} notes`),
+      bandTakenOut: ({ db }: { db: number }) => `band taken out by ${db} dB`,
+      reference: ({ hz, estimated }: { hz: number; estimated: boolean }) =>
+        `A = ${decimal(hz, estimated ? 1 : 0)} Hz`,
+    },
+
+    // The line over the chords.
+    zoom: 'Zoom',
+    closer: 'Closer',
+    wider: 'Wider',
+    notesList: 'Notes of the take: arrow keys go from one to the next',
+
+    // The playback.
+    pause: 'Pause',
+    hearTake: 'Hear the take',
+    placeInTake: 'Place in the take',
+    withBand: 'with the band',
+
+    // Where the first bar of an opened recording starts.
+    firstBeatBefore: 'The first bar of the chart starts at',
+    firstBeatAfter: 'seconds',
+    takePlaybackPlace: 'Where the playback stands',
+    gradeAgain: 'Grade again',
+
+    // The backing in an opened recording.
+    askForBacking:
+      'Is a backing in it too? Give its file, and it is taken out before your line is listened to.',
+    giveBacking: 'Give its backing',
+    giveOtherBacking: 'Give another backing',
+    leaveBackingIn: 'Leave it in',
+    backingNotFound: ({ name }: { name: string }) =>
+      `${name} was not heard in it, so nothing was taken out: see the note below.`,
+    backingTakenOut: ({
+      name,
+      offsetSeconds,
+      atOnce,
+      driftPpm,
+      db,
+    }: {
+      name: string;
+      offsetSeconds: number;
+      atOnce: boolean;
+      /** 0 where there is none worth a word. */
+      driftPpm: number;
+      db: number;
+    }) => {
+      const exact = `${decimal(Math.abs(offsetSeconds), 2)} s`;
+      const begins = atOnce
+        ? `begins with the recording (${exact} away)`
+        : offsetSeconds > 0
+          ? `begins ${exact} into the recording`
+          : `had run for ${exact} when the recording began`;
+      const clock =
+        driftPpm === 0
+          ? ''
+          : `, its clock ${Math.abs(driftPpm)} millionths ${driftPpm > 0 ? 'fast' : 'slow'}`;
+      return `${name} ${begins}${clock}; it was taken out by ${db} dB.`;
+    },
+
+    // Advice.
+    advice: 'Next time',
+    to: 'to',
+    showNote: 'Show the note',
+
+    // The chosen note.
+    noteBefore: 'Note before',
+    noteAfter: 'Note after',
+    hearNote: 'Hear it',
+    noNote: 'No note was heard in this take.',
+    chooseNote: 'Choose a note to see what it was and which rule decided.',
+
+    // Aims.
+    aims: 'Aims',
+    next: 'Next',
+    playForIt: 'Play for it now',
+
+    // Shares and their chance levels.
+    shares: 'How much, and is it luck?',
+    sharesKey:
+      'The note head stands at your share, the stroke shows how uncertain a sample of this length is, the wave is what ' +
+      'the same notes would score scattered over the chart.',
+    sharesMore: 'Phrase ends, strong beats, all notes, by length',
+    events: {
+      landings: 'Landings',
+      phraseEnds: 'Phrase ends',
+      strongBeats: 'Strong beats',
+      allNotes: 'All notes',
+      byLength: 'By length',
+    },
+    tones: { thirds: 'thirds', guideTones: 'guide tones', chordTones: 'chord tones' },
+    none: 'none',
+    nothingToCount: 'Nothing to count in this take.',
+    secondsOf: ({ hits, of }: { hits: number; of: number }) => `${decimal(hits, 1)} of ${decimal(of, 1)} s`,
+    /** Shares from 0 to 1; null where a part is not told. */
+    share: ({
+      share,
+      low,
+      high,
+      chance,
+      verdict,
+    }: {
+      share: number | null;
+      low: number | null;
+      high: number | null;
+      chance: number | null;
+      verdict: 'above chance' | 'at chance' | 'below chance' | 'too short to tell';
+    }) => {
+      const range =
+        low === null || high === null ? null : `somewhere from ${percent(low)} to ${percent(high)}`;
+      const parts = [share === null ? null : percent(share), range].filter((part) => part !== null);
+      const told = parts.join(', ');
+      const luck = {
+        'above chance': 'More than luck.',
+        'at chance': 'No more than luck.',
+        'below chance': 'Less than luck would give.',
+        'too short to tell': 'Too short to tell.',
+      }[verdict];
+      const by = chance === null ? '' : `; chance gives ${percent(chance)}`;
+      return `${told.charAt(0).toUpperCase()}${told.slice(1)}${by}. ${luck}`;
+    },
+
+    // Palette and thirds.
+    palette: 'Thirds and palette',
+    all: 'All',
+    mixtures: {
+      minorOnly: 'only minor pentatonic',
+      both: 'in both',
+      majorOnly: 'only major pentatonic',
+      neither: 'in neither',
+    },
+    mixture: ({ share, name }: { share: number; name: string }) => `${percent(share)} ${name}`,
+    thirds: ({ thirds, flatThirds }: { thirds: number; flatThirds: number }) =>
+      `Over chords with a major third: the 3 ${times(thirds)}, the ♭3 ${times(flatThirds)}.`,
+    noLeans: 'No ♭3 leaned into the 3.',
+    leans: ({ count, ways }: { count: number; ways: readonly string[] }) =>
+      `The ♭3 leaned into the 3 ${times(count)}${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
+    leanWays: { slid: 'slid', hammered: 'hammered', bent: 'bent', picked: 'picked' },
+    leanWay: ({ count, way }: { count: number; way: string }) => `${count} ${way}`,
+    falls: ({ count }: { count: number }) => `The 3 fell back to the ♭3 ${times(count)}.`,
+    leftHanging: ({ count }: { count: number }) => `A ♭3 was left hanging ${times(count)}.`,
+    blueNotes: ({ count }: { count: number }) =>
+      `A blue note between the two thirds sounded ${times(count)}.`,
+
+    // Files of the take, and the command that grades them.
+    takeAlong: 'Take it along',
+    reportAsJson: 'Report as JSON',
+    lineAsWav: 'Line as WAV',
+    lineAsMidi: 'Line as MIDI',
+    beatsAsTable: 'Beats as a table',
+    bandAsWav: 'Band as WAV',
+    commandLine: 'Grade it at the command line',
+    files: { own: 'your file', line: 'the line', beats: 'the beats', band: 'the band' },
+    commandFolder: ({ files, band }: { files: readonly string[]; band: boolean }) =>
+      `In the folder with ${files.join(', ')}:` +
+      (band
+        ? ' the band is found in the line and taken out again there, so some notes may be heard otherwise.'
+        : ''),
+    copy: 'Copy',
+    copied: 'Copied',
   },
 
   // The sound check.
   soundCheck: {
     title: 'Sound check',
+    back: 'Back',
+    microphone: 'Microphone',
+    output: 'Output',
+    systemDevice: 'The system’s own',
+    listenAgain: 'Listen again',
+    level: 'Play something loud',
+    levels: { silent: 'Nothing yet', 'turn up': 'Turn up', good: 'Good', 'too hot': 'Too hot' },
+    notOpen: 'The microphone is not open.',
+    levelFacts: ({ peakDb, floorDb, clipped }: { peakDb: number; floorDb: number; clipped: boolean }) =>
+      `Loudest ${signed(peakDb)} dB, the room alone ${signed(floorDb)} dB of full scale.` +
+      (clipped ? ' It clips: turn the input down, or move away from it.' : ''),
+    strings: 'Open strings, one by one',
+    notPlayed: 'not played',
+    letRing: 'Let each one ring for a second.',
+    againstStandard: 'Measured against A = 440 Hz until more strings were heard.',
+    agreeOn: ({ hz }: { hz: number }) => `They agree on A = ${decimal(hz, 1)} Hz.`,
+    room: 'The room',
+    caution:
+      'Three short sweeps sound, each a little louder than the last, like quiet talk at most. Set the volume as you will ' +
+      'play, and low enough to talk over: loud sound harms hearing. Take headphones off your ears for it, and damp the strings.',
+    playSweeps: 'Play the sweeps',
+    sweeping: 'Quiet please: three sweeps …',
+    delayUnknown:
+      'The delay could not be measured, since nothing came back; what the browser says of it is taken instead.',
+    /** spreadMs: null where the sweeps agree. */
+    delay: ({ ms, spreadMs }: { ms: number; spreadMs: number | null }) =>
+      `From speaker to microphone it takes ${ms} ms, ` +
+      `${spreadMs === null ? 'steady' : `within ${decimal(spreadMs, 1)} ms from sweep to sweep`}.`,
+    headphones: 'Headphones: nothing to take out.',
+    speakers: ({ db }: { db: number }) => `Speakers: band taken out by ${db} dB.`,
+    leak: ({ db }: { db: number }) =>
+      db === 0
+        ? 'It comes back as loud as it is played.'
+        : `It comes back ${Math.abs(db)} dB ${db < 0 ? 'quieter' : 'louder'} than it is played.`,
+    nudge: ({ ms }: { ms: number }) =>
+      ms === 0
+        ? 'If notes that felt on the beat are shown late, count them earlier:'
+        : `Notes are counted ${Math.abs(ms)} ms ${ms > 0 ? 'earlier' : 'later'} than measured:`,
+    nudgeBy: ({ ms }: { ms: number }) => `${ms < 0 ? '−' : '+'} ${Math.abs(ms)} ms`,
+    countLater: ({ ms }: { ms: number }) => `Count notes ${ms} ms later`,
+    countEarlier: ({ ms }: { ms: number }) => `Count notes ${ms} ms earlier`,
   },
 
   // The screen of a backing recording and its beats.
@@ -1282,12 +1503,14 @@ export const en = {
 
   // The screen while a take is graded.
   grading: {
-    title: 'Grading',
+    naming: 'Naming every note …',
+    progress: 'Grading',
   },
 
   // The screen of a take that can't be graded.
   trouble: {
-    title: 'Trouble',
+    tryAgain: 'Try again',
+    back: 'Back',
   },
 
   // What several screens share.

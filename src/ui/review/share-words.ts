@@ -1,37 +1,28 @@
-/** A share told as counts out of counts, then its doubt and its chance level. */
-import type { Share, Verdict } from '../../core/take/schema.ts';
-import { ofAll, perCent } from '../parts/sentences.ts';
+/** A share as counts out of counts, then its uncertainty and its chance level. */
+import type { Share } from '../../core/take/schema.ts';
+import type { Words } from '../../core/words/words.ts';
+import { ofAll } from '../parts/sentences.ts';
 
 export interface ShareWords {
   /** "7 of 12", or "31 of 52 s" by length. */
   readonly counts: string;
-  /** "58 %, give or take 32 to 81 %; chance gives 33 %. More than luck." */
+  /** "58 %, somewhere from 32 to 81 %; chance gives 33 %. More than luck." */
   readonly told: string;
 }
 
-const VERDICTS: Readonly<Record<Verdict, string>> = {
-  'above chance': 'More than luck.',
-  'at chance': 'No more than luck.',
-  'below chance': 'Less than luck would give.',
-  'too short to tell': 'Too short to tell.',
-};
-
-/** Of fewer events one more or less would move the share by ten points: the counts alone are told. */
+/** Of fewer events one more or less moves the share by ten points: only the counts are given. */
 const LEAST_FOR_PER_CENT = 10;
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-export function shareWords(share: Share, seconds: boolean): ShareWords {
-  if (share.share === null || share.of === 0)
-    return { counts: 'none', told: 'Nothing to count in this take.' };
+/** @param seconds whether the share is by length: its hits are seconds */
+export function shareWords(share: Share, seconds: boolean, words: Words): ShareWords {
+  const { review } = words;
+  if (share.share === null || share.of === 0) return { counts: review.none, told: review.nothingToCount };
+  const { low, high, chance, verdict } = share;
   const counts = seconds
-    ? `${share.hits.toFixed(1)} of ${share.of.toFixed(1)} s`
-    : ofAll(Math.round(share.hits), Math.round(share.of));
-  const portion = share.of < LEAST_FOR_PER_CENT && !seconds ? '' : `${perCent(share.share)}, `;
-  const doubt =
-    share.low === null || share.high === null
-      ? perCent(share.share)
-      : `${portion}somewhere from ${perCent(share.low)} to ${perCent(share.high)}`;
-  const chance = share.chance === null ? '' : `; chance gives ${perCent(share.chance)}`;
-  return { counts, told: `${capital(doubt)}${chance}. ${VERDICTS[share.verdict]}` };
+    ? review.secondsOf({ hits: share.hits, of: share.of })
+    : ofAll(Math.round(share.hits), Math.round(share.of), words);
+  const isFew = share.of < LEAST_FOR_PER_CENT && !seconds && low !== null && high !== null;
+  const told = review.share({ share: isFew ? null : share.share, low, high, chance, verdict });
+  // No line breaks before a per cent sign.
+  return { counts, told: told.replaceAll(' %', '\u00a0%') };
 }

@@ -1,28 +1,26 @@
 /** What was done with the two thirds over chords with a major third, in a few sentences. */
 import type { Thirds } from '../../core/take/schema.ts';
+import type { Words } from '../../core/words/words.ts';
 
-export function thirdsWords({ flatThirds, thirds, leans, falls, leftHanging, blueNotes }: Thirds): string {
-  const sentences = [
-    `Over chords with a major third: the 3 ${times(thirds)}, the ♭3 ${times(flatThirds)}.`,
+export function thirdsWords(played: Thirds, { review }: Words): string {
+  const { flatThirds, thirds, leans, falls, leftHanging, blueNotes } = played;
+  return [
+    review.thirds({ thirds, flatThirds }),
     leans.length === 0
-      ? 'No ♭3 leaned into the 3.'
-      : `The ♭3 leaned into the 3 ${times(leans.length)}${how(leans)}.`,
-  ];
-  if (falls.length > 0) sentences.push(`The 3 fell back to the ♭3 ${times(falls.length)}.`);
-  if (leftHanging.length > 0) sentences.push(`A ♭3 was left hanging ${times(leftHanging.length)}.`);
-  if (blueNotes.length > 0)
-    sentences.push(`A blue note between the two thirds sounded ${times(blueNotes.length)}.`);
-  return sentences.join(' ');
+      ? review.noLeans
+      : review.leans({ count: leans.length, ways: leanWays(leans, review) }),
+    ...(falls.length > 0 ? [review.falls({ count: falls.length })] : []),
+    ...(leftHanging.length > 0 ? [review.leftHanging({ count: leftHanging.length })] : []),
+    ...(blueNotes.length > 0 ? [review.blueNotes({ count: blueNotes.length })] : []),
+  ].join(' ');
 }
 
-function how(leans: Thirds['leans']): string {
-  const ways = ['slid', 'hammered', 'bent', 'picked'] as const;
-  const told = ways
-    .map((way) => ({ way, count: leans.filter((lean) => lean.how === way).length }))
-    .filter(({ count }) => count > 0)
-    .map(({ way, count }) => (leans.length === count ? way : `${count} ${way}`));
-  return told.length === 0 ? '' : ` (${told.join(', ')})`;
+/** "slid" where all were, else "2 slid", "1 picked". */
+function leanWays(leans: Thirds['leans'], review: Words['review']): readonly string[] {
+  return (['slid', 'hammered', 'bent', 'picked'] as const).flatMap((how) => {
+    const count = leans.filter((lean) => lean.how === how).length;
+    const way = review.leanWays[how];
+    if (count === 0) return [];
+    return [count === leans.length ? way : review.leanWay({ count, way })];
+  });
 }
-
-const times = (count: number): string =>
-  count === 0 ? 'never' : count === 1 ? 'once' : count === 2 ? 'twice' : `${count} times`;

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Share } from '../../../src/core/take/schema.ts';
+import { en } from '../../../src/core/words/en.ts';
 import { shareWords } from '../../../src/ui/review/share-words.ts';
 
 /** 7 of 12 and its Wilson interval 0.320 to 0.807: a check value of the grading definitions. */
@@ -19,7 +20,7 @@ const share: Share = {
 };
 
 it('tells counts first, then doubt and chance', () => {
-  expect(shareWords(share, false)).toEqual({
+  expect(shareWords(share, false, en)).toEqual({
     counts: '7 of 12',
     told: '58\u00a0%, somewhere from 32\u00a0% to 81\u00a0%; chance gives 33\u00a0%. No more than luck.',
   });
@@ -35,14 +36,14 @@ it('tells no per cent of a handful', () => {
     high: 0.658,
     verdict: 'too short to tell',
   };
-  expect(shareWords(few, false).told).toMatch(/^Somewhere from 0.% to 66.%; .*Too short to tell\.$/);
+  expect(shareWords(few, false, en).told).toMatch(/^Somewhere from 0.% to 66.%; .*Too short to tell\.$/);
 });
 
 it('has words for nothing', () => {
   const nothing = { ...share, hits: 0, of: 0, share: null, low: null, high: null, chance: null };
-  expect(shareWords(nothing, false).counts).toBe('none');
+  expect(shareWords(nothing, false, en).counts).toBe('none');
 });
 
 it('tells seconds where the share is by length', () => {
-  expect(shareWords(share, true).counts).toBe('7.0 of 12.0 s');
+  expect(shareWords(share, true, en).counts).toBe('7.0 of 12.0 s');
 });
