@@ -41,10 +41,6 @@ export function centsWords(cents: number, { parts }: Words = en): string {
 export const ofAll = (count: number, all: number, { parts }: Words = en): string =>
   parts.ofAll({ count, all });
 
-/** A share from 0 to 1 as whole per cent: "58 %", with a space that no line breaks at. */
-export const perCent = (share: number, { numbers }: Words = en): string =>
-  numbers.percent({ share }).replace(' ', '\u00a0');
-
 /** 96.4 seconds as "1:36", to the nearest second. */
 export const clockWords = (seconds: number): string => wholeClockWords(Math.max(0, Math.round(seconds)));
 
