@@ -101,7 +101,7 @@ describe('a recording with its backing', () => {
     expect(app.told.join()).toMatch(/^backing\.wav is not heard in alone\.wav .*graded as it is\.$/);
   });
 
-  it('that is silent has a sentence of its own', async () => {
+  it('is refused with a problem of its own where it is silent', async () => {
     const app = await inTheApp('take.wav', 'silence.wav');
     expect(app).toEqual(await atTheCommandLine('take.wav', 'silence.wav'));
     expect(app.told).toEqual([

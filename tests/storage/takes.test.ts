@@ -178,7 +178,7 @@ describe('a take on a MIDI instrument', () => {
     expect(await db.getAllKeys('messages')).toEqual([]);
   });
 
-  it('whose page dies keeps what was played up to then', async () => {
+  it('keeps what was played when the page is closed', async () => {
     const db = await freshDatabase();
     const locks = memoryLocks();
     const writer = value(await takesOn(db, memorySounds(), locks).beginNotes(played, never));
@@ -192,14 +192,14 @@ describe('a take on a MIDI instrument', () => {
     expect(value(await after.open(writer.id)).messages).toEqual(messages);
   });
 
-  it('in which nothing was played is swept away', async () => {
+  it('is removed when nothing was played in it', async () => {
     const db = await freshDatabase();
     value(await takesOn(db, memorySounds()).beginNotes(played, never));
     expect(await takesOn(db, memorySounds()).unfinished()).toEqual([]);
     expect(await db.getAllKeys('takes')).toEqual([]);
   });
 
-  it('that can no longer be written says so once', async () => {
+  it('reports once that it can no longer be written', async () => {
     const db = await freshDatabase();
     const said: Problem[] = [];
     const writer = value(
@@ -228,7 +228,7 @@ describe('a full disk', () => {
 });
 
 describe('a broken record', () => {
-  it('gets a sentence and loses nothing else', async () => {
+  it('is reported, and the other records are kept', async () => {
     const db = await freshDatabase();
     const sounds = memorySounds();
     const takes = takesOn(db, sounds);

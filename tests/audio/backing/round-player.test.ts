@@ -39,7 +39,7 @@ test('begins in the middle of a later round', () => {
   expect(sound.offset).toBeCloseTo(1.01 + baked.leadSeconds, 4);
 });
 
-test('goes along with a take: silent before its first downbeat, in place behind it', async () => {
+test('plays along with a take: silent before its first downbeat, at its place after it', async () => {
   const { fake, player } = open();
   const along = roundAlong(() => Promise.resolve(good(player)), beatSeconds, 3);
   await along.prepare(0);
@@ -50,7 +50,7 @@ test('goes along with a take: silent before its first downbeat, in place behind 
   expect(fake.scheduled.at(-1)!.offset).toBeCloseTo(0.52 + baked.leadSeconds, 4);
 });
 
-test('a recording that is gone is told once, and the take is heard alone', async () => {
+test('a recording that no longer exists is reported once, and the take is played without it', async () => {
   const along = roundAlong(() => Promise.resolve(bad('backing.gone')), beatSeconds, 3);
   expect(await along.prepare(0)).toMatchObject({
     ok: false,

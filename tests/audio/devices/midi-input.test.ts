@@ -52,7 +52,7 @@ describe('MIDI input', () => {
     ]);
   });
 
-  it('hears what is plugged in later, and lets go of what is pulled out', async () => {
+  it('listens to inputs that are connected later, and stops listening to those that are removed', async () => {
     const keys = input('keys');
     const { browser, inputs, changed } = fakeBrowser(keys);
     const { names, events } = heard();

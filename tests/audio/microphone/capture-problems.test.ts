@@ -8,7 +8,7 @@ import {
 } from '../../../src/audio/microphone/capture-problems.ts';
 
 describe('problems of a capture', () => {
-  it('says something of its own for every way getUserMedia fails', () => {
+  it('has a problem of its own for every error of getUserMedia', () => {
     const names = [
       'NotAllowedError',
       'NotFoundError',

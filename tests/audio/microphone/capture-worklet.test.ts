@@ -41,7 +41,7 @@ function run(processor: Processor, frames: readonly (number | null)[], band: Flo
 const frames = (count: number, from = 0) => Array.from({ length: count }, (_, i) => from + i * 128);
 
 describe('capture worklet', () => {
-  it('hands over hops that follow one another, every sample in its place', () => {
+  it('transfers consecutive hops with every sample at its place', () => {
     run(new made(), frames(64, 640));
     const whole = Math.floor((64 * 128) / hopFrames);
     expect(hops.map((hop) => hop.startFrame)).toEqual(
@@ -54,7 +54,7 @@ describe('capture worklet', () => {
     }
   });
 
-  it('fills frames that the thread left out with silence, and shifts nothing', () => {
+  it('fills frames that the audio thread left out with silence, so that later samples keep their place', () => {
     // 256 frames, a gap of one quantum, and on.
     run(new made(), [...frames(2), ...frames(40, 384)]);
     const [first] = hops;

@@ -17,17 +17,17 @@ function told(...pieces: readonly Float32Array[]): readonly string[] {
 }
 
 describe('a watch for silence', () => {
-  it('tells it once, after three seconds of nothing but zeros', () => {
+  it('reports silence once, after three seconds of zeros', () => {
     expect(told(zeros(2.9))).toEqual([]);
     expect(told(zeros(10))).toEqual(['silent']);
   });
 
-  it('takes the hiss of a real microphone for sound', () => {
+  it('does not report the noise of a real microphone as silence', () => {
     expect(told(hiss(10))).toEqual([]);
     expect(told(zeros(2), hiss(0.1), zeros(2))).toEqual([]);
   });
 
-  it('tells when sound is back, and tells the next silence anew', () => {
+  it('reports that sound is back, and reports the next silence again', () => {
     expect(told(zeros(4), hiss(1), zeros(4), hiss(1))).toEqual([
       'silent',
       'sound back',

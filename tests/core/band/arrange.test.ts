@@ -22,7 +22,7 @@ describe('arrange', () => {
     }
   });
 
-  it('leaves the chords out in every second chorus, and only them', () => {
+  it('leaves out the chords, and nothing else, in every second chorus', () => {
     const form = formOf('form:jazz blues in F');
     const settings = settingsOf({ feel: 'swing' });
     for (const chorus of [0, 1, 2, 3]) {

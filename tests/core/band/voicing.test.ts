@@ -61,7 +61,7 @@ describe('voicing', () => {
     }
   });
 
-  it('stays under the player, in one hand and a half', () => {
+  it("stays below the player's range and can be played by one hand and a half", () => {
     for (const root of roots) {
       for (const quality of qualities) {
         for (const midi of voiceChords([chord(root + quality)], inC, true)[0]!) {
@@ -105,7 +105,7 @@ describe('voicing', () => {
     }
   });
 
-  it('never has bass and top voice in octaves twice running', () => {
+  it('never moves bass and top voice in parallel octaves', () => {
     for (const text of chartTexts) {
       const form = formOf(text);
       const chords = form.spans.flatMap((span) => (span.chord ? [span.chord] : []));

@@ -14,7 +14,7 @@ describe('Requests', () => {
     requests.answer(sent[0]!, good('too late'));
   });
 
-  it('leave nobody waiting when the answerer is gone', async () => {
+  it('are all answered with the problem when the worker has stopped', async () => {
     const requests = new Requests();
     const open = requests.ask(() => undefined);
     requests.fail(problem('listener.stopped'));

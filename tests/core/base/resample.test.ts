@@ -63,7 +63,7 @@ describe('any rate to 12 kHz', () => {
     expect(run(input, 48_000).every(Number.isFinite)).toBe(true);
   });
 
-  test('an output sample waits for no more than delaySamples', () => {
+  test('an output sample needs at most delaySamples further input samples', () => {
     for (const rate of rates) {
       const { delaySamples } = new Resampler(rate, OUT, 4000, 8000);
       const fed = Math.ceil((100 * rate) / OUT + delaySamples) + 1;

@@ -52,7 +52,7 @@ describe('levels', () => {
     expect(atLevel([0, 1, 2], 'three times', 0)).toHaveLength(7);
   });
 
-  test('quick beats of which every third stands out were a slow triple pulse', () => {
+  test('quick beats of which every third is stronger are the eighths of a slow triple pulse', () => {
     const strengths = beats.map((_, i) => (i % 3 === 1 ? 6 : 0));
     expect(feltBeats(beats, strengths, 180)).toEqual([1, 4]);
     expect(feltBeats(beats, strengths, 90)).toEqual(beats);

@@ -54,7 +54,7 @@ describe('at a constant tempo', () => {
     expect(timeline.spansBetween(-8, 1)).toHaveLength(1);
   });
 
-  it('finds the next change, over N.C. and round the corner', () => {
+  it('finds the next change, across N.C. and across the end of the chorus', () => {
     const next = (beat: number) => timeline.nextChange(beat)?.startBeat;
     expect([-1, 0, 3.99, 4, 8, 12, 15].map(next)).toEqual([0, 4, 4, 6, 12, 16, 16]);
     const blues = formChart('12-bar blues', 'C');

@@ -32,7 +32,7 @@ describe('built-in forms', () => {
     expect(groups).toEqual(FORM_GROUPS.flatMap((group) => groups.filter((other) => other === group)));
   });
 
-  it('answer to every name once', () => {
+  it('are found by each of their names, and no two forms by the same name', () => {
     const names = FORMS.flatMap(({ name, aliases }) => [name, ...aliases]);
     for (const name of names) expect(formChart(name, 'C').ok, name).toBe(true);
     const words = names.map((name) => (name.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).sort().join(' '));
@@ -48,7 +48,7 @@ describe('built-in forms', () => {
     }
   });
 
-  it('hold the proportion of the trade: I 7 bars, IV 3, V 2', () => {
+  it('have the usual shares of chords: I in 7 bars, IV in 3, V in 2', () => {
     const bars = roots('12-bar blues', 'E').split(' | ');
     const count = (symbol: string) => bars.filter((bar) => bar === symbol).length;
     expect([count('E7'), count('A7'), count('B7')]).toEqual([7, 3, 2]);

@@ -60,7 +60,7 @@ describe('repeats and endings', () => {
 });
 
 describe('headings and sections', () => {
-  it('reads them all', () => {
+  it('reads every heading', () => {
     const chart = chartOf(
       'title: Late bus\nkey: F# minor\nmeter: 3/4\nfeel: jazz waltz\ntempo: 132\nswing: 0.6\npickup: 1\n' +
         '| C#7 |\n[A]\n| F#m7 | Bm7 |\nBridge:\nfeel: straight\n| D | C#7 |\nOutro\n| F#m6 |',
@@ -203,7 +203,7 @@ describe('writing a chart', () => {
     );
   });
 
-  it('writes plainly', () => {
+  it('writes the plain form of each chart', () => {
     expect(writeChart(chartOf('key: Bb\n|: Bb7 | Eb7 F7 / / |[1 Bb7 / / F7 :|[2 % ||'))).toBe(
       'key: Bb\n|: Bb7 | Eb7 F7 / / |[1 Bb7 / / F7 :| [2 Bb7 / / F7 |',
     );

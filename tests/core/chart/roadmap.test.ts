@@ -44,7 +44,7 @@ describe('a roadmap', () => {
     expect(sentence('pickup: 1\n| G7 Fine | C |')).toMatch(/pickup/);
   });
 
-  it('takes no two chords for a jump', () => {
+  it('does not read two chords as a jump', () => {
     expect(orderOf('| D C | D |')).toBe('D D');
     expect(orderOf('| C | D |\n[Coda]\n| E |')).toBe('C D E');
   });

@@ -14,7 +14,7 @@ describe('swing', () => {
     for (let bpm = 121; bpm <= 280; bpm++) expect(swingRatio(bpm)).toBeLessThan(swingRatio(bpm - 1));
   });
 
-  it('passes 2:1 once', () => {
+  it('has the ratio 2:1 at one tempo only', () => {
     const crossings = Array.from({ length: 240 }, (_, i) => 40 + i).filter(
       (bpm) => swingRatio(bpm) >= 2 && swingRatio(bpm + 1) < 2,
     );

@@ -52,7 +52,7 @@ describe('a tempo that rises', () => {
     );
   });
 
-  it('is no rise by nothing, or after half a bar', () => {
+  it('refuses a rise by nothing, or after half a bar', () => {
     for (const rise of [
       { byBpm: 0, everyBars: 12 },
       { byBpm: 4, everyBars: 0.5 },

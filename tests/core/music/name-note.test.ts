@@ -28,7 +28,7 @@ describe('naming a note', () => {
     }
   });
 
-  it('throws on what is no pitch', () => {
+  it('throws for values that are no pitch', () => {
     expect(() => nameNote(Number.NaN, 440)).toThrow(RangeError);
     expect(() => nameNote(60, 0)).toThrow(RangeError);
     expect(() => hzToMidi(-1)).toThrow(RangeError);

@@ -32,7 +32,7 @@ describe('how a player reads', () => {
     expect(pitchedIn(instrumentOf(id)!)).toBe(name);
   });
 
-  it('an octave is no other name', () => {
+  it('does not rename notes that are written an octave higher or lower', () => {
     for (const id of ['guitar', 'guitar-8', 'bass', 'bass-5', 'violin', 'piano', 'flute']) {
       expect(read(id)).toBe(CONCERT);
       expect(pitchedIn(instrumentOf(id)!)).toBeNull();

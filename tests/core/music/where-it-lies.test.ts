@@ -39,7 +39,7 @@ describe('tunings (common practice)', () => {
 
 describe('where a pitch lies', () => {
   const guitar = instrument('guitar');
-  it('holds the check values of the trade', () => {
+  it('finds the frets that players know (common practice)', () => {
     expect(positionsOf(48, guitar)).toContainEqual({ string: 5, fret: 3 });
     expect(positionsOf(67, guitar)).toContainEqual({ string: 2, fret: 8 });
     expect(positionsOf(64, guitar)[0]).toEqual({ string: 1, fret: 0 });

@@ -60,7 +60,7 @@ describe('renderEvents', () => {
     }
   });
 
-  it('is the same sound twice', () => {
+  it('renders the same samples each time', () => {
     const job = {
       form: formOf('form:12-bar blues in D'),
       settings: settingsOf({ feel: 'shuffle' }),

@@ -24,7 +24,7 @@ const rms = (samples: Float32Array, from: number, to: number) => {
 };
 
 describe('notes on the kit', () => {
-  it('sound where they stand, as high as they are, bent ones too', () => {
+  it('sound at their times and pitches, bent notes too', () => {
     // Equal temperament by ISO 16: a midi number is a pitch; half numbers lie between the keys.
     const midis = [45, 52.5, 57, 64, 69.3, 76];
     const samples = renderNotes(synth, notesAt(midis), 4);
@@ -38,7 +38,7 @@ describe('notes on the kit', () => {
     expect(rms(samples, 0, 0.49)).toBe(0);
   });
 
-  it('beyond the compass of the guitar sound an octave nearer, and are not left out', () => {
+  it('are moved by octaves into the compass of the guitar where they are outside of it', () => {
     const samples = renderNotes(synth, notesAt([33, 57, 93]), 2.5);
     expect([0.6, 1.1, 1.6].map((seconds) => Math.round(heardMidi(samples, seconds)))).toEqual([45, 57, 81]);
   });

@@ -17,7 +17,7 @@ const streamOf = (...blocks: ChannelBlock[]): PcmStream => ({
 });
 
 describe('the mixdown', () => {
-  it('is the mean of what goes together, of what does not, and of one silent side', async () => {
+  it('is the mean of channels that are alike, of channels that are unrelated, and of one silent channel', async () => {
     const a = sine(220, 0.5);
     for (const other of [a, sine(331, 0.4), scaled(a, 0.2), scaled(a, -0.2), new Float32Array(RATE)])
       expect(await chooseMixdown(streamOf([a, other]))).toEqual({ take: 'mean' });

@@ -9,12 +9,12 @@ import { writeWav } from '../../../../src/core/files/sound/write-wav.ts';
 const samples = Int16Array.from({ length: 1000 }, (_, i) => Math.round(30_000 * Math.sin(i / 9)));
 
 describe('16-bit samples', () => {
-  it('survive the way to floating point and back exactly, all 65,536 of them', () => {
+  it('are unchanged by a conversion to floating point and back, all 65,536 of them', () => {
     const all = Int16Array.from({ length: 65_536 }, (_, i) => i - 32_768);
     expect(toPcm16(fromPcm16(all))).toEqual(all);
   });
 
-  it('hold what is beyond full scale, and take NaN as silence', () => {
+  it('limit values beyond full scale, and convert NaN to 0', () => {
     expect([...toPcm16(Float32Array.of(1, 1.5, -1, -2, NaN))]).toEqual([32767, 32767, -32768, -32768, 0]);
   });
 });

@@ -45,7 +45,7 @@ describe('where the backing lies in the take', () => {
     expect(found.runs.length).toBe(1);
   });
 
-  test('reflections ten decibels over the direct sound: its first sound is told, not its strongest', () => {
+  test('with reflections ten decibels above the direct sound the direct sound is found, not the strongest arrival', () => {
     const path = roomPath({ rt60Seconds: 0.4, wetDb: 10 }, ROOM_HZ, 0.07, 11);
     const echo = throughSpeaker(heard.band, path);
     const loudness = 10 ** (-levelDb(echo, heard.player, ROOM_HZ, [0, 30]) / 20);
@@ -118,7 +118,7 @@ describe('without a sweep', () => {
     expect(both).toBeLessThan(leftDb({ samples: middle }) - 3);
   });
 
-  test('nothing is too short to be answered', () => {
+  test('resamples inputs of any length, also very short ones', () => {
     for (const length of [0, 1, 500]) {
       const samples = new Float32Array(length);
       expect(removeBand({ samples, sampleRate: 48_000 }, { samples, sampleRate: 48_000 })).toBeNull();
