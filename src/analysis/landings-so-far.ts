@@ -67,7 +67,8 @@ export class LandingsSoFar {
       const note = playersNote(heard, this.#timeline, 'an eighth');
       return note === null ? [] : [{ note, index: i + from }];
     });
-    const shifted = (index: number | null) => (index === null ? null : own[index]!.index);
+    const placed = (index: number) => own[index]!.index;
+    const shifted = (index: number | null) => (index === null ? null : placed(index));
     this.#landings = [
       ...this.#landings.filter((landing) => landing.beat < settledBeat),
       ...this.#judge(
@@ -77,6 +78,7 @@ export class LandingsSoFar {
         ...landing,
         note: shifted(landing.note),
         leansInto: shifted(landing.leansInto),
+        putRight: landing.putRight && { ...landing.putRight, note: placed(landing.putRight.note) },
       })),
     ];
   }
@@ -89,8 +91,11 @@ export class LandingsSoFar {
       anticipation: 'an eighth',
       palette: this.#palette,
     });
-    const { leans } = findThirds(notes, findPhrases(notes, PHRASE_GAP_BEATS));
+    const phrases = findPhrases(notes, PHRASE_GAP_BEATS);
+    const { leans } = findThirds(notes, phrases);
     const changes = findChanges(timeline, notes).filter(({ span }) => span.startBeat >= fromBeat);
-    return tidyNumbers(judgeChanges(changes, notes, leans, timeline, this.#palette));
+    return tidyNumbers(
+      judgeChanges(changes, { notes, phrases, leans, timeline, palette: this.#palette }),
+    );
   }
 }

@@ -22,6 +22,8 @@ export interface GradeSettings {
   readonly referenceHz: number | 'auto';
   /** How early a note may anticipate a change; an eighth note of the timeline's feel unless given. */
   readonly anticipationBeats?: number;
+  /** How inexact hands may be before a change, in seconds: 0 to 0.1; see grade/assign/tolerance.ts. */
+  readonly toleranceSeconds?: number;
   /** A rest this long ends a phrase. */
   readonly phraseGapBeats?: number;
   /** The tones that count as colour, a name out of scales.ts. */

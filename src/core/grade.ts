@@ -5,6 +5,13 @@
 import { defaultAnticipationBeats } from './grade/assign/attribute.ts';
 import { chordKeys } from './chart/keys-through.ts';
 import type { Timeline } from './chart/timeline.ts';
+import { findAccents } from './grade/teach/accents.ts';
+import { countApproaches } from './grade/teach/approach.ts';
+import { findFigures } from './grade/teach/came-back.ts';
+import { findRange } from './grade/teach/range.ts';
+import { findSpace } from './grade/teach/space.ts';
+import { suspectChart } from './grade/teach/suspect.ts';
+import { findSwing } from './grade/teach/swing-played.ts';
 import { findAdvice } from './grade/teach/advice.ts';
 import { chooseNextAim, judgeAims } from './grade/aims/aim-results.ts';
 import { onStrongBeats } from './grade/assign/beats.ts';
@@ -21,14 +28,18 @@ import {
 import { splitAtChanges } from './grade/assign/length-parts.ts';
 import { noteFacts } from './grade/landings/note-facts.ts';
 import { mixPalette } from './grade/teach/palette.ts';
-import { landingLuck, noteLuck } from './grade/chance/luck.ts';
+import { pitchClassShares } from './grade/chance/chance.ts';
+import { landingEvent, noteEvent, type ToneEvent } from './grade/chance/tone-events.ts';
+import { markPage, SHARES_TO_REACH } from './grade/chance/page.ts';
+import { MOST_TOLERANCE_SECONDS, TOLERANCE_SECONDS } from './grade/assign/tolerance.ts';
 import { findPhrases, type PhraseBounds } from './grade/assign/phrases.ts';
+import { toneMask } from './grade/assign/tone-sets.ts';
 import { isChordTone, isFlatThird } from './grade/assign/roles.ts';
 import { paletteOver } from './grade/assign/scales.ts';
 import { LANDING_BEATS, LEAN_BEATS, PHRASE_GAP_BEATS } from './grade/assign/settings.ts';
 import type { GradeSettings } from './grade-settings.ts';
 import { rotatedShares } from './grade/chance/rotated-shares.ts';
-import { eventShares, type ToneEvent } from './grade/chance/shares.ts';
+import { eventShares } from './grade/chance/shares.ts';
 import { median } from './base/statistics.ts';
 import { findThirds } from './grade/landings/thirds.ts';
 import { measureTiming } from './grade/landings/timing.ts';
@@ -53,14 +64,20 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   if (!(anticipationBeats >= 0 && anticipationBeats <= MOST_ANTICIPATION_BEATS)) {
     throw new RangeError(`anticipationBeats is 0 to ${MOST_ANTICIPATION_BEATS}, found ${anticipationBeats}`);
   }
+  const asked = settings.toleranceSeconds ?? TOLERANCE_SECONDS;
+  if (!(asked >= 0 && asked <= MOST_TOLERANCE_SECONDS)) {
+    throw new RangeError(`toleranceSeconds is 0 to ${MOST_TOLERANCE_SECONDS}, found ${asked}`);
+  }
+  // Without an anticipation the chord at the onset stands, exactly.
+  const toleranceSeconds = anticipationBeats === 0 ? 0 : asked;
   const phraseGapBeats = settings.phraseGapBeats ?? PHRASE_GAP_BEATS;
   const paletteName = settings.palette ?? 'both pentatonics';
   const palette = paletteOver(paletteName, timeline);
-  const played = playersNotes(heard, timeline, anticipation);
+  const played = playersNotes(heard, timeline, anticipation, toleranceSeconds);
   const tuning = findReference(played, settings.referenceHz);
   const { referenceHz } = tuning;
 
-  const notes = gradeNotes(played, timeline, { referenceHz, anticipation, palette });
+  const notes = gradeNotes(played, timeline, { referenceHz, anticipation, palette, toleranceSeconds });
   const phrases = findPhrases(notes, phraseGapBeats);
   const strong = onStrongBeats(
     notes.map((note) => note.onsetBeat),
@@ -68,19 +85,26 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   );
   const functions = findFunctions(notes, phrases);
   const thirds = findThirds(notes, phrases);
-  const changes = findChanges(timeline, notes);
-  const landings = judgeChanges(changes, notes, thirds.leans, timeline, palette);
+  const changes = findChanges(timeline, notes, toleranceSeconds);
+  const landings = judgeChanges(changes, { notes, phrases, leans: thirds.leans, timeline, palette });
   const phraseEnds = phrases.map((phrase) => notes[phrase.lastNote]!);
 
-  const rotated = rotatedShares(notes, strong, timeline, anticipation, referenceHz);
-  const shares = {
-    landings: eventShares(landingEvents(landings, changes, notes), notes),
-    phraseEnds: eventShares(noteEvents(phraseEnds), notes),
-    ...rotated,
-  };
-  const ground = { notes, changes, landings, phraseEnds, strong, timeline, palette, leans: thirds.leans };
+  const choruses = chorusesPlayed(notes, timeline);
+  const own = pitchClassShares(notes);
+  const shares = markPage(
+    {
+      landings: eventShares(landingEvents(landings, changes, notes), notes, SHARES_TO_REACH.landings, choruses),
+      phraseEnds: eventShares(noteEvents(phraseEnds, notes), notes, SHARES_TO_REACH.phraseEnds, choruses),
+      ...rotatedShares(notes, strong, timeline, { anticipation, toleranceSeconds, referenceHz, choruses }),
+    },
+    hasThirds(timeline) ? 'thirds' : 'guideTones',
+  );
   const flatThirds = notes.filter((note) => note.chord !== null && isFlatThird(note.pitchClass, note.chord));
-  const aims = judgeAims(settings.aims ?? [], { ...ground, flatThirds });
+  const aims = judgeAims(settings.aims ?? [], {
+    ...{ notes, functions, changes, landings, phraseEnds, strong, timeline, palette, own, choruses },
+    leans: thirds.leans,
+    flatThirds,
+  });
 
   return tidyNumbers<Report>({
     format: 'landfall-report',
@@ -90,6 +114,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
     timeline: timelineFacts(timeline, notes, settings.source.durationSeconds),
     settings: {
       anticipationBeats,
+      toleranceMs: toleranceSeconds * 1000,
       landingBeats: LANDING_BEATS,
       phraseGapBeats,
       leanBeats: LEAN_BEATS,
@@ -111,12 +136,19 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
       },
     },
     shares,
-    changes: gatherChanges(landings),
+    changes: gatherChanges(landings, new Set(thirds.blueNotes.map(({ note }) => note))),
     thirds,
-    palette: mixPalette(splitAtChanges(notes, timeline), chordKeys(timeline)),
+    palette: mixPalette(splitAtChanges(notes, timeline), chordKeys(timeline), functions),
     timing: measureTiming(notes, timeline.beatMap),
     aims,
     nextAim: chooseNextAim(aims),
+    space: findSpace(notes, phrases, timeline),
+    approach: countApproaches(landings, functions),
+    figures: findFigures(notes, timeline),
+    range: findRange(notes, phrases),
+    accents: findAccents(notes, strong),
+    swingPlayed: findSwing(notes),
+    suspected: suspectChart(notes, timeline, toleranceSeconds),
     advice: findAdvice(
       { notes, functions, changes, landings, phraseEnds, thirds, timeline },
       settings.instrument ?? null,
@@ -138,29 +170,30 @@ function sourceFacts({ lost, ...source }: GradeSettings['source'], timeline: Tim
   return lost === undefined || lost.length === 0 ? source : { ...source, lost: placeLost(lost, timeline) };
 }
 
-function landingEvents(
+/** How often the chart has gone round under the notes, parts of a round too; null where it does not go round. */
+function chorusesPlayed(notes: readonly GradedNote[], { beatMap, roundBeats }: Timeline): number | null {
+  const last = notes.at(-1);
+  return beatMap.bpm === null || last === undefined ? null : Math.max(0, last.offsetBeat) / roundBeats;
+}
+
+/** Whether any chord of the chart has a third; where none has, the headline asks about guide tones. */
+const hasThirds = (timeline: Timeline): boolean =>
+  timeline
+    .spansBetween(0, timeline.roundBeats)
+    .some(({ chord }) => chord !== null && toneMask(chord, 'thirds') !== 0);
+
+const landingEvents = (
   landings: readonly Landing[],
   changes: readonly ChordChange[],
   notes: readonly GradedNote[],
-): readonly ToneEvent[] {
-  return landings.flatMap(({ note }, i) => {
-    const change = changes[i]!;
-    if (note === null) return [];
-    return [
-      {
-        pitchClass: notes[note]!.pitchClass,
-        chord: change.chord,
-        luck: (wanted, own) => landingLuck(change, notes, wanted, own),
-      },
-    ];
-  });
-}
+): readonly ToneEvent[] =>
+  landings.flatMap(({ note }, i) => (note === null ? [] : [landingEvent(changes[i]!, notes[note]!, notes)]));
 
-const noteEvents = (notes: readonly GradedNote[]): readonly ToneEvent[] =>
-  notes.flatMap((note) => {
-    const { pitchClass, chord } = note;
-    return chord === null ? [] : [{ pitchClass, chord, luck: (wanted, own) => noteLuck(note, wanted, own) }];
-  });
+const noteEvents = (
+  asked: readonly GradedNote[],
+  notes: readonly GradedNote[],
+): readonly ToneEvent[] =>
+  asked.flatMap((note) => (note.chord === null ? [] : [noteEvent(note, note.chord, notes)]));
 
 function phraseFacts({ firstNote, lastNote }: PhraseBounds, notes: readonly GradedNote[]): Phrase {
   const last = notes[lastNote]!;

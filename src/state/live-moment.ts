@@ -5,7 +5,7 @@ import { roleOf } from '../core/grade/assign/roles.ts';
 import { palettePitchClasses } from '../core/grade/assign/scales.ts';
 import type { TargetTone } from '../core/grade/aims/targets.ts';
 import type { Chord, Key } from '../core/music/chord.ts';
-import { degreeOver } from '../core/music/pitch-names.ts';
+import { degreeOver, nameInKey, nameOverChord, noteName } from '../core/music/pitch-names.ts';
 import type { LiveReading } from '../core/take/note.ts';
 import type { Role } from '../core/take/schema.ts';
 import { nameNote } from '../core/music/name-note.ts';
@@ -73,13 +73,15 @@ export function liveMomentAt(
   };
 }
 
-const palettes = new WeakMap<Key, ReadonlySet<number>>();
+const palettes = new WeakMap<Chord, { readonly key: Key; readonly tones: ReadonlySet<number> }>();
 
-/** The palette of a key, worked out once: the display asks at every frame. */
-function paletteOf(key: Key): ReadonlySet<number> {
-  const known = palettes.get(key) ?? palettePitchClasses('both pentatonics', key);
-  palettes.set(key, known);
-  return known;
+/** The palette over a chord in a key, worked out once: the display asks at every frame. */
+function paletteOf(chord: Chord, key: Key): ReadonlySet<number> {
+  const known = palettes.get(chord);
+  if (known?.key === key) return known.tones;
+  const tones = palettePitchClasses('both pentatonics', key, chord);
+  palettes.set(chord, { key, tones });
+  return tones;
 }
 
 /**
@@ -105,10 +107,13 @@ function liveNote(midi: number, chord: Chord | null, key: Key, referenceHz: numb
   const named = nameNote(midi, referenceHz);
   const pitchClass = ((named.nearestMidi % 12) + 12) % 12;
   return {
-    name: `${named.name}${named.octave}`,
+    name: noteName(
+      named.nearestMidi,
+      chord === null ? nameInKey(pitchClass, key) : nameOverChord(pitchClass, chord),
+    ),
     cents: named.cents,
     midi,
     degree: chord && degreeOver(pitchClass, chord),
-    role: chord && roleOf(pitchClass, chord, paletteOf(key)),
+    role: chord && roleOf(pitchClass, chord, paletteOf(chord, key)),
   };
 }

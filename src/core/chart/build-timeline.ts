@@ -15,6 +15,7 @@ import {
   type Chart,
   type ChartChord,
 } from './chart.ts';
+import { findRoundBars } from './find-round.ts';
 import { findKey } from './find-key.ts';
 import { keysOnTheWay } from './keys-through.ts';
 import { playedBars, type PlayedBar } from './play-order.ts';
@@ -122,7 +123,8 @@ export function timelineOnBeats(chart: Chart, beatMap: BeatMap, swing: number, f
 /**
  * A list of beats with their chords. Between beats the position is interpolated; behind the last one it goes on at
  * the pace of the last interval, and the last chord stands on without end (its span ends at Infinity). Before the
- * first beat, and until a chord is named, there is none. The sentence of a list that can't be read names the row,
+ * first beat, and until a chord is named, there is none. Where the chords come again, the bars are those of one
+ * chorus. The sentence of a list that can't be read names the row,
  * counted from 1 without the header.
  */
 export function timelineFromBeats(
@@ -159,13 +161,15 @@ export function timelineFromBeats(
     standing = { chord, startBeat: index };
   }
   spans.push(spanFrom(standing, Infinity, beatsPerBar));
+  const roundBars = findRoundBars(chordOfBeats(spans, rows.length), beatsPerBar);
+  const chorusBars = roundBars ?? Math.ceil(rows.length / beatsPerBar);
   const times = rows.map((row) => row.timeSeconds);
   return good(
     timelineOf({
       beatMap: listedBeatMap(times),
       beatsPerBar,
       divisions: 2,
-      bars: Math.ceil(rows.length / beatsPerBar),
+      bars: chorusBars,
       roundBeats: rows.length,
       chart: chartTextOf(spans, rows.length, beatsPerBar),
       key:
@@ -178,10 +182,22 @@ export function timelineFromBeats(
         ),
       swing: checkedSwing(swing),
       before: [],
-      chorus: spans,
+      chorus: spans.map((span) => ({
+        ...span,
+        bar: span.bar % chorusBars,
+        chorus: Math.floor(span.bar / chorusBars),
+      })),
       chorusBeats: null,
     }),
   );
+}
+
+/** The chord of every beat as its symbol, null for none. */
+function chordOfBeats(spans: readonly ChordSpan[], beats: number): readonly (string | null)[] {
+  const chords = new Array<string | null>(beats).fill(null);
+  for (const { chord, startBeat, endBeat } of spans)
+    chords.fill(chord?.symbol ?? null, startBeat, Math.min(beats, endBeat));
+  return chords;
 }
 
 const NO_CHORD = /^n\.?c\.?$/i;
@@ -233,6 +249,8 @@ export interface Layout extends Omit<Timeline, 'chordAt' | 'spansBetween' | 'nex
 /** The three queries of a timeline, over spans that repeat or do not. */
 export function timelineOf({ before, chorus, chorusBeats, ...facts }: Layout): Timeline {
   const starts = chorus.map((span) => span.startBeat);
+  /** Within one chorus, whether a span has another chord than the one before it. */
+  const isChange = chorus.map((span, i) => i === 0 || !sameChord(chorus[i - 1]!.chord, span.chord));
 
   /** The span by its number: below 0 the pickup, from 0 chorus after chorus. */
   const spanNumber = (number: number): ChordSpan | null => {
@@ -269,6 +287,7 @@ export function timelineOf({ before, chorus, chorusBeats, ...facts }: Layout): T
       const start = Math.max(numberAt(beat) + 1, -before.length);
       // A change comes within one round of the chart or never.
       for (let number = start; number <= start + before.length + chorus.length; number++) {
+        if (number > 0 && number % chorus.length !== 0 && !isChange[number % chorus.length]) continue;
         const span = spanNumber(number);
         if (!span) return null;
         const previous = spanNumber(number - 1);

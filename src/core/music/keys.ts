@@ -40,9 +40,13 @@ export const MINOR_TONICS = [
 
 const KEY = /^([A-Ga-g])(b|#|♭|♯)?\s*(major|maj|minor|min|m|-)?$/;
 
+/** Minor keys that players name though their signature would need a double flat: Db minor stands in Db charts. */
+const NAMED_MINOR_TONICS: readonly string[] = ['Db'];
+
 /**
  * Reads a key: "Bb", "F# minor", "Gm", "eb major". Null when it is none. A tonic that would need double
- * accidentals is named as it is written in practice: "D#" comes back as Eb, "Gb minor" as F# minor.
+ * accidentals is named as it is written in practice: "D#" comes back as Eb, "Gb minor" as F# minor; only Db minor
+ * keeps its name.
  */
 export function parseKey(text: string): Key | null {
   const match = KEY.exec(text.trim());
@@ -50,7 +54,10 @@ export function parseKey(text: string): Key | null {
   const [, letter = '', accidental = '', word = 'major'] = match;
   const tonic = letter.toUpperCase() + accidental.replace('♭', 'b').replace('♯', '#');
   const mode = word === 'major' || word === 'maj' ? 'major' : 'minor';
-  return keyOn(pitchClassOf(tonic), mode, tonic);
+  const tonicPitchClass = pitchClassOf(tonic);
+  return mode === 'minor' && NAMED_MINOR_TONICS.includes(tonic)
+    ? { tonic, tonicPitchClass, mode }
+    : keyOn(tonicPitchClass, mode, tonic);
 }
 
 /** A key from its tonic and mode, as the report has them. Throws on a tonic that is no note name. */

@@ -23,6 +23,8 @@ export const landingSchema = v.object({
   cents: v.nullable(finite),
   /** Early is negative; null where the note was held over, and where there is none. */
   offsetMs: v.nullable(finite),
+  /** Whether it came early by about the eighth, as an anticipation: no fault in time. */
+  anticipates: v.boolean(),
   /** From the note before, in semitones; null where none comes before it in the phrase. */
   stepSemitones: v.nullable(whole),
   /** A guide tone of the old chord that moved by a half or whole step into one of the new, or stayed as one. */
@@ -31,6 +33,11 @@ export const landingSchema = v.object({
   ),
   /** The note into which a landing on the b3 leans, when it goes on to the 3. */
   leansInto: v.nullable(noteIndex),
+  /**
+   * Where a landing on no chord tone is put right: the chord tone that the line reaches by step within the same chord,
+   * and how many beats after the landing.
+   */
+  putRight: v.nullable(v.object({ note: noteIndex, beats: finite })),
   /** What a held note that does not fit the new chord does. */
   function: v.nullable(functionSchema),
 });

@@ -17,6 +17,7 @@ export const functionSchema = v.picklist([
   'passing',
   'neighbour',
   'approach',
+  'enclosure',
   'appoggiatura',
   'escape',
   'suspension',
@@ -45,8 +46,11 @@ export const noteSchema = v.object({
   degree: v.nullable(v.string()),
   role: v.nullable(roleSchema),
   keyDegree: v.string(),
-  /** Which rule gave the note its chord: it stands where the note starts, or the note runs ahead to it. */
-  rule: v.picklist(['onset', 'anticipation']),
+  /**
+   * Which rule gave the note its chord: it stands where the note starts, or the note runs ahead to it, or it is so little
+   * early that it is played on the change.
+   */
+  rule: v.picklist(['onset', 'anticipation', 'on the change']),
   /** How far the note runs ahead of its chord, in beats; null where it does not. */
   aheadBeats: v.nullable(finite),
   /** What a tone outside the chord does; null for chord tones and where there is no chord. */

@@ -13,6 +13,13 @@ import type { shareSchema, verdictSchema } from './share-schema.ts';
 import { count, finite, portion, sharesSchema, whole } from './share-schema.ts';
 import type { leanSchema, mixtureSchema } from './teaching-schema.ts';
 import {
+  accentsSchema,
+  approachSchema,
+  figureSchema,
+  rangeSchema,
+  spaceSchema,
+  suspectedSchema,
+  swingSchema,
   adviceSchema,
   aimResultSchema,
   nextAimSchema,
@@ -73,6 +80,8 @@ const timelineSchema = v.object({
 
 const settingsSchema = v.object({
   anticipationBeats: finite,
+  /** How inexact a note may be at a change; 0 where there is no anticipation. */
+  toleranceMs: finite,
   /** How long after a change a note may still be its landing. */
   landingBeats: finite,
   /** A rest this long ends a phrase. */
@@ -116,6 +125,13 @@ export const reportSchema = v.object({
   aims: v.array(aimResultSchema),
   nextAim: v.nullable(nextAimSchema),
   advice: v.array(adviceSchema),
+  space: spaceSchema,
+  approach: approachSchema,
+  figures: v.array(figureSchema),
+  range: rangeSchema,
+  accents: accentsSchema,
+  swingPlayed: swingSchema,
+  suspected: v.nullable(suspectedSchema),
 });
 
 type Frozen<T> = T extends (infer Item)[]
@@ -143,6 +159,13 @@ export type Palette = Of<typeof paletteSchema>;
 export type Timing = Of<typeof timingSchema>;
 export type AimResult = Of<typeof aimResultSchema>;
 export type NextAim = Of<typeof nextAimSchema>;
+export type Space = Of<typeof spaceSchema>;
+export type Approach = Of<typeof approachSchema>;
+export type Figure = Of<typeof figureSchema>;
+export type Range = Of<typeof rangeSchema>;
+export type Accents = Of<typeof accentsSchema>;
+export type SwingPlayed = Of<typeof swingSchema>;
+export type Suspected = Of<typeof suspectedSchema>;
 export type Advice = Of<typeof adviceSchema>;
 
 /**

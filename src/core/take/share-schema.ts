@@ -24,17 +24,20 @@ export const shareSchema = v.object({
   chance: portion,
   /** Hits that chance would give. */
   expected: v.nullable(v.pipe(v.number(), v.minValue(0))),
-  /** The chance of as many hits or more (Poisson binomial, exact); null where the level comes from rotations. */
+  /** The chance of as many hits or more. */
   tail: portion,
   /**
-   * The same, allowing for the anticipation: an early note goes to the new chord only if it fits, which gives luck a
-   * second go. The verdict and the headline go by this one.
+   * The same two under the names they had when a plain p value stood beside them: there is one p and one expectation
+   * now, wherever they are told.
    */
   fairTail: portion,
-  /** Hits that luck would give, counted the same way: what the sentences name beside the verdict. */
   fairExpected: v.nullable(v.pipe(v.number(), v.minValue(0))),
+  /** The p value corrected for the number of shares on the page (Holm); the verdict of a cell goes by it. */
+  correctedTail: portion,
   chanceBy: v.nullable(v.picklist(['own notes', 'rotations'])),
   verdict: verdictSchema,
+  /** How many choruses more would say something, where it is too short to tell; else null. */
+  moreChoruses: v.nullable(count),
 });
 
 /** The three sets of tones that every kind of event is measured by. */

@@ -86,6 +86,8 @@ export const aimResultSchema = v.object({
   /** Whether the share also had to be more than luck. */
   againstLuck: v.boolean(),
   result: shareSchema,
+  /** The harder aim that was reached and shows this one by itself; null where none does. */
+  coveredBy: v.nullable(v.string()),
 });
 
 /** The aim to take next: the id of one of `aims`. */
@@ -114,4 +116,81 @@ export const adviceSchema = v.object({
   resolve: v.object({ name: v.string(), degree: v.string(), semitones: whole, midi: whole }),
   /** Where that lies on the instrument, nearest the hand; null where the instrument has no such places. */
   where: v.nullable(whereSchema),
+});
+
+/** Rests and phrases. */
+export const spaceSchema = v.object({
+  /** Of the take from the first downbeat to the last note; a silence of half a beat is a rest. */
+  restShare: portion,
+  phrases: count,
+  medianPhraseBars: v.nullable(finite),
+  /** The longest stretch with no rest in it. */
+  longestRunBars: v.nullable(finite),
+  /** Where in the bar most phrases start, from 0, to halves of a beat. */
+  starts: v.nullable(v.object({ beatOfBar: finite, count })),
+});
+
+/** From where the landings on chord tones were reached. */
+export const approachSchema = v.object({
+  landings: count,
+  halfBelow: count,
+  halfAbove: count,
+  wholeStep: count,
+  enclosure: count,
+  leap: count,
+  sameNote: count,
+});
+
+/** A run of notes that came back. */
+export const figureSchema = v.object({
+  /** In notes. */
+  length: count,
+  /** Its first note, each time. */
+  starts: v.array(noteIndex),
+  /** Of the times after the first: at another place of the bar, in another octave, ending over another chord. */
+  movedInBar: count,
+  otherOctave: count,
+  otherChord: count,
+  /** All but the last note came, and another last note. */
+  otherEnd: count,
+});
+
+/** Low and high, and the shapes of phrases of four notes or more. */
+export const rangeSchema = v.object({
+  lowestNote: v.nullable(noteIndex),
+  highestNote: v.nullable(noteIndex),
+  semitones: v.nullable(whole),
+  rising: count,
+  falling: count,
+  arched: count,
+  level: count,
+});
+
+/** Loud notes on the strong beats or off them; no notes where the input has no levels. */
+export const accentsSchema = v.object({
+  strongNotes: count,
+  otherNotes: count,
+  /** Median level on the strong beats above that of the others. */
+  differenceDb: v.nullable(finite),
+});
+
+/** Where the second eighth of a beat fell. */
+export const swingSchema = v.object({
+  pairs: count,
+  /** Of the beat: 0.5 straight, 0.667 triplet; null where too few pairs were played. */
+  share: v.nullable(finite),
+});
+
+/** The chart fits far better somewhere else: another key, or begun some beats earlier or later. */
+export const suspectedSchema = v.object({
+  what: v.picklist(['key', 'place']),
+  /** How far up the chart would move; 0 for another place. */
+  semitones: whole,
+  /** How many beats later the chart would begin; 0 for another key. */
+  beats: finite,
+  /** The key's tonic there. */
+  tonic: v.string(),
+  /** Notes on chord tones as it is, and there. */
+  shareHere: v.number(),
+  shareThere: v.number(),
 });

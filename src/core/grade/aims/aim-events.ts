@@ -1,25 +1,28 @@
 /**
- * The events an aim counts in a take: whether each met the aim, and how likely luck was to meet it.
- * Luck is the player's own notes scattered over the chart, as for the shares.
+ * The events an aim counts in a take: whether each met the aim, and how luck would have met it.
+ * Luck is the player's own notes scattered over the chart, one draw a figure, as for the shares.
  */
-import type { Chord, Key } from '../../music/chord.ts';
-import { wrapPitchClass } from '../../music/spelling.ts';
+import type { Chord } from '../../music/chord.ts';
 import type { Landing, Lean } from '../../take/schema.ts';
 import { chordKeys } from '../../chart/keys-through.ts';
 import type { Timeline } from '../../chart/timeline.ts';
 import type { Aim } from './aim.ts';
-import { pitchClassShares } from '../chance/chance.ts';
+import { isOver } from './aim-chords.ts';
+import { allMetChance, guideStepChance } from './aim-chances.ts';
+import type { ChanceEvent, LuckEvent } from '../chance/draws.ts';
+import { figureAt } from '../chance/figures.ts';
+import { landingEvent, noteEvent, type Wanted } from '../chance/tone-events.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
+import { isOnTheWay, type FunctionFound } from '../landings/functions.ts';
 import type { ChordChange } from '../landings/landings.ts';
 import type { PaletteOver } from '../assign/scales.ts';
 import { namedTones } from '../assign/tone-names.ts';
-import type { LuckEvent } from '../chance/shares.ts';
-import { landingLuck, noteLuck, type Wanted } from '../chance/luck.ts';
 import { ALL_TONES, holds, shareInside, toneMask } from '../assign/tone-sets.ts';
 
 /** What a take gives an aim to look at. */
 export interface AimGround {
   readonly notes: readonly GradedNote[];
+  readonly functions: readonly (FunctionFound | null)[];
   readonly changes: readonly ChordChange[];
   /** One a change, in the same order. */
   readonly landings: readonly Landing[];
@@ -29,49 +32,39 @@ export interface AimGround {
   readonly flatThirds: readonly GradedNote[];
   readonly timeline: Timeline;
   readonly palette: PaletteOver;
+  /** The player's share of each pitch class; see chance.ts. */
+  readonly own: readonly number[];
+  /** Choruses played; null where nothing goes round. */
+  readonly choruses: number | null;
 }
 
-/** The widest move that still is a step. */
-const STEP_SEMITONES = 2;
-
-/** Semitones above the tonic by the degree's numeral. */
-const NUMERALS: Readonly<Record<string, number>> = { I: 0, II: 2, III: 4, IV: 5, V: 7, VI: 9, VII: 11 };
-
-/** Whether a chord counts for an aim: by the degree of its root in the key, or always. */
-export function isOver(aim: Pick<Aim, 'over'>, chord: Chord, key: Key): boolean {
-  return (
-    aim.over === undefined ||
-    aim.over.some((degree) => {
-      const numeral = degree.replace(/[b#]/, '');
-      const altered = degree.startsWith('b') ? -1 : degree.startsWith('#') ? 1 : 0;
-      return wrapPitchClass(key.tonicPitchClass + NUMERALS[numeral]! + altered) === chord.rootPitchClass;
-    })
-  );
-}
-
-/** All events of a take that an aim counts. */
-export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[] {
-  const { notes, timeline, palette } = ground;
-  const own = pitchClassShares(notes);
+/** The tones that an aim names over a chord, as a mask, worked out once a chord. */
+export function aimTones({ timeline, palette }: AimGround): (names: readonly string[], chord: Chord) => number {
   const keyOf = chordKeys(timeline);
-  const maskFor = rememberMasks((names, chord) =>
+  return rememberMasks((names, chord) =>
     names.reduce((mask, name) => mask | namedTones(name, chord, keyOf(chord), palette(chord)), 0),
   );
-  const counted = (chord: Chord | null): chord is Chord => chord !== null && isOver(aim, chord, keyOf(chord));
+}
 
+/** All events of a take that an aim counts. A chord that has none of its tones (a sus chord no third) is not counted. */
+export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[] {
+  const { notes, timeline, own } = ground;
+  const keyOf = chordKeys(timeline);
+  const maskFor = aimTones(ground);
+  const counted = (chord: Chord | null): chord is Chord =>
+    chord !== null && isOver(aim, chord, keyOf(chord)) && maskFor(aim.tones, chord) !== 0;
+
+  const keepsOff = aim.test === 'is none of';
   const wanted: Wanted = (chord) => {
     const mask = maskFor(aim.tones, chord);
-    return aim.test === 'is none of' ? ALL_TONES & ~mask : mask;
+    return keepsOff ? ALL_TONES & ~mask : mask;
   };
-  const toneEvent = (pitchClass: number, chord: Chord, fairChance: number): LuckEvent => ({
-    hit: holds(wanted(chord), pitchClass),
-    chance: shareInside(own, wanted(chord)),
-    fairChance,
-  });
   const toneEvents = (asked: readonly GradedNote[]) =>
-    asked.flatMap((note) =>
-      counted(note.chord) ? [toneEvent(note.pitchClass, note.chord, noteLuck(note, wanted, own))] : [],
-    );
+    asked.flatMap((note) => {
+      // A tone on the way to another is no stay on it: who keeps off a tone may pass through it.
+      const passes = keepsOff && isOnTheWay(ground.functions[note.index]);
+      return counted(note.chord) && !passes ? [noteEvent(note, note.chord, notes).eventFor(wanted)] : [];
+    });
 
   switch (aim.events) {
     case 'notes':
@@ -82,15 +75,15 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[]
       return toneEvents(ground.phraseEnds);
     case 'landings':
       return ground.landings.flatMap((landing, i) => {
-        const { chord } = ground.changes[i]!;
+        const change = ground.changes[i]!;
         const note = landing.note === null ? undefined : notes[landing.note];
-        if (note === undefined || !counted(chord)) return [];
-        return [toneEvent(note.pitchClass, chord, landingLuck(ground.changes[i]!, notes, wanted, own))];
+        if (note === undefined || !counted(change.chord)) return [];
+        return [landingEvent(change, note, notes).eventFor(wanted)];
       });
     case 'bars':
-      return gathered(timeline.beatsPerBar);
+      return stretches(timeline.beatsPerBar);
     case 'choruses':
-      return gathered(timeline.bars * timeline.beatsPerBar);
+      return stretches(timeline.bars * timeline.beatsPerBar);
     case 'flat thirds':
       return [...leaningNotes(ground)].flatMap((note) =>
         counted(note.chord) ? [moveEvent(note, note.chord)] : [],
@@ -98,35 +91,40 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[]
     case 'changes':
       return ground.landings.flatMap((landing, i) => {
         const { chord, fromChord } = ground.changes[i]!;
-        if (landing.stepSemitones === null || fromChord === null || !counted(chord)) return [];
-        return [plainEvent(landing.guideTone?.kind === 'resolved', guideStepChance(own, fromChord, chord))];
+        const { note, stepSemitones, guideTone } = landing;
+        if (note === null || stepSemitones === null || fromChord === null || !counted(chord)) return [];
+        if (toneMask(fromChord, 'guideTones') === 0) return [];
+        const chance = guideStepChance(own, fromChord, chord);
+        return [{ figure: figureAt(notes, note), hit: guideTone?.kind === 'resolved', chance }];
       });
   }
 
-  /** Bars or choruses in which something was played over the chords that count. */
-  function gathered(beats: number): readonly LuckEvent[] {
+  /** Bars or choruses in which something was played over the chords that count. Those with the same notes are one figure. */
+  function stretches(beats: number): readonly ChanceEvent[] {
     const groups = new Map<number, GradedNote[]>();
     for (const note of notes) {
       if (!counted(note.chord)) continue;
       const at = Math.floor((note.anticipates ?? note.onsetBeat) / beats + 1e-9);
-      groups.set(at, [...(groups.get(at) ?? []), note]);
+      const group = groups.get(at);
+      if (group === undefined) groups.set(at, [note]);
+      else group.push(note);
     }
     return [...groups.values()].map((group) => {
       // "has one of" asks for any of its tones together, "has all of" for each by itself.
       const sets = aim.test === 'has all of' ? aim.tones.map((tone) => [tone]) : [aim.tones];
-      const hit = sets.every((names) =>
-        group.some((note) => holds(maskFor(names, note.chord!), note.pitchClass)),
-      );
+      const isMet = (names: readonly string[]) =>
+        group.some((note) => holds(maskFor(names, note.chord!), note.pitchClass));
       const luck = (names: readonly string[], note: GradedNote) =>
         shareInside(own, maskFor(names, note.chord!));
-      return plainEvent(hit, allMetChance(sets, group, luck));
+      return {
+        figure: group.map(({ pitchClass }) => pitchClass).join(' '),
+        hit: sets.every(isMet),
+        chance: allMetChance(sets, group, luck),
+      };
     });
   }
 
-  function moveEvent(note: GradedNote, chord: Chord): LuckEvent {
-    const near = own.map((share, pitchClass) =>
-      circleDistance(pitchClass, note.pitchClass) <= STEP_SEMITONES ? share : 0,
-    );
+  function moveEvent(note: GradedNote, chord: Chord): ChanceEvent {
     const hit = ground.leans.some(({ from, to }) => {
       const arrived = notes[to]!;
       return (
@@ -135,7 +133,7 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[]
         holds(maskFor(aim.tones, arrived.chord), arrived.pitchClass)
       );
     });
-    return plainEvent(hit, shareInside(near, maskFor(aim.tones, chord)));
+    return { figure: figureAt(notes, note.index), hit, chance: shareInside(own, maskFor(aim.tones, chord)) };
   }
 }
 
@@ -154,46 +152,7 @@ function rememberMasks(maskFor: MaskFor): MaskFor {
   };
 }
 
-/** An event for which the anticipation makes no difference worth reckoning. */
-const plainEvent = (hit: boolean, chance: number): LuckEvent => ({ hit, chance, fairChance: chance });
-
 /** Every b3, and every 3 that was bent up from one: both were a b3 to begin with. */
 function leaningNotes({ flatThirds, leans, notes }: AimGround): Set<GradedNote> {
   return new Set([...flatThirds, ...leans.map((lean) => notes[lean.from]!)]);
 }
-
-/**
- * Chance that every wanted set of tones is met at least once among notes drawn one by one (inclusion and exclusion
- * over the sets that are missed).
- */
-function allMetChance(
-  wanted: readonly (readonly string[])[],
-  group: readonly GradedNote[],
-  luck: (names: readonly string[], note: GradedNote) => number,
-): number {
-  let chance = 0;
-  for (let missed = 0; missed < 1 << wanted.length; missed++) {
-    const chosen = wanted.filter((_, i) => ((missed >> i) & 1) === 1);
-    const allMissed = group.reduce((product, note) => product * (1 - luck(chosen.flat(), note)), 1);
-    chance += (chosen.length % 2 === 0 ? 1 : -1) * allMissed;
-  }
-  return Math.min(1, Math.max(0, chance));
-}
-
-/** Chance that two notes drawn one by one are a guide tone of the old chord and one of the new a step away. */
-function guideStepChance(own: readonly number[], from: Chord, to: Chord): number {
-  const old = toneMask(from, 'guideTones');
-  const next = toneMask(to, 'guideTones');
-  let chance = 0;
-  for (let a = 0; a < 12; a++) {
-    if (!holds(old, a)) continue;
-    for (let b = 0; b < 12; b++) {
-      const step = circleDistance(a, b);
-      if (holds(next, b) && step >= 1 && step <= STEP_SEMITONES) chance += own[a]! * own[b]!;
-    }
-  }
-  return Math.min(1, chance);
-}
-
-const circleDistance = (a: number, b: number): number =>
-  Math.min(wrapPitchClass(a - b), wrapPitchClass(b - a));

@@ -22,7 +22,7 @@ type AimForm = 'words' | 'id' | 'degree of the key' | 'tone' | 'tones';
 
 const ROLES = 'root|third|fifth|seventh|extension|colour|blue|outside|guide tone|chord tone';
 const TONE = new RegExp(`^(?:${ROLES}|(?:key )?[b#]?(?:1[0-3]|[1-9]))$`);
-const DEGREE_OF_KEY = /^[b#]?(?:VII|VI|IV|V|III|II|I)$/;
+const DEGREE_OF_KEY = /^[b#]?(?:VII|VI|IV|V|III|II|I)7?$/;
 
 const text = v.pipe(v.string(), v.trim(), v.minLength(1, 'words' satisfies AimForm));
 
@@ -37,7 +37,10 @@ export const aimSchema = v.pipe(
     /** What the player is asked to do, one sentence. */
     task: text,
     events: v.picklist(Object.keys(TESTS_BY_EVENTS) as AimEvents[]),
-    /** Chords that count, by the degree of their root in the key; left out, every chord counts. */
+    /**
+     * Chords that count, by the degree of their root in the key ("IV7": only a dominant seventh there); left out, every
+     * chord counts.
+     */
     over: v.optional(
       v.array(v.pipe(v.string(), v.regex(DEGREE_OF_KEY, 'degree of the key' satisfies AimForm))),
     ),

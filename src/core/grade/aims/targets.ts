@@ -2,7 +2,7 @@
 import type { Chord, Key } from '../../music/chord.ts';
 import { degreeOver, nameOverChord } from '../../music/pitch-names.ts';
 import type { Role } from '../../take/schema.ts';
-import { isOver } from './aim-events.ts';
+import { isOver } from './aim-chords.ts';
 import { AIM_LADDER } from './aims.ts';
 import { roleOf } from '../assign/roles.ts';
 import { palettePitchClasses } from '../assign/scales.ts';
@@ -68,7 +68,7 @@ export const aimChoiceOf = (id: string): AimChoice =>
  * @example targetsOf(aimChoiceOf('thirds'), parseChord('D7')!, key) // F#, "3"
  */
 export function targetsOf(aim: AimChoice, chord: Chord, key: Key): readonly TargetTone[] {
-  const palette = palettePitchClasses('both pentatonics', key);
+  const palette = palettePitchClasses('both pentatonics', key, chord);
   const meant = isOver(aim, chord, key);
   for (const names of [meant ? aim.tones : [], GUIDE_TONES.tones, ['chord tone']]) {
     const found = names.flatMap((name) => tonesNamed(name, chord, key, palette));

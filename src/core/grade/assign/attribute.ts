@@ -5,6 +5,7 @@ import type { Chord } from '../../music/chord.ts';
 import { wrapPitchClass } from '../../music/spelling.ts';
 import { nameNote } from '../../music/name-note.ts';
 import { STANDARD_A4_HZ } from '../../music/temperament.ts';
+import { SAME_SECONDS, TOLERANCE_SECONDS, toleranceAt } from './tolerance.ts';
 import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
 import type { ChordSpan, Timeline } from '../../chart/timeline.ts';
 
@@ -14,10 +15,15 @@ export interface Attribution {
   readonly chord: Chord | null;
   /** Of the onset, from the first downbeat. */
   readonly beat: number;
-  /** 'onset': the chord that stands where the note starts; 'anticipation': the chord that it runs ahead to. */
-  readonly rule: 'onset' | 'anticipation';
-  /** The span that an anticipation runs ahead to. */
+  /**
+   * 'onset': the chord that stands where the note starts; 'anticipation': the chord that it runs ahead to;
+   * 'on the change': the chord that arrives within the tolerance after the onset.
+   */
+  readonly rule: 'onset' | 'anticipation' | 'on the change';
+  /** The span whose chord the note has before it arrives. */
   readonly change?: ChordSpan;
+  /** The change that the note is early enough for and sounds into, whether or not it is one of its tones. */
+  readonly early?: ChordSpan;
 }
 
 /** A note's times and sounding pitch; `midi` is fractional, against A4 = 440 Hz. */
@@ -28,23 +34,26 @@ export interface TimedPitch {
 }
 
 /**
- * The chord of a note. A note that starts the anticipation or less before the next change, still sounds after
- * it, and is a chord tone of the new chord belongs to the new chord; every other note to the chord at its onset.
- * A change is where the chord differs from the one before, N.C. being a chord of its own, and the first chord; a note
- * over no chord, or just before a chart's first downbeat, can anticipate too; a note before the first of listed beats
- * has no chord. With 0 the chord at the onset always stands.
- * Distances are compared to a hundred-thousandth of a beat, "or less" including equal. Throws on a negative
- * anticipation.
+ * The chord of a note. A note that starts within the tolerance before the next change is played on it, whatever its
+ * pitch. One that starts the anticipation and the tolerance or less before it, ends no earlier than the tolerance
+ * before it, and is a chord tone of the new chord, belongs to the new chord too; every other note to the chord at its
+ * onset. A change is where the chord differs from the one before, N.C. being a chord of its own, and the first chord; N.C.
+ * is not anticipated. A note over no chord, or just before a chart's first downbeat, can anticipate; a note before the
+ * first of listed beats has no chord. With an anticipation of 0 the chord at the onset always stands.
+ * @param toleranceSeconds see tolerance.ts; never more than a quarter of the beat before the change
+ * @throws RangeError for a negative anticipation or tolerance
  */
 export function chordOfNote(
   note: TimedPitch,
   timeline: Timeline,
   anticipation: Anticipation,
   referenceHz: number = STANDARD_A4_HZ,
+  toleranceSeconds: number = TOLERANCE_SECONDS,
 ): Attribution {
   if (anticipation !== 'an eighth' && !(anticipation >= 0)) {
     throw new RangeError(`an anticipation is 0 beats or more, not ${anticipation}`);
   }
+  if (!(toleranceSeconds >= 0)) throw new RangeError(`a tolerance is 0 s or more, not ${toleranceSeconds}`);
   const beat = timeline.beatMap.beatAt(note.onsetSeconds);
   const onset: Attribution = { chord: timeline.chordAt(beat), beat, rule: 'onset' };
   // A list of beats says nothing about what comes before it; a chart at a tempo is counted in.
@@ -52,13 +61,38 @@ export function chordOfNote(
   if (anticipation === 0 || unlisted) return onset;
   const change = timeline.nextChange(beat);
   if (!change?.chord) return onset;
-  const ahead = change.startBeat - beat;
-  const soundsOn = timeline.beatMap.beatAt(note.offsetSeconds) - change.startBeat > BEAT_TOLERANCE;
-  const furthest = anticipationBefore(timeline, change.startBeat, anticipation);
-  if (ahead > furthest + BEAT_TOLERANCE || !soundsOn) return onset;
+  const reach = reachBefore(timeline, change.startBeat, anticipation, toleranceSeconds);
+  if (note.onsetSeconds >= reach.onFromSeconds) {
+    return { chord: change.chord, beat, rule: 'on the change', change };
+  }
+  if (note.onsetSeconds < reach.fromSeconds || note.offsetSeconds < reach.onFromSeconds) return onset;
   const pitchClass = wrapPitchClass(nameNote(note.midi, referenceHz).nearestMidi);
   const fits = change.chord.tones.some((tone) => tone.pitchClass === pitchClass);
-  return fits ? { chord: change.chord, beat, rule: 'anticipation', change } : onset;
+  return fits
+    ? { chord: change.chord, beat, rule: 'anticipation', change, early: change }
+    : { ...onset, early: change };
+}
+
+/** From when on a note before a change can be an anticipation of it, and from when on it is played on the change. */
+export interface Reach {
+  readonly fromSeconds: number;
+  readonly onFromSeconds: number;
+}
+
+/** The two edges before a change, in seconds of the take. */
+export function reachBefore(
+  timeline: Timeline,
+  changeBeat: number,
+  anticipation: Anticipation,
+  toleranceSeconds: number,
+): Reach {
+  const { beatMap } = timeline;
+  const tolerance = toleranceAt(timeline, changeBeat, toleranceSeconds) + SAME_SECONDS;
+  const eighth = anticipationBefore(timeline, changeBeat, anticipation);
+  return {
+    fromSeconds: beatMap.secondsAt(changeBeat - eighth) - tolerance,
+    onFromSeconds: beatMap.secondsAt(changeBeat) - tolerance,
+  };
 }
 
 /**

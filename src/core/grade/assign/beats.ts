@@ -1,10 +1,21 @@
 /** Which notes fall on the beats that carry the harmony, and how early or late notes lie. */
 import { ON_BEAT_BEATS } from './settings.ts';
 
-/** Strong beats of a bar, from 0, by beats in the bar; every other meter has the first alone. */
-const STRONG_BEATS: Readonly<Record<number, readonly number[]>> = { 4: [0, 2], 6: [0, 3] };
+/**
+ * Strong beats of a bar, from 0, by beats in the bar; every other meter has the first alone. In five and seven they
+ * are the starts of the groups (3+2, 2+2+3), in six the dotted halves. *Common practice.*
+ */
+const STRONG_BEATS: Readonly<Record<number, readonly number[]>> = {
+  4: [0, 2],
+  5: [0, 3],
+  6: [0, 3],
+  7: [0, 2, 4],
+};
 
-/** Whether a whole beat is a strong one: 1 and 3 in four, 1 in three. */
+/**
+ * Whether a whole beat is a strong one: 1 and 3 in four, 1 in three. In compound time the beat is the dotted quarter,
+ * so that 1 and the dotted halves of 12/8 are beats 1 and 3 of its four; 6/8 and 9/8 have the first alone.
+ */
 export function isStrongBeat(beat: number, beatsPerBar: number): boolean {
   const ofBar = ((beat % beatsPerBar) + beatsPerBar) % beatsPerBar;
   return (STRONG_BEATS[beatsPerBar] ?? [0]).includes(ofBar);

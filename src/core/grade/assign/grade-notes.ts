@@ -1,5 +1,5 @@
 /** Heard notes set against the chart: each with its chord, degree and role. */
-import { anticipationBefore, chordOfNote, type Anticipation } from './attribute.ts';
+import { chordOfNote, type Anticipation } from './attribute.ts';
 import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
 import { keyAt } from '../../chart/keys-through.ts';
 import type { Timeline } from '../../chart/timeline.ts';
@@ -15,6 +15,8 @@ import type { PaletteOver } from './scales.ts';
 export interface NoteRules {
   readonly referenceHz: number;
   readonly anticipation: Anticipation;
+  /** Left out, that of tolerance.ts. */
+  readonly toleranceSeconds?: number | undefined;
   /** Pitch classes that count as colour. */
   readonly palette: PaletteOver;
 }
@@ -33,15 +35,17 @@ export function gradeNotes(
 function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: NoteRules): GradedNote {
   const { nearestMidi, cents } = nameNote(heard.midi, rules.referenceHz);
   const pitchClass = wrapPitchClass(nearestMidi);
-  const attribution = chordOfNote(heard, timeline, rules.anticipation, rules.referenceHz);
-  const { chord, beat } = attribution;
+  const attribution = chordOfNote(
+    heard,
+    timeline,
+    rules.anticipation,
+    rules.referenceHz,
+    rules.toleranceSeconds,
+  );
+  const { chord, beat, early } = attribution;
   const offsetBeat = timeline.beatMap.beatAt(heard.offsetSeconds);
-  const change = timeline.nextChange(beat);
+  const change = timeline.nextChange(attribution.change?.startBeat ?? beat);
   const crosses = change !== null && offsetBeat > change.startBeat + BEAT_TOLERANCE;
-  const isEarly =
-    crosses &&
-    change.startBeat - beat <=
-      anticipationBefore(timeline, change.startBeat, rules.anticipation) + BEAT_TOLERANCE;
   return {
     index,
     heard,
@@ -54,9 +58,9 @@ function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: N
     chord,
     anticipates: attribution.change?.startBeat ?? null,
     early:
-      isEarly && change.chord !== null && rules.anticipation !== 0
-        ? { beat: change.startBeat, chord: change.chord, from: timeline.chordAt(beat) }
-        : null,
+      early?.chord == null
+        ? null
+        : { beat: early.startBeat, chord: early.chord, from: timeline.chordAt(beat) },
     heldInto: crosses ? change.chord : null,
     degree: chord === null ? null : degreeOver(pitchClass, chord),
     role: chord === null ? null : roleOf(pitchClass, chord, rules.palette(chord)),

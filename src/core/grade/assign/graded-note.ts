@@ -1,5 +1,6 @@
 /** A note with everything that the chord under it says about it: what all later rules work on. */
 import type { Chord } from '../../music/chord.ts';
+import type { Attribution } from './attribute.ts';
 import type { HeardNote } from '../../take/note.ts';
 import type { Role } from '../../take/schema.ts';
 
@@ -16,7 +17,10 @@ export interface GradedNote {
   readonly offsetBeat: number;
   /** The chord it is graded against; null over none. */
   readonly chord: Chord | null;
-  /** The change it comes early for, as a beat; null when its chord is the one at its onset. */
+  /**
+   * The change whose chord it has before that arrives, as a beat: an anticipation, or a note so little early that it is
+   * played on the change. null when its chord is the one at its onset.
+   */
   readonly anticipates: number | null;
   /** The change it is early enough for, and sounds across, whether or not it fits the chord that arrives there. */
   readonly early: { readonly beat: number; readonly chord: Chord; readonly from: Chord | null } | null;
@@ -26,7 +30,7 @@ export interface GradedNote {
   readonly role: Role | null;
   readonly keyDegree: string;
   /** Which rule gave it its chord. */
-  readonly rule: 'onset' | 'anticipation';
+  readonly rule: Attribution['rule'];
   /** How far it runs ahead of its chord, in beats; null where it does not. */
   readonly aheadBeats: number | null;
 }

@@ -1,8 +1,8 @@
 /** The tones an aim names, as sets of pitch classes over a chord. */
 import type { Chord, Key } from '../../music/chord.ts';
 import { semitonesOf, wrapPitchClass } from '../../music/spelling.ts';
-import { isChordTone, isGuideTone, roleOf } from './roles.ts';
-import { maskOf } from './tone-sets.ts';
+import { isChordTone, roleOf } from './roles.ts';
+import { maskOf, toneMask } from './tone-sets.ts';
 
 const ALL_PITCH_CLASSES: readonly number[] = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11];
 const OF_KEY = 'key ';
@@ -17,11 +17,11 @@ export function namedTones(name: string, chord: Chord, key: Key, palette: Readon
     return maskOf([wrapPitchClass(key.tonicPitchClass + semitonesOf(name.slice(OF_KEY.length)))]);
   }
   if (/\d/.test(name)) return maskOf([wrapPitchClass(chord.rootPitchClass + semitonesOf(name))]);
+  if (name === 'guide tone') return toneMask(chord, 'guideTones');
   return maskOf(
     ALL_PITCH_CLASSES.filter((pitchClass) => {
       const role = roleOf(pitchClass, chord, palette);
       if (name === 'chord tone') return isChordTone(role);
-      if (name === 'guide tone') return isGuideTone(role);
       return role === name;
     }),
   );

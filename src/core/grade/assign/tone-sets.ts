@@ -16,14 +16,23 @@ export const maskOf = (pitchClasses: Iterable<number>): number => {
 
 export const holds = (mask: number, pitchClass: number): boolean => ((mask >> pitchClass) & 1) === 1;
 
-/** The tones of one chord that count: its third, its third and seventh (or sixth), or all that it names. */
+/**
+ * The tones of one chord that count: its third, its guide tones, or all that it names. Guide tones are the third and
+ * the seventh (or sixth); of a chord without a third the fourth or second that is written in its place, and the
+ * seventh. Empty where the chord has no such tone: it then stands outside the share.
+ */
 export function toneMask(chord: Chord, set: ToneSet): number {
-  const tones = chord.tones.filter(({ role }) => {
-    if (set === 'chordTones') return true;
-    return role === 'third' || (set === 'guideTones' && role === 'seventh');
+  const suspended = !chord.tones.some(({ role }) => role === 'third');
+  const tones = chord.tones.filter(({ role, degree }) => {
+    if (set === 'chordTones' || role === 'third') return true;
+    if (set === 'thirds') return false;
+    return role === 'seventh' || (suspended && SUSPENDED_DEGREES.has(degree));
   });
   return maskOf(tones.map((tone) => tone.pitchClass));
 }
+
+/** What stands in the place of a third. */
+const SUSPENDED_DEGREES: ReadonlySet<string> = new Set(['4', '2']);
 
 /** All three masks, worked out once a chord. */
 export type ChordMasks = Readonly<Record<ToneSet, number>>;

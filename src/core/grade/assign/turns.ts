@@ -1,19 +1,20 @@
 /** Where player and band trade bars, the player answers for the player's own turns alone. */
-import { anticipationBefore, type Anticipation } from './attribute.ts';
-import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
+import { reachBefore, type Anticipation } from './attribute.ts';
 import type { Timeline } from '../../chart/timeline.ts';
 import { endOfTurn, isPlayersTurn } from '../../chart/turns.ts';
+import { TOLERANCE_SECONDS } from './tolerance.ts';
 import type { HeardNote } from '../../take/note.ts';
 
 /**
- * The note as far as it is the player's: one that begins in the player's turn, or the anticipation before it and sounds
- * on; what rings into the band's turn is cut there. null for a note of the band's turn: the example itself, heard
+ * The note as far as it is the player's: one that begins in the player's turn, or the anticipation (and the
+ * tolerance) before it and sounds on; what rings into the band's turn is cut there. null for a note of the band's turn: the example itself, heard
  * through the room, or playing over it.
  */
 export function playersNote(
   note: HeardNote,
   timeline: Timeline,
   anticipation: Anticipation,
+  toleranceSeconds: number = TOLERANCE_SECONDS,
 ): HeardNote | null {
   if (timeline.turnBars === undefined) return note;
   const { beatMap } = timeline;
@@ -23,9 +24,10 @@ export function playersNote(
     const endSeconds = beatMap.secondsAt(end);
     return note.offsetSeconds <= endSeconds ? note : { ...note, offsetSeconds: endSeconds };
   }
-  const ahead = end - beat;
-  const soundsOn = beatMap.beatAt(note.offsetSeconds) - end > BEAT_TOLERANCE;
-  return soundsOn && ahead <= anticipationBefore(timeline, end, anticipation) + BEAT_TOLERANCE ? note : null;
+  if (anticipation === 0) return null;
+  const reach = reachBefore(timeline, end, anticipation, toleranceSeconds);
+  if (note.onsetSeconds >= reach.onFromSeconds) return note;
+  return note.onsetSeconds >= reach.fromSeconds && note.offsetSeconds >= reach.onFromSeconds ? note : null;
 }
 
 /** Those that are the player's. */
@@ -33,7 +35,8 @@ export const playersNotes = (
   notes: readonly HeardNote[],
   timeline: Timeline,
   anticipation: Anticipation,
+  toleranceSeconds: number = TOLERANCE_SECONDS,
 ): readonly HeardNote[] =>
   timeline.turnBars === undefined
     ? notes
-    : notes.flatMap((note) => playersNote(note, timeline, anticipation) ?? []);
+    : notes.flatMap((note) => playersNote(note, timeline, anticipation, toleranceSeconds) ?? []);

@@ -2,16 +2,6 @@
  * What luck alone would give: the player's own notes, scattered over the chart without regard to the chords.
  */
 import type { GradedNote } from '../assign/graded-note.ts';
-import { upperTail } from '../../base/statistics.ts';
-
-/** Chance level of a set of events, by the player's own notes. */
-export interface EventChance {
-  /** Mean chance of an event, 0 to 1. */
-  readonly level: number;
-  readonly expected: number;
-  /** Chance of as many hits or more. */
-  readonly tail: number;
-}
 
 /**
  * The player's own share of each pitch class, by length in seconds; notes over no chord stand outside.
@@ -26,14 +16,4 @@ export function pitchClassShares(notes: readonly GradedNote[]): readonly number[
   }
   const total = seconds.reduce((sum, value) => sum + value, 0);
   return total === 0 ? seconds : seconds.map((value) => value / total);
-}
-
-/**
- * Chance level and exact tail of events of unlike chances.
- * @returns null for no events
- */
-export function eventChance(chances: readonly number[], hits: number): EventChance | null {
-  if (chances.length === 0) return null;
-  const expected = chances.reduce((sum, chance) => sum + chance, 0);
-  return { level: expected / chances.length, expected, tail: upperTail(chances, hits) };
 }

@@ -1,89 +1,118 @@
-/** Shares of thirds, guide tones and chord tones, each with its doubt and its chance level. */
-import type { Chord } from '../../music/chord.ts';
-import type { Share, Shares, Verdict } from '../../take/schema.ts';
-import { eventChance, pitchClassShares } from './chance.ts';
+/** Shares of thirds, guide tones and chord tones over landings and phrase ends, with their doubt and their chance. */
+import { momentsOf, tailFrom, tailTo, wilsonInterval } from '../../base/statistics.ts';
+import type { Share, Shares } from '../../take/schema.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
-import type { Wanted } from './luck.ts';
-import { lowerTail, upperTail, wilsonInterval } from '../../base/statistics.ts';
-import { holds, maskReader, shareInside, type ToneSet } from '../assign/tone-sets.ts';
+import { maskReader, type ToneSet } from '../assign/tone-sets.ts';
+import { pitchClassShares } from './chance.ts';
+import { luckOf, type LuckEvent } from './draws.ts';
+import type { ToneEvent, Wanted } from './tone-events.ts';
+import { powerOfEvents } from './power.ts';
+import { answer, type Question } from './verdict.ts';
+
+/** The share that a player who follows the chords is taken to reach, for each set of tones. */
+export type SharesToReach = Readonly<Record<ToneSet, number>>;
 
 /**
- * Fewer events than this say nothing, either way: a learner who lands on thirds three times in ten against a chance
- * of one in twelve needs about fifteen landings to be told from luck (80 % power, one-sided 5 %).
+ * One share, its question as asked alone, and what is needed to ask it again beside others.
+ * The lower tail is no part of the report.
  */
-export const LEAST_EVENTS = 15;
-
-/** As many hits as this by luck in one take of twenty: rarer is called more than luck. */
-export const LUCK = 0.05;
-
-/** So few hits by luck in one take of two hundred: under chance is a rare thing to say, and no one trains for it. */
-const BAD_LUCK = 0.005;
-
-/** A pitch class against a chord, one event to be counted; and how likely luck, fairly reckoned, is to count. */
-export interface ToneEvent {
-  readonly pitchClass: number;
-  readonly chord: Chord;
-  luck(wanted: Wanted, own: readonly number[]): number;
+export interface AskedShare {
+  readonly share: Share;
+  readonly question: Question | null;
+  readonly lower: number | null;
 }
 
-/** Shares over events whose chance comes from the player's own notes: landings and phrase ends. */
-export function eventShares(events: readonly ToneEvent[], notes: readonly GradedNote[]): Shares {
+/** Shares over events whose chance comes from the player's own notes. */
+export function eventShares(
+  events: readonly ToneEvent[],
+  notes: readonly GradedNote[],
+  toReach: SharesToReach,
+  choruses: number | null,
+): Readonly<Record<ToneSet, AskedShare>> {
   const own = pitchClassShares(notes);
   const masks = maskReader();
   return eachSet((set) => {
     const wanted: Wanted = (chord) => masks(chord)[set];
-    return eventShare(
-      events.map((event) => ({
-        hit: holds(wanted(event.chord), event.pitchClass),
-        chance: shareInside(own, wanted(event.chord)),
-        fairChance: event.luck(wanted, own),
-      })),
+    // A chord that has no such tone (a sus chord has no third) stands outside the share.
+    const asked = events.filter(({ chord }) => wanted(chord) !== 0);
+    return askShare(
+      asked.map((event) => event.eventFor(wanted)),
+      own,
+      toReach[set],
+      choruses,
     );
   });
 }
 
-/** Something that counts or not, and how likely luck was to make it count: plainly, and fairly reckoned (luck.ts). */
-export interface LuckEvent {
-  readonly hit: boolean;
-  readonly chance: number;
-  readonly fairChance: number;
-}
-
-/** One share over events of known chances. Fewer than `least` are too few for a verdict. */
-export function eventShare(events: readonly LuckEvent[], least = LEAST_EVENTS): Share {
+/** One share over events that luck draws for, its question asked alone. */
+export function askShare(
+  events: readonly LuckEvent[],
+  own: readonly number[],
+  shareToReach: number,
+  choruses: number | null,
+): AskedShare {
   const of = events.length;
+  if (of === 0) return NOTHING_ASKED;
   const hits = events.filter((event) => event.hit).length;
-  const interval = wilsonInterval(hits, of);
-  const luck = eventChance(
-    events.map((event) => event.chance),
-    hits,
-  );
-  const fairChances = events.map((event) => event.fairChance);
-  const fairTail = upperTail(fairChances, hits);
+  const luck = luckOf(events, own);
+  const { mean } = momentsOf(luck.total);
+  const question: Question = {
+    events: of,
+    chance: Math.min(1, mean / of),
+    choruses,
+    power: powerOfEvents(of, luck, mean, shareToReach),
+  };
+  const upper = tailFrom(luck.total, hits);
+  const lower = tailTo(luck.total, hits);
+  const interval = wilsonInterval(hits, of)!;
   return {
-    hits,
-    of,
-    share: of === 0 ? null : hits / of,
-    low: interval?.low ?? null,
-    high: interval?.high ?? null,
-    chance: luck?.level ?? null,
-    expected: luck?.expected ?? null,
-    tail: luck?.tail ?? null,
-    fairTail: luck === null ? null : fairTail,
-    fairExpected: luck === null ? null : fairChances.reduce((sum, chance) => sum + chance, 0),
-    chanceBy: luck === null ? null : 'own notes',
-    verdict: of < least ? 'too short to tell' : verdictByTails(fairTail, lowerTail(fairChances, hits)),
+    question,
+    lower,
+    share: {
+      hits,
+      of,
+      share: hits / of,
+      low: interval.low,
+      high: interval.high,
+      chance: question.chance,
+      expected: mean,
+      tail: upper,
+      fairTail: upper,
+      fairExpected: mean,
+      correctedTail: upper,
+      chanceBy: 'own notes',
+      ...answer(question, upper, lower),
+    },
   };
 }
 
-function verdictByTails(upper: number, lower: number): Verdict {
-  if (upper < LUCK) return 'above chance';
-  return lower < BAD_LUCK ? 'below chance' : 'at chance';
-}
-
-/** One share for each set of tones. */
-export const eachSet = (share: (set: ToneSet) => Share): Shares => ({
-  thirds: share('thirds'),
-  guideTones: share('guideTones'),
-  chordTones: share('chordTones'),
+/** One value for each set of tones. */
+export const eachSet = <T>(value: (set: ToneSet) => T): Readonly<Record<ToneSet, T>> => ({
+  thirds: value('thirds'),
+  guideTones: value('guideTones'),
+  chordTones: value('chordTones'),
 });
+
+/** No event at all: nothing is asked. */
+export const NOTHING: Share = {
+  hits: 0,
+  of: 0,
+  share: null,
+  low: null,
+  high: null,
+  chance: null,
+  expected: null,
+  tail: null,
+  fairTail: null,
+  fairExpected: null,
+  correctedTail: null,
+  chanceBy: null,
+  verdict: 'too short to tell',
+  moreChoruses: null,
+};
+
+export const NOTHING_ASKED: AskedShare = { share: NOTHING, question: null, lower: null };
+
+/** The shares alone. */
+export const sharesOf = (asked: Readonly<Record<ToneSet, AskedShare>>): Shares =>
+  eachSet((set) => asked[set].share);

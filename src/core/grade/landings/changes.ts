@@ -5,9 +5,14 @@ import { isChordTone } from '../assign/roles.ts';
 /** A habit needs to have been seen this often. */
 const LEAST_ARRIVALS = 2;
 
-/** Gathers the landings by place in the form and by chord, in the order of their first arrival. */
-export function gatherChanges(landings: readonly Landing[]): Changes {
-  const judged = landings.filter((landing) => landing.fromChord !== null);
+/**
+ * The landings by place in the form and by chord, in the order of their first arrival.
+ * @param blueNotes places of the blue thirds
+ */
+export function gatherChanges(landings: readonly Landing[], blueNotes: ReadonlySet<number>): Changes {
+  const gather = gathering(blueNotes);
+  // A rest is no change that a guide tone could have made: open changes are no part of the count.
+  const judged = landings.filter((landing) => landing.fromChord !== null && landing.kind !== 'open');
   return {
     byBar: gather(
       landings,
@@ -27,11 +32,13 @@ export function gatherChanges(landings: readonly Landing[]): Changes {
   };
 }
 
-function gather(
+const gathering =
+  (blueNotes: ReadonlySet<number>) =>
+  (
   landings: readonly Landing[],
   keyOf: (landing: Landing) => string,
   placeOf: (landing: Landing) => Pick<Change, 'bar' | 'beatOfBar'>,
-): Change[] {
+): Change[] => {
   const groups = new Map<string, Landing[]>();
   for (const landing of landings) {
     const key = keyOf(landing);
@@ -44,7 +51,9 @@ function gather(
     const open = group.filter((landing) => landing.kind === 'open').length;
     const thirds = group.filter((landing) => landing.role === 'third').length;
     const chordTones = group.filter((landing) => isChordTone(landing.role)).length;
-    const leans = group.filter((landing) => landing.leansInto !== null).length;
+    const leans = group.filter(
+      ({ leansInto, note }) => leansInto !== null || (note !== null && blueNotes.has(note)),
+    ).length;
     return {
       ...placeOf(first),
       chord: first.chord,
@@ -55,9 +64,12 @@ function gather(
       habit: habitOf(group.length - open, thirds, chordTones, leans),
     };
   });
-}
+};
 
-/** A landing on the b3 that leans into the 3 is no chord tone, and no miss either: it speaks against "never". */
+/**
+ * A landing on the b3 that leans into the 3, or on a blue third, is no chord tone, and no miss either: it speaks against
+ * "never".
+ */
 function habitOf(arrivals: number, thirds: number, chordTones: number, leans: number): Change['habit'] {
   if (arrivals < LEAST_ARRIVALS) return 'seldom';
   if (thirds === arrivals) return 'always the third';

@@ -18,10 +18,17 @@ export interface FunctionFound {
 const isStep = (semitones: number): boolean => Math.abs(semitones) === 1 || Math.abs(semitones) === 2;
 const isLeap = (semitones: number): boolean => Math.abs(semitones) > 2;
 
+/** Whether a tone is on the way to another, and no stay: passing, neighbour, approach or enclosure. */
+export const isOnTheWay = (found: FunctionFound | null | undefined): boolean =>
+  found !== null && found !== undefined && ON_THE_WAY.has(found.function);
+
+const ON_THE_WAY: ReadonlySet<NoteFunction> = new Set(['passing', 'neighbour', 'approach', 'enclosure']);
+
 /**
  * The function of every note; null for chord tones and for notes over no chord.
- * Neighbours are looked for inside the phrase; a repeated pitch counts as one note held. Asked in this order:
- * suspension, anticipation, passing, neighbour, appoggiatura, approach, escape, free.
+ * Neighbours are looked for inside the phrase; a repeated pitch counts as one note held. The note after counts whatever
+ * chord it stands over, and what is followed by a step is never free. Asked in this order: suspension, anticipation,
+ * enclosure, passing, neighbour, appoggiatura, approach, escape, what goes on by step to another tone, free.
  */
 export function findFunctions(
   notes: readonly GradedNote[],
@@ -35,53 +42,102 @@ export function findFunctions(
   });
 }
 
+/** A note between the notes of another pitch before and after it. */
+interface Between {
+  readonly note: GradedNote;
+  readonly before: GradedNote | null;
+  readonly after: GradedNote | null;
+  /** In semitones; null at the phrase's edge. */
+  readonly stepIn: number | null;
+  readonly stepOut: number | null;
+}
+
 function functionIn(phrase: readonly GradedNote[], place: number): FunctionFound {
   const note = phrase[place]!;
   const before = neighbourOf(phrase, place, -1);
   const after = neighbourOf(phrase, place, 1);
   const stepIn = before === null ? null : note.pitch - before.pitch;
   const stepOut = after === null ? null : after.pitch - note.pitch;
-  const resolves = after !== null && isChordTone(after.role) && isStep(stepOut!);
+  const between: Between = { note, before, after, stepIn, stepOut };
+  return (
+    heldFromBefore(phrase, place, between) ??
+    keptForLater(phrase, place) ??
+    enclosing(phrase, place) ??
+    passingRun(phrase, place) ??
+    resolving(between) ??
+    escaping(between) ??
+    goingOn(between) ??
+    found('free')
+  );
+}
 
+/** A suspension: kept from another chord, where it was a tone, and resolved by step. */
+function heldFromBefore(
+  phrase: readonly GradedNote[],
+  place: number,
+  { after, stepOut }: Between,
+): FunctionFound | null {
   const prepared = repeated(phrase, place, -1);
-  if (prepared !== null && resolves) return found('suspension', prepared, after);
+  if (prepared === null || after === null || !isChordTone(after.role) || !isStep(stepOut!)) return null;
+  return found('suspension', prepared, after);
+}
 
+/** An anticipation: struck again, or held, where it is a tone of the chord. */
+function keptForLater(phrase: readonly GradedNote[], place: number): FunctionFound | null {
   const repeats = repeated(phrase, place, 1);
   if (repeats !== null) return found('anticipation', repeats);
-  if (note.heldInto?.tones.some((tone) => tone.pitchClass === note.pitchClass)) return found('anticipation');
+  const { heldInto, pitchClass } = phrase[place]!;
+  return heldInto?.tones.some((tone) => tone.pitchClass === pitchClass) ? found('anticipation') : null;
+}
 
-  const run = passingRun(phrase, place);
-  if (run !== null) return found('passing', ...run);
+/** An enclosure: two tones outside the chord, one on either side of the chord tone that follows, a step or less off. */
+function enclosing(phrase: readonly GradedNote[], place: number): FunctionFound | null {
+  const second = neighbourOf(phrase, place, 1);
+  const earlier = neighbourOf(phrase, place, -1);
+  const note = phrase[place]!;
+  if (second !== null && surrounds(phrase, note, second)) return found('enclosure', second, targetOf(phrase, second)!);
+  if (earlier !== null && surrounds(phrase, earlier, note)) return found('enclosure', earlier, targetOf(phrase, note)!);
+  return null;
+}
 
-  if (
-    before !== null &&
-    resolves &&
-    isStep(stepIn!) &&
-    after.pitch === before.pitch &&
-    isChordTone(before.role)
-  ) {
+const targetOf = (phrase: readonly GradedNote[], second: GradedNote): GradedNote | null =>
+  neighbourOf(phrase, second.index - phrase[0]!.index, 1);
+
+function surrounds(phrase: readonly GradedNote[], first: GradedNote, second: GradedNote): boolean {
+  const target = targetOf(phrase, second);
+  if (target === null || !isChordTone(target.role)) return false;
+  const outside = [first, second].every(({ role }) => role !== null && !isChordTone(role));
+  const off = [first.pitch - target.pitch, second.pitch - target.pitch];
+  return outside && off.every(isStep) && Math.sign(off[0]!) !== Math.sign(off[1]!);
+}
+
+/** A neighbour, an appoggiatura or an approach: the next note is a chord tone a step away. */
+function resolving({ note, before, after, stepIn, stepOut }: Between): FunctionFound | null {
+  if (after === null || !isChordTone(after.role) || !isStep(stepOut!)) return null;
+  const halfStepOut = Math.abs(stepOut!) === 1;
+  if (before !== null && isStep(stepIn!) && after.pitch === before.pitch && isChordTone(before.role)) {
     return found('neighbour', before, after);
   }
   // A leap into the tone and a step out: leaning on the beat it is an appoggiatura, on the way to one by a
-  // half step it is an approach.
-  const halfStepOut = Math.abs(stepOut ?? 0) === 1;
-  if (before !== null && resolves && isLeap(stepIn!) && (isOnBeat(note.onsetBeat) || !halfStepOut)) {
-    return found('appoggiatura', before, after);
-  }
-  if (resolves && halfStepOut) return found('approach', after);
+  // half step it is an approach. Out of a rest it is heard as if it had been leapt to.
+  const leapt = before === null || isLeap(stepIn!);
+  if (leapt && !halfStepOut) return found('appoggiatura', ...(before === null ? [] : [before]), after);
+  if (before !== null && leapt && isOnBeat(note.onsetBeat)) return found('appoggiatura', before, after);
+  return halfStepOut ? found('approach', after) : null;
+}
 
-  const turnsBack = Math.sign(stepIn ?? 0) === -Math.sign(stepOut ?? 0);
-  if (
-    before !== null &&
-    after !== null &&
-    isChordTone(before.role) &&
-    isStep(stepIn!) &&
-    isLeap(stepOut!) &&
-    turnsBack
-  ) {
-    return found('escape', before, after);
-  }
-  return found('free');
+/** An escape tone: reached by step from a chord tone, left by a leap the other way. */
+function escaping({ before, after, stepIn, stepOut }: Between): FunctionFound | null {
+  if (before === null || after === null || !isChordTone(before.role)) return null;
+  const turnsBack = Math.sign(stepIn!) === -Math.sign(stepOut!);
+  return isStep(stepIn!) && isLeap(stepOut!) && turnsBack ? found('escape', before, after) : null;
+}
+
+/** A step on to another tone, whatever that is: back the way it came it is a neighbour, else it passes. */
+function goingOn({ before, after, stepIn, stepOut }: Between): FunctionFound | null {
+  if (after === null || !isStep(stepOut!)) return null;
+  const turns = before !== null && isStep(stepIn!) && Math.sign(stepIn!) !== Math.sign(stepOut!);
+  return found(turns ? 'neighbour' : 'passing', after);
 }
 
 const found = (name: NoteFunction, ...notes: readonly GradedNote[]): FunctionFound => ({
@@ -109,14 +165,14 @@ function repeated(phrase: readonly GradedNote[], place: number, way: 1 | -1): Gr
   return null;
 }
 
-/** The chord tones at both ends of a run of steps, all in one direction, that leads through this note. */
-function passingRun(phrase: readonly GradedNote[], place: number): readonly [GradedNote, GradedNote] | null {
+/** Passing: a run of steps in one direction leads through this note, from a chord tone to a chord tone. */
+function passingRun(phrase: readonly GradedNote[], place: number): FunctionFound | null {
   const next = neighbourOf(phrase, place, 1);
   if (next === null) return null;
   const direction = Math.sign(next.pitch - phrase[place]!.pitch);
   const start = runEnd(phrase, place, -1, direction);
   const end = runEnd(phrase, place, 1, direction);
-  return start === null || end === null ? null : [start, end];
+  return start === null || end === null ? null : found('passing', start, end);
 }
 
 function runEnd(

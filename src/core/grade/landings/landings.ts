@@ -6,8 +6,12 @@ import { endOfTurn, isPlayersTurn } from '../../chart/turns.ts';
 import type { Landing, Lean } from '../../take/schema.ts';
 import { sameChord } from '../../music/same-chord.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
-import { isChordTone, isGuideTone, roleOf } from '../assign/roles.ts';
+import { anticipationBefore } from '../assign/attribute.ts';
+import { phraseOfNotes, type PhraseBounds } from '../assign/phrases.ts';
+import { isChordTone, roleOf } from '../assign/roles.ts';
 import type { PaletteOver } from '../assign/scales.ts';
+import { TOLERANCE_SECONDS, toleranceBeats } from '../assign/tolerance.ts';
+import { holds, toneMask } from '../assign/tone-sets.ts';
 import { LANDING_BEATS } from '../assign/settings.ts';
 import { firstFrom, notesBetween, soundingUntil } from '../assign/window.ts';
 import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
@@ -19,6 +23,10 @@ export interface ChordChange {
   readonly fromChord: Chord | null;
   /** Where the next chord, or no chord, takes over. */
   readonly untilBeat: number;
+  /** Until here a note is played on the change: the tolerance after it. */
+  readonly onUntilBeat: number;
+  /** Until here a note may be the landing: a beat and the tolerance after it. */
+  readonly landingUntilBeat: number;
 }
 
 /**
@@ -33,6 +41,9 @@ const ENDS_AT_CHANGE_BEATS = 0.01;
  */
 const RING_INTO_NEXT_CHORUS_BEATS = 0.25;
 
+/** A note that starts so soon after a change is struck on it, rather late: later than that it is another eighth. */
+const STRUCK_ON_BEATS = 0.3;
+
 /** No setting lets a note run further ahead of its change than this. */
 export const MOST_ANTICIPATION_BEATS = 4;
 
@@ -44,8 +55,12 @@ const STEP_SEMITONES = 2;
  * asked, nor another chorus into which the last note merely rings. Arrivals of N.C. ask for nothing, nor do those in the
  * band's turns where player and band trade bars.
  */
-export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): readonly ChordChange[] {
-  const end = takeEnd(notes, timeline);
+export function findChanges(
+  timeline: Timeline,
+  notes: readonly GradedNote[],
+  toleranceSeconds = TOLERANCE_SECONDS,
+): readonly ChordChange[] {
+  const end = takeEnd(notes, timeline, toleranceSeconds);
   const changes: ChordChange[] = [];
   let span = timeline.nextChange(-1);
   let fromChord: Chord | null = null;
@@ -53,7 +68,10 @@ export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): r
     const next = timeline.nextChange(span.startBeat);
     if (span.chord !== null && isPlayersTurn(timeline, span.startBeat)) {
       const untilBeat = Math.min(next?.startBeat ?? Infinity, endOfTurn(timeline, span.startBeat));
-      changes.push({ span, chord: span.chord, fromChord, untilBeat });
+      const onUntilBeat = span.startBeat + toleranceBeats(timeline, span.startBeat, toleranceSeconds);
+      const beatLater = span.startBeat + LANDING_BEATS;
+      const landingUntilBeat = beatLater + toleranceBeats(timeline, beatLater, toleranceSeconds);
+      changes.push({ span, chord: span.chord, fromChord, untilBeat, onUntilBeat, landingUntilBeat });
     }
     fromChord = span.chord;
     span = next;
@@ -62,13 +80,17 @@ export function findChanges(timeline: Timeline, notes: readonly GradedNote[]): r
 }
 
 /** The last beat at which a change is still asked about. */
-function takeEnd(notes: readonly GradedNote[], timeline: Timeline): number {
+function takeEnd(notes: readonly GradedNote[], timeline: Timeline, toleranceSeconds: number): number {
   const ends = notes.map((note) => {
-    const end = endOfNote(note, timeline) - ENDS_AT_CHANGE_BEATS;
+    const end = endOfNote(note, timeline) - letGoBeats(note.offsetBeat, timeline, toleranceSeconds);
     return Math.max(note.onsetBeat, note.anticipates ?? -1, end);
   });
   return Math.max(-1, ...ends) + BEAT_TOLERANCE;
 }
+
+/** A note that ends so little past a change was let go at it. */
+const letGoBeats = (beat: number, timeline: Timeline, toleranceSeconds: number): number =>
+  Math.max(ENDS_AT_CHANGE_BEATS, toleranceBeats(timeline, beat, toleranceSeconds));
 
 function endOfNote({ offsetBeat }: GradedNote, { beatMap, roundBeats }: Timeline): number {
   const chorusStart = Math.floor(offsetBeat / roundBeats) * roundBeats;
@@ -76,23 +98,28 @@ function endOfNote({ offsetBeat }: GradedNote, { beatMap, roundBeats }: Timeline
   return goesRound && offsetBeat - chorusStart < RING_INTO_NEXT_CHORUS_BEATS ? chorusStart : offsetBeat;
 }
 
+/** What the rules before have found about a take, for its landings. */
+export interface LandingGround {
+  readonly notes: readonly GradedNote[];
+  readonly phrases: readonly PhraseBounds[];
+  /** The moves from b3 to 3, so that a landing on the b3 knows where it went. */
+  readonly leans: readonly Lean[];
+  readonly timeline: Timeline;
+  readonly palette: PaletteOver;
+}
+
 /**
  * Judges every change. The landing is the first note attributed to the new chord that starts from the anticipation
- * before the change to one beat after it; else the note held across; else the change is open.
- * @param leans the moves from b3 to 3, so that a landing on the b3 knows where it went
+ * before the change to one beat (and the tolerance) after it; else the note held across; else the change is open.
  */
-export function judgeChanges(
-  changes: readonly ChordChange[],
-  notes: readonly GradedNote[],
-  leans: readonly Lean[],
-  timeline: Timeline,
-  palette: PaletteOver,
-): readonly Landing[] {
+export function judgeChanges(changes: readonly ChordChange[], ground: LandingGround): readonly Landing[] {
+  const { notes, phrases, leans, timeline, palette } = ground;
   const until = soundingUntil(notes);
+  const phraseOf = phraseOfNotes(phrases, notes.length);
   return changes.map((change) => {
     const { span, chord, fromChord } = change;
-    const landing = notesAround(change, notes).find((note) => isLanding(note, change));
-    const held = landing ?? heldAcross(notes, until, span.startBeat);
+    const landing = landingCandidates(change, notes).find((note) => isTaken(note, change));
+    const held = landing ?? heldAcross(notes, until, change);
     const seconds = timeline.beatMap.secondsAt(span.startBeat);
     const bare = {
       beat: span.startBeat,
@@ -107,6 +134,7 @@ export function judgeChanges(
     const before = landing === undefined ? held : notes[held.index - 1];
     const role = roleOf(held.pitchClass, chord, palette(chord));
     const lean = leans.find(({ from, to }) => from === held.index && to !== from);
+    const phraseEnd = phrases[phraseOf[held.index]!]!.lastNote;
     return {
       ...bare,
       kind: landing === undefined ? 'held' : 'landing',
@@ -115,10 +143,13 @@ export function judgeChanges(
       role,
       cents: held.cents,
       offsetMs: landing === undefined ? null : (held.heard.onsetSeconds - seconds) * 1000,
+      anticipates: landing !== undefined && isAnEighthEarly(landing, span.startBeat, timeline),
       stepSemitones: before === undefined ? null : held.pitch - before.pitch,
       guideTone: before === undefined ? null : guideToneMotion(before, held, fromChord, chord),
       leansInto: lean?.to ?? null,
-      function: landing === undefined && !isChordTone(role) ? heldFunction(held, notes, change) : null,
+      putRight: isChordTone(role) ? null : putRight(held, notes, phraseEnd, change),
+      function:
+        landing === undefined && !isChordTone(role) ? heldFunction(held, notes, phraseEnd) : null,
     };
   });
 }
@@ -130,39 +161,70 @@ const OPEN = {
   role: null,
   cents: null,
   offsetMs: null,
+  anticipates: false,
   stepSemitones: null,
   guideTone: null,
   leansInto: null,
+  putRight: null,
   function: null,
 } as const;
 
-function isLanding(note: GradedNote, change: ChordChange): boolean {
-  if (note.anticipates === null) return isInLandingWindow(note, change);
-  return Math.abs(note.anticipates - change.span.startBeat) < BEAT_TOLERANCE;
-}
-
-/** Whether a note starts from a change to one beat after it, before the next one comes. */
-export function isInLandingWindow(note: GradedNote, { span, untilBeat }: ChordChange): boolean {
-  const late = note.onsetBeat - span.startBeat;
-  return (
-    late >= -BEAT_TOLERANCE &&
-    late <= LANDING_BEATS + BEAT_TOLERANCE &&
-    note.onsetBeat < untilBeat - BEAT_TOLERANCE
+/**
+ * The notes that may be the landing of a change, were they its first: those that are early enough for it, whether or not
+ * they fit, and those that start from the change to a beat after it. A note that is let go as the chord arrives, where
+ * another is struck on the change, leads into that one and is no landing itself: an eighth that is played up to the bar
+ * line is no anticipation of what follows on it.
+ */
+export function landingCandidates(change: ChordChange, notes: readonly GradedNote[]): readonly GradedNote[] {
+  const { span, onUntilBeat } = change;
+  const candidates = notesAround(change, notes).filter(
+    (note) =>
+      isForChange(note.early?.beat ?? null, change) ||
+      isForChange(note.anticipates, change) ||
+      (note.anticipates === null && isInLandingWindow(note, change)),
+  );
+  const struckUntil = Math.max(onUntilBeat, span.startBeat + STRUCK_ON_BEATS) + BEAT_TOLERANCE;
+  const struckOn = candidates.findLast(
+    (note) => note.onsetBeat <= struckUntil && !isForChange(note.early?.beat ?? null, change),
+  );
+  return candidates.filter(
+    (note) =>
+      note.onsetBeat >= span.startBeat - BEAT_TOLERANCE ||
+      note.offsetBeat > onUntilBeat + BEAT_TOLERANCE ||
+      struckOn === undefined ||
+      struckOn.index <= note.index,
   );
 }
 
-/** The notes that can have to do with a change: a note anticipates by a few beats at the most, and lands in one. */
-export const notesAround = ({ span }: ChordChange, notes: readonly GradedNote[]): readonly GradedNote[] =>
-  notesBetween(notes, span.startBeat - MOST_ANTICIPATION_BEATS, span.startBeat + LANDING_BEATS);
+const isForChange = (beat: number | null, { span }: ChordChange): boolean =>
+  beat !== null && Math.abs(beat - span.startBeat) < BEAT_TOLERANCE;
 
-/** The last note that starts before a change and sounds on after it. */
+/** Whether a candidate is the landing where nothing comes before it: an early note only if it fits. */
+export const isTaken = (note: GradedNote, change: ChordChange): boolean =>
+  note.early === null || isForChange(note.anticipates, change) || !isForChange(note.early.beat, change);
+
+/** Whether a note starts from a change to one beat and the tolerance after it, before the next one comes. */
+const isInLandingWindow = (
+  note: GradedNote,
+  { span, untilBeat, landingUntilBeat }: ChordChange,
+): boolean =>
+  note.onsetBeat >= span.startBeat - BEAT_TOLERANCE &&
+  note.onsetBeat <= landingUntilBeat + BEAT_TOLERANCE &&
+  note.onsetBeat < untilBeat - BEAT_TOLERANCE;
+
+/** The notes that can have to do with a change: a note anticipates by a few beats at the most, and lands in one. */
+const notesAround = ({ span }: ChordChange, notes: readonly GradedNote[]): readonly GradedNote[] =>
+  notesBetween(notes, span.startBeat - MOST_ANTICIPATION_BEATS, span.startBeat + 2 * LANDING_BEATS);
+
+/** The last note that starts before a change and sounds on after it, by the tolerance at least. */
 function heldAcross(
   notes: readonly GradedNote[],
   until: Float64Array,
-  changeBeat: number,
+  { span, onUntilBeat }: ChordChange,
 ): GradedNote | undefined {
-  const sounds = (latest: number) => latest > changeBeat + BEAT_TOLERANCE;
-  for (let i = firstFrom(notes, changeBeat) - 1; i >= 0 && sounds(until[i]!); i--) {
+  const sounds = (latest: number) =>
+    latest > span.startBeat + BEAT_TOLERANCE && latest >= onUntilBeat - BEAT_TOLERANCE;
+  for (let i = firstFrom(notes, span.startBeat) - 1; i >= 0 && sounds(until[i]!); i--) {
     if (sounds(notes[i]!.offsetBeat)) return notes[i]!;
   }
   return undefined;
@@ -176,11 +238,10 @@ function guideToneMotion(
   chord: Chord,
 ): Landing['guideTone'] {
   if (fromChord === null || sameChord(fromChord, chord)) return null;
-  const none: ReadonlySet<number> = new Set();
   const semitones = note.pitch - before.pitch;
   if (Math.abs(semitones) > STEP_SEMITONES) return null;
-  if (!isGuideTone(roleOf(before.pitchClass, fromChord, none))) return null;
-  if (!isGuideTone(roleOf(note.pitchClass, chord, none))) return null;
+  if (!holds(toneMask(fromChord, 'guideTones'), before.pitchClass)) return null;
+  if (!holds(toneMask(chord, 'guideTones'), note.pitchClass)) return null;
   return {
     from: degreeOver(before.pitchClass, fromChord),
     to: degreeOver(note.pitchClass, chord),
@@ -189,14 +250,49 @@ function guideToneMotion(
   };
 }
 
-/** A note held into a chord it does not fit is a suspension when it moves by step to a tone of that same chord. */
+/**
+ * A note held into a chord it does not fit is a suspension when its next note is a chord tone a step away, whatever
+ * chord that one stands over; one that goes on by step to another tone passes.
+ */
 function heldFunction(
   held: GradedNote,
   notes: readonly GradedNote[],
-  { untilBeat }: ChordChange,
-): 'suspension' | 'free' {
-  const next = notes[held.index + 1];
-  if (next === undefined || next.onsetBeat >= untilBeat || !isChordTone(next.role)) return 'free';
-  const step = Math.abs(next.pitch - held.pitch);
-  return step >= 1 && step <= STEP_SEMITONES ? 'suspension' : 'free';
+  phraseEnd: number,
+): 'suspension' | 'passing' | 'free' {
+  const next = nextPitch(held, notes, phraseEnd);
+  if (next === null || Math.abs(next.pitch - held.pitch) > STEP_SEMITONES) return 'free';
+  return isChordTone(next.role) ? 'suspension' : 'passing';
+}
+
+/** Whether a landing comes early by about the eighth, as an anticipation, rather than by a few milliseconds. */
+function isAnEighthEarly({ rule, onsetBeat }: GradedNote, changeBeat: number, timeline: Timeline): boolean {
+  const eighth = anticipationBefore(timeline, changeBeat, 'an eighth');
+  return rule === 'anticipation' && changeBeat - onsetBeat >= eighth / 2;
+}
+
+/** Where a landing on no chord tone is put right: the first chord tone of the same chord, if a step leads to it. */
+function putRight(
+  landing: GradedNote,
+  notes: readonly GradedNote[],
+  phraseEnd: number,
+  { chord, untilBeat, span }: ChordChange,
+): Landing['putRight'] {
+  const from = Math.max(landing.onsetBeat, span.startBeat);
+  for (let at = landing.index + 1; at <= phraseEnd; at++) {
+    const note = notes[at]!;
+    const inChord = note.anticipates === null || Math.abs(note.anticipates - span.startBeat) < BEAT_TOLERANCE;
+    if (!inChord || note.onsetBeat >= untilBeat - BEAT_TOLERANCE) return null;
+    if (!holds(toneMask(chord, 'chordTones'), note.pitchClass)) continue;
+    const step = Math.abs(note.pitch - notes[at - 1]!.pitch);
+    if (step < 1 || step > STEP_SEMITONES) return null;
+    return { note: at, beats: Math.max(0, note.onsetBeat - from) };
+  }
+  return null;
+}
+
+/** The next note of another pitch in the phrase; null where none comes. */
+function nextPitch(note: GradedNote, notes: readonly GradedNote[], phraseEnd: number): GradedNote | null {
+  for (let at = note.index + 1; at <= phraseEnd; at++)
+    if (notes[at]!.pitch !== note.pitch) return notes[at]!;
+  return null;
 }

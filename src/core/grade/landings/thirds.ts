@@ -1,18 +1,18 @@
 /** Over chords with a major third: the b3, the 3, and the way from one to the other. */
 import type { Lean, Thirds } from '../../take/schema.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
-import type { PhraseBounds } from '../assign/phrases.ts';
-import { hasMajorThird, isFlatThird } from '../assign/roles.ts';
+import { phraseOfNotes, type PhraseBounds } from '../assign/phrases.ts';
+import { wrapPitchClass } from '../../music/spelling.ts';
+import { hasMajorThird, isBlueThird, isFlatThird } from '../assign/roles.ts';
 import { LEAN_BEATS } from '../assign/settings.ts';
 import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
 import { median } from '../../base/statistics.ts';
 
 /**
- * Between these two, in cents above the root, a third is neither minor (300) nor major (400): a blue note. Twenty
- * cents off equal temperament is past what intonation alone does on a fretted string, and leaves the pure major
- * third (386) out.
+ * A note nearest to the 3 that lies so far under it, in cents above the root, is a blue third too: more than
+ * intonation alone does on a fretted string, and clear of the pure major third (386). One nearest to the b3 is blue
+ * from {@link BLUE_THIRD_CENTS} above it.
  */
-const BLUE_FROM_CENTS = 320;
 const BLUE_TO_CENTS = 380;
 const MINOR_THIRD_CENTS = 300;
 
@@ -32,13 +32,12 @@ export function findThirds(notes: readonly GradedNote[], phrases: readonly Phras
   const flat = asked.filter((note) => isFlatThird(note.pitchClass, note.chord!));
   const blueNotes = asked.flatMap((note) => {
     const cents = centsAboveRoot(note);
-    return cents > BLUE_FROM_CENTS && cents < BLUE_TO_CENTS
-      ? [{ note: note.index, cents: cents - MINOR_THIRD_CENTS }]
-      : [];
+    const isBlue = isBlueThird(note, note.chord!) || (note.role === 'third' && isBetween(note, cents));
+    return isBlue ? [{ note: note.index, cents: cents - MINOR_THIRD_CENTS }] : [];
   });
   const leans = findLeans(asked, notes);
   const moved = new Set([...leans.map((lean) => lean.from), ...blueNotes.map((blue) => blue.note)]);
-  const ends = new Set(phrases.map((phrase) => phrase.lastNote));
+  const phraseOf = phraseOfNotes(phrases, notes.length);
   return {
     notes: asked.length,
     flatThirds: flat.length,
@@ -46,12 +45,19 @@ export function findThirds(notes: readonly GradedNote[], phrases: readonly Phras
     leans,
     falls: findFalls(asked, notes),
     leftHanging: flat
-      .filter((note) => !moved.has(note.index) && (ends.has(note.index) || !stepsOn(note, notes)))
+      .filter((note) => {
+        const phraseEnd = phrases[phraseOf[note.index]!]!.lastNote;
+        return !moved.has(note.index) && !stepsOn(note, notes, phraseEnd);
+      })
       .map((note) => note.index),
     flatThirdCents: median(flat.map((note) => note.cents)),
     blueNotes,
   };
 }
+
+/** Under the 3 by more than intonation, where the chord does not name the b3 as a tone of its own. */
+const isBetween = (note: GradedNote, centsFromRoot: number): boolean =>
+  centsFromRoot < BLUE_TO_CENTS && isFlatThird(wrapPitchClass(note.chord!.rootPitchClass + 3), note.chord!);
 
 const centsAboveRoot = (note: GradedNote): number =>
   ((note.pitchClass - note.chord!.rootPitchClass + 12) % 12) * 100 + note.cents;
@@ -94,9 +100,10 @@ function howReached(next: GradedNote): Lean['how'] {
   return Math.abs(next.heard.bendSemitones) >= SLID_SEMITONES ? 'slid' : 'hammered';
 }
 
-function stepsOn(note: GradedNote, notes: readonly GradedNote[]): boolean {
-  let at = note.index + 1;
-  while (notes[at]?.pitch === note.pitch) at++;
-  const next = notes[at];
-  return next !== undefined && Math.abs(next.pitch - note.pitch) <= STEP_SEMITONES;
+/** Whether the next note of another pitch in the phrase is a step away, whatever chord it stands over. */
+function stepsOn(note: GradedNote, notes: readonly GradedNote[], phraseEnd: number): boolean {
+  for (let at = note.index + 1; at <= phraseEnd; at++) {
+    if (notes[at]!.pitch !== note.pitch) return Math.abs(notes[at]!.pitch - note.pitch) <= STEP_SEMITONES;
+  }
+  return false;
 }

@@ -2,6 +2,8 @@
 import type { Chord, Key } from '../../music/chord.ts';
 import { degreeInKey, degreeOver } from '../../music/pitch-names.ts';
 import type { Mixture, Palette } from '../../take/schema.ts';
+import { isDominantSeventh } from '../assign/roles.ts';
+import { isOnTheWay, type FunctionFound } from '../landings/functions.ts';
 import type { LengthPart } from '../assign/length-parts.ts';
 import { MAJOR_PENTATONIC, MINOR_PENTATONIC } from '../assign/scales.ts';
 
@@ -12,7 +14,11 @@ const MAJOR_THIRD = 4;
 type Shade = 'minorOnly' | 'majorOnly' | 'both' | 'neither';
 
 /** @param parts notes cut at the changes they cross, so that each part is told over its own chord */
-export function mixPalette(parts: readonly LengthPart[], keyOf: (chord: Chord) => Key): Palette {
+export function mixPalette(
+  parts: readonly LengthPart[],
+  keyOf: (chord: Chord) => Key,
+  functions: readonly (FunctionFound | null)[],
+): Palette {
   const byChord = new Map<string, LengthPart[]>();
   for (const part of parts) {
     // In another key the same chord is another degree.
@@ -21,7 +27,10 @@ export function mixPalette(parts: readonly LengthPart[], keyOf: (chord: Chord) =
     if (group === undefined) byChord.set(name, [part]);
     else group.push(part);
   }
-  const clashes = parts.filter((part) => isThirdOverFour(part.pitchClass, part.chord, keyOf(part.chord)));
+  const clashes = parts.filter(
+    (part) =>
+      isThirdOverFour(part.pitchClass, part.chord, keyOf(part.chord)) && !isOnTheWay(functions[part.note]),
+  );
   return {
     overall: mixtureOf(parts, keyOf),
     byChord: [...byChord.values()].map((group) => ({
@@ -37,13 +46,14 @@ export function mixPalette(parts: readonly LengthPart[], keyOf: (chord: Chord) =
   };
 }
 
-/** The key's major third over the IV: the major seventh of that chord, a clash where the chord doesn't hold it. */
+/**
+ * The key's major third over the IV, where that is a dominant seventh: the major seventh beside its b7, a clash. Over a
+ * plain triad or a sixth chord it is none.
+ */
 export function isThirdOverFour(pitchClass: number, chord: Chord, key: Key): boolean {
   const above = (semitones: number) => (key.tonicPitchClass + semitones) % 12;
   return (
-    chord.rootPitchClass === above(FOURTH) &&
-    pitchClass === above(MAJOR_THIRD) &&
-    !chord.tones.some((tone) => tone.pitchClass === pitchClass)
+    chord.rootPitchClass === above(FOURTH) && pitchClass === above(MAJOR_THIRD) && isDominantSeventh(chord)
   );
 }
 

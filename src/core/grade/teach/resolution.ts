@@ -25,13 +25,22 @@ export function findResolution(
   chord: Chord,
   roles: readonly ToneRole[] | null,
 ): Resolution | null {
+  const leads = isLeadingTone(pitch, chord);
   const near = STEPS.flatMap((step) => {
     const tone = chord.tones.find(({ pitchClass }) => pitchClass === wrapPitchClass(pitch + step));
     if (tone === undefined || (roles !== null && !roles.includes(tone.role))) return [];
+    if (leads && tone.role !== 'root' && Math.abs(step) === 1) return [];
     return [{ midi: pitch + step, role: tone.role, distance: Math.abs(step) }];
   });
   const [best] = near.sort(
     (a, b) => a.distance - b.distance || BEST_FIRST.indexOf(a.role) - BEST_FIRST.indexOf(b.role),
   );
   return best === undefined ? null : { midi: best.midi, role: best.role };
+}
+
+/** The major seventh over a minor chord leads up to its root, and is never sent down to the minor seventh. */
+function isLeadingTone(pitch: number, chord: Chord): boolean {
+  const up = (semitones: number) => wrapPitchClass(chord.rootPitchClass + semitones);
+  const isMinor = chord.tones.some(({ role, pitchClass }) => role === 'third' && pitchClass === up(3));
+  return isMinor && wrapPitchClass(pitch) === up(11);
 }

@@ -29,18 +29,29 @@ describe('the chord of a note', () => {
     expect(attributed(0, 1, E4)).toBe('C7 by onset');
     expect(attributed(4, 5, E4)).toBe('F7 by onset');
     expect(attributed(9, 9.5, E4)).toBe('none by onset');
-    expect(attributed(-0.2, 0, E4)).toBe('none by onset');
+    expect(attributed(-0.2, -0.1, E4)).toBe('none by onset');
     expect(attributed(-0.2, 1, E4, 0)).toBe('none by onset');
   });
 
   it('is the new chord when a tone of it comes early and sounds on', () => {
     expect(attributed(3.6, 4.5, A4)).toBe('F7 by anticipation');
     expect(attributed(3.5, 4.5, A4)).toBe('F7 by anticipation');
-    expect(attributed(3.4, 4.5, A4)).toBe('C7 by onset');
-    expect(attributed(3.6, 4, A4)).toBe('C7 by onset');
+    expect(attributed(3.46, 4.5, A4)).toBe('F7 by anticipation');
+    expect(attributed(3.44, 4.5, A4)).toBe('C7 by onset');
+    expect(attributed(3.6, 3.96, A4)).toBe('F7 by anticipation');
+    expect(attributed(3.6, 3.94, A4)).toBe('C7 by onset');
     expect(attributed(3.6, 4.5, E4)).toBe('C7 by onset');
     expect(attributed(3.6, 4.5, A4, 0)).toBe('C7 by onset');
     expect(attributed(3.4, 4.5, A4, 1)).toBe('F7 by anticipation');
+  });
+
+  it('is the new chord, whatever the pitch, within the tolerance before it, but never N.C.', () => {
+    expect(attributed(3.96, 4.5, E4 - 3)).toBe('F7 by on the change');
+    expect(attributed(3.96, 3.99, E4 - 3)).toBe('F7 by on the change');
+    expect(attributed(3.94, 4.5, E4 - 3)).toBe('C7 by onset');
+    expect(attributed(3.96, 4.5, E4 - 3, 0)).toBe('C7 by onset');
+    expect(attributed(7.99, 8.5, A4)).toBe('F7 by onset');
+    expect(attributed(11.99, 12.5, A4)).toBe('Gm7 by on the change');
   });
 
   it('holds at exactly the anticipation, whatever the rounding', () => {
@@ -71,8 +82,10 @@ describe('the chord of a note', () => {
     expect(attributed(3.6, 4.5, 68.4, 0.5, 427)).toBe('F7 by anticipation');
   });
 
-  it('throws on a negative anticipation', () => {
+  it('throws on a negative anticipation or tolerance', () => {
     expect(() => attributed(0, 1, E4, -0.1)).toThrow(RangeError);
+    const note = { onsetSeconds: 0, offsetSeconds: 1, midi: E4 };
+    expect(() => chordOfNote(note, timeline, 0.5, 440, -0.01)).toThrow(RangeError);
   });
 });
 
@@ -101,9 +114,9 @@ describe('an eighth before the beat', () => {
     for (const chorus of [0, 16, 160]) {
       // Into bar 2 of the shuffle a third of a beat, into bar 4 of the straight section half a beat.
       expect(from(chorus + 4 - 0.3)).toBe('anticipation');
-      expect(from(chorus + 4 - 0.45)).toBe('onset');
+      expect(from(chorus + 4 - 0.4)).toBe('onset');
       expect(from(chorus + 12 - 0.45)).toBe('anticipation');
-      expect(from(chorus + 12 - 0.55)).toBe('onset');
+      expect(from(chorus + 12 - 0.56)).toBe('onset');
     }
     expect(mixed.barSwings).toEqual([2 / 3, 2 / 3, 0.5, 0.5]);
     // A section that asks for the feel that is played anyway swings with it.

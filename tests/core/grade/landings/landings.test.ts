@@ -29,13 +29,16 @@ describe('landings', () => {
   });
 
   it('leaves a note that ends before the change to the old chord', () => {
-    const [, second] = landings([[0, 1, 60], [3.5, 0.5, 57], [4.5, 0.5, 60], LAST]);
+    const [, second] = landings([[0, 1, 60], [3.5, 0.35, 57], [4.5, 0.5, 60], LAST]);
     expect(second).toMatchObject({ kind: 'landing', note: 2, degree: '5' });
+    // One that ends as the chord arrives anticipates it.
+    expect(landings([[0, 1, 60], [3.5, 0.5, 57], [4.5, 0.5, 60], LAST])[1]).toMatchObject({ note: 1, degree: '3' });
   });
 
-  it('waits one beat, and no longer', () => {
+  it('waits one beat and the tolerance, and no longer', () => {
     expect(landings([[0, 1, 60], [5, 1, 57], LAST])[1]).toMatchObject({ kind: 'landing', note: 1 });
-    expect(landings([[0, 1, 60], [5.01, 1, 57], LAST])[1]).toMatchObject({
+    expect(landings([[0, 1, 60], [5.09, 1, 57], LAST])[1]).toMatchObject({ kind: 'landing', note: 1 });
+    expect(landings([[0, 1, 60], [5.11, 1, 57], LAST])[1]).toMatchObject({
       kind: 'open',
       note: null,
       degree: null,

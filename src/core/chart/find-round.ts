@@ -1,0 +1,29 @@
+/**
+ * Choruses in a list of beats: a form that is gone round shows by its chords, which come again after so many bars.
+ */
+
+/** Shorter rounds are a vamp rather than a form. */
+const LEAST_BARS = 4;
+/** Players write a turnaround otherwise now and then: so much of the beats must carry the same chord a round later. */
+const SAME_SHARE = 0.9;
+/** Of rounds that fit about as well, the shortest is meant: two choruses fit as one does. */
+const ABOUT_AS_WELL = 0.02;
+
+/**
+ * The length of the round in bars, the shortest that fits best; null where the chords don't come again.
+ * @param chords one a beat, null for no chord
+ */
+export function findRoundBars(chords: readonly (string | null)[], beatsPerBar: number): number | null {
+  const mostBars = Math.floor(chords.length / (2 * beatsPerBar));
+  const tried: { readonly bars: number; readonly same: number }[] = [];
+  for (let bars = LEAST_BARS; bars <= mostBars; bars++) {
+    const beats = bars * beatsPerBar;
+    if (new Set(chords.slice(0, beats)).size < 2) continue;
+    let same = 0;
+    for (let beat = 0; beat + beats < chords.length; beat++) if (chords[beat] === chords[beat + beats]) same++;
+    tried.push({ bars, same: same / (chords.length - beats) });
+  }
+  const best = Math.max(0, ...tried.map(({ same }) => same));
+  if (best < SAME_SHARE) return null;
+  return tried.find(({ same }) => same >= best - ABOUT_AS_WELL)?.bars ?? null;
+}

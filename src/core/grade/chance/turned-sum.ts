@@ -1,0 +1,54 @@
+/**
+ * A sum of scores, each turned by itself: every part takes one of its rotations, all equally likely, and the parts are
+ * independent. Few parts are summed exactly on a fine grid; many are normal.
+ */
+import { addIndependent, certain, normalTail, tailFrom, tailTo } from '../../base/statistics.ts';
+
+export interface TurnedSum {
+  /** Chance of a sum as high as the one played, or higher. */
+  readonly upper: number;
+  /** Chance of one as low or lower. */
+  readonly lower: number;
+  readonly variance: number;
+}
+
+/** More parts than this make a sum that is normal enough, and a convolution that is slow. */
+const MOST_EXACT_PARTS = 48;
+/** Steps of the grid over the whole range of the sum. */
+const GRID_STEPS = 1500;
+
+/**
+ * @param rotations the score of every part in each rotation
+ * @param played the scores as played
+ */
+export function sumOfTurns(rotations: readonly Float64Array[], played: Float64Array): TurnedSum {
+  const parts = Array.from(played, (_, part) => rotations.map((turn) => turn[part]!));
+  const moments = parts.map((scores) => {
+    const mean = scores.reduce((sum, score) => sum + score, 0) / scores.length;
+    const variance = scores.reduce((sum, score) => sum + (score - mean) ** 2, 0) / scores.length;
+    return { mean, variance };
+  });
+  const variance = moments.reduce((sum, part) => sum + part.variance, 0);
+  const total = played.reduce((sum, score) => sum + score, 0);
+  if (!(variance > SAME_SCORE)) return { upper: 1, lower: 1, variance: 0 };
+  if (parts.length > MOST_EXACT_PARTS) {
+    const mean = moments.reduce((sum, part) => sum + part.mean, 0);
+    const z = (total - mean) / Math.sqrt(variance);
+    return { upper: normalTail(z), lower: normalTail(-z), variance };
+  }
+  const range = parts.reduce((sum, scores) => sum + Math.max(...scores) - Math.min(...scores), 0);
+  const steps = (score: number) => Math.round((score / range) * GRID_STEPS);
+  const distribution = parts.reduce((sum, scores) => addIndependent(sum, evenly(scores.map(steps))), certain(0));
+  const at = played.reduce((sum, score) => sum + steps(score), 0);
+  return { upper: tailFrom(distribution, at), lower: tailTo(distribution, at), variance };
+}
+
+const SAME_SCORE = 1e-9;
+
+/** Every value as likely as every other. */
+function evenly(values: readonly number[]): { readonly from: number; readonly weights: readonly number[] } {
+  const from = Math.min(...values);
+  const weights = new Array<number>(Math.max(...values) - from + 1).fill(0);
+  for (const value of values) weights[value - from] = weights[value - from]! + 1 / values.length;
+  return { from, weights };
+}
