@@ -40,6 +40,8 @@ export interface GradeOrder {
         readonly turnBars: number | null;
         /** How it was played, where the chart does not say. */
         readonly feel: FeelName | null;
+        /** Half steps that the chart is moved by. */
+        readonly transpose: number | null;
       }
     | { readonly kind: 'beats'; readonly file: string };
   readonly meter: Meter | null;
@@ -47,6 +49,7 @@ export interface GradeOrder {
   readonly key: Key | null;
   readonly referenceHz: number | 'auto';
   readonly anticipationBeats: number | null;
+  readonly toleranceMs: number | null;
   readonly palette: PaletteName | null;
   /** Names of the house's aims, or of files. */
   readonly aims: readonly string[];
@@ -54,6 +57,10 @@ export interface GradeOrder {
   readonly part: number | null;
   /** Bar from 1. */
   readonly explainBar: number | null;
+  /** The chorus of that bar, from 1. */
+  readonly explainChorus: number | null;
+  /** Every figure on the page. */
+  readonly full: boolean;
   readonly json: boolean;
 }
 
@@ -96,7 +103,7 @@ function under(given: Given): GradeOrder['under'] {
   const beats = given.value('beats');
   if (chart !== null && beats !== null) refuse('Give --chart or --beats, not both.');
   if (beats !== null) {
-    const idle = (['tempo', 'first-beat', 'rise', 'trade', 'feel'] as const).find(given.has);
+    const idle = (['tempo', 'first-beat', 'rise', 'trade', 'feel', 'transpose'] as const).find(given.has);
     if (idle) refuse(`--${idle} has no meaning with --beats: the list says when each beat comes.`);
     return { kind: 'beats', file: beats };
   }
@@ -109,6 +116,7 @@ function under(given: Given): GradeOrder['under'] {
     rise: riseIn(given),
     turnBars: countOf(given, 'trade'),
     feel: feelIn(given),
+    transpose: countOf(given, 'transpose'),
   };
 }
 
@@ -137,6 +145,7 @@ function gradeOrder(given: Given): GradeOrder {
     key: oneOf(given, 'key', parseKey, 'a key like Bb or "F# minor"'),
     referenceHz: given.value('reference') === 'auto' ? 'auto' : (numberOf(given, 'reference') ?? 440),
     anticipationBeats: numberOf(given, 'anticipation'),
+    toleranceMs: numberOf(given, 'tolerance'),
     palette: oneOf(
       given,
       'palette',
@@ -147,6 +156,8 @@ function gradeOrder(given: Given): GradeOrder {
     instrument: instrumentIn(given),
     part: wholeOf(given, 'part'),
     explainBar: wholeOf(given, 'explain'),
+    explainChorus: wholeOf(given, 'chorus'),
+    full: given.has('full'),
     json: given.has('json'),
   };
 }

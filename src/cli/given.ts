@@ -66,7 +66,7 @@ export function numberOf(given: Given, name: keyof typeof RANGES): number | null
   return refuse(`--${name} must be a number from ${lowest} to ${highest} ${unit}${or}, not "${text}".`);
 }
 
-export function wholeOf(given: Given, name: 'part' | 'explain' | 'capo'): number | null {
+export function wholeOf(given: Given, name: 'part' | 'explain' | 'chorus' | 'capo'): number | null {
   const text = given.value(name);
   if (text === null) return null;
   return /^[1-9]\d{0,5}$/.test(text)
@@ -75,7 +75,7 @@ export function wholeOf(given: Given, name: 'part' | 'explain' | 'capo'): number
 }
 
 /** A number of things, within its range. */
-export function countOf(given: Given, name: 'choruses' | 'seed' | 'trade'): number | null {
+export function countOf(given: Given, name: 'choruses' | 'seed' | 'trade' | 'transpose'): number | null {
   const value = numberOf(given, name);
   const { lowest, highest } = RANGES[name];
   return value === null || Number.isInteger(value)

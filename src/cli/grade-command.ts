@@ -25,7 +25,9 @@ export interface Graded {
 /** An aim of the house by its id or its name in the language of the page, or a file. */
 function aimOf(name: string, words: Words): Outcome<Aim> {
   const wanted = name.toLowerCase();
-  const known = AIM_LADDER.find((aim) => aim.id === name || aimWords(aim, words).name.toLowerCase() === wanted);
+  const known = AIM_LADDER.find(
+    (aim) => aim.id === name || aimWords(aim, words).name.toLowerCase() === wanted,
+  );
   if (known) return good(known);
   const text = textOfFile(name);
   if (!text.ok) return text;
@@ -44,8 +46,8 @@ function aimOf(name: string, words: Words): Outcome<Aim> {
 /** The page that was asked for. */
 function pageOf(report: Report, order: GradeOrder, words: Words): Outcome<string> {
   if (order.json) return good(JSON.stringify(report, null, 2));
-  if (order.explainBar === null) return good(reportText(report, words));
-  const lines = explainBar(report, order.explainBar, words);
+  if (order.explainBar === null) return good(reportText(report, words, order.full ? 'full' : 'short'));
+  const lines = explainBar(report, order.explainBar, order.explainChorus, words);
   return lines === null
     ? badSentence(`The form has ${report.timeline.bars} bars and no bar ${order.explainBar} to explain.`)
     : good(lines.join('\n'));
@@ -84,6 +86,7 @@ export async function gradeFile(
     source: take.value.source,
     referenceHz: order.referenceHz,
     ...(order.anticipationBeats === null ? {} : { anticipationBeats: order.anticipationBeats }),
+    ...(order.toleranceMs === null ? {} : { toleranceSeconds: order.toleranceMs / 1000 }),
     ...(order.palette === null ? {} : { palette: order.palette }),
     ...(order.instrument === null ? {} : { instrument: order.instrument }),
     aims,

@@ -1,6 +1,7 @@
 /** The options of the command line as data. */
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
 import { fastestBpm, slowestBpm } from '../core/chart/feel-names.ts';
+import { MOST_TOLERANCE_SECONDS } from '../core/grade/assign/tolerance.ts';
 import type { PaletteName } from '../core/grade/assign/settings.ts';
 
 export const OPTIONS = {
@@ -16,12 +17,16 @@ export const OPTIONS = {
   key: { type: 'string' },
   reference: { type: 'string' },
   anticipation: { type: 'string' },
+  tolerance: { type: 'string' },
+  transpose: { type: 'string' },
   palette: { type: 'string' },
   aim: { type: 'string', multiple: true },
   instrument: { type: 'string' },
   capo: { type: 'string' },
   part: { type: 'string' },
   explain: { type: 'string' },
+  chorus: { type: 'string' },
+  full: { type: 'boolean' },
   feel: { type: 'string' },
   choruses: { type: 'string' },
   seed: { type: 'string' },
@@ -51,6 +56,8 @@ export const RANGES = {
   // From the lowest pitch that old-music players use (392) and the highest organs (about 480), with room.
   reference: { lowest: 380, highest: 500, unit: 'Hz' },
   anticipation: { lowest: 0, highest: 1, unit: 'beats' },
+  tolerance: { lowest: 0, highest: 1000 * MOST_TOLERANCE_SECONDS, unit: 'ms' },
+  transpose: { lowest: -11, highest: 11, unit: 'half steps' },
   choruses: { lowest: 1, highest: 99, unit: 'choruses' },
   seed: { lowest: 1, highest: 999_999, unit: '' },
 } as const satisfies Partial<Record<OptionName, Range>>;

@@ -4,6 +4,9 @@ import { timelineFromBeats, timelineFromTempo } from '../core/chart/build-timeli
 import type { Chart, Meter } from '../core/chart/chart.ts';
 import { readChartArgument } from '../core/chart/forms.ts';
 import { playedBars } from '../core/chart/play-order.ts';
+import { transposeChart } from '../core/chart/transpose-chart.ts';
+import { keyOn } from '../core/music/keys.ts';
+import { wrapPitchClass } from '../core/music/spelling.ts';
 import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
 import { readBeatsCsv } from '../core/files/charts/beats-csv.ts';
 import { readChartFile } from '../core/files/charts/read-chart-file.ts';
@@ -72,13 +75,18 @@ export interface ReadTimeline {
   readonly warnings: readonly string[];
 }
 
+/** The same chart so many half steps up. */
+const movedChart = (chart: Chart, semitones: number): Chart =>
+  transposeChart(chart, keyOn(wrapPitchClass(chart.key.tonicPitchClass + semitones), chart.key.mode));
+
 function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<ReadTimeline> {
   const read = readChartGiven(under.chart, order.meter);
   if (!read.ok) return read;
   const { chart, warnings } = read.value;
   const bpm = under.bpm ?? chart.bpm;
   if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
-  const timeline = timelineFromTempo(order.key ? { ...chart, key: order.key } : chart, {
+  const moved = under.transpose === null ? chart : movedChart(chart, under.transpose);
+  const timeline = timelineFromTempo(order.key ? { ...moved, key: order.key } : moved, {
     bpm,
     firstBeatSeconds: under.firstBeatSeconds,
     ...(order.swing === null ? {} : { swing: order.swing }),

@@ -74,6 +74,7 @@ export const HELP = [
       '--feel NAME',
       'How it is played, where the chart does not say: a section with another feel swings by that.',
     ],
+    ['--transpose STEPS', 'The chart so many half steps up, or down with a minus.'],
     [
       '--key KEY',
       'For the second reading of each note, like Bb or "F# minor"; the chart\'s own unless given.',
@@ -85,6 +86,10 @@ export const HELP = [
       '--anticipation BEATS',
       `How early a note may belong to the next chord, ${range(RANGES.anticipation)}; 0 is the chord at the onset. ` +
         'An eighth note unless given.',
+    ],
+    [
+      '--tolerance MS',
+      `How inexact a note may be at a change, ${range(RANGES.tolerance)} ms; 50 unless given. --anticipation 0 switches it off.`,
     ],
     ['--palette NAME', `What counts as colour: ${PALETTES.join(', ')}.`],
     [
@@ -103,7 +108,9 @@ export const HELP = [
   section('What comes out', [
     ['--json', 'The report as JSON and nothing else; landfall schema prints its shape.'],
     ['--language CODE', `The language of the page: ${languageCodes.join(' or ')}. en unless given.`],
+    ['--full', 'Every figure on the page; without it the page is for one screen.'],
     ['--explain BAR', 'The reasons behind each landing and note of that bar.'],
+    ['--chorus N', 'Of --explain: that bar of this chorus alone, counted from 1.'],
   ]),
   section('The band as a file', [
     [

@@ -64,12 +64,12 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   if (!(anticipationBeats >= 0 && anticipationBeats <= MOST_ANTICIPATION_BEATS)) {
     throw new RangeError(`anticipationBeats is 0 to ${MOST_ANTICIPATION_BEATS}, found ${anticipationBeats}`);
   }
-  const asked = settings.toleranceSeconds ?? TOLERANCE_SECONDS;
-  if (!(asked >= 0 && asked <= MOST_TOLERANCE_SECONDS)) {
-    throw new RangeError(`toleranceSeconds is 0 to ${MOST_TOLERANCE_SECONDS}, found ${asked}`);
+  const { toleranceSeconds: tolerance = TOLERANCE_SECONDS } = settings;
+  if (!(tolerance >= 0 && tolerance <= MOST_TOLERANCE_SECONDS)) {
+    throw new RangeError(`toleranceSeconds is 0 to ${MOST_TOLERANCE_SECONDS}, found ${tolerance}`);
   }
   // Without an anticipation the chord at the onset stands, exactly.
-  const toleranceSeconds = anticipationBeats === 0 ? 0 : asked;
+  const toleranceSeconds = anticipationBeats === 0 ? 0 : tolerance;
   const phraseGapBeats = settings.phraseGapBeats ?? PHRASE_GAP_BEATS;
   const paletteName = settings.palette ?? 'both pentatonics';
   const palette = paletteOver(paletteName, timeline);
@@ -91,13 +91,19 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
 
   const choruses = chorusesPlayed(notes, timeline);
   const own = pitchClassShares(notes);
+  const asked = hasThirds(timeline) ? 'thirds' : 'guideTones';
   const shares = markPage(
     {
-      landings: eventShares(landingEvents(landings, changes, notes), notes, SHARES_TO_REACH.landings, choruses),
+      landings: eventShares(
+        landingEvents(landings, changes, notes),
+        notes,
+        SHARES_TO_REACH.landings,
+        choruses,
+      ),
       phraseEnds: eventShares(noteEvents(phraseEnds, notes), notes, SHARES_TO_REACH.phraseEnds, choruses),
       ...rotatedShares(notes, strong, timeline, { anticipation, toleranceSeconds, referenceHz, choruses }),
     },
-    hasThirds(timeline) ? 'thirds' : 'guideTones',
+    asked,
   );
   const flatThirds = notes.filter((note) => note.chord !== null && isFlatThird(note.pitchClass, note.chord));
   const aims = judgeAims(settings.aims ?? [], {
@@ -134,6 +140,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
         chordTones: landings.filter((landing) => isChordTone(landing.role)).length,
         thirds: landings.filter((landing) => landing.role === 'third').length,
       },
+      asked,
     },
     shares,
     changes: gatherChanges(landings, new Set(thirds.blueNotes.map(({ note }) => note))),
@@ -148,9 +155,17 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
     range: findRange(notes, phrases),
     accents: findAccents(notes, strong),
     swingPlayed: findSwing(notes),
-    suspected: suspectChart(notes, timeline, toleranceSeconds),
+    // Who follows the chords as they are has the right chart, whatever else the notes would fit.
+    suspected:
+      shares.landings[asked].verdict === 'above chance'
+        ? null
+        : suspectChart(notes, timeline, toleranceSeconds),
     advice: findAdvice(
-      { notes, functions, changes, landings, phraseEnds, thirds, timeline },
+      {
+        ...{ notes, functions, changes, landings, phraseEnds, thirds, timeline },
+        tried: settings.aims ?? [],
+        results: aims,
+      },
       settings.instrument ?? null,
     ),
   });
@@ -189,10 +204,7 @@ const landingEvents = (
 ): readonly ToneEvent[] =>
   landings.flatMap(({ note }, i) => (note === null ? [] : [landingEvent(changes[i]!, notes[note]!, notes)]));
 
-const noteEvents = (
-  asked: readonly GradedNote[],
-  notes: readonly GradedNote[],
-): readonly ToneEvent[] =>
+const noteEvents = (asked: readonly GradedNote[], notes: readonly GradedNote[]): readonly ToneEvent[] =>
   asked.flatMap((note) => (note.chord === null ? [] : [noteEvent(note, note.chord, notes)]));
 
 function phraseFacts({ firstNote, lastNote }: PhraseBounds, notes: readonly GradedNote[]): Phrase {

@@ -71,9 +71,21 @@ const scales = Object.values(SCALES);
 const scaleOf = (seed: number) => scales[seed % scales.length]!;
 
 for (const choruses of [1, 2, 3])
-  print(`every third, ${choruses} choruses`, countTakes(seeds, (seed) => thirdPlayer(seed, timeline, choruses, 1, scaleOf(seed))));
-print('three thirds in ten, four choruses', countTakes(seeds, (seed) => thirdPlayer(seed, timeline, 4, 0.3, scaleOf(seed))));
+  print(
+    `every third, ${choruses} choruses`,
+    countTakes(seeds, (seed) => thirdPlayer(seed, timeline, choruses, 1, scaleOf(seed))),
+  );
+print(
+  'three thirds in ten, four choruses',
+  countTakes(seeds, (seed) => thirdPlayer(seed, timeline, 4, 0.3, scaleOf(seed))),
+);
 for (const riffBars of [1, 2, 4])
-  print(`riff of ${riffBars}, all scales`, countTakes(seeds, (seed) => riff(seed, scaleOf(seed), riffBars, BARS)));
+  print(
+    `riff of ${riffBars}, all scales`,
+    countTakes(seeds, (seed) => riff(seed, scaleOf(seed), riffBars, BARS)),
+  );
 for (const [name, scale] of Object.entries(SCALES))
-  print(`wanders, ${name}`, countTakes(seeds, (seed) => wanderer(seed, scale, 4 * BARS)));
+  print(
+    `wanders, ${name}`,
+    countTakes(seeds, (seed) => wanderer(seed, scale, 4 * BARS)),
+  );

@@ -58,7 +58,10 @@ describe('one draw a figure', () => {
       const sum = own.reduce((total, share) => total + share, 0);
       const shares = own.map((share) => share / sum);
       const events = Array.from({ length: 6 }, () =>
-        onOne('abc'.charAt(Math.floor(random() * 3)), [0, 1, 2, 3, 4, 5].filter(() => random() < 0.4)),
+        onOne(
+          'abc'.charAt(Math.floor(random() * 3)),
+          [0, 1, 2, 3, 4, 5].filter(() => random() < 0.4),
+        ),
       );
       const { total } = luckOf(events, shares);
       byEnumeration(events, shares).forEach((chance, hits) => {
@@ -96,27 +99,38 @@ describe('one draw a figure', () => {
   it('counts events of known chances by one draw too', () => {
     const figure = [0.2, 0.5].map((chance) => ({ figure: 'a', hit: true, chance }));
     // The draw is under 0.2 (both), between 0.2 and 0.5 (one), or above (none).
-    expect(hitsOfFigure(figure, evenly(0)).map((weight) => Number(weight.toFixed(12)))).toEqual([0.5, 0.3, 0.2]);
+    expect(hitsOfFigure(figure, evenly(0)).map((weight) => Number(weight.toFixed(12)))).toEqual([
+      0.5, 0.3, 0.2,
+    ]);
   });
 });
 
 describe('the Poisson binomial against scipy.stats.poisson_binom', () => {
   const { cases } = JSON.parse(
-    readFileSync(fileURLToPath(new URL('../../fixtures/poisson-binomial/cases.json', import.meta.url)), 'utf8'),
+    readFileSync(
+      fileURLToPath(new URL('../../fixtures/poisson-binomial/cases.json', import.meta.url)),
+      'utf8',
+    ),
   ) as { cases: { chances: number[]; pmf: number[]; tails: number[] }[] };
 
-  it.each(cases.map((one) => [one.chances.length, one] as const))('%i events', (_, { chances, pmf, tails }) => {
-    const events = chances.map((chance, i) => ({ figure: String(i), hit: false, chance }));
-    const { total } = luckOf(events, evenly(0));
-    pmf.forEach((weight, hits) => expect(total.weights[hits - total.from] ?? 0).toBeCloseTo(weight, 10));
-    tails.forEach((tail, hits) => expect(tailFrom(total, hits)).toBeCloseTo(tail, 10));
-    const { mean, variance } = momentsOf(total);
-    expect(mean).toBeCloseTo(chances.reduce((sum, chance) => sum + chance, 0), 10);
-    expect(variance).toBeCloseTo(
-      chances.reduce((sum, chance) => sum + chance * (1 - chance), 0),
-      10,
-    );
-  });
+  it.each(cases.map((one) => [one.chances.length, one] as const))(
+    '%i events',
+    (_, { chances, pmf, tails }) => {
+      const events = chances.map((chance, i) => ({ figure: String(i), hit: false, chance }));
+      const { total } = luckOf(events, evenly(0));
+      pmf.forEach((weight, hits) => expect(total.weights[hits - total.from] ?? 0).toBeCloseTo(weight, 10));
+      tails.forEach((tail, hits) => expect(tailFrom(total, hits)).toBeCloseTo(tail, 10));
+      const { mean, variance } = momentsOf(total);
+      expect(mean).toBeCloseTo(
+        chances.reduce((sum, chance) => sum + chance, 0),
+        10,
+      );
+      expect(variance).toBeCloseTo(
+        chances.reduce((sum, chance) => sum + chance * (1 - chance), 0),
+        10,
+      );
+    },
+  );
 });
 
 describe('Holm', () => {

@@ -13,7 +13,7 @@ import { instrumentOf } from '../../src/core/music/instruments.ts';
 import { parseKey, writeKey } from '../../src/core/music/keys.ts';
 import { parseChord } from '../../src/core/music/parse-chord.ts';
 import { degreeOver } from '../../src/core/music/pitch-names.ts';
-import { liveAt } from '../../src/state/live.ts';
+import { liveMomentAt } from '../../src/state/live-moment.ts';
 import { chartTimeline, thirdPlayer } from '../bench/made-players.ts';
 import { gradeLine, line, SETTINGS, TWELVE_BARS, type Played } from '../core/grade/line.ts';
 
@@ -62,7 +62,12 @@ describe('4: chords without a third', () => {
   });
 
   it('a power chord has no guide tone, and stands outside that share too', () => {
-    expect(gradeLine('| C5 | F5 |', [[0, 1, 60], [4, 1, 65]]).shares.landings.guideTones.of).toBe(0);
+    expect(
+      gradeLine('| C5 | F5 |', [
+        [0, 1, 60],
+        [4, 1, 65],
+      ]).shares.landings.guideTones.of,
+    ).toBe(0);
   });
 });
 
@@ -93,10 +98,14 @@ describe('5: the clash of the key’s major third over the IV', () => {
 });
 
 describe('6: the blue third', () => {
-  const { thirds, advice, changes, landings } = gradeLine('| C7 | F7 |', [0, 8, 16].flatMap((at): readonly Played[] => [
-    [at, 1, 63.35],
-    [at + 4, 1, 65],
-  ]), { instrument: instrumentOf('guitar')! });
+  const { thirds, advice, changes, landings } = gradeLine(
+    '| C7 | F7 |',
+    [0, 8, 16].flatMap((at): readonly Played[] => [
+      [at, 1, 63.35],
+      [at + 4, 1, 65],
+    ]),
+    { instrument: instrumentOf('guitar')! },
+  );
   it('is told as one, never left hanging, never corrected, and no habit of missing', () => {
     expect(thirds.blueNotes).toHaveLength(3);
     expect(thirds.leftHanging).toEqual([]);
@@ -136,7 +145,7 @@ describe('7: advice keeps the ladder', () => {
 
   it('does where the aim in hand is about thirds at that very place', () => {
     const aim = {
-      ...{ id: 'thirds', events: 'landings', test: 'is one of', tones: ['third'] } as const,
+      ...({ id: 'thirds', events: 'landings', test: 'is one of', tones: ['third'] } as const),
       ...{ shareToReach: 0.5, leastEvents: 5, againstLuck: true },
       own: { name: 'Thirds', task: 'Land on thirds.' },
     };
@@ -181,7 +190,11 @@ describe('8: the palette of a minor key', () => {
 describe('9: earned, covered and next', () => {
   const timeline = chartTimeline(TWELVE_BARS);
   it('a tone that is never played is not kept off', () => {
-    const wanders = Array.from({ length: 48 }, (_, i): Played => [2 * i, 1, 60 + [0, 3, 5, 7, 10][(i * 3) % 5]!]);
+    const wanders = Array.from({ length: 48 }, (_, i): Played => [
+      2 * i,
+      1,
+      60 + [0, 3, 5, 7, 10][(i * 3) % 5]!,
+    ]);
     const { aims } = gradeLine(TWELVE_BARS, wanders, {}, 'C');
     expect(aims.find(({ id }) => id === 'off-the-third-over-four')!.verdict).not.toBe('reached');
   });
@@ -200,12 +213,51 @@ describe('10: what is followed by a step is never free', () => {
   const functionAt = (text: string, played: readonly Played[], note: number) =>
     gradeLine(text, played, { anticipationBeats: 0 }).notes[note]!.function;
   it('D to E over C7, out of a rest, inside a line and over another chord', () => {
-    expect(functionAt('| C7 |', [[0, 1, 62], [1, 1, 64]], 0)).toBe('appoggiatura');
-    expect(functionAt('| C7 |', [[0, 1, 60], [1, 1, 74], [2, 1, 76]], 1)).toBe('appoggiatura');
-    expect(functionAt('| C7 | A7 |', [[2, 1, 67], [3, 1, 74], [4, 1, 76]], 1)).not.toBe('free');
+    expect(
+      functionAt(
+        '| C7 |',
+        [
+          [0, 1, 62],
+          [1, 1, 64],
+        ],
+        0,
+      ),
+    ).toBe('appoggiatura');
+    expect(
+      functionAt(
+        '| C7 |',
+        [
+          [0, 1, 60],
+          [1, 1, 74],
+          [2, 1, 76],
+        ],
+        1,
+      ),
+    ).toBe('appoggiatura');
+    expect(
+      functionAt(
+        '| C7 | A7 |',
+        [
+          [2, 1, 67],
+          [3, 1, 74],
+          [4, 1, 76],
+        ],
+        1,
+      ),
+    ).not.toBe('free');
   });
   it('a step on to another tone passes', () => {
-    expect(functionAt('| C7 |', [[0, 1, 62], [1, 1, 63], [2, 1, 69]], 0)).toBe('passing');
+    expect(
+      functionAt(
+        '| C7 |',
+        [
+          [0, 1, 62],
+          [1, 1, 63],
+          [2, 1, 69],
+        ],
+        0,
+      ),
+    ).toBe('passing');
   });
   it('two approaches from either side are an enclosure, both of them', () => {
     const played: readonly Played[] = [
@@ -218,8 +270,27 @@ describe('10: what is followed by a step is never free', () => {
     expect(functionAt('| C7 |', played, 2)).toBe('enclosure');
   });
   it('the last note of a phrase, and one left by a leap, are', () => {
-    expect(functionAt('| C7 |', [[0, 1, 67], [1, 1, 62], [2, 1, 72]], 1)).toBe('free');
-    expect(functionAt('| C7 |', [[0, 1, 67], [1, 1, 62]], 1)).toBe('free');
+    expect(
+      functionAt(
+        '| C7 |',
+        [
+          [0, 1, 67],
+          [1, 1, 62],
+          [2, 1, 72],
+        ],
+        1,
+      ),
+    ).toBe('free');
+    expect(
+      functionAt(
+        '| C7 |',
+        [
+          [0, 1, 67],
+          [1, 1, 62],
+        ],
+        1,
+      ),
+    ).toBe('free');
   });
 });
 
@@ -227,7 +298,7 @@ describe('11: names', () => {
   it('the live stage spells by the chord: Db over Eb7', () => {
     const timeline = chartTimeline('| Eb7 | Ab7 |');
     const reading = { timeSeconds: 0, midi: 61, levelDb: -20 };
-    expect(liveAt(timeline, 1, reading, 440, () => []).note).toMatchObject({ name: 'Db4', degree: 'b7' });
+    expect(liveMomentAt(timeline, 1, reading, 440, () => []).note).toMatchObject({ name: 'Db4', degree: 'b7' });
   });
   it('the report does too, in both of its names', () => {
     const [note] = gradeLine('| Eb7 |', [[0, 1, 61]]).notes;
@@ -295,13 +366,23 @@ describe('14: small things', () => {
     const chord = parseChord('G7b9')!;
     expect(degreeOver(10, chord)).toBe('#9');
     expect(roleOf(10, chord, new Set())).toBe('colour');
-    expect(gradeLine('| G7b9 |', [[0, 1, 70], [1, 1, 65]]).thirds).toMatchObject({ flatThirds: 0, leftHanging: [] });
+    expect(
+      gradeLine('| G7b9 |', [
+        [0, 1, 70],
+        [1, 1, 65],
+      ]).thirds,
+    ).toMatchObject({ flatThirds: 0, leftHanging: [] });
   });
   it('B over Cm7 goes up to C', () => {
     expect(findResolution(71, parseChord('Cm7')!, null)).toMatchObject({ midi: 72, role: 'root' });
   });
   it('C to C/E is no change', () => {
-    expect(gradeLine('| C | C/E | F |', [[0, 1, 60], [8, 1, 65]]).landings.map(({ chord }) => chord)).toEqual(['C', 'F']);
+    expect(
+      gradeLine('| C | C/E | F |', [
+        [0, 1, 60],
+        [8, 1, 65],
+      ]).landings.map(({ chord }) => chord),
+    ).toEqual(['C', 'F']);
   });
   it('strong beats of five are 1 and 4, of seven 1, 3 and 5, of 12/8 1 and 3 of its four', () => {
     const strong = (beats: number) =>
@@ -319,7 +400,15 @@ describe('14: small things', () => {
     const timeline = timelineFromBeats(rows);
     if (!timeline.ok) throw new Error('the beats can’t be read');
     expect(timeline.value.bars).toBe(12);
-    const { landings } = grade(line([[0, 1, 64], [52, 1, 57], [140, 1, 60]]), timeline.value, SETTINGS);
+    const { landings } = grade(
+      line([
+        [0, 1, 64],
+        [52, 1, 57],
+        [140, 1, 60],
+      ]),
+      timeline.value,
+      SETTINGS,
+    );
     expect(landings.at(-1)).toMatchObject({ bar: 10, chorus: 2 });
     // Chords that never come again are one long chorus.
     const through = timelineFromBeats(rows.slice(0, 48));

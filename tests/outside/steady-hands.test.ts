@@ -35,7 +35,7 @@ function differing(notes: readonly HeardNote[], timeline: Timeline, seed: number
 function mixedLine(seed: number, beats: number): readonly Played[] {
   const random = mulberry32(seed);
   const played: Played[] = [];
-  for (let beat = 0; beat < beats; ) {
+  for (let beat = 0; beat < beats;) {
     const length = [0.5, 0.5, 0.5, 1, 1, 1.5, 2][Math.floor(random() * 7)]!;
     const held = [0.5, 0.8, 0.9, 1][Math.floor(random() * 4)]! * length;
     if (random() < 0.85) played.push([beat, held, 60 + MIXOLYDIAN[Math.floor(random() * 7)]!]);
@@ -142,7 +142,10 @@ describe('a note near a change of | G7 | C7 | at 120, by hand', () => {
     const fast = chartTimeline('| G7 | C7 |', 360);
     const at = (early: number) =>
       grade(
-        [...line([[0, 1, 59]], 360), { ...line([[0, 1, 61]], 360)[0]!, onsetSeconds: 4 / 6 - early, offsetSeconds: 1 }],
+        [
+          ...line([[0, 1, 59]], 360),
+          { ...line([[0, 1, 61]], 360)[0]!, onsetSeconds: 4 / 6 - early, offsetSeconds: 1 },
+        ],
         fast,
         SETTINGS,
       ).notes[1]!.chord;

@@ -121,7 +121,10 @@ export function tailTo({ from, weights }: Distribution, value: number): number {
 }
 
 /** Mean and variance. */
-export function momentsOf({ from, weights }: Distribution): { readonly mean: number; readonly variance: number } {
+export function momentsOf({ from, weights }: Distribution): {
+  readonly mean: number;
+  readonly variance: number;
+} {
   const mean = weights.reduce((sum, weight, k) => sum + weight * (from + k), 0);
   const variance = weights.reduce((sum, weight, k) => sum + weight * (from + k - mean) ** 2, 0);
   return { mean, variance };

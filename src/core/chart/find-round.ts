@@ -20,7 +20,8 @@ export function findRoundBars(chords: readonly (string | null)[], beatsPerBar: n
     const beats = bars * beatsPerBar;
     if (new Set(chords.slice(0, beats)).size < 2) continue;
     let same = 0;
-    for (let beat = 0; beat + beats < chords.length; beat++) if (chords[beat] === chords[beat + beats]) same++;
+    for (let beat = 0; beat + beats < chords.length; beat++)
+      if (chords[beat] === chords[beat + beats]) same++;
     tried.push({ bars, same: same / (chords.length - beats) });
   }
   const best = Math.max(0, ...tried.map(({ same }) => same));

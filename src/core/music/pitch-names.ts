@@ -23,7 +23,8 @@ export function degreeOver(pitchClass: number, chord: Chord): string {
   const tone = chord.tones.find((held) => held.pitchClass === wrapPitchClass(pitchClass));
   if (tone) return tone.degree;
   // Beside a b9 the same sound is the #9: players hear G7b9 and Bb as one altered chord.
-  const altered = chord.tones.some(({ degree }) => degree === 'b9') && chord.tones.some(({ degree }) => degree === '3');
+  const altered =
+    chord.tones.some(({ degree }) => degree === 'b9') && chord.tones.some(({ degree }) => degree === '3');
   if (interval === 3 && altered) return '#9';
   const hasSeventh = chord.tones.some((held) => held.role === 'seventh' && held.degree !== '6');
   return (hasSeventh ? COMPOUND_DEGREES : SIMPLE_DEGREES)[interval] ?? '1';

@@ -47,10 +47,13 @@ export function explainNote(report: Report, index: number, words: Words): Explan
               notes: note.functionNotes.map((at) => spelledNote(report.notes[at]!.spelling, words)),
             }),
           ]),
+      ...report.thirds.blueNotes
+        .filter((blue) => blue.note === index)
+        .map((blue) => told.blueThird({ cents: blue.cents })),
       told.weight({ weight, strongBeat, phraseEnd }),
       ...report.landings
         .filter((landing) => landing.note === index)
-        .map((landing) => arrivalSentence(landing, words)),
+        .map((landing) => arrivalSentence(landing, report, words)),
     ].filter((sentence) => sentence !== ''),
   };
 }
@@ -59,23 +62,31 @@ export function explainNote(report: Report, index: number, words: Words): Explan
  * Every note and every arrival of one bar of the form, in the order of time; the notes that land early in it, or are
  * held into it, are among them. Lines that go on about a note are set in.
  * @param bar counted from 1, as players do
+ * @param chorus from 1, or null for all of them
  * @returns null when the form has no such bar
  */
-export function explainBar(report: Report, bar: number, words: Words): readonly string[] | null {
+export function explainBar(
+  report: Report,
+  bar: number,
+  chorus: number | null,
+  words: Words,
+): readonly string[] | null {
   const { bars } = report.timeline;
   if (!(Number.isInteger(bar) && bar >= 1 && bar <= bars)) return null;
-  const arrivals = report.landings.filter((landing) => landing.bar === bar - 1);
+  const isAsked = (at: { readonly bar: number | null; readonly chorus: number | null }) =>
+    at.bar === bar - 1 && (chorus === null || at.chorus === chorus - 1);
+  const arrivals = report.landings.filter(isAsked);
   const landed = new Set(arrivals.map(({ note }) => note));
   const notes = report.notes.flatMap((note, index) =>
-    note.bar === bar - 1 || landed.has(index)
+    isAsked(note) || landed.has(index)
       ? [{ beat: note.beat, lines: linesOf(explainNote(report, index, words)) }]
       : [],
   );
   const open = arrivals
     .filter(({ kind }) => kind === 'open')
-    .map((landing) => ({ beat: landing.beat, lines: [arrivalSentence(landing, words)] }));
+    .map((landing) => ({ beat: landing.beat, lines: [arrivalSentence(landing, report, words)] }));
   const lines = [...notes, ...open].sort((a, b) => a.beat - b.beat).flatMap((told) => told.lines);
-  return lines.length === 0 ? [words.report.explain.emptyBar({ bar })] : lines;
+  return lines.length === 0 ? [words.report.explain.emptyBar({ bar, chorus })] : lines;
 }
 
 const linesOf = ({ name, reading, place, sentences }: Explanation): readonly string[] => [
@@ -91,13 +102,19 @@ export function readingOf({ role, chord }: Pick<ReportNote, 'role' | 'chord'>, w
 
 const QUARTERS = ['', '¼', '½', '¾'];
 
-function placeOf({ bar, chorus, beat }: ReportNote, { timeline }: Report, words: Words): string {
+/** Where a note is heard, to a quarter of a beat: one that is played on a change stands at the change. */
+function placeOf(note: ReportNote, { timeline }: Report, words: Words): string {
   const { beforeFirstBar, place } = words.report.explain;
-  if (bar === null) return beforeFirstBar;
-  const ofBar = beat - Math.floor(beat / timeline.beatsPerBar) * timeline.beatsPerBar;
-  const quarters = Math.round(ofBar * 4);
-  const told = `${Math.floor(quarters / 4) + 1}${QUARTERS[quarters % 4] ?? ''}`;
-  return place({ bar: bar + 1, beat: told, chorus: (chorus ?? 0) + 1 });
+  if (note.bar === null) return beforeFirstBar;
+  const ahead = note.rule === 'on the change' ? (note.aheadBeats ?? 0) : 0;
+  const quarters = Math.round((note.beat + ahead) * 4);
+  const bar = Math.floor(quarters / (4 * timeline.beatsPerBar));
+  const ofBar = quarters - 4 * timeline.beatsPerBar * bar;
+  return place({
+    bar: (bar % timeline.bars) + 1,
+    beat: `${Math.floor(ofBar / 4) + 1}${QUARTERS[ofBar % 4] ?? ''}`,
+    chorus: Math.floor(bar / timeline.bars) + 1,
+  });
 }
 
 function keyOf(note: ReportNote, { timeline }: Report, words: Words): string {
@@ -109,18 +126,29 @@ function ruleSentence({ rule, chord, aheadBeats }: ReportNote, words: Words): st
   const told = words.report.explain.rule;
   if (chord === null) return told.noChord;
   const name = spelledChord(chord, words);
+  if (rule === 'on the change') return told.onTheChange({ chord: name });
   return rule === 'anticipation' && aheadBeats !== null
     ? told.anticipation({ beats: aheadBeats, chord: name })
     : told.onset({ chord: name });
 }
 
-function arrivalSentence(landing: Landing, words: Words): string {
-  const { kind, degree, offsetMs, guideTone } = landing;
+function arrivalSentence(landing: Landing, { notes }: Report, words: Words): string {
+  const { kind, degree, offsetMs, guideTone, putRight, anticipates } = landing;
   const told = words.report.explain;
   const chord = spelledChord(landing.chord, words);
   if (kind === 'open') return told.open({ chord, bar: landing.bar + 1, chorus: landing.chorus + 1 });
   const motion = guideTone === null ? '' : told.guideTone[guideTone.kind](guideTone);
   const facts = { chord, degree: degree ?? '' };
-  const what = kind === 'held' ? told.held(facts) : told.landing({ ...facts, offsetMs: offsetMs ?? 0 });
-  return `${what}${motion}.`;
+  const what = () => {
+    if (kind === 'held') return told.held(facts);
+    return anticipates ? told.anticipated(facts) : told.landing({ ...facts, offsetMs: offsetMs ?? 0 });
+  };
+  const right =
+    putRight === null
+      ? ''
+      : told.putRight({
+          name: spelledNote(notes[putRight.note]!.spelling.replace(/-?\d+$/u, ''), words),
+          beats: putRight.beats,
+        });
+  return `${what()}${motion}${right}.`;
 }

@@ -37,8 +37,14 @@ function drawBars(report: Report, words: Words): readonly string[] {
   for (let bar = 0; bar < cells.length; bar += BARS_A_ROW) {
     const row = cells.slice(bar, bar + BARS_A_ROW);
     const fits = row.every((cell) => joined(cell).length <= CELL_COLUMNS);
-    if (fits) rows.push(drawRow(row.map(joined)));
-    else rows.push(drawRow(row.map(headOf)), drawRow(row.map(marksOf)));
+    if (fits) {
+      rows.push(drawRow(row.map(joined)));
+      continue;
+    }
+    const marks = row.map(marksOf);
+    const lines = Math.max(...marks.map((cell) => cell.length));
+    rows.push(drawRow(row.map(headOf)));
+    for (let line = 0; line < lines; line++) rows.push(drawRow(marks.map((cell) => cell[line] ?? '')));
   }
   return rows;
 }
@@ -99,11 +105,18 @@ const headOf = ({ number, groups }: Cell): string => [number, ...groups.map(({ c
 const joined = ({ number, groups }: Cell): string =>
   [number, ...groups.map(({ chord, landings }) => [chord, ...landings.map(mark)].join(' '))].join(' ');
 
-/** The marks alone, a slash between two chords; where there are too many choruses, the commonest mark of each. */
-function marksOf({ groups }: Cell): string {
+/**
+ * The marks alone, a slash between two chords; where there are too many choruses, the commonest mark of each chord, and
+ * a line to each chord where they do not fit beside each other.
+ */
+function marksOf({ groups }: Cell): readonly string[] {
   const landed = groups.flatMap(({ landings }) => (landings.length === 0 ? [] : [landings]));
-  const all = landed.map((landings) => landings.map(mark).join(' ')).join(' / ');
-  return '   ' + (all.length + 3 <= CELL_COLUMNS ? all : landed.map(tally).join(' / '));
+  const indent = '   ';
+  for (const marks of [landed.map((landings) => landings.map(mark).join(' ')), landed.map(tally)]) {
+    const all = indent + marks.join(' / ');
+    if (all.length <= CELL_COLUMNS) return [all];
+  }
+  return landed.map((landings) => indent + tally(landings));
 }
 
 function mark({ kind, degree, role, leansInto }: Landing): string {

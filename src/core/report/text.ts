@@ -1,47 +1,109 @@
 /** The report as a page of plain text: a teacher's note that fits one screen of a terminal. */
-import type { Palette, Report, Share, Shares, Thirds } from '../take/schema.ts';
+import type { AimResult, Palette, Report, Share, Shares, Thirds } from '../take/schema.ts';
 import { spelledChord, spelledKey } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 import { adviceSentence } from './advice-sentence.ts';
 import { aimEvidence, aimWords } from './aim-sentences.ts';
-import { headlineOf, lostSentence, timingSentence } from './sentences.ts';
+import { headlineNumbers, headlineOf, lostSentence, suspectedSentence, timingSentence } from './sentences.ts';
+import { teacherSentences } from './teacher-sentences.ts';
 import { drawForm, LONGEST_DRAWN_BARS } from './text-form.ts';
 import { block, rule, wrapText, PAGE_COLUMNS } from './text-lines.ts';
 
 const MARGIN = 10;
 
-/** The page, at most 80 columns wide, without a closing line break. */
-export function reportText(report: Report, words: Words): string {
-  const { headings } = words.page;
-  const inMargin = (heading: string, texts: readonly (string | null)[]) =>
-    block(
-      heading,
-      texts.filter((text) => text !== null),
-      MARGIN,
-    );
+/**
+ * The page, at most 80 columns wide, without a closing line break: the take in a sentence, what to do next, the form with
+ * its landings, and then figures. The short page is for a screen of a terminal, and leaves most figures out.
+ */
+export function reportText(report: Report, words: Words, extent: 'short' | 'full' = 'short'): string {
+  return [
+    ...opening(report, words),
+    ...(extent === 'full' ? allFigures(report, words) : shortFigures(report, words)),
+  ].join('\n');
+}
+
+type Texts = readonly (string | null)[];
+
+const inMargin = (heading: string, texts: Texts): readonly string[] =>
+  block(
+    heading,
+    texts.filter((text) => text !== null),
+    MARGIN,
+  );
+
+/** What a player reads first. */
+function opening(report: Report, words: Words): readonly string[] {
+  const { headings, form } = words.page;
   return [
     ...wrapText(title(report, words), PAGE_COLUMNS),
     rule(),
+    ...inMargin(headings.suspected, suspectedTexts(report, words)),
     ...wrapText(headlineOf(report, words), PAGE_COLUMNS),
-    '',
-    ...sharesTable(report.shares, words),
-    '',
-    ...drawForm(report, words),
-    ...(report.timeline.bars <= LONGEST_DRAWN_BARS && report.landings.length > 0
-      ? [`   ${words.page.form.legend}`]
-      : []),
-    ...inMargin(headings.changes, changeSentences(report, words)),
-    ...inMargin(headings.thirds, thirdSentences(report.thirds, words)),
-    ...inMargin(headings.palette, paletteSentences(report.palette, words)),
-    ...inMargin(headings.backing, [backingSentence(report.source.backing, words)]),
-    ...inMargin(headings.lost, [lostSentence(report.source.lost, words)]),
-    ...inMargin(headings.time, [timingSentence(report.timing, words)]),
-    ...inMargin(headings.aims, aimSentences(report, words)),
     ...inMargin(
       headings.advice,
       report.advice.map((piece, i) => `${i + 1}. ${adviceSentence(piece, words)}`),
     ),
-  ].join('\n');
+    ...inMargin(headings.next, [nextInShort(report, words)]),
+    ...drawForm(report, words),
+    ...(report.timeline.bars <= LONGEST_DRAWN_BARS && report.landings.length > 0
+      ? [`   ${form.legend}`]
+      : []),
+  ];
+}
+
+/** What is said before everything: the chart fits better elsewhere, with the words that take it. */
+function suspectedTexts(report: Report, words: Words): Texts {
+  const { suspected } = report;
+  const sentence = suspectedSentence(report, words);
+  if (suspected === null || sentence === null) return [];
+  const told = words.page.suspected;
+  if (suspected.what === 'key') return [`${sentence} ${told.key({ semitones: suspected.semitones })}`];
+  const { bpm, spans } = report.timeline;
+  const first = spans.find(({ startBeat }) => startBeat === 0);
+  if (bpm === null || first === undefined) return [sentence];
+  const firstBeat = first.startSeconds + (suspected.beats * 60) / bpm;
+  return [`${sentence} ${told.place({ firstBeat: words.numbers.decimal({ value: firstBeat, digits: 3 }) })}`];
+}
+
+function nextInShort({ aims, nextAim }: Report, words: Words): string | null {
+  const next = aims.find(({ id }) => id === nextAim?.id);
+  return next === undefined ? null : words.page.aims.nextInShort(aimWords(next, words));
+}
+
+function shortFigures(report: Report, words: Words): readonly string[] {
+  const tried = report.aims.filter((aim) => aim.tried);
+  return [
+    ...sharesTable(report.shares, ['landings'], words),
+    ...inMargin(
+      words.page.headings.aims,
+      tried.map((aim) => triedSentence(aim, words)),
+    ),
+    ...inMargin(words.page.headings.lost, [lostSentence(report.source.lost, words)]),
+    ...inMargin(words.page.headings.backing, [backingSentence(report.source.backing, words)]),
+    words.page.more,
+  ];
+}
+
+function allFigures(report: Report, words: Words): readonly string[] {
+  const { headings } = words.page;
+  const heard = teacherSentences(report, words);
+  return [
+    '',
+    ...inMargin(headings.numbers, [headlineNumbers(report, words)]),
+    ...sharesTable(report.shares, ROWS, words),
+    ...inMargin(headings.changes, changeSentences(report, words)),
+    ...inMargin(headings.thirds, thirdSentences(report.thirds, words)),
+    ...inMargin(headings.palette, paletteSentences(report.palette, words)),
+    ...inMargin(headings.space, heard.space),
+    ...inMargin(headings.approach, heard.approach),
+    ...inMargin(headings.figures, heard.figures),
+    ...inMargin(headings.time, [timingSentence(report.timing, words), ...heard.time]),
+    ...inMargin(headings.range, heard.range),
+    ...inMargin(headings.accents, heard.accents),
+    ...inMargin(headings.backing, [backingSentence(report.source.backing, words)]),
+    ...inMargin(headings.lost, [lostSentence(report.source.lost, words)]),
+    ...inMargin(headings.aims, aimSentences(report, words)),
+  ];
 }
 
 function title({ timeline, tuning, settings, summary }: Report, words: Words): string {
@@ -64,7 +126,11 @@ const COLUMNS = ['thirds', 'guideTones', 'chordTones'] as const satisfies readon
 const FIRST_COLUMNS = 14;
 const CELL_COLUMNS = 22;
 
-function sharesTable(shares: Report['shares'], words: Words): readonly string[] {
+function sharesTable(
+  shares: Report['shares'],
+  shown: readonly (typeof ROWS)[number][],
+  words: Words,
+): readonly string[] {
   const { rows, columns } = words.page;
   const line = (name: string, cells: readonly string[]) =>
     (name.padEnd(FIRST_COLUMNS) + cells.map((text) => text.padEnd(CELL_COLUMNS)).join('')).trimEnd();
@@ -73,14 +139,14 @@ function sharesTable(shares: Report['shares'], words: Words): readonly string[] 
       '',
       COLUMNS.map((column) => columns[column]),
     ),
-    ...ROWS.map((row) =>
+    ...shown.map((row) =>
       line(
         rows[row],
         COLUMNS.map((column) => cell(shares[row][column], row === 'byLength', words)),
       ),
     ),
     ...signLegend(
-      ROWS.flatMap((row) => COLUMNS.map((column) => shares[row][column])),
+      shown.flatMap((row) => COLUMNS.map((column) => shares[row][column])),
       words,
     ),
   ];
@@ -205,16 +271,15 @@ function aimSentences({ aims, nextAim }: Report, words: Words): readonly (string
     return next.tried ? told.stay({ task }) : told.next({ name, evidence: aimEvidence(next, words), task });
   };
   return [
-    ...aims
-      .filter(({ tried }) => tried)
-      .map((aim) =>
-        told.tried({
-          name: aimWords(aim, words).name,
-          verdict: words.report.aims.verdicts[aim.verdict],
-          evidence: aimEvidence(aim, words),
-        }),
-      ),
+    ...aims.filter(({ tried }) => tried).map((aim) => triedSentence(aim, words)),
     reached.length === 0 ? null : told.reached({ names: reached.map((aim) => aimWords(aim, words).name) }),
     nextSentence(),
   ];
 }
+
+const triedSentence = (aim: AimResult, words: Words): string =>
+  words.page.aims.tried({
+    name: aimWords(aim, words).name,
+    verdict: words.report.aims.verdicts[aim.verdict],
+    evidence: aimEvidence(aim, words),
+  });

@@ -98,6 +98,8 @@ const summarySchema = v.object({
   chordToneShare: portion,
   thirdShare: portion,
   landings: v.object({ count, open: count, chordTones: count, thirds: count }),
+  /** What the headline asks about landings: thirds, or guide tones where no chord of the chart has a third. */
+  asked: v.picklist(['thirds', 'guideTones']),
 });
 
 export const reportSchema = v.object({

@@ -88,6 +88,11 @@ export const aimResultSchema = v.object({
   result: shareSchema,
   /** The harder aim that was reached and shows this one by itself; null where none does. */
   coveredBy: v.nullable(v.string()),
+  /**
+   * Why it is not reached: too few events, the share, luck that may give as much, or a tone to keep off that the take
+   * does not use elsewhere. null where it is reached or not in this chart.
+   */
+  missing: v.nullable(v.picklist(['events', 'share', 'luck', 'use elsewhere'])),
 });
 
 /** The aim to take next: the id of one of `aims`. */
@@ -103,6 +108,8 @@ export const whereSchema = v.variant('kind', [
 export const adviceSchema = v.object({
   /** What could be better: a landing on no chord tone, the key's third over the IV, and so on. */
   fault: v.picklist(['landing', 'third over four', 'phrase end', 'hanging b3', 'third near']),
+  /** Whether the note was held over the change rather than struck for it. */
+  held: v.boolean(),
   /** Bars of the form, from 0. */
   bars: v.array(whole),
   /** The notes it speaks of. */

@@ -18,7 +18,7 @@ type Facts<Entry> = Entry extends (facts: infer F) => string ? F : never;
 type Report = (typeof en)['report'];
 type AdviceFacts = Facts<Report['advice']['landing']>;
 type AimEvents = Facts<Report['aims']['evidence']['none']>;
-type CountedFacts = Facts<Report['headline']['few']>;
+type LandedFacts = Omit<Facts<Report['headline']['judged']>, 'verdict' | 'moreChoruses'>;
 type VerdictCode = Facts<Report['headline']['judged']>['verdict'];
 
 const VERDICTS: Readonly<Record<VerdictCode, string>> = {
@@ -35,8 +35,18 @@ function luck(expected: number | null): string {
   return `der Zufall ergibt etwa ${Math.round(expected)}`;
 }
 
-const countedLandings = ({ hits, of, share }: Omit<CountedFacts, 'least'>): string =>
-  `${hits} von ${of}${share === null ? '' : ` (${percent(share)})`} ${noun(of, 'Landung', 'Landungen')} auf der Terz`;
+const countedLandings = ({ hits, of, tones }: LandedFacts): string =>
+  `${hits} von ${several(of, 'Landung', 'Landungen')} ${hits === 1 || of === 1 ? 'liegt' : 'liegen'} auf ` +
+  (tones === 'thirds' ? 'der Terz' : 'einem Leitton (hier hat kein Akkord eine Terz)');
+
+const choruses = (count: number): string => (count === 1 ? 'ein Chorus' : `${count} Chorusse`);
+
+function bars(count: number): string {
+  const rounded = count < 1 ? Math.round(count * 4) / 4 : Math.round(count * 2) / 2;
+  if (rounded <= 0.25) return 'ein Viertel eines Taktes';
+  if (rounded < 1) return rounded === 0.5 ? 'einen halben Takt' : 'drei Viertel eines Taktes';
+  return rounded === 1 ? 'einen Takt' : `${trimmed(rounded)} Takte`;
+}
 
 function pValue(tail: number): string {
   if (tail < 0.001) return 'p < 0,001';
@@ -155,16 +165,60 @@ export const de: Words = {
     headline: {
       noNotes: 'Kein Ton war unter einem Akkord zu hören: Es gibt noch nichts zu bewerten.',
       noLandings: 'Kein Akkord kam, während du spieltest: Es gibt keine Landung zu bewerten.',
-      few: ({ least, ...counted }) =>
-        `${countedLandings(counted)}, ${luck(counted.expected)}: zu kurz für ein Urteil (erst ${least} Landungen sagen etwas).`,
-      judged: ({ low, high, verdict, tail, ...counted }) => {
-        const interval =
-          low === null || high === null
-            ? ''
-            : `, 95-%-Intervall ${Math.round(low * 100)} bis ${Math.round(high * 100)} %`;
-        const p = tail === null ? '' : ` (${pValue(tail)})`;
-        return `${countedLandings(counted)}${interval}; ${luck(counted.expected)}: ${VERDICTS[verdict]}${p}.`;
+      judged: ({ verdict, moreChoruses, ...counted }) =>
+        `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
+        `${moreChoruses === null ? '' : ` ${capital(choruses(moreChoruses))} mehr ${moreChoruses === 1 ? 'würde' : 'würden'} etwas sagen.`}`,
+      numbers: ({ low, high, tail }) =>
+        `95-%-Intervall ${Math.round(low * 100)} bis ${Math.round(high * 100)} %, ${pValue(tail)}.`,
+    },
+
+    suspected: {
+      key: ({ here, there, shareHere, shareThere }) =>
+        `Das passt besser zu ${there} als zu ${here}: ${percent(shareThere)} der Töne wären Akkordtöne, hier sind es ${percent(shareHere)}. Falsche Tonart gewählt?`,
+      place: ({ beats, shareHere, shareThere }) =>
+        `Das passt besser, wenn der Chart ${several(Math.abs(beats), 'Schlag', 'Schläge')} ${beats > 0 ? 'später' : 'früher'} beginnt: ` +
+        `${percent(shareThere)} der Töne wären Akkordtöne, hier sind es ${percent(shareHere)}. Falscher erster Schlag?`,
+    },
+
+    hears: {
+      space: ({ rest, phraseBars, runBars }) =>
+        `Du pausierst ${percent(rest)} der Zeit. Eine Phrase dauert etwa ${bars(phraseBars)}; die längste Strecke ohne Pause dauert ${bars(runBars)}.`,
+      starts: ({ count, of, beat }) => `${count} von ${of} Phrasen beginnen auf Schlag ${beat}.`,
+      approach: ({ landings, ways }) =>
+        `So erreichst du ${several(landings, 'Landung', 'Landungen')} auf Akkordtönen: ${joinWith(ways, 'und')}.`,
+      ways: {
+        halfBelow: ({ count }) => `${count} vom Halbton darunter`,
+        halfAbove: ({ count }) => `${count} vom Halbton darüber`,
+        wholeStep: ({ count }) => `${count} im Ganzton`,
+        enclosure: ({ count }) => `${count} von beiden Seiten (eine Umspielung)`,
+        leap: ({ count }) => `${count} im Sprung`,
+        sameNote: ({ count }) => `${count} auf demselben Ton`,
       },
+      figure: ({ notes, more, count, bar, changes }) =>
+        `Eine Figur kommt wieder: ${notes.join(' ')}${more > 0 ? ` und ${more} weitere` : ''}, ${times(count)}${bar === null ? '' : `, zuerst in Takt ${bar}`}` +
+        `${changes.length === 0 ? '' : ` (${changes.join(', ')})`}.`,
+      figureChanges: {
+        movedInBar: ({ count }) => `${times(count)} anderswo im Takt`,
+        otherOctave: ({ count }) => `${times(count)} in einer anderen Oktave`,
+        otherChord: ({ count }) => `${times(count)} mit Ende über einem anderen Akkord`,
+        otherEnd: ({ count }) => `noch ${times(count)} mit anderem letzten Ton`,
+      },
+      beat: ({ medianMs, spreadMs }) =>
+        `Auf den Schlägen bist du ${Math.round(medianMs) === 0 ? 'pünktlich' : `${Math.abs(Math.round(medianMs))} ms zu ${medianMs < 0 ? 'früh' : 'spät'}`}, plus oder minus ${Math.round(spreadMs)} ms.`,
+      swing: ({ played, asked }) =>
+        `Deine erste Achtel nimmt ${percent(played)} des Schlags; das Feeling verlangt ${percent(asked)}.`,
+      range: ({ lowest, highest, semitones }) =>
+        `Von ${lowest} bis ${highest}, ${several(semitones, 'Halbton', 'Halbtöne')}.`,
+      shapes: ({ shapes }) => `Phrasen: ${shapes.join(', ')}.`,
+      shape: {
+        rising: ({ count }) => several(count, 'steigt', 'steigen'),
+        falling: ({ count }) => several(count, 'fällt', 'fallen'),
+        arched: ({ count }) =>
+          several(count, 'geht hinauf und kommt zurück', 'gehen hinauf und kommen zurück'),
+        level: ({ count }) => `${several(count, 'bleibt', 'bleiben')} auf einer Höhe`,
+      },
+      accents: ({ db }) =>
+        `Töne auf betonten Schlägen sind ${Math.abs(Math.round(db))} dB ${db > 0 ? 'lauter' : 'leiser'} als die anderen.`,
     },
 
     timing: {
@@ -196,9 +250,12 @@ export const de: Words = {
         none: ({ events, over }) => `In diesem Take: 0 ${AIM_EVENTS[events][1]}${overDegrees(over)}.`,
         few: ({ hits, of, least, events, over }) =>
           `${hits} von ${of} ${aimEventsOf(events, of, over)}; für ein Urteil braucht es ${least}.`,
-        counted: ({ hits, of, toReach, expected, onlyLuck, events, over }) =>
+        notUsed: ({ hits, of, events, over }) =>
+          `${hits} von ${of} ${aimEventsOf(events, of, over)}, aber du spielst diesen Ton auch sonst kaum: Noch zeigt nichts, dass du ihn meidest.`,
+        counted: ({ hits, of, toReach, expected, onlyLuck, moreChoruses, events, over }) =>
           `${hits} von ${of} ${aimEventsOf(events, of, over)}; das Ziel ist ${percent(toReach)}` +
-          `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': genug, aber nicht mehr, als der Zufall ergeben kann' : ''}.`,
+          `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': genug, aber nicht mehr, als der Zufall ergeben kann' : ''}` +
+          `${moreChoruses === null ? '' : `; ${choruses(moreChoruses)} mehr ${moreChoruses === 1 ? 'würde' : 'würden'} es zeigen`}.`,
       },
       house: {
         'guide-tones': {
@@ -255,7 +312,7 @@ export const de: Words = {
         return `Takte ${joinWith([...bars.map(String), ...(more > 0 ? [`${more} weitere`] : [])], 'und')}`;
       },
       landing: (told) =>
-        `${told.bars}: Wenn ${told.chord} kommt, landest du auf ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
+        `${told.bars}: Wenn ${told.chord} kommt, ${told.held ? 'hältst du' : 'landest du auf'} ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
       'third over four': (told) =>
         `${told.bars}: Über ${told.chord} spielst du ${told.played}, die große Terz der Tonart (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
       'phrase end': (told) =>
@@ -307,27 +364,42 @@ export const de: Words = {
       rule: {
         onset: ({ chord }) => `Wo er beginnt, steht ${chord}.`,
         anticipation: ({ beats, chord }) =>
-          `Er beginnt ${trimmed(beats)} Schläge vor ${chord}, klingt noch, wenn dieser Akkord kommt, und ist einer seiner Töne.`,
+          `Er beginnt ${trimmed(beats)} Schläge vor ${chord}, dauert, bis dieser Akkord kommt, und ist einer seiner Töne.`,
+        onTheChange: ({ chord }) => `Er beginnt so knapp vor ${chord}, dass er auf dem Wechsel gespielt ist.`,
         noChord: 'Wo er beginnt, steht kein Akkord.',
       },
       function: {
         passing: ({ notes }) =>
-          `Er ist ein Durchgang: im Schritt und in einer Richtung zwischen zwei Akkordtönen${inBrackets(notes)}.`,
+          notes.length > 1
+            ? `Er ist ein Durchgang: im Schritt und in einer Richtung zwischen zwei Akkordtönen${inBrackets(notes)}.`
+            : `Er geht im Schritt weiter${inBrackets(notes)}.`,
         neighbour: ({ notes }) =>
-          `Er ist eine Wechselnote: einen Schritt weg von einem Akkordton und zurück${inBrackets(notes)}.`,
+          notes.length > 1
+            ? `Er ist eine Wechselnote: einen Schritt weg von einem Akkordton und zurück${inBrackets(notes)}.`
+            : `Er kehrt im Schritt um${inBrackets(notes)}.`,
         approach: ({ notes }) => `Er führt mit einem Halbton in einen Akkordton${inBrackets(notes)}.`,
+        enclosure: ({ notes }) =>
+          `Er ist die Hälfte einer Umspielung: zwei Töne, je einer auf jeder Seite des Akkordtons, den sie erreichen${inBrackets(notes)}.`,
         appoggiatura: ({ notes }) =>
-          `Er ist ein freier Vorhalt: im Sprung erreicht, im Schritt in einen Akkordton verlassen${inBrackets(notes)}.`,
+          notes.length > 1
+            ? `Er ist ein freier Vorhalt: im Sprung erreicht, im Schritt in einen Akkordton verlassen${inBrackets(notes)}.`
+            : `Er ist ein freier Vorhalt: Er beginnt die Phrase und geht im Schritt in einen Akkordton${inBrackets(notes)}.`,
         escape: ({ notes }) =>
           `Er ist eine abspringende Note: verlassen im Sprung gegen den Schritt, der zu ihm führte${inBrackets(notes)}.`,
         suspension: ({ notes }) =>
           `Er ist ein Vorhalt: vom Akkord davor gehalten, dann im Schritt aufgelöst${inBrackets(notes)}.`,
         anticipation: ({ notes }) => `Er nimmt den Akkord voraus, der kommt${inBrackets(notes)}.`,
         free: ({ notes }) =>
-          `Er steht frei: Kein Schritt führt ihn weiter in den Akkord${inBrackets(notes)}.`,
+          `Er steht frei: Kein Schritt führt von ihm weiter${inBrackets(notes)}.`,
       },
       landing: ({ chord, degree, offsetMs }) =>
         `Die Landung beim Wechsel zu ${chord}: ${degree}, ${lateness(offsetMs)}`,
+      anticipated: ({ chord, degree }) =>
+        `Die Landung beim Wechsel zu ${chord}: ${degree}, eine Achtel früher, als Vorausnahme`,
+      putRight: ({ name, beats }) =>
+        `; ein Schritt macht es gut, zu ${name}, ${beats < 0.05 ? 'sofort' : `${trimmed(beats)} ${beats === 1 ? 'Schlag' : 'Schläge'} später`}`,
+      blueThird: ({ cents }) =>
+        `Er ist eine Blue Third, ${Math.round(cents)} Cent über der b3: dort, wo der Stil sie will.`,
       held: ({ chord, degree }) => `Gehalten über den Wechsel zu ${chord}, wo er die ${degree} ist`,
       guideTone: {
         kept: ({ from, to }) => `; der Leitton ${from} bleibt liegen als ${to}`,
@@ -335,7 +407,8 @@ export const de: Words = {
       },
       open: ({ chord, bar, chorus }) =>
         `Offen: Nichts klingt beim Wechsel zu ${chord} in Takt ${bar}${chorus === 1 ? '' : `, Chorus ${chorus}`}.`,
-      emptyBar: ({ bar }) => `In Takt ${bar} wurde nichts gespielt.`,
+      emptyBar: ({ bar, chorus }) =>
+        `In Takt ${bar}${chorus === null ? '' : ` von Chorus ${chorus}`} wurde nichts gespielt.`,
     },
   },
 
@@ -376,6 +449,14 @@ export const de: Words = {
       more: ({ chords }) => `und ${chords} ${noun(chords, 'weiterer Akkord', 'weitere Akkorde')}`,
     },
     headings: {
+      suspected: 'Zuerst',
+      next: 'Weiter',
+      numbers: 'Zahlen',
+      space: 'Pausen',
+      approach: 'Wege',
+      figures: 'Figuren',
+      range: 'Umfang',
+      accents: 'Akzente',
       changes: 'Wechsel',
       thirds: 'Terzen',
       palette: 'Farben',
@@ -395,7 +476,7 @@ export const de: Words = {
     },
     thirds: {
       counted: ({ notes, thirds, flatThirds, leans, ways, falls, leftHanging }) =>
-        `Von ${notes} ${noun(notes, 'Ton', 'Tönen')} über Akkorden mit großer Terz sind ${thirds} die 3, ${flatThirds} die b3. ` +
+        `Von ${notes} ${noun(notes, 'Ton', 'Tönen')} über Akkorden mit großer Terz ${thirds === 1 ? 'ist' : 'sind'} ${thirds} die 3 und ${flatThirds} die b3. ` +
         `b3 in die 3: ${times(leans)}${inBrackets(ways)}; 3 zurück zur b3: ${times(falls)}; b3 hängen gelassen: ${times(leftHanging)}.`,
       ways: {
         slid: ({ count }) => `${count} gerutscht`,
@@ -420,11 +501,17 @@ export const de: Words = {
         `Zu hören ab ${decimal(offsetSeconds, 3)} s` +
         `${driftPpm === 0 ? '' : `, ${Math.abs(driftPpm)} ppm zu ${driftPpm > 0 ? 'schnell' : 'langsam'}`}; vor dem Hören um ${removedDb} dB herausgenommen.`,
     },
+    suspected: {
+      key: ({ semitones }) => `Bewerte es noch einmal mit --transpose ${semitones}.`,
+      place: ({ firstBeat }) => `Bewerte es noch einmal mit --first-beat ${firstBeat}.`,
+    },
+    more: 'Mehr: --full hat alle Zahlen, --explain TAKT die Gründe.',
     aims: {
       tried: ({ name, verdict, evidence }) => `${name}: ${verdict}. ${evidence}`,
       reached: ({ names }) => `Erreicht: ${names.join('; ')}.`,
       stay: ({ task }) => `Weiter: Bleib dabei. ${task}`,
       next: ({ name, evidence, task }) => `Weiter: ${name}. ${evidence} ${task}`,
+      nextInShort: ({ name, task }) => `${name}. ${task}`,
     },
   },
 

@@ -7,12 +7,19 @@ import { chordRootAscii, joinWith, noteAscii, type NoteName } from './entry.ts';
 
 type VerdictCode = 'above chance' | 'at chance' | 'below chance' | 'too short to tell';
 
-/** Hits of a number of events. `share` is null where they are too few for per cent, `expected` where luck is not known. */
-interface Counted {
+/** Landings on the tones that are asked about: thirds, or guide tones where no chord of the chart has a third. */
+interface Landed {
   readonly hits: number;
   readonly of: number;
-  readonly share: number | null;
+  readonly tones: 'thirds' | 'guideTones';
+  /** What luck gives; null where it is not known. */
   readonly expected: number | null;
+}
+
+/** Shares of notes on chord tones as the chart is, and as it would be. */
+interface Fits {
+  readonly shareHere: number;
+  readonly shareThere: number;
 }
 
 interface AimEvents {
@@ -32,6 +39,8 @@ interface AdviceFacts {
   readonly from: string;
   /** How often it happened. */
   readonly count: number;
+  /** Whether the note was held over the change rather than struck for it. */
+  readonly held: boolean;
   /** From that note to the one that would have resolved. */
   readonly semitones: number;
   readonly resolve: string;
@@ -88,8 +97,20 @@ function luck(expected: number | null): string {
   return `luck gives about ${Math.round(expected)}`;
 }
 
-const countedLandings = ({ hits, of, share }: Counted): string =>
-  `${hits} of ${of}${share === null ? '' : ` (${percent(share)})`} ${noun(of, 'landing')} on the third`;
+const countedLandings = ({ hits, of, tones }: Landed): string =>
+  `${hits} of ${several(of, 'landing')} ${hits === 1 || of === 1 ? 'is' : 'are'} on ` +
+  (tones === 'thirds' ? 'the third' : 'a guide tone (no chord here has a third)');
+
+/** "one chorus", "3 choruses" */
+const choruses = (count: number): string => (count === 1 ? 'one chorus' : `${count} choruses`);
+
+/** "half a bar", "2.5 bars" */
+function bars(count: number): string {
+  const rounded = count < 1 ? Math.round(count * 4) / 4 : Math.round(count * 2) / 2;
+  if (rounded <= 0.25) return 'a quarter of a bar';
+  if (rounded < 1) return rounded === 0.5 ? 'half a bar' : 'three quarters of a bar';
+  return several(rounded, 'bar');
+}
 
 /** A p value as it is written: "p < 0.001", "p = 0.03". */
 function pValue(tail: number): string {
@@ -186,27 +207,78 @@ export const en = {
     headline: {
       noNotes: 'No note was heard under a chord: there is nothing to grade yet.',
       noLandings: 'No chord arrived while you played: there is no landing to judge.',
-      few: ({ least, ...counted }: Counted & { least: number }) =>
-        `${countedLandings(counted)}, ${luck(counted.expected)}: too short to tell (${least} landings say something).`,
-      judged: ({
-        low,
-        high,
-        verdict,
-        tail,
-        ...counted
-      }: Counted & {
-        low: number | null;
-        high: number | null;
-        verdict: VerdictCode;
-        tail: number | null;
-      }) => {
-        const interval =
-          low === null || high === null
-            ? ''
-            : `, 95 % interval ${Math.round(low * 100)} to ${Math.round(high * 100)} %`;
-        const p = tail === null ? '' : ` (${pValue(tail)})`;
-        return `${countedLandings(counted)}${interval}; ${luck(counted.expected)}: ${VERDICTS[verdict]}${p}.`;
+      judged: ({ verdict, moreChoruses, ...counted }: Landed & { verdict: VerdictCode; moreChoruses: number | null }) =>
+        `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
+        `${moreChoruses === null ? '' : ` ${capital(choruses(moreChoruses))} more would say something.`}`,
+      /** One step deeper than the sentence. */
+      numbers: ({ low, high, tail }: { low: number; high: number; tail: number }) =>
+        `95 % interval ${Math.round(low * 100)} to ${Math.round(high * 100)} %, ${pValue(tail)}.`,
+    },
+
+    /** The chart fits better somewhere else: said before everything. */
+    suspected: {
+      key: ({ here, there, shareHere, shareThere }: { here: string; there: string } & Fits) =>
+        `This fits ${there} better than ${here}: ${percent(shareThere)} of the notes would be chord tones, here ${percent(shareHere)} are. Wrong key chosen?`,
+      place: ({ beats, shareHere, shareThere }: { beats: number } & Fits) =>
+        `This fits better with the chart begun ${several(Math.abs(beats), 'beat')} ${beats > 0 ? 'later' : 'earlier'}: ` +
+        `${percent(shareThere)} of the notes would be chord tones, here ${percent(shareHere)} are. Wrong first beat?`,
+    },
+
+    /** What else a teacher hears, a sentence each. */
+    hears: {
+      space: ({ rest, phraseBars, runBars }: { rest: number; phraseBars: number; runBars: number }) =>
+        `You rest ${percent(rest)} of the time. A phrase lasts about ${bars(phraseBars)}; the longest stretch without a rest is ${bars(runBars)}.`,
+      starts: ({ count, of, beat }: { count: number; of: number; beat: string }) =>
+        `${count} of ${of} phrases start on beat ${beat}.`,
+      approach: ({ landings, ways }: { landings: number; ways: readonly string[] }) =>
+        `How you reach ${several(landings, 'landing')} on chord tones: ${joinWith(ways, 'and')}.`,
+      ways: {
+        halfBelow: ({ count }: { count: number }) => `${count} from a half step below`,
+        halfAbove: ({ count }: { count: number }) => `${count} from a half step above`,
+        wholeStep: ({ count }: { count: number }) => `${count} by a whole step`,
+        enclosure: ({ count }: { count: number }) => `${count} from both sides (an enclosure)`,
+        leap: ({ count }: { count: number }) => `${count} by a leap`,
+        sameNote: ({ count }: { count: number }) => `${count} on the same note`,
       },
+      figure: ({
+        notes,
+        more,
+        count,
+        bar,
+        changes,
+      }: {
+        notes: readonly string[];
+        /** Notes that are not named. */
+        more: number;
+        count: number;
+        /** Of the form, where it comes first. */
+        bar: number | null;
+        changes: readonly string[];
+      }) =>
+        `A figure comes back: ${notes.join(' ')}${more > 0 ? ` and ${more} more` : ''}, ${times(count)}${bar === null ? '' : `, first in bar ${bar}`}` +
+        `${changes.length === 0 ? '' : ` (${changes.join(', ')})`}.`,
+      figureChanges: {
+        movedInBar: ({ count }: { count: number }) => `${times(count)} elsewhere in the bar`,
+        otherOctave: ({ count }: { count: number }) => `${times(count)} in another octave`,
+        otherChord: ({ count }: { count: number }) => `${times(count)} ending over another chord`,
+        otherEnd: ({ count }: { count: number }) => `${times(count)} more with another last note`,
+      },
+      beat: ({ medianMs, spreadMs }: { medianMs: number; spreadMs: number }) =>
+        `On the beats you are ${Math.round(medianMs) === 0 ? 'on time' : `${Math.abs(Math.round(medianMs))} ms ${medianMs < 0 ? 'early' : 'late'}`}, give or take ${Math.round(spreadMs)} ms.`,
+      /** Shares of the beat that the first eighth takes. */
+      swing: ({ played, asked }: { played: number; asked: number }) =>
+        `Your first eighth takes ${percent(played)} of the beat; the feel asks for ${percent(asked)}.`,
+      range: ({ lowest, highest, semitones }: { lowest: string; highest: string; semitones: number }) =>
+        `From ${lowest} to ${highest}, ${several(semitones, 'half step')}.`,
+      shapes: ({ shapes }: { shapes: readonly string[] }) => `Phrases: ${shapes.join(', ')}.`,
+      shape: {
+        rising: ({ count }: { count: number }) => `${count} ${count === 1 ? 'rises' : 'rise'}`,
+        falling: ({ count }: { count: number }) => `${count} ${count === 1 ? 'falls' : 'fall'}`,
+        arched: ({ count }: { count: number }) => `${count} ${count === 1 ? 'goes' : 'go'} up and come${count === 1 ? 's' : ''} back`,
+        level: ({ count }: { count: number }) => `${count} ${count === 1 ? 'stays' : 'stay'} level`,
+      },
+      accents: ({ db }: { db: number }) =>
+        `Notes on the strong beats are ${Math.abs(Math.round(db))} dB ${db > 0 ? 'louder' : 'softer'} than the others.`,
     },
 
     timing: {
@@ -239,12 +311,16 @@ export const en = {
         none: ({ events, over }: AimEvents) => `No ${aimEvents(events, 0, over)} in this take.`,
         few: ({ hits, of, least, events, over }: AimEvents & { hits: number; of: number; least: number }) =>
           `${hits} of ${of} ${aimEvents(events, of, over)}; it takes ${least} to tell.`,
+        /** A tone to keep off that is never played shows nothing. */
+        notUsed: ({ hits, of, events, over }: AimEvents & { hits: number; of: number }) =>
+          `${hits} of ${of} ${aimEvents(events, of, over)}, but you hardly play that tone elsewhere: nothing shows yet that you keep off it.`,
         counted: ({
           hits,
           of,
           toReach,
           expected,
           onlyLuck,
+          moreChoruses,
           events,
           over,
         }: AimEvents & {
@@ -255,9 +331,12 @@ export const en = {
           expected?: number | null | undefined;
           /** Whether the share is reached, but luck may reach it too. */
           onlyLuck: boolean;
+          /** How many choruses more would tell, or null. */
+          moreChoruses: number | null;
         }) =>
           `${hits} of ${of} ${aimEvents(events, of, over)}; the aim is ${percent(toReach)}` +
-          `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': enough, but no more than luck may give' : ''}.`,
+          `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': enough, but no more than luck may give' : ''}` +
+          `${moreChoruses === null ? '' : `; ${choruses(moreChoruses)} more would tell`}.`,
       },
       /** Names and tasks of the house's own aims, by their ids. */
       house: {
@@ -312,7 +391,7 @@ export const en = {
         return `Bars ${joinWith([...bars.map(String), ...(more > 0 ? [`${more} more`] : [])], 'and')}`;
       },
       landing: (told: AdviceFacts) =>
-        `${told.bars}: as ${told.chord} arrives you land on ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
+        `${told.bars}: as ${told.chord} arrives you ${told.held ? 'hold' : 'land on'} ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
       'third over four': (told: AdviceFacts) =>
         `${told.bars}: over ${told.chord} you play ${told.played}, the key’s major third (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
       'phrase end': (told: AdviceFacts) =>
@@ -387,19 +466,29 @@ export const en = {
       rule: {
         onset: ({ chord }: { chord: string }) => `${chord} stands where it starts.`,
         anticipation: ({ beats, chord }: { beats: number; chord: string }) =>
-          `It starts ${trimmed(beats)} beat before ${chord}, still sounds when that arrives, and is one of its tones.`,
+          `It starts ${trimmed(beats)} beat before ${chord}, lasts until that arrives, and is one of its tones.`,
+        onTheChange: ({ chord }: { chord: string }) =>
+          `It starts so little before ${chord} that it is played on the change.`,
         noChord: 'No chord stands where it starts.',
       },
       /** What the notes beside it make of a tone outside the chord; `notes` are those notes. */
       function: {
         passing: ({ notes }: { notes: readonly string[] }) =>
-          `It passes by step, all in one direction, between two chord tones${inBrackets(notes)}.`,
+          notes.length > 1
+            ? `It passes by step, all in one direction, between two chord tones${inBrackets(notes)}.`
+            : `It goes on by step${inBrackets(notes)}.`,
         neighbour: ({ notes }: { notes: readonly string[] }) =>
-          `It is a neighbour: a step away from a chord tone and back${inBrackets(notes)}.`,
+          notes.length > 1
+            ? `It is a neighbour: a step away from a chord tone and back${inBrackets(notes)}.`
+            : `It turns back by step${inBrackets(notes)}.`,
         approach: ({ notes }: { notes: readonly string[] }) =>
           `It is an approach by half step into a chord tone${inBrackets(notes)}.`,
+        enclosure: ({ notes }: { notes: readonly string[] }) =>
+          `It is half of an enclosure: two tones, one on either side of the chord tone that they reach${inBrackets(notes)}.`,
         appoggiatura: ({ notes }: { notes: readonly string[] }) =>
-          `It is an appoggiatura: reached by a leap, left by a step into a chord tone${inBrackets(notes)}.`,
+          notes.length > 1
+            ? `It is an appoggiatura: reached by a leap, left by a step into a chord tone${inBrackets(notes)}.`
+            : `It is an appoggiatura: it begins the phrase and goes by step into a chord tone${inBrackets(notes)}.`,
         escape: ({ notes }: { notes: readonly string[] }) =>
           `It is an escape tone: left by a leap against the step that led to it${inBrackets(notes)}.`,
         suspension: ({ notes }: { notes: readonly string[] }) =>
@@ -407,10 +496,17 @@ export const en = {
         anticipation: ({ notes }: { notes: readonly string[] }) =>
           `It anticipates the chord to come${inBrackets(notes)}.`,
         free: ({ notes }: { notes: readonly string[] }) =>
-          `It stands free: no step leads it on into the chord${inBrackets(notes)}.`,
+          `It stands free: no step leads on from it${inBrackets(notes)}.`,
       },
       landing: ({ chord, degree, offsetMs }: ArrivalFacts & { offsetMs: number }) =>
         `The landing on the change to ${chord}: ${degree}, ${lateness(offsetMs)}`,
+      anticipated: ({ chord, degree }: ArrivalFacts) =>
+        `The landing on the change to ${chord}: ${degree}, an eighth early, as an anticipation`,
+      /** Behind a landing on no chord tone. */
+      putRight: ({ name, beats }: { name: string; beats: number }) =>
+        `; a step puts it right, to ${name}, ${beats < 0.05 ? 'at once' : `${trimmed(beats)} ${beats === 1 ? 'beat' : 'beats'} later`}`,
+      blueThird: ({ cents }: { cents: number }) =>
+        `It is a blue third, ${Math.round(cents)} cents above the b3: where the style wants it.`,
       held: ({ chord, degree }: ArrivalFacts) =>
         `Held over the change to ${chord}, where it is the ${degree}`,
       guideTone: {
@@ -420,7 +516,8 @@ export const en = {
       },
       open: ({ chord, bar, chorus }: { chord: string; bar: number; chorus: number }) =>
         `Open: nothing sounds at the change to ${chord} in bar ${bar}${chorus === 1 ? '' : `, chorus ${chorus}`}.`,
-      emptyBar: ({ bar }: { bar: number }) => `Nothing was played in bar ${bar}.`,
+      emptyBar: ({ bar, chorus }: { bar: number; chorus: number | null }) =>
+        `Nothing was played in bar ${bar}${chorus === null ? '' : ` of chorus ${chorus}`}.`,
     },
   },
 
@@ -489,6 +586,14 @@ export const en = {
     },
     /** The headings in the margin, nine letters at most. */
     headings: {
+      suspected: 'First',
+      next: 'Next',
+      numbers: 'Numbers',
+      space: 'Space',
+      approach: 'Approach',
+      figures: 'Figures',
+      range: 'Range',
+      accents: 'Accents',
       changes: 'Changes',
       thirds: 'Thirds',
       palette: 'Palette',
@@ -525,7 +630,7 @@ export const en = {
         falls: number;
         leftHanging: number;
       }) =>
-        `Of ${notes} ${noun(notes, 'note')} over chords with a major third ${thirds} are the 3, ${flatThirds} the b3. ` +
+        `Of ${several(notes, 'note')} over chords with a major third ${thirds} ${thirds === 1 ? 'is' : 'are'} the 3 and ${flatThirds} the b3. ` +
         `b3 into 3: ${times(leans)}${inBrackets(ways)}; 3 back to b3: ${times(falls)}; b3 left hanging: ${times(leftHanging)}.`,
       ways: {
         slid: ({ count }: { count: number }) => `${count} slid`,
@@ -568,6 +673,12 @@ export const en = {
         `Heard from ${decimal(offsetSeconds, 3)} s on` +
         `${driftPpm === 0 ? '' : `, ${Math.abs(driftPpm)} ppm ${driftPpm > 0 ? 'fast' : 'slow'}`}; taken out by ${removedDb} dB before listening.`,
     },
+    suspected: {
+      key: ({ semitones }: { semitones: number }) => `Grade it again with --transpose ${semitones}.`,
+      place: ({ firstBeat }: { firstBeat: string }) => `Grade it again with --first-beat ${firstBeat}.`,
+    },
+    /** The last line of the short page. */
+    more: 'More: --full has every figure, --explain BAR the reasons.',
     aims: {
       tried: ({ name, verdict, evidence }: { name: string; verdict: string; evidence: string }) =>
         `${name}: ${verdict}. ${evidence}`,
@@ -576,6 +687,7 @@ export const en = {
       stay: ({ task }: { task: string }) => `Next: stay with it. ${task}`,
       next: ({ name, evidence, task }: { name: string; evidence: string; task: string }) =>
         `Next: ${name}. ${evidence} ${task}`,
+      nextInShort: ({ name, task }: { name: string; task: string }) => `${name}. ${task}`,
     },
   },
 

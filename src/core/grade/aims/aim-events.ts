@@ -39,7 +39,10 @@ export interface AimGround {
 }
 
 /** The tones that an aim names over a chord, as a mask, worked out once a chord. */
-export function aimTones({ timeline, palette }: AimGround): (names: readonly string[], chord: Chord) => number {
+export function aimTones({
+  timeline,
+  palette,
+}: AimGround): (names: readonly string[], chord: Chord) => number {
   const keyOf = chordKeys(timeline);
   return rememberMasks((names, chord) =>
     names.reduce((mask, name) => mask | namedTones(name, chord, keyOf(chord), palette(chord)), 0),

@@ -36,7 +36,11 @@ export function judgeAims(tried: readonly Aim[], ground: AimGround): readonly Ai
   const others = AIM_LADDER.filter((aim) => !ids.has(aim.id));
   const measure = (aim: Aim, isTried: boolean): Measured => {
     const events = findAimEvents(aim, ground);
-    return { aim, tried: isTried, result: askShare(events, ground.own, aim.shareToReach, ground.choruses).share };
+    return {
+      aim,
+      tried: isTried,
+      result: askShare(events, ground.own, aim.shareToReach, ground.choruses).share,
+    };
   };
   const all = [...tried.map((aim) => measure(aim, true)), ...others.map((aim) => measure(aim, false))];
   const beside = all.filter(
@@ -55,7 +59,7 @@ const coveredBy = (id: string, results: readonly AimResult[]): string | null =>
   results.find((other) => other.verdict === 'reached' && COVERS[other.id]?.includes(id))?.id ?? null;
 
 function judgeAim({ aim, tried, result }: Measured, p: number, ground: AimGround): AimResult {
-  const verdict = verdictOf(aim, result, p, ground);
+  const { verdict, missing } = verdictOf(aim, result, p, ground);
   const { id, own = null, events: counted, over = null, shareToReach, leastEvents, againstLuck } = aim;
   return {
     id,
@@ -69,20 +73,27 @@ function judgeAim({ aim, tried, result }: Measured, p: number, ground: AimGround
     againstLuck,
     result: { ...result, correctedTail: result.tail === null ? null : p },
     coveredBy: null,
+    missing,
   };
 }
 
 const reachesShare = (aim: Aim, { share }: Share): boolean =>
   share !== null && share >= aim.shareToReach - ROUNDING;
 
-function verdictOf(aim: Aim, result: Share, p: number, ground: AimGround): AimResult['verdict'] {
+type Answer = Pick<AimResult, 'verdict' | 'missing'>;
+
+function verdictOf(aim: Aim, result: Share, p: number, ground: AimGround): Answer {
   const { of, high } = result;
-  if (of === 0 && !chartHas(aim, ground)) return 'not in this chart';
-  if (of < aim.leastEvents || of === 0) return 'too short to tell';
-  if (aim.test === 'is none of' && usesElsewhere(aim, ground) < LEAST_USES_ELSEWHERE) return 'too short to tell';
-  if (reachesShare(aim, result) && (p < LUCK || !aim.againstLuck)) return 'reached';
+  if (of === 0 && !chartHas(aim, ground)) return { verdict: 'not in this chart', missing: null };
+  if (of < aim.leastEvents || of === 0) return { verdict: 'too short to tell', missing: 'events' };
+  if (aim.test === 'is none of' && usesElsewhere(aim, ground) < LEAST_USES_ELSEWHERE)
+    return { verdict: 'too short to tell', missing: 'use elsewhere' };
+  const isShare = reachesShare(aim, result);
+  if (isShare && (p < LUCK || !aim.againstLuck)) return { verdict: 'reached', missing: null };
+  const missing = isShare ? 'luck' : 'share';
   const mayReach = high === null || high >= aim.shareToReach;
-  return aim.againstLuck && mayReach && result.verdict === 'too short to tell' ? 'too short to tell' : 'not yet';
+  const isOpen = aim.againstLuck && mayReach && result.verdict === 'too short to tell';
+  return { verdict: isOpen ? 'too short to tell' : 'not yet', missing };
 }
 
 /** How often the take uses the tones that an aim keeps off, over the chords that it is not about. */

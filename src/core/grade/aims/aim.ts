@@ -47,12 +47,7 @@ export const aimSchema = v.pipe(
     test: v.picklist(['is one of', 'is none of', 'has one of', 'has all of', 'moves to', 'steps between']),
     /** Roles ("third", "guide tone"), degrees of the chord ("b3", "9") or of the key ("key 3"). */
     tones: v.pipe(
-      v.array(
-        v.pipe(
-          v.string(),
-          v.regex(TONE, 'tone' satisfies AimForm),
-        ),
-      ),
+      v.array(v.pipe(v.string(), v.regex(TONE, 'tone' satisfies AimForm))),
       v.minLength(1, 'tones' satisfies AimForm),
     ),
     /** Of the events, 0 to 1. */
@@ -62,10 +57,7 @@ export const aimSchema = v.pipe(
     /** Whether the share must also be more than luck. */
     againstLuck: v.boolean(),
   }),
-  v.check(
-    (aim) => (TESTS_BY_EVENTS[aim.events] as readonly string[]).includes(aim.test),
-    'test',
-  ),
+  v.check((aim) => (TESTS_BY_EVENTS[aim.events] as readonly string[]).includes(aim.test), 'test'),
 );
 
 type AimFile = v.InferOutput<typeof aimSchema>;

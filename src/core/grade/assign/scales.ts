@@ -34,10 +34,13 @@ export function paletteOver(name: PaletteName, timeline: Timeline): PaletteOver 
  * minor key they are the minor pentatonic with 2, b6 and 6, and over its dominant the leading tone too.
  * @param chord what it is asked over; only the dominant of a minor key makes a difference
  */
-export function palettePitchClasses(name: PaletteName, key: Key, chord: Chord | null = null): ReadonlySet<number> {
+export function palettePitchClasses(
+  name: PaletteName,
+  key: Key,
+  chord: Chord | null = null,
+): ReadonlySet<number> {
   const semitones: Readonly<Record<PaletteName, readonly number[]>> = {
-    'both pentatonics':
-      key.mode === 'minor' ? MINOR_COLOURS : [...MINOR_PENTATONIC, ...MAJOR_PENTATONIC],
+    'both pentatonics': key.mode === 'minor' ? MINOR_COLOURS : [...MINOR_PENTATONIC, ...MAJOR_PENTATONIC],
     'minor pentatonic': MINOR_PENTATONIC,
     'major pentatonic': MAJOR_PENTATONIC,
     'blues scale': [...MINOR_PENTATONIC, FLAT_FIFTH],

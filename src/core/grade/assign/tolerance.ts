@@ -25,7 +25,11 @@ export function toleranceAt(
 export const SAME_SECONDS = 1e-5;
 
 /** The tolerance behind a beat, in beats. */
-export const toleranceBeats = (timeline: Pick<Timeline, 'beatMap'>, beat: number, toleranceSeconds: number): number => {
+export const toleranceBeats = (
+  timeline: Pick<Timeline, 'beatMap'>,
+  beat: number,
+  toleranceSeconds: number,
+): number => {
   const { beatMap } = timeline;
   return beatMap.beatAt(beatMap.secondsAt(beat) + toleranceAt(timeline, beat, toleranceSeconds)) - beat;
 };

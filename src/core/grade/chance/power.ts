@@ -37,7 +37,12 @@ export function powerOfRotations(
 ): (times: number) => number {
   const skilled = skilledShare(shareToReach, chance);
   return (times) =>
-    normalPower(times * chance * of + Z_LUCK * Math.sqrt(times * variance), times * of, times * worth, skilled);
+    normalPower(
+      times * chance * of + Z_LUCK * Math.sqrt(times * variance),
+      times * of,
+      times * worth,
+      skilled,
+    );
 }
 
 function exactPower(of: number, total: Distribution, skilled: number): number {
@@ -56,5 +61,7 @@ const ROUNDING = 1e-9;
 function normalPower(needed: number, of: number, worth: number, skilled: number): number {
   if (needed > of + ROUNDING) return 0;
   const spread = of * Math.sqrt((skilled * (1 - skilled)) / worth);
-  return spread === 0 ? Number(skilled * of >= needed - ROUNDING) : normalTail((needed - skilled * of) / spread);
+  return spread === 0
+    ? Number(skilled * of >= needed - ROUNDING)
+    : normalTail((needed - skilled * of) / spread);
 }

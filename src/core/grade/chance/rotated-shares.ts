@@ -50,7 +50,13 @@ export function rotatedShares(
   const figures = figureOfBars(notes, timeline, rules.toleranceSeconds);
   const countOver = (chart: Timeline): Readonly<Record<RotatedKind, readonly Counted[]>> => {
     const all = notes.map(({ heard, pitchClass }, i) => {
-      const { chord } = chordOfNote(heard, chart, rules.anticipation, rules.referenceHz, rules.toleranceSeconds);
+      const { chord } = chordOfNote(
+        heard,
+        chart,
+        rules.anticipation,
+        rules.referenceHz,
+        rules.toleranceSeconds,
+      );
       return { pitchClass, chord, weight: 1, figure: figures[i]! };
     });
     const parts = splitAtChanges(notes, chart);

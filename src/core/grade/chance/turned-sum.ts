@@ -38,7 +38,10 @@ export function sumOfTurns(rotations: readonly Float64Array[], played: Float64Ar
   }
   const range = parts.reduce((sum, scores) => sum + Math.max(...scores) - Math.min(...scores), 0);
   const steps = (score: number) => Math.round((score / range) * GRID_STEPS);
-  const distribution = parts.reduce((sum, scores) => addIndependent(sum, evenly(scores.map(steps))), certain(0));
+  const distribution = parts.reduce(
+    (sum, scores) => addIndependent(sum, evenly(scores.map(steps))),
+    certain(0),
+  );
   const at = played.reduce((sum, score) => sum + steps(score), 0);
   return { upper: tailFrom(distribution, at), lower: tailTo(distribution, at), variance };
 }

@@ -35,36 +35,36 @@ export function gatherChanges(landings: readonly Landing[], blueNotes: ReadonlyS
 const gathering =
   (blueNotes: ReadonlySet<number>) =>
   (
-  landings: readonly Landing[],
-  keyOf: (landing: Landing) => string,
-  placeOf: (landing: Landing) => Pick<Change, 'bar' | 'beatOfBar'>,
-): Change[] => {
-  const groups = new Map<string, Landing[]>();
-  for (const landing of landings) {
-    const key = keyOf(landing);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [landing]);
-    else group.push(landing);
-  }
-  return [...groups.values()].map((group) => {
-    const first = group[0]!;
-    const open = group.filter((landing) => landing.kind === 'open').length;
-    const thirds = group.filter((landing) => landing.role === 'third').length;
-    const chordTones = group.filter((landing) => isChordTone(landing.role)).length;
-    const leans = group.filter(
-      ({ leansInto, note }) => leansInto !== null || (note !== null && blueNotes.has(note)),
-    ).length;
-    return {
-      ...placeOf(first),
-      chord: first.chord,
-      count: group.length,
-      open,
-      thirds,
-      chordTones,
-      habit: habitOf(group.length - open, thirds, chordTones, leans),
-    };
-  });
-};
+    landings: readonly Landing[],
+    keyOf: (landing: Landing) => string,
+    placeOf: (landing: Landing) => Pick<Change, 'bar' | 'beatOfBar'>,
+  ): Change[] => {
+    const groups = new Map<string, Landing[]>();
+    for (const landing of landings) {
+      const key = keyOf(landing);
+      const group = groups.get(key);
+      if (group === undefined) groups.set(key, [landing]);
+      else group.push(landing);
+    }
+    return [...groups.values()].map((group) => {
+      const first = group[0]!;
+      const open = group.filter((landing) => landing.kind === 'open').length;
+      const thirds = group.filter((landing) => landing.role === 'third').length;
+      const chordTones = group.filter((landing) => isChordTone(landing.role)).length;
+      const leans = group.filter(
+        ({ leansInto, note }) => leansInto !== null || (note !== null && blueNotes.has(note)),
+      ).length;
+      return {
+        ...placeOf(first),
+        chord: first.chord,
+        count: group.length,
+        open,
+        thirds,
+        chordTones,
+        habit: habitOf(group.length - open, thirds, chordTones, leans),
+      };
+    });
+  };
 
 /**
  * A landing on the b3 that leans into the 3, or on a blue third, is no chord tone, and no miss either: it speaks against

@@ -95,8 +95,10 @@ function enclosing(phrase: readonly GradedNote[], place: number): FunctionFound 
   const second = neighbourOf(phrase, place, 1);
   const earlier = neighbourOf(phrase, place, -1);
   const note = phrase[place]!;
-  if (second !== null && surrounds(phrase, note, second)) return found('enclosure', second, targetOf(phrase, second)!);
-  if (earlier !== null && surrounds(phrase, earlier, note)) return found('enclosure', earlier, targetOf(phrase, note)!);
+  if (second !== null && surrounds(phrase, note, second))
+    return found('enclosure', second, targetOf(phrase, second)!);
+  if (earlier !== null && surrounds(phrase, earlier, note))
+    return found('enclosure', earlier, targetOf(phrase, note)!);
   return null;
 }
 

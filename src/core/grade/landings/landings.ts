@@ -148,8 +148,7 @@ export function judgeChanges(changes: readonly ChordChange[], ground: LandingGro
       guideTone: before === undefined ? null : guideToneMotion(before, held, fromChord, chord),
       leansInto: lean?.to ?? null,
       putRight: isChordTone(role) ? null : putRight(held, notes, phraseEnd, change),
-      function:
-        landing === undefined && !isChordTone(role) ? heldFunction(held, notes, phraseEnd) : null,
+      function: landing === undefined && !isChordTone(role) ? heldFunction(held, notes, phraseEnd) : null,
     };
   });
 }
@@ -204,10 +203,7 @@ export const isTaken = (note: GradedNote, change: ChordChange): boolean =>
   note.early === null || isForChange(note.anticipates, change) || !isForChange(note.early.beat, change);
 
 /** Whether a note starts from a change to one beat and the tolerance after it, before the next one comes. */
-const isInLandingWindow = (
-  note: GradedNote,
-  { span, untilBeat, landingUntilBeat }: ChordChange,
-): boolean =>
+const isInLandingWindow = (note: GradedNote, { span, untilBeat, landingUntilBeat }: ChordChange): boolean =>
   note.onsetBeat >= span.startBeat - BEAT_TOLERANCE &&
   note.onsetBeat <= landingUntilBeat + BEAT_TOLERANCE &&
   note.onsetBeat < untilBeat - BEAT_TOLERANCE;
@@ -292,7 +288,6 @@ function putRight(
 
 /** The next note of another pitch in the phrase; null where none comes. */
 function nextPitch(note: GradedNote, notes: readonly GradedNote[], phraseEnd: number): GradedNote | null {
-  for (let at = note.index + 1; at <= phraseEnd; at++)
-    if (notes[at]!.pitch !== note.pitch) return notes[at]!;
+  for (let at = note.index + 1; at <= phraseEnd; at++) if (notes[at]!.pitch !== note.pitch) return notes[at]!;
   return null;
 }

@@ -29,13 +29,15 @@ export function noteFacts(
     const spelled =
       chord === null ? nameInKey(pitchClass, keyAt(timeline, onsetBeat)) : nameOverChord(pitchClass, chord);
     const phrase = phraseOf[i]!;
-    const started = onsetBeat >= 0;
-    const bar = Math.floor(onsetBeat / timeline.beatsPerBar);
+    // A note that is played on a change a hair before it stands in the bar of the change.
+    const heardBeat = note.rule === 'on the change' ? (note.anticipates ?? onsetBeat) : onsetBeat;
+    const bar = Math.floor(heardBeat / timeline.beatsPerBar + 1e-9);
+    const started = heardBeat >= 0;
     return {
       onsetSeconds: heard.onsetSeconds,
       offsetSeconds: heard.offsetSeconds,
       midi: heard.midi,
-      name: noteName(pitch),
+      name: noteName(pitch, spelled),
       cents: note.cents,
       spelling: noteName(pitch, spelled),
       beat: onsetBeat,

@@ -7,7 +7,9 @@ import { median } from '../../base/statistics.ts';
 export function findAccents(notes: readonly GradedNote[], strong: readonly boolean[]): Accents {
   const levels = (onStrong: boolean) =>
     notes.flatMap(({ heard, index }) =>
-      heard.levelDb !== null && Number.isFinite(heard.levelDb) && strong[index] === onStrong ? [heard.levelDb] : [],
+      heard.levelDb !== null && Number.isFinite(heard.levelDb) && strong[index] === onStrong
+        ? [heard.levelDb]
+        : [],
     );
   const strongLevels = levels(true);
   const otherLevels = levels(false);

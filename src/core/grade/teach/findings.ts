@@ -37,6 +37,8 @@ export type Fault = Advice['fault'];
 /** One note at fault, and what it could have been. */
 export interface Finding {
   readonly fault: Fault;
+  /** Whether the note was held over the change rather than struck for it. */
+  readonly held: boolean;
   readonly note: GradedNote;
   readonly chord: Chord;
   /** Where it is heard: the change that it lands on, or its own beat, from the first downbeat. */
@@ -65,7 +67,7 @@ function finding(
   only: 'third' | null = null,
 ): readonly Finding[] {
   const resolution = findResolution(note.pitch, chord, only === null ? null : [only]);
-  return resolution === null ? [] : [{ fault, note, chord, beat, from: note, resolution }];
+  return resolution === null ? [] : [{ fault, held: false, note, chord, beat, from: note, resolution }];
 }
 
 /** The beat at which a note is heard: the change that it is played on or runs ahead to, else its own. */
@@ -83,12 +85,7 @@ const leadsOn = ({ functions }: AdviceGround, index: number): boolean => {
 };
 
 /** Colours are corrected only where the aim in hand is about chord tones or thirds at that very place. */
-function isAllowed(
-  ground: AdviceGround,
-  note: GradedNote,
-  chord: Chord,
-  events: Aim['events'],
-): boolean {
+function isAllowed(ground: AdviceGround, note: GradedNote, chord: Chord, events: Aim['events']): boolean {
   if (!isColour(note.pitchClass, chord)) return false;
   const keyOf = chordKeys(ground.timeline);
   const asks = ground.tried.some(
@@ -101,7 +98,14 @@ function isAllowed(
   return !asks;
 }
 
-const CHORD_TONE_NAMES: ReadonlySet<string> = new Set(['third', 'guide tone', 'chord tone', 'root', 'fifth', 'seventh']);
+const CHORD_TONE_NAMES: ReadonlySet<string> = new Set([
+  'third',
+  'guide tone',
+  'chord tone',
+  'root',
+  'fifth',
+  'seventh',
+]);
 
 function faultyLandings(ground: AdviceGround): readonly Finding[] {
   const { landings, changes, notes } = ground;
@@ -116,7 +120,8 @@ function faultyLandings(ground: AdviceGround): readonly Finding[] {
       landing.function === 'passing' ||
       (landing.kind === 'landing' && leadsOn(ground, landing.note));
     if (movedOn || isBlue(ground, note) || isAllowed(ground, note, chord, 'landings')) return [];
-    return finding('landing', note, chord, span.startBeat);
+    const held = landing.kind === 'held';
+    return finding('landing', note, chord, span.startBeat).map((found) => ({ ...found, held }));
   });
 }
 
@@ -156,7 +161,9 @@ const thirdsNear = ({ landings, changes, notes }: AdviceGround): readonly Findin
     const resolution = findResolution(before.pitch, chord, ['third']);
     if (resolution === null) return [];
     const note = notes[landing.note!]!;
-    return [{ fault: 'third near', note, chord, beat: span.startBeat, from: before, resolution }];
+    return [
+      { fault: 'third near', held: false, note, chord, beat: span.startBeat, from: before, resolution },
+    ];
   });
 
 /** Whether a finding is about what the aim in hand asks for. */

@@ -21,7 +21,8 @@ export function findSpace(
   const whole = last.to - Math.min(0, first.from);
   const sounding = runs.reduce((sum, run) => sum + run.to - run.from, 0);
   const lengths = phrases.map(
-    ({ firstNote, lastNote }) => (endOf(notes, firstNote, lastNote) - notes[firstNote]!.onsetBeat) / beatsPerBar,
+    ({ firstNote, lastNote }) =>
+      (endOf(notes, firstNote, lastNote) - notes[firstNote]!.onsetBeat) / beatsPerBar,
   );
   return {
     restShare: whole <= 0 ? 0 : Math.min(1, Math.max(0, 1 - sounding / whole)),
@@ -32,7 +33,13 @@ export function findSpace(
   };
 }
 
-const NO_SPACE: Space = { restShare: null, phrases: 0, medianPhraseBars: null, longestRunBars: null, starts: null };
+const NO_SPACE: Space = {
+  restShare: null,
+  phrases: 0,
+  medianPhraseBars: null,
+  longestRunBars: null,
+  starts: null,
+};
 
 interface Run {
   readonly from: number;
@@ -44,7 +51,8 @@ function soundingRuns(notes: readonly GradedNote[]): readonly Run[] {
   const runs: Run[] = [];
   for (const { onsetBeat, offsetBeat } of notes) {
     const run = runs.at(-1);
-    if (run === undefined || onsetBeat - run.to >= REST_BEATS - 1e-9) runs.push({ from: onsetBeat, to: offsetBeat });
+    if (run === undefined || onsetBeat - run.to >= REST_BEATS - 1e-9)
+      runs.push({ from: onsetBeat, to: offsetBeat });
     else runs[runs.length - 1] = { from: run.from, to: Math.max(run.to, offsetBeat) };
   }
   return runs;

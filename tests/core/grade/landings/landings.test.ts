@@ -32,7 +32,10 @@ describe('landings', () => {
     const [, second] = landings([[0, 1, 60], [3.5, 0.35, 57], [4.5, 0.5, 60], LAST]);
     expect(second).toMatchObject({ kind: 'landing', note: 2, degree: '5' });
     // One that ends as the chord arrives anticipates it.
-    expect(landings([[0, 1, 60], [3.5, 0.5, 57], [4.5, 0.5, 60], LAST])[1]).toMatchObject({ note: 1, degree: '3' });
+    expect(landings([[0, 1, 60], [3.5, 0.5, 57], [4.5, 0.5, 60], LAST])[1]).toMatchObject({
+      note: 1,
+      degree: '3',
+    });
   });
 
   it('waits one beat and the tolerance, and no longer', () => {

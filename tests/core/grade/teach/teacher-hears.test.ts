@@ -89,7 +89,14 @@ describe('figures', () => {
     ]);
   });
   it('are none in a line that never comes back', () => {
-    expect(gradeLine('| C7 |', [[0, 1, 60], [1, 1, 61], [2, 1, 62], [3, 1, 63]]).figures).toEqual([]);
+    expect(
+      gradeLine('| C7 |', [
+        [0, 1, 60],
+        [1, 1, 61],
+        [2, 1, 62],
+        [3, 1, 63],
+      ]).figures,
+    ).toEqual([]);
   });
 });
 
@@ -149,7 +156,8 @@ function follower(seed: number, choruses: number, beatsLate: number, semitones: 
 }
 
 describe('a wrong chart', () => {
-  const suspected = (played: readonly Played[]) => grade(line(played), chartTimeline(TWELVE_BARS), SETTINGS).suspected;
+  const suspected = (played: readonly Played[]) =>
+    grade(line(played), chartTimeline(TWELVE_BARS), SETTINGS).suspected;
   it('is suspected where the take follows the chords of another key', () => {
     for (let seed = 1; seed <= 10; seed++)
       expect(suspected(follower(seed, 1, 0, 2))).toMatchObject({ what: 'key', semitones: 2, tonic: 'D' });
