@@ -8,7 +8,7 @@ const MOST_BARS = 5;
 
 /** The bars, what was played, the tone that would have resolved, and where it lies. */
 export function adviceSentence(advice: Advice, words: Words): string {
-  const { fault, chord, played, from, resolve, where, notes } = advice;
+  const { fault, held, chord, played, from, resolve, where, notes } = advice;
   const told = words.report.advice;
   const bare = (name: string) => spelledNote(name.replace(/-?\d+$/u, ''), words);
   return told[fault]({
@@ -18,6 +18,7 @@ export function adviceSentence(advice: Advice, words: Words): string {
     playedDegree: played.degree,
     from: bare(from.name),
     count: notes.length,
+    held,
     semitones: resolve.semitones,
     resolve: bare(resolve.name),
     resolveDegree: resolve.degree,

@@ -1,7 +1,6 @@
 /** An aim in words: its name, what is asked, and how a take did by it. */
 import type { AimResult } from '../take/schema.ts';
 import type { Words } from '../words/words.ts';
-import { expectedByLuck } from './sentences.ts';
 
 type HouseId = keyof Words['report']['aims']['house'];
 
@@ -19,24 +18,23 @@ export function aimWords(
   return house[id as HouseId];
 }
 
-/** Shares that add up in binary may fall a hair short of the share to reach. */
-const ROUNDING = 1e-9;
-
 /** How a take did by an aim, one sentence. */
 export function aimEvidence(aim: AimResult, words: Words): string {
-  const { verdict, result, events, shareToReach, leastEvents, againstLuck } = aim;
+  const { verdict, missing, result, events, shareToReach, leastEvents, againstLuck } = aim;
   const { evidence } = words.report.aims;
   const over = aim.over ?? [];
-  const { hits, of, share } = result;
+  const { hits, of } = result;
   if (verdict === 'not in this chart') return evidence.notInChart({ over });
   if (of === 0) return evidence.none({ events, over });
-  if (verdict === 'too short to tell') return evidence.few({ hits, of, least: leastEvents, events, over });
+  if (missing === 'events') return evidence.few({ hits, of, least: leastEvents, events, over });
+  if (missing === 'use elsewhere') return evidence.notUsed({ hits, of, events, over });
   return evidence.counted({
     hits,
     of,
     toReach: shareToReach,
-    ...(againstLuck && { expected: expectedByLuck(result) }),
-    onlyLuck: verdict === 'not yet' && share !== null && share >= shareToReach - ROUNDING,
+    ...(againstLuck && { expected: result.expected }),
+    onlyLuck: missing === 'luck',
+    moreChoruses: verdict === 'too short to tell' ? result.moreChoruses : null,
     events,
     over,
   });

@@ -37,7 +37,7 @@ class Mover {
     return midi + this.#semitones;
   }
 
-  /** A name with its octave, in sharps as `name` and `second` have it. */
+  /** A name with its octave, in sharps as `second` has it. */
   plain(name: string): string {
     return noteName(this.midi(midiOfName(name)));
   }
@@ -101,7 +101,7 @@ export function reportAsRead(report: Report, reading: Reading): Report {
 const noteAsRead = (note: ReportNote, key: Key, mover: Mover): ReportNote => ({
   ...note,
   midi: mover.midi(note.midi),
-  name: mover.plain(note.name),
+  name: mover.spelled(note.name, note.chord, key),
   spelling: mover.spelled(note.name, note.chord, key),
   chord: mover.symbolOrNone(note.chord),
   second: note.second === null ? null : mover.plain(note.second),

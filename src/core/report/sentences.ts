@@ -1,36 +1,42 @@
 /** The sentences that the page and the review share: the take in a sentence, its time, what was lost of it. */
 import type { LostSound } from '../take/lost-sound.ts';
 import type { Report, Share, Timing } from '../take/schema.ts';
-import { LEAST_EVENTS } from '../grade/chance/shares.ts';
+import { spelledKey } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 
-/** Of fewer events one more or less would move the share by ten points: per cent would say more than is known. */
-const LEAST_FOR_PERCENT = 10;
+/** The take in one sentence: landings on the third (or a guide tone), of how many, and against luck. */
+export function headlineOf({ summary, shares }: Pick<Report, 'summary' | 'shares'>, words: Words): string {
+  const { headline } = words.report;
+  const landings = askedLandings({ summary, shares });
+  if (summary.notes === 0) return headline.noNotes;
+  if (landings.of === 0) return headline.noLandings;
+  const { hits, of, expected, verdict, moreChoruses } = landings;
+  return headline.judged({ hits, of, tones: summary.asked, expected, verdict, moreChoruses });
+}
 
-/** A share of a whole for a sentence, or null where the events are too few for per cent. */
-export const shareForPercent = ({ share, of }: Share): number | null =>
-  of < LEAST_FOR_PERCENT ? null : share;
+/** The numbers behind the sentence: the interval and p; null without a landing. */
+export function headlineNumbers(report: Pick<Report, 'summary' | 'shares'>, words: Words): string | null {
+  const { low, high, tail } = askedLandings(report);
+  if (low === null || high === null || tail === null) return null;
+  return words.report.headline.numbers({ low, high, tail });
+}
 
-/** What luck would give, in events, counted as the verdict counts it; null where that is not known. */
-export const expectedByLuck = ({ expected, fairExpected }: Share): number | null => fairExpected ?? expected;
+const askedLandings = ({ summary, shares }: Pick<Report, 'summary' | 'shares'>): Share =>
+  shares.landings[summary.asked];
 
-/** The take in one sentence: landings on the third, of how many, how surely, and against luck. */
-export function headlineOf(
-  { shares }: { readonly shares: Pick<Report['shares'], 'landings' | 'allNotes'> },
-  { report: { headline } }: Words,
-): string {
-  const { thirds } = shares.landings;
-  if (shares.allNotes.thirds.of === 0) return headline.noNotes;
-  if (thirds.of === 0) return headline.noLandings;
-  const counted = {
-    hits: thirds.hits,
-    of: thirds.of,
-    share: shareForPercent(thirds),
-    expected: expectedByLuck(thirds),
-  };
-  if (thirds.of < LEAST_EVENTS) return headline.few({ ...counted, least: LEAST_EVENTS });
-  const { low, high, verdict, fairTail } = thirds;
-  return headline.judged({ ...counted, low, high, verdict, tail: fairTail });
+/** That the chart fits better somewhere else, or null where it does not. */
+export function suspectedSentence({ suspected, timeline }: Report, words: Words): string | null {
+  if (suspected === null) return null;
+  const { what, beats, tonic, shareHere, shareThere } = suspected;
+  const told = words.report.suspected;
+  if (what === 'place') return told.place({ beats, shareHere, shareThere });
+  const { mode } = timeline.key;
+  return told.key({
+    here: spelledKey(timeline.key, words),
+    there: spelledKey({ tonic, mode }, words),
+    shareHere,
+    shareThere,
+  });
 }
 
 /** Whether the whole take lies early or late, or null where there is nothing to say of it. */

@@ -389,8 +389,7 @@ export const de: Words = {
         suspension: ({ notes }) =>
           `Er ist ein Vorhalt: vom Akkord davor gehalten, dann im Schritt aufgelöst${inBrackets(notes)}.`,
         anticipation: ({ notes }) => `Er nimmt den Akkord voraus, der kommt${inBrackets(notes)}.`,
-        free: ({ notes }) =>
-          `Er steht frei: Kein Schritt führt von ihm weiter${inBrackets(notes)}.`,
+        free: ({ notes }) => `Er steht frei: Kein Schritt führt von ihm weiter${inBrackets(notes)}.`,
       },
       landing: ({ chord, degree, offsetMs }) =>
         `Die Landung beim Wechsel zu ${chord}: ${degree}, ${lateness(offsetMs)}`,

@@ -207,7 +207,11 @@ export const en = {
     headline: {
       noNotes: 'No note was heard under a chord: there is nothing to grade yet.',
       noLandings: 'No chord arrived while you played: there is no landing to judge.',
-      judged: ({ verdict, moreChoruses, ...counted }: Landed & { verdict: VerdictCode; moreChoruses: number | null }) =>
+      judged: ({
+        verdict,
+        moreChoruses,
+        ...counted
+      }: Landed & { verdict: VerdictCode; moreChoruses: number | null }) =>
         `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
         `${moreChoruses === null ? '' : ` ${capital(choruses(moreChoruses))} more would say something.`}`,
       /** One step deeper than the sentence. */
@@ -274,7 +278,8 @@ export const en = {
       shape: {
         rising: ({ count }: { count: number }) => `${count} ${count === 1 ? 'rises' : 'rise'}`,
         falling: ({ count }: { count: number }) => `${count} ${count === 1 ? 'falls' : 'fall'}`,
-        arched: ({ count }: { count: number }) => `${count} ${count === 1 ? 'goes' : 'go'} up and come${count === 1 ? 's' : ''} back`,
+        arched: ({ count }: { count: number }) =>
+          `${count} ${count === 1 ? 'goes' : 'go'} up and come${count === 1 ? 's' : ''} back`,
         level: ({ count }: { count: number }) => `${count} ${count === 1 ? 'stays' : 'stay'} level`,
       },
       accents: ({ db }: { db: number }) =>
