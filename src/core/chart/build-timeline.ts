@@ -15,7 +15,7 @@ import {
   type Chart,
   type ChartChord,
 } from './chart.ts';
-import { findRoundBars } from './find-round.ts';
+import { inRounds } from './find-round.ts';
 import { findKey } from './find-key.ts';
 import { keysOnTheWay } from './keys-through.ts';
 import { playedBars, type PlayedBar } from './play-order.ts';
@@ -161,15 +161,14 @@ export function timelineFromBeats(
     standing = { chord, startBeat: index };
   }
   spans.push(spanFrom(standing, Infinity, beatsPerBar));
-  const roundBars = findRoundBars(chordOfBeats(spans, rows.length), beatsPerBar);
-  const chorusBars = roundBars ?? Math.ceil(rows.length / beatsPerBar);
+  const { bars, chorus } = inRounds(spans, rows.length, beatsPerBar);
   const times = rows.map((row) => row.timeSeconds);
   return good(
     timelineOf({
       beatMap: listedBeatMap(times),
       beatsPerBar,
       divisions: 2,
-      bars: chorusBars,
+      bars,
       roundBeats: rows.length,
       chart: chartTextOf(spans, rows.length, beatsPerBar),
       key:
@@ -182,22 +181,10 @@ export function timelineFromBeats(
         ),
       swing: checkedSwing(swing),
       before: [],
-      chorus: spans.map((span) => ({
-        ...span,
-        bar: span.bar % chorusBars,
-        chorus: Math.floor(span.bar / chorusBars),
-      })),
+      chorus,
       chorusBeats: null,
     }),
   );
-}
-
-/** The chord of every beat as its symbol, null for none. */
-function chordOfBeats(spans: readonly ChordSpan[], beats: number): readonly (string | null)[] {
-  const chords = new Array<string | null>(beats).fill(null);
-  for (const { chord, startBeat, endBeat } of spans)
-    chords.fill(chord?.symbol ?? null, startBeat, Math.min(beats, endBeat));
-  return chords;
 }
 
 const NO_CHORD = /^n\.?c\.?$/i;

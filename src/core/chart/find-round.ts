@@ -1,6 +1,7 @@
 /**
  * Choruses in a list of beats: a form that is gone round shows by its chords, which come again after so many bars.
  */
+import type { ChordSpan } from './timeline.ts';
 
 /** Shorter rounds are a vamp rather than a form. */
 const LEAST_BARS = 4;
@@ -27,4 +28,25 @@ export function findRoundBars(chords: readonly (string | null)[], beatsPerBar: n
   const best = Math.max(0, ...tried.map(({ same }) => same));
   if (best < SAME_SHARE) return null;
   return tried.find(({ same }) => same >= best - ABOUT_AS_WELL)?.bars ?? null;
+}
+
+/**
+ * Spans of a list of beats with their bars counted in choruses, where the chords come again; else as one long chorus.
+ * @param beats how many are listed
+ */
+export function inRounds(
+  spans: readonly ChordSpan[],
+  beats: number,
+  beatsPerBar: number,
+): { readonly bars: number; readonly chorus: readonly ChordSpan[] } {
+  const chords = new Array<string | null>(beats).fill(null);
+  for (const { chord, startBeat, endBeat } of spans)
+    chords.fill(chord?.symbol ?? null, startBeat, Math.min(beats, endBeat));
+  const bars = findRoundBars(chords, beatsPerBar) ?? Math.ceil(beats / beatsPerBar);
+  const chorus = spans.map((span) => ({
+    ...span,
+    bar: span.bar % bars,
+    chorus: Math.floor(span.bar / bars),
+  }));
+  return { bars, chorus };
 }

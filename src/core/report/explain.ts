@@ -106,7 +106,7 @@ const QUARTERS = ['', '¼', '½', '¾'];
 function placeOf(note: ReportNote, { timeline }: Report, words: Words): string {
   const { beforeFirstBar, place } = words.report.explain;
   if (note.bar === null) return beforeFirstBar;
-  const ahead = note.rule === 'on the change' ? (note.aheadBeats ?? 0) : 0;
+  const ahead = note.rule === 'at change' ? (note.aheadBeats ?? 0) : 0;
   const quarters = Math.round((note.beat + ahead) * 4);
   const bar = Math.floor(quarters / (4 * timeline.beatsPerBar));
   const ofBar = quarters - 4 * timeline.beatsPerBar * bar;
@@ -126,7 +126,7 @@ function ruleSentence({ rule, chord, aheadBeats }: ReportNote, words: Words): st
   const told = words.report.explain.rule;
   if (chord === null) return told.noChord;
   const name = spelledChord(chord, words);
-  if (rule === 'on the change') return told.onTheChange({ chord: name });
+  if (rule === 'at change') return told.onTheChange({ chord: name });
   return rule === 'anticipation' && aheadBeats !== null
     ? told.anticipation({ beats: aheadBeats, chord: name })
     : told.onset({ chord: name });

@@ -50,7 +50,7 @@ export const noteSchema = v.object({
    * Which rule gave the note its chord: it stands where the note starts, or the note runs ahead to it, or it is so little
    * early that it is played on the change.
    */
-  rule: v.picklist(['onset', 'anticipation', 'on the change']),
+  rule: v.picklist(['onset', 'anticipation', 'at change']),
   /** How far the note runs ahead of its chord, in beats; null where it does not. */
   aheadBeats: v.nullable(finite),
   /** What a tone outside the chord does; null for chord tones and where there is no chord. */

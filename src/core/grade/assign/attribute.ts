@@ -17,9 +17,9 @@ export interface Attribution {
   readonly beat: number;
   /**
    * 'onset': the chord that stands where the note starts; 'anticipation': the chord that it runs ahead to;
-   * 'on the change': the chord that arrives within the tolerance after the onset.
+   * 'at change': the chord that arrives within the tolerance after the onset.
    */
-  readonly rule: 'onset' | 'anticipation' | 'on the change';
+  readonly rule: 'onset' | 'anticipation' | 'at change';
   /** The span whose chord the note has before it arrives. */
   readonly change?: ChordSpan;
   /** The change that the note is early enough for and sounds into, whether or not it is one of its tones. */
@@ -63,7 +63,7 @@ export function chordOfNote(
   if (!change?.chord) return onset;
   const reach = reachBefore(timeline, change.startBeat, anticipation, toleranceSeconds);
   if (note.onsetSeconds >= reach.onFromSeconds) {
-    return { chord: change.chord, beat, rule: 'on the change', change };
+    return { chord: change.chord, beat, rule: 'at change', change };
   }
   if (note.onsetSeconds < reach.fromSeconds || note.offsetSeconds < reach.onFromSeconds) return onset;
   const pitchClass = wrapPitchClass(nameNote(note.midi, referenceHz).nearestMidi);

@@ -30,7 +30,7 @@ export function noteFacts(
       chord === null ? nameInKey(pitchClass, keyAt(timeline, onsetBeat)) : nameOverChord(pitchClass, chord);
     const phrase = phraseOf[i]!;
     // A note that is played on a change a hair before it stands in the bar of the change.
-    const heardBeat = note.rule === 'on the change' ? (note.anticipates ?? onsetBeat) : onsetBeat;
+    const heardBeat = note.rule === 'at change' ? (note.anticipates ?? onsetBeat) : onsetBeat;
     const bar = Math.floor(heardBeat / timeline.beatsPerBar + 1e-9);
     const started = heardBeat >= 0;
     return {

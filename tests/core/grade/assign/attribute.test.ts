@@ -46,12 +46,12 @@ describe('the chord of a note', () => {
   });
 
   it('is the new chord, whatever the pitch, within the tolerance before it, but never N.C.', () => {
-    expect(attributed(3.96, 4.5, E4 - 3)).toBe('F7 by on the change');
-    expect(attributed(3.96, 3.99, E4 - 3)).toBe('F7 by on the change');
+    expect(attributed(3.96, 4.5, E4 - 3)).toBe('F7 by at change');
+    expect(attributed(3.96, 3.99, E4 - 3)).toBe('F7 by at change');
     expect(attributed(3.94, 4.5, E4 - 3)).toBe('C7 by onset');
     expect(attributed(3.96, 4.5, E4 - 3, 0)).toBe('C7 by onset');
     expect(attributed(7.99, 8.5, A4)).toBe('F7 by onset');
-    expect(attributed(11.99, 12.5, A4)).toBe('Gm7 by on the change');
+    expect(attributed(11.99, 12.5, A4)).toBe('Gm7 by at change');
   });
 
   it('holds at exactly the anticipation, whatever the rounding', () => {
