@@ -19,12 +19,8 @@ import { gatherChanges } from './grade/landings/changes.ts';
 import { findFunctions } from './grade/landings/functions.ts';
 import { gradeNotes } from './grade/assign/grade-notes.ts';
 import type { GradedNote } from './grade/assign/graded-note.ts';
-import {
-  findChanges,
-  judgeChanges,
-  MOST_ANTICIPATION_BEATS,
-  type ChordChange,
-} from './grade/landings/landings.ts';
+import { MOST_ANTICIPATION_BEATS, type ChordChange } from './grade/landings/candidates.ts';
+import { findChanges, judgeChanges } from './grade/landings/landings.ts';
 import { splitAtChanges } from './grade/assign/length-parts.ts';
 import { noteFacts } from './grade/landings/note-facts.ts';
 import { mixPalette } from './grade/teach/palette.ts';

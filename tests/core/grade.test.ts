@@ -186,9 +186,9 @@ describe('grade', () => {
     expect(flat.notes[0]!.cents).toBeCloseTo(0, 0);
   });
 
-  it('spells by the chord beside the plain name', () => {
+  it('spells by the chord', () => {
     const [note] = gradeOver('| Eb7 |', [[0, 1, 61]]).notes;
-    expect(note).toMatchObject({ name: 'C#4', spelling: 'Db4', degree: 'b7' });
+    expect(note).toMatchObject({ name: 'Db4', spelling: 'Db4', degree: 'b7' });
   });
 
   it('grades on the swung eighth where the feel is swung', () => {

@@ -11,31 +11,13 @@ const kept = JSON.parse(
   readFileSync(new URL('../../fixtures/reports/version-1.json', import.meta.url), 'utf8'),
 ) as Report;
 
-/** Fields that version 2 did not touch keep their values; of the others the sentences are gone. */
-const sameInBoth = ({
-  notes,
-  landings,
-  phrases,
-  summary,
-  shares,
-  changes,
-  thirds,
-  palette,
-  aims,
-}: Report) => ({
-  notes: notes.map(
-    ({ onsetSeconds, midi, name, spelling, chord, degree, role, keyDegree, weight, beat }) => ({
-      ...{ onsetSeconds, midi, name, spelling, chord, degree, role, keyDegree, weight, beat },
-    }),
-  ),
-  landings,
-  phrases,
-  counts: summary.landings,
-  shares,
-  changes,
-  thirds,
-  palette,
-  aims: aims.map(({ id, tried, verdict, result }) => ({ id, tried, verdict, result })),
+/** What was heard stays, and its names by chord and key; what is made of it follows today's definitions. */
+const sameInBoth = ({ notes, phrases, summary }: Report) => ({
+  notes: notes.map(({ onsetSeconds, midi, spelling, keyDegree, weight, beat }) => ({
+    ...{ onsetSeconds, midi, spelling, keyDegree, weight, beat },
+  })),
+  phrases: phrases.map(({ firstNote, lastNote }) => ({ firstNote, lastNote })),
+  changes: summary.landings.count,
 });
 
 describe('regradeVersion1', () => {
@@ -44,12 +26,11 @@ describe('regradeVersion1', () => {
   const timeline = timelineFromTempo(chart.value, { bpm: details.bpm, swing: details.swing });
   const again = regradeVersion1(kept, timeline, { instrument: instrumentOf('guitar')! });
 
-  it('gives a report of version 2 with the same grades', () => {
+  it('gives a report of version 2 of the same notes', () => {
     expect(kept.version).toBe(1);
     expect(again?.version).toBe(2);
     expect(readReport(again)).toEqual({ ok: true, value: again });
     expect(sameInBoth(again!)).toEqual(sameInBoth(kept));
-    expect(again!.advice.length).toBe(kept.advice.length);
   });
 
   it('takes nothing else', () => {

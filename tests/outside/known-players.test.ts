@@ -52,7 +52,7 @@ describe('a player who lands on every third of four choruses', () => {
   it('is told that this is more than luck', () => {
     expect(shares.landings.thirds.tail).toBeLessThan(0.001);
     expect(shares.landings.thirds.verdict).toBe('above chance');
-    expect(headlineOf({ shares }, en)).toContain('more than luck (p < 0.001)');
+    expect(headlineOf({ summary, shares }, en)).toContain('more than luck');
   });
 
   it('has reached the aim', () => {

@@ -298,7 +298,10 @@ describe('11: names', () => {
   it('the live stage spells by the chord: Db over Eb7', () => {
     const timeline = chartTimeline('| Eb7 | Ab7 |');
     const reading = { timeSeconds: 0, midi: 61, levelDb: -20 };
-    expect(liveMomentAt(timeline, 1, reading, 440, () => []).note).toMatchObject({ name: 'Db4', degree: 'b7' });
+    expect(liveMomentAt(timeline, 1, reading, 440, () => []).note).toMatchObject({
+      name: 'Db4',
+      degree: 'b7',
+    });
   });
   it('the report does too, in both of its names', () => {
     const [note] = gradeLine('| Eb7 |', [[0, 1, 61]]).notes;

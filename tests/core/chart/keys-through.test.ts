@@ -96,7 +96,7 @@ describe('a chart that changes its key on the way', () => {
       { fromBar: 0, tonic: 'C', mode: 'major' },
       { fromBar: 4, tonic: 'F', mode: 'major' },
     ]);
-    expect(explainBar(report, 5, en)?.join(' ')).toContain('6 of F major');
+    expect(explainBar(report, 5, null, en)?.join(' ')).toContain('6 of F major');
   });
 
   it('a chart in one key says nothing of keys', () => {

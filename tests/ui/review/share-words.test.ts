@@ -15,6 +15,8 @@ const share: Share = {
   tail: 0.07,
   fairTail: 0.07,
   fairExpected: 4.4,
+  correctedTail: 1,
+  moreChoruses: null,
   chanceBy: 'own notes',
   verdict: 'at chance',
 };

@@ -14,7 +14,7 @@ import { figureAt } from '../chance/figures.ts';
 import { landingEvent, noteEvent, type Wanted } from '../chance/tone-events.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
 import { isOnTheWay, type FunctionFound } from '../landings/functions.ts';
-import type { ChordChange } from '../landings/landings.ts';
+import type { ChordChange } from '../landings/candidates.ts';
 import type { PaletteOver } from '../assign/scales.ts';
 import { namedTones } from '../assign/tone-names.ts';
 import { ALL_TONES, holds, shareInside, toneMask } from '../assign/tone-sets.ts';

@@ -1,8 +1,8 @@
 /** Landings and notes as events that luck draws pitch classes for. */
 import type { Chord } from '../../music/chord.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
-import { holds, toneMask } from '../assign/tone-sets.ts';
-import { landingCandidates, type ChordChange } from '../landings/landings.ts';
+import { ALL_TONES, holds, toneMask } from '../assign/tone-sets.ts';
+import { landingCandidates, type ChordChange } from '../landings/candidates.ts';
 import type { PitchEvent } from './draws.ts';
 import { figureAt } from './figures.ts';
 
@@ -16,7 +16,7 @@ export interface ToneEvent {
 }
 
 /**
- * The landing of a change. An early note is the landing if it fits the new chord; if it does not, the next one is.
+ * The landing of a change. An early note is the landing only if it fits the new chord; if it does not, the next one is.
  * @param landing the note that became the landing, or is held across
  */
 export function landingEvent(
@@ -24,12 +24,11 @@ export function landingEvent(
   landing: GradedNote,
   notes: readonly GradedNote[],
 ): ToneEvent {
-  const { chord, span } = change;
-  const fits = toneMask(chord, 'chordTones');
-  const isEarly = (note: GradedNote) => note.early?.beat === span.startBeat;
+  const { chord } = change;
   const candidates = landingCandidates(change, notes);
-  const hasEarlier = candidates.some((note) => note.index < landing.index);
-  const hasLater = isEarly(landing) && candidates.some((note) => note.index > landing.index);
+  const earlierTakes = candidates.findLast(({ note }) => note.index < landing.index)?.takes ?? 0;
+  const takes = candidates.find(({ note }) => note === landing)?.takes ?? ALL_TONES;
+  const hasLater = takes !== ALL_TONES && candidates.some(({ note }) => note.index > landing.index);
   return {
     chord,
     eventFor(wanted) {
@@ -37,11 +36,11 @@ export function landingEvent(
       return {
         figure: figureAt(notes, landing.index),
         hit: holds(mask, landing.pitchClass),
-        hasEarlier,
+        hasEarlier: earlierTakes !== 0,
         hasLater,
         counts: (drawn, later, earlier) => {
-          if (hasEarlier && holds(fits, earlier)) return holds(mask, earlier);
-          if (hasLater && !holds(fits, drawn)) return holds(mask, later);
+          if (earlierTakes !== 0 && holds(earlierTakes, earlier)) return holds(mask, earlier);
+          if (hasLater && !holds(takes, drawn)) return holds(mask, later);
           return holds(mask, drawn);
         },
       };

@@ -1,7 +1,8 @@
 /** What became of each change of chord. */
+import { landingCandidates, type ChordChange } from './candidates.ts';
 import type { Chord } from '../../music/chord.ts';
 import { degreeOver } from '../../music/pitch-names.ts';
-import type { ChordSpan, Timeline } from '../../chart/timeline.ts';
+import type { Timeline } from '../../chart/timeline.ts';
 import { endOfTurn, isPlayersTurn } from '../../chart/turns.ts';
 import type { Landing, Lean } from '../../take/schema.ts';
 import { sameChord } from '../../music/same-chord.ts';
@@ -13,21 +14,8 @@ import type { PaletteOver } from '../assign/scales.ts';
 import { TOLERANCE_SECONDS, toleranceBeats } from '../assign/tolerance.ts';
 import { holds, toneMask } from '../assign/tone-sets.ts';
 import { LANDING_BEATS } from '../assign/settings.ts';
-import { firstFrom, notesBetween, soundingUntil } from '../assign/window.ts';
+import { firstFrom, soundingUntil } from '../assign/window.ts';
 import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
-
-/** A change of the chart that lies within the take. */
-export interface ChordChange {
-  readonly span: ChordSpan;
-  readonly chord: Chord;
-  readonly fromChord: Chord | null;
-  /** Where the next chord, or no chord, takes over. */
-  readonly untilBeat: number;
-  /** Until here a note is played on the change: the tolerance after it. */
-  readonly onUntilBeat: number;
-  /** Until here a note may be the landing: a beat and the tolerance after it. */
-  readonly landingUntilBeat: number;
-}
 
 /**
  * A last note that ends so little past a change ends at it: times in a table are often rounded to a millisecond, and a
@@ -40,12 +28,6 @@ const ENDS_AT_CHANGE_BEATS = 0.01;
  * a sixteenth is as long as a plucked string rings under a hand that damps it, and longer than a late player is late.
  */
 const RING_INTO_NEXT_CHORUS_BEATS = 0.25;
-
-/** A note that starts so soon after a change is struck on it, rather late: later than that it is another eighth. */
-const STRUCK_ON_BEATS = 0.3;
-
-/** No setting lets a note run further ahead of its change than this. */
-export const MOST_ANTICIPATION_BEATS = 4;
 
 /** The widest move of a guide tone that counts as a step. */
 const STEP_SEMITONES = 2;
@@ -118,7 +100,9 @@ export function judgeChanges(changes: readonly ChordChange[], ground: LandingGro
   const phraseOf = phraseOfNotes(phrases, notes.length);
   return changes.map((change) => {
     const { span, chord, fromChord } = change;
-    const landing = landingCandidates(change, notes).find((note) => isTaken(note, change));
+    const landing = landingCandidates(change, notes).find(({ note, takes }) =>
+      holds(takes, note.pitchClass),
+    )?.note;
     const held = landing ?? heldAcross(notes, until, change);
     const seconds = timeline.beatMap.secondsAt(span.startBeat);
     const bare = {
@@ -167,50 +151,6 @@ const OPEN = {
   putRight: null,
   function: null,
 } as const;
-
-/**
- * The notes that may be the landing of a change, were they its first: those that are early enough for it, whether or not
- * they fit, and those that start from the change to a beat after it. A note that is let go as the chord arrives, where
- * another is struck on the change, leads into that one and is no landing itself: an eighth that is played up to the bar
- * line is no anticipation of what follows on it.
- */
-export function landingCandidates(change: ChordChange, notes: readonly GradedNote[]): readonly GradedNote[] {
-  const { span, onUntilBeat } = change;
-  const candidates = notesAround(change, notes).filter(
-    (note) =>
-      isForChange(note.early?.beat ?? null, change) ||
-      isForChange(note.anticipates, change) ||
-      (note.anticipates === null && isInLandingWindow(note, change)),
-  );
-  const struckUntil = Math.max(onUntilBeat, span.startBeat + STRUCK_ON_BEATS) + BEAT_TOLERANCE;
-  const struckOn = candidates.findLast(
-    (note) => note.onsetBeat <= struckUntil && !isForChange(note.early?.beat ?? null, change),
-  );
-  return candidates.filter(
-    (note) =>
-      note.onsetBeat >= span.startBeat - BEAT_TOLERANCE ||
-      note.offsetBeat > onUntilBeat + BEAT_TOLERANCE ||
-      struckOn === undefined ||
-      struckOn.index <= note.index,
-  );
-}
-
-const isForChange = (beat: number | null, { span }: ChordChange): boolean =>
-  beat !== null && Math.abs(beat - span.startBeat) < BEAT_TOLERANCE;
-
-/** Whether a candidate is the landing where nothing comes before it: an early note only if it fits. */
-export const isTaken = (note: GradedNote, change: ChordChange): boolean =>
-  note.early === null || isForChange(note.anticipates, change) || !isForChange(note.early.beat, change);
-
-/** Whether a note starts from a change to one beat and the tolerance after it, before the next one comes. */
-const isInLandingWindow = (note: GradedNote, { span, untilBeat, landingUntilBeat }: ChordChange): boolean =>
-  note.onsetBeat >= span.startBeat - BEAT_TOLERANCE &&
-  note.onsetBeat <= landingUntilBeat + BEAT_TOLERANCE &&
-  note.onsetBeat < untilBeat - BEAT_TOLERANCE;
-
-/** The notes that can have to do with a change: a note anticipates by a few beats at the most, and lands in one. */
-const notesAround = ({ span }: ChordChange, notes: readonly GradedNote[]): readonly GradedNote[] =>
-  notesBetween(notes, span.startBeat - MOST_ANTICIPATION_BEATS, span.startBeat + 2 * LANDING_BEATS);
 
 /** The last note that starts before a change and sounds on after it, by the tolerance at least. */
 function heldAcross(

@@ -12,7 +12,7 @@ import type { Aim } from '../aims/aim.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
 import { isChordTone } from '../assign/roles.ts';
 import { isOnTheWay, type FunctionFound } from '../landings/functions.ts';
-import type { ChordChange } from '../landings/landings.ts';
+import type { ChordChange } from '../landings/candidates.ts';
 import { isColour } from './colours.ts';
 import { isThirdOverFour } from './palette.ts';
 import { findResolution, type Resolution } from './resolution.ts';

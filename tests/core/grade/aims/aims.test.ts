@@ -2,6 +2,8 @@ import { aimEvidence, aimWords } from '../../../../src/core/report/aim-sentences
 import { en } from '../../../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { readAim, type Aim } from '../../../../src/core/grade/aims/aim.ts';
+import { chooseNextAim } from '../../../../src/core/grade/aims/aim-results.ts';
+import { mulberry32 } from '../../../bench/made-players.ts';
 import { AIM_LADDER } from '../../../../src/core/grade/aims/aims.ts';
 import { gradeLine, TWELVE_BARS, type Played } from '../line.ts';
 
@@ -77,16 +79,22 @@ describe('readAim', () => {
   });
 });
 
+/** Notes of a bar that differ from bar to bar, so that none comes back as a figure. */
+function variedBars(bars: number, tones: readonly number[], seed = 1): readonly (readonly number[])[] {
+  const random = mulberry32(seed);
+  return Array.from({ length: bars }, () => [0, 1, 2].map(() => tones[Math.floor(random() * tones.length)]!));
+}
+
 describe('aims in a take', () => {
   it('third over the I: bars in which it sounds, against luck', () => {
-    // E in every bar of C7, and never elsewhere; four other tones in each bar.
-    const played = Array.from({ length: 12 }, (_, bar) => {
-      const overOne = [0, 2, 3, 6, 7, 10, 11].includes(bar);
-      return [60, 67, 70, overOne ? 64 : 65].map((midi, i): Played => [4 * bar + i, 1, midi]);
-    }).flat();
-    const twice = [...played, ...played.map(([beat, beats, midi]): Played => [beat + 48, beats, midi])];
-    expect(resultOf('third-over-one', twice)).toMatchObject({
+    // E in every bar of C7, and never elsewhere; three other tones in each bar.
+    const overOne = [0, 2, 3, 6, 7, 10, 11];
+    const played = variedBars(24, [60, 67, 70, 65, 69]).flatMap((others, bar) =>
+      [...others, overOne.includes(bar % 12) ? 64 : 72].map((midi, i): Played => [4 * bar + i, 1, midi]),
+    );
+    expect(resultOf('third-over-one', played)).toMatchObject({
       verdict: 'reached',
+      missing: null,
       result: { hits: 14, of: 14 },
     });
   });
@@ -103,18 +111,30 @@ describe('aims in a take', () => {
       ]),
     );
     expect(result.result.share).toBe(1);
-    expect(result.verdict).toBe('not yet');
+    expect(result).toMatchObject({ verdict: 'not yet', missing: 'luck' });
     expect(aimEvidence(result, en)).toContain('enough, but no more than luck may give');
+  });
+
+  it('a bar that comes back is one draw: it shows no more than once', () => {
+    const bar: readonly Played[] = [
+      [0, 1, 64],
+      [1, 1, 60],
+      [2, 1, 67],
+    ];
+    const result = resultOf('third-over-one', everyBar(24, bar));
+    expect(result).toMatchObject({ result: { hits: 14, of: 14 } });
+    expect(result.verdict).not.toBe('reached');
   });
 
   it('b3 into 3: each b3 is an event, a bent 3 too', () => {
     const result = resultOf(
       'flat-third-into-third',
       [
-        ...everyBar(6, [
-          [0, 0.5, 63],
-          [0.5, 1, 64],
-          [2, 0.5, 60],
+        ...variedBars(6, [60, 67, 70, 65, 69]).flatMap(([first], bar): Played[] => [
+          [4 * bar, 0.5, first!],
+          [4 * bar + 1, 0.5, 63],
+          [4 * bar + 1.5, 1, 64],
+          [4 * bar + 3, 1, 55 + bar],
         ]),
         [24, 1, 64, { bendSemitones: 1 }],
         [26, 0.5, 63],
@@ -134,60 +154,76 @@ describe('aims in a take', () => {
     ];
     const chorus = (at: number, played: readonly Played[]) =>
       played.map(([b, l, m]): Played => [at + b, l, m]);
-    const result = resultOf('third-sixth-ninth', [...chorus(0, all), ...chorus(48, all.slice(0, 2))]);
-    expect(result).toMatchObject({ verdict: 'reached', result: { hits: 1, of: 2 } });
+    const rest = (at: number): Played => [at + 6, 3, 60];
+    const result = resultOf('third-sixth-ninth', [
+      ...chorus(0, all),
+      rest(0),
+      ...chorus(
+        48,
+        [...all].reverse().map(([, l, m], i): Played => [i, l, m]),
+      ),
+      rest(48),
+    ]);
+    expect(result).toMatchObject({ verdict: 'reached', result: { hits: 2, of: 2 } });
   });
 
   it('guide tones by step need one at both ends', () => {
-    // Bb (b7 of C7) to A (3 of F7), E flat (b7 of F7) to E (3 of C7): every change, twelve times.
-    const bars = everyBar(24, []).concat(
-      Array.from({ length: 24 }, (_, bar): Played[] =>
-        bar % 2 === 0
-          ? [
-              [4 * bar, 1, 64],
-              [4 * bar + 3, 1, 70],
-            ]
-          : [
-              [4 * bar, 1, 69],
-              [4 * bar + 3, 1, 63],
-            ],
-      ).flat(),
+    // Bb (b7 of C7) to A (3 of F7), Eb (b7 of F7) to E (3 of C7): every change, with other notes before each.
+    const played = variedBars(24, [60, 62, 65, 67, 72, 74, 77]).flatMap(([first], bar): Played[] =>
+      bar % 2 === 0
+        ? [
+            [4 * bar, 1, 64],
+            [4 * bar + 2, 0.5, first!],
+            [4 * bar + 3, 1, 70],
+          ]
+        : [
+            [4 * bar, 1, 69],
+            [4 * bar + 2, 0.5, first!],
+            [4 * bar + 3, 1, 63],
+          ],
     );
-    const result = resultOf('guide-tones-by-step', bars, '| C7 | F7 |');
+    const result = resultOf('guide-tones-by-step', played, '| C7 | F7 |');
     expect(result).toMatchObject({ verdict: 'reached', result: { hits: 23, of: 23 } });
   });
 
-  it('keeps off the key’s third over the IV', () => {
-    const clean = resultOf(
-      'off-the-third-over-four',
-      everyBar(16, [
-        [0, 1, 60],
-        [1, 1, 63],
-      ]),
-      '| C7 | F7 |',
-    );
-    expect(clean).toMatchObject({ verdict: 'reached', result: { hits: 16, of: 16 } });
-    const clashing = resultOf(
-      'off-the-third-over-four',
-      everyBar(16, [
-        [0, 1, 60],
-        [1, 1, 64],
-      ]),
-      '| C7 | F7 |',
-    );
-    expect(clashing).toMatchObject({ verdict: 'not yet', result: { hits: 8, of: 16 } });
+  it('keeps off the key’s third over the IV, where the take uses it elsewhere', () => {
+    const line = (overOne: readonly number[], overFour: readonly number[]) =>
+      Array.from({ length: 24 }, (_, bar) => {
+        const tones = bar % 2 === 0 ? overOne : overFour;
+        return [0, 1, 2].map((i): Played => [4 * bar + i, 1, tones[(bar * (i + 2) + i) % tones.length]!]);
+      }).flat();
+    const off = 'off-the-third-over-four';
+    const clean = resultOf(off, line([64, 60, 64, 67, 64], [60, 63, 65, 69, 67, 72]), '| C7 | F7 |');
+    expect(clean).toMatchObject({ verdict: 'reached', result: { hits: 36, of: 36 } });
+    const clashing = resultOf(off, line([64, 60, 67], [60, 64, 64]), '| C7 | F7 |');
+    expect(clashing.verdict).toBe('not yet');
+    const never = resultOf(off, line([60, 63, 67], [60, 63, 65]), '| C7 | F7 |');
+    expect(never).toMatchObject({ verdict: 'too short to tell', missing: 'use elsewhere' });
+    expect(aimEvidence(never, en)).toContain('nothing shows yet that you keep off it');
   });
 
   it('says when the chart has no such chord', () => {
     const result = resultOf('off-the-third-over-four', [[0, 1, 60]], '| C7 | G7 |');
     expect(result.verdict).toBe('not in this chart');
-    expect(aimEvidence(result, en)).toBe('The chart has no IV.');
+    expect(aimEvidence(result, en)).toBe('The chart has no IV7.');
+    expect(resultOf('off-the-third-over-four', [[0, 1, 60]], '| C7 | F6 |').verdict).toBe(
+      'not in this chart',
+    );
   });
 
   it('takes the lowest rung that is not reached as the next', () => {
     const { aims, nextAim } = gradeLine(TWELVE_BARS, [[0, 1, 64]], {}, 'C');
     expect(nextAim).toEqual({ id: 'third-over-one' });
     const next = aims.find(({ id }) => id === nextAim?.id)!;
-    expect(aimEvidence(next, en)).toBe('1 of 1 bar over the I; it takes 8 to tell.');
+    expect(aimEvidence(next, en)).toBe('1 of 1 bar over the I; it takes 5 to tell.');
+  });
+
+  it('never one that a harder aim has shown', () => {
+    const results = gradeLine(TWELVE_BARS, [[0, 1, 64]], {}, 'C').aims.map((aim) => ({
+      ...aim,
+      ...(aim.id === 'third-on-arrival' && { verdict: 'reached' as const }),
+      ...(aim.id === 'third-over-one' && { coveredBy: 'third-on-arrival' }),
+    }));
+    expect(chooseNextAim(results)).toEqual({ id: 'flat-third-into-third' });
   });
 });

@@ -30,16 +30,17 @@ describe('findResolution', () => {
 });
 
 describe('whereItLies', () => {
+  const c7 = parseChord('C7')!;
   // Check values of the guitar in standard tuning: C3 on the fifth string at fret 3, the open first string is E4.
   it('names string and fret near the hand', () => {
-    expect(whereItLies(48, 47, guitar)).toEqual({ kind: 'neck', string: 5, fret: 3, open: false });
-    expect(whereItLies(64, 65, guitar)).toEqual({ kind: 'neck', string: 1, fret: 0, open: true });
-    expect(whereItLies(30, 31, guitar)).toBeNull();
+    expect(whereItLies(48, 47, c7, guitar)).toEqual({ kind: 'neck', string: 5, fret: 3, open: false });
+    expect(whereItLies(64, 65, c7, guitar)).toEqual({ kind: 'neck', string: 1, fret: 0, open: true });
+    expect(whereItLies(30, 31, c7, guitar)).toBeNull();
   });
 
   it('gives the written note of a transposing instrument, and nothing where there is nothing to add', () => {
-    expect(whereItLies(60, 62, instrumentOf('trumpet')!)).toEqual({ kind: 'written', name: 'D4' });
-    expect(whereItLies(60, 62, instrumentOf('piano')!)).toBeNull();
+    expect(whereItLies(60, 62, c7, instrumentOf('trumpet')!)).toEqual({ kind: 'written', name: 'D4' });
+    expect(whereItLies(60, 62, c7, instrumentOf('piano')!)).toBeNull();
   });
 });
 
