@@ -94,8 +94,6 @@ export class LandingsSoFar {
     const phrases = findPhrases(notes, PHRASE_GAP_BEATS);
     const { leans } = findThirds(notes, phrases);
     const changes = findChanges(timeline, notes).filter(({ span }) => span.startBeat >= fromBeat);
-    return tidyNumbers(
-      judgeChanges(changes, { notes, phrases, leans, timeline, palette: this.#palette }),
-    );
+    return tidyNumbers(judgeChanges(changes, { notes, phrases, leans, timeline, palette: this.#palette }));
   }
 }

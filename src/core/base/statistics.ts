@@ -64,14 +64,6 @@ export function upperTail(chances: readonly number[], hits: number): number {
   return Math.min(1, tail);
 }
 
-/** Probability of `hits` successes or fewer (the exact lower tail). */
-export function lowerTail(chances: readonly number[], hits: number): number {
-  const tail = poissonBinomial(chances)
-    .slice(0, Math.max(0, hits + 1))
-    .reduce((sum, weight) => sum + weight, 0);
-  return Math.min(1, tail);
-}
-
 /** Parts of a distribution that are smaller than this are nothing to any tail that is printed. */
 const NEGLIGIBLE = 1e-30;
 

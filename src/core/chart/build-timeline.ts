@@ -124,8 +124,7 @@ export function timelineOnBeats(chart: Chart, beatMap: BeatMap, swing: number, f
  * A list of beats with their chords. Between beats the position is interpolated; behind the last one it goes on at
  * the pace of the last interval, and the last chord stands on without end (its span ends at Infinity). Before the
  * first beat, and until a chord is named, there is none. Where the chords come again, the bars are those of one
- * chorus. The sentence of a list that can't be read names the row,
- * counted from 1 without the header.
+ * chorus. The sentence of a list that can't be read names the row, counted from 1 without the header.
  */
 export function timelineFromBeats(
   rows: readonly BeatRow[],
@@ -162,10 +161,9 @@ export function timelineFromBeats(
   }
   spans.push(spanFrom(standing, Infinity, beatsPerBar));
   const { bars, chorus } = inRounds(spans, rows.length, beatsPerBar);
-  const times = rows.map((row) => row.timeSeconds);
   return good(
     timelineOf({
-      beatMap: listedBeatMap(times),
+      beatMap: listedBeatMap(rows.map((row) => row.timeSeconds)),
       beatsPerBar,
       divisions: 2,
       bars,
@@ -236,7 +234,6 @@ export interface Layout extends Omit<Timeline, 'chordAt' | 'spansBetween' | 'nex
 /** The three queries of a timeline, over spans that repeat or do not. */
 export function timelineOf({ before, chorus, chorusBeats, ...facts }: Layout): Timeline {
   const starts = chorus.map((span) => span.startBeat);
-  /** Within one chorus, whether a span has another chord than the one before it. */
   const isChange = chorus.map((span, i) => i === 0 || !sameChord(chorus[i - 1]!.chord, span.chord));
 
   /** The span by its number: below 0 the pickup, from 0 chorus after chorus. */

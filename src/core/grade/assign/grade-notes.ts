@@ -58,7 +58,7 @@ function gradeNote(heard: HeardNote, index: number, timeline: Timeline, rules: N
     chord,
     anticipates: attribution.change?.startBeat ?? null,
     early:
-      early?.chord == null
+      early === undefined || early.chord === null
         ? null
         : { beat: early.startBeat, chord: early.chord, from: timeline.chordAt(beat) },
     heldInto: crosses ? change.chord : null,

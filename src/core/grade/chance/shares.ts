@@ -1,6 +1,6 @@
 /** Shares of thirds, guide tones and chord tones over landings and phrase ends, with their doubt and their chance. */
 import { momentsOf, tailFrom, tailTo, wilsonInterval } from '../../base/statistics.ts';
-import type { Share, Shares } from '../../take/schema.ts';
+import type { Share } from '../../take/schema.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
 import { maskReader, type ToneSet } from '../assign/tone-sets.ts';
 import { pitchClassShares } from './chance.ts';
@@ -112,7 +112,3 @@ export const NOTHING: Share = {
 };
 
 export const NOTHING_ASKED: AskedShare = { share: NOTHING, question: null, lower: null };
-
-/** The shares alone. */
-export const sharesOf = (asked: Readonly<Record<ToneSet, AskedShare>>): Shares =>
-  eachSet((set) => asked[set].share);

@@ -60,7 +60,7 @@ export function noteEvent(
     eventFor(wanted) {
       const mask = wanted(chord);
       const ifNew = early === null ? 0 : wanted(early.chord);
-      const ifOld = early?.from == null ? 0 : wanted(early.from);
+      const ifOld = early === null || early.from === null ? 0 : wanted(early.from);
       const fits = early === null ? 0 : toneMask(early.chord, 'chordTones');
       return {
         figure: figureAt(notes, note.index),
