@@ -14,7 +14,6 @@ export const STILL_ENGLISH: Readonly<Record<string, string>> = {
   'cli/read-timeline.ts': '',
   'cli/usage.ts': '',
   'core/listen-without.ts': '',
-  'state/foot-switch.ts': '',
   'state/grade-command.ts': '',
   'state/practice-settings.ts': '',
   'storage/records.ts': '',

@@ -151,10 +151,3 @@ export class FootLearning {
     return { ...source, inverted: !pressesOnly && high === false, pressesOnly };
   }
 }
-
-/** "controller 64 on channel 1, down is low". */
-export function footWords({ kind, channel, number, inverted, pressesOnly }: LearnedFoot): string {
-  const what = kind === 'program' ? `program ${number + 1}` : `${kind} ${number}`;
-  const how = pressesOnly ? ', a press each time' : inverted ? ', down is low' : '';
-  return `${what} on channel ${channel + 1}${how}`;
-}

@@ -3,7 +3,9 @@
  * program changes, notes; momentary and flipping; of either polarity. A switch is on from 64 (MIDI 1.0).
  */
 import { describe, expect, it } from 'vitest';
-import { FootLearning, FootSwitch, footWords, type LearnedFoot } from '../../src/state/foot-switch.ts';
+import { FootLearning, FootSwitch, type LearnedFoot } from '../../src/state/foot-switch.ts';
+import { en } from '../../src/core/words/en.ts';
+import { describeFoot } from '../../src/ui/ready/describe-foot.ts';
 import { world } from './world.ts';
 
 type Sent = readonly [atSeconds: number, ...bytes: number[]];
@@ -95,7 +97,7 @@ describe('a switch that is learned', () => {
     ],
   ] as const)('%s', (_name, messages, words, told) => {
     const foot = learn(...messages);
-    expect(foot && footWords(foot)).toBe(words);
+    expect(foot && describeFoot(foot, en)).toBe(words);
     const sent = messages.map((bytes, i): Sent => [i / 5, ...bytes]);
     // Twice over: what was learned holds for every press.
     expect(steps(foot, ...sent, ...sent)).toEqual([...told, ...told]);

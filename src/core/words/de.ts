@@ -668,7 +668,7 @@ export const de: Words = {
       sound: 'Öffne den Ton …',
       midi: 'Öffne MIDI …',
       take: 'Öffne den Take …',
-      demo: 'Öffne den Demo-Take …',
+      demo: 'Öffne den Beispiel-Take …',
       rendering: ({ share }) => `Rechne die Aufnahme: ${percent(share)} …`,
       file: ({ name }) => `Öffne ${name} …`,
     },
@@ -823,6 +823,15 @@ export const de: Words = {
 
     // Bedienung, wenn beide Hände am Instrument sind.
     handsFree: {
+      learnedFoot: ({ kind, number, channel, how }) => {
+        const what = { controller: 'Controller', program: 'Programm', note: 'Note' }[kind];
+        const note = {
+          plain: '',
+          inverted: ', gedrückt ist niedrig',
+          'presses only': ', jede Meldung ein Tritt',
+        }[how];
+        return `${what} ${number} auf Kanal ${channel}${note}`;
+      },
       pedal: 'Fußschalter sendet',
       pedals: {
         space: 'Leertaste',

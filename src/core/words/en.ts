@@ -1014,6 +1014,20 @@ export const en = {
 
     // The screen is run with both hands on the instrument.
     handsFree: {
+      learnedFoot: ({
+        kind,
+        number,
+        channel,
+        how,
+      }: {
+        kind: 'controller' | 'program' | 'note';
+        number: number;
+        channel: number;
+        how: 'plain' | 'inverted' | 'presses only';
+      }) => {
+        const note = { plain: '', inverted: ', down is low', 'presses only': ', a press each time' }[how];
+        return `${kind} ${number} on channel ${channel}${note}`;
+      },
       pedal: 'Foot switch sends',
       pedals: { space: 'space', pages: 'page down, page up', arrows: 'arrows', enter: 'enter' },
       repeat: 'Again by itself',
