@@ -111,7 +111,7 @@ export class BackingDesk {
     return this.chart.ok && this.bars > 0 && this.#record !== null && this.#record.title.trim() !== '';
   }
 
-  /** A new recording: read, and its beats looked for. @param chartText lies on it until another is written */
+  /** Opens a new recording and finds its beats. @param chartText its chart until another one is written */
   async openFile(file: File, chartText: string): Promise<void> {
     const id = this.#ports.newId();
     this.#fresh = file;
@@ -208,7 +208,7 @@ export class BackingDesk {
     if (this.#record) this.write({ chartText: withMeter(this.#record.chartText, written) });
   }
 
-  /** Keeps the recording with all that was set, puts it on the stand and clears the desk. */
+  /** Keeps the recording with all that was set, chooses it for the next take, and closes it here. */
   async keep(): Promise<void> {
     const record = this.#record;
     if (!record || !this.canKeep) return;

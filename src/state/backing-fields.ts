@@ -10,7 +10,7 @@ import type { BackingRecord } from './chosen-backing.ts';
 /** What can be changed about a recording besides its beats. */
 export type BackingFields = Pick<BackingRecord, 'title' | 'chartText' | 'swing' | 'referenceHz'>;
 
-/** A recording that was just opened: nothing is known of its beats. @param chartText lies on it at first */
+/** A recording that was just opened: its beats are not known yet. @param chartText its first chart */
 export const freshRecord = (id: string, fileName: string, chartText: string): BackingRecord => ({
   id,
   title: fileName.replace(/\.[^.]*$/, ''),

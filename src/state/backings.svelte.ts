@@ -1,4 +1,4 @@
-/** The player's own recordings: which are kept, and which one is on the stand. */
+/** The player's own recordings: which are kept, and which one is chosen. */
 import type { BarRange } from '../core/beats/round.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { BackingRun, BackingsPort, BackingSource, SettingsPort } from './ports.ts';
@@ -7,13 +7,13 @@ import type { Message } from '../core/words/problem.ts';
 import { withMessage } from './messages.ts';
 import { chosenBackingRun, backingSource, readChosenBacking, type BackingRecord } from './chosen-backing.ts';
 
-/** Which recording was on the stand when the page was closed. */
+/** Which recording was chosen when the page was closed. */
 export interface StandSettings {
   readonly backing: string | null;
 }
 export const emptyStand: StandSettings = { backing: null };
 
-/** How a recording is played, as it can be changed on the stand. */
+/** How a recording is played, as far as it can be changed on the open page. */
 export interface BackingPlay {
   readonly speed: number;
   readonly cents: number;
@@ -54,7 +54,7 @@ export class Backings {
     return this.#notices;
   }
 
-  /** Reads what is kept, and puts back on the stand what was there. */
+  /** Reads what is kept, and chooses the recording that was chosen at the last visit. */
   async load(): Promise<void> {
     await this.#read();
     const { value } = await this.#stand.load();
@@ -63,7 +63,7 @@ export class Backings {
     if (record) this.choose(record.id);
   }
 
-  /** Puts a recording on the stand; its chart and its beats count then. */
+  /** Chooses a recording: takes are played over its chart and its beats. */
   choose(id: string): void {
     const record = this.#kept.find((kept) => kept.id === id);
     if (!record) return;
@@ -74,7 +74,7 @@ export class Backings {
     this.#prepare(chosenBackingRun(standing.value));
   }
 
-  /** Called whenever something else is on the stand: it is there again on the next visit. */
+  /** Remembers the chosen recording for the next visit; null where the band plays. */
   remember(id: string | null): void {
     if (id === this.#remembered) return;
     this.#remembered = id;
@@ -87,7 +87,7 @@ export class Backings {
     if (record) await this.save({ ...record, ...change, bars: copied(change.bars, record.bars) });
   }
 
-  /** Writes what is known about a recording, and puts it on the stand. */
+  /** Writes what is known about a recording, and chooses it. */
   async save(record: BackingRecord): Promise<void> {
     const before = this.#kept.filter(({ id }) => id !== record.id);
     this.#kept = [...before, record].toSorted((a, b) => a.title.localeCompare(b.title));

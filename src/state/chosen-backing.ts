@@ -1,4 +1,4 @@
-/** A recording of the player's own on the stand, in the band's place: what is played, graded and kept of it. */
+/** The player's own recording that is chosen in the band's place: what of it is played, graded and kept. */
 import { timelineOf } from '../analysis/order.ts';
 import { chartOver, rangeOf, roundOf, type Round } from '../core/beats/round.ts';
 import type { BeatTrack } from '../core/beats/track.ts';
@@ -16,7 +16,7 @@ export type { BackingRecord } from '../storage/backing-record.ts';
 export interface ChosenBacking {
   readonly record: BackingRecord;
   readonly source: BackingSource;
-  /** As it lies over the bars that go round. */
+  /** The chart over the bars that are repeated. */
   readonly chart: Chart;
   readonly round: Round;
   /** As it is played, in the mean. */
@@ -30,7 +30,7 @@ export const beatTrack = ({ beats, pinned, downbeat }: BackingRecord): BeatTrack
   downbeat,
 });
 
-/** Where the file of a recording lies. */
+/** Where the file of a recording is read from. */
 export const backingSource = (
   backings: Pick<BackingsPort, 'file'>,
   { id, title }: Pick<TakenBacking, 'id' | 'title'>,
@@ -73,7 +73,7 @@ function takenBacking({ record, round }: ChosenBacking): TakenBacking {
   return { id, title, speed, cents, fromSeconds, toSeconds, beatSeconds: [...beatSeconds] };
 }
 
-/** What is to be played of it as it stands. */
+/** What of the chosen recording is played. */
 export const chosenBackingRun = (standing: ChosenBacking): BackingRun =>
   backingRun(takenBacking(standing), standing.source, standing.chart.meter.beatsPerBar);
 

@@ -16,7 +16,7 @@ export interface ExportFile {
 
 /**
  * The line is its sound, or, played by MIDI, its notes; the band is what was taken out of the sound; the beats are those
- * of a recording that was played to, where no tempo tells them.
+ * of a recording that was played to, which has no single tempo.
  */
 export type ExportPart = 'line' | 'band' | 'beats' | 'report';
 

@@ -9,7 +9,7 @@ import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
 import { gradeOrder, type StoredTake, type TakeDetails, type TakeId } from './take.ts';
 
-/** What there is of a take: its sound, or the notes where nobody had to hear them. */
+/** The content of a take: its sound, or its notes where they were played by MIDI or read from a file. */
 export type TakeContent =
   | {
       readonly kind: 'sound';
@@ -67,7 +67,7 @@ export function takeFromDemo({ audio, ...written }: DemoTake, now: Date): Finish
   return { id: null, details, content: { kind: 'sound', audio, backing: null } };
 }
 
-/** A take as it lies on the disk; the band that was taken out of it while it was played is taken out again. */
+/** A take read from the store; the band that was taken out of it while it was played is taken out again. */
 export function takeFromStore({
   id,
   details,

@@ -18,7 +18,7 @@ interface Source {
 export interface LearnedFoot extends Source {
   /** Down is low: the plug of the pedal is the other way round. */
   readonly inverted: boolean;
-  /** It tells no release: every message is a press. */
+  /** The switch sends nothing when it is released: every message is a press. */
   readonly pressesOnly: boolean;
 }
 
@@ -44,7 +44,7 @@ const PEDALS: readonly number[] = [64, 66, 67];
 /** Controllers that no foot sends by itself: bank and parameter numbers, and the channel's modes. */
 const NO_SWITCH: readonly number[] = [0, 32, 6, 38, 96, 97, 98, 99, 100, 101];
 const CHANNEL_MODES = 120;
-/** Nobody holds a switch so long: what comes later is the next press of one that flips. */
+/** A switch is not held longer than this: a later message is the next press of a switch that flips. */
 const LONGEST_HOLD_SECONDS = 3;
 
 /** A message as a switch would send it: from where, and whether it is high; a program change is neither. */
@@ -79,7 +79,7 @@ const same = (one: Source, other: Source): boolean =>
 /** Reads the presses of one switch out of all messages; without a learned one, of any damper, sostenuto or soft pedal. */
 export class FootSwitch {
   readonly #learned: LearnedFoot | null;
-  /** Of a switch that was not learned: told by the first message, which is a press. */
+  /** Of switches that were not learned. The first message of each is taken for a press. */
   readonly #inverted = new Map<string, boolean>();
   #down: { readonly key: string; readonly atSeconds: number } | null = null;
 
@@ -87,7 +87,7 @@ export class FootSwitch {
     this.#learned = learned;
   }
 
-  /** @returns what the foot did; null for a message that is not the switch's, or that tells nothing new */
+  /** @returns what the foot did; null for a message that is not the switch's, or that changes nothing */
   hears(message: Uint8Array, atSeconds: number): Step | 'nothing new' | null {
     const sent = sentBy(message);
     if (sent === null || !this.#isMine(sent.source)) return null;

@@ -55,7 +55,7 @@ const chartWords = (details: TakeDetails): readonly string[] => {
     `--first-beat ${firstBeatSeconds ?? 0}`,
     ...(rise === undefined ? [] : [`--rise ${rise.byBpm}/${rise.everyBars}`]),
     ...(trade === undefined ? [] : [`--trade ${trade.bars}`]),
-    // A feel tells the sections that have one of their own from the rest.
+    // The feel of the sections that have none of their own.
     ...(/^feel:/m.test(chartText) ? [`--feel ${feel}`] : []),
   ];
 };

@@ -1,4 +1,4 @@
-/** The report that lies with a kept take. */
+/** The report that is stored with a take. */
 import { choiceOf, timelineOf } from '../analysis/order.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { regradeVersion1 } from '../core/regrade.ts';

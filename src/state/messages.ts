@@ -1,4 +1,4 @@
-/** A list of problems and notices that the player sees until they are put away: each stands in it once. */
+/** A list of problems and notices that the player sees until they are put away: each is in it once. */
 import type { Message } from '../core/words/problem.ts';
 
 /** Whether two messages say the same: the same code with the same facts. */

@@ -13,7 +13,7 @@ export interface MidiPort {
   later(act: () => void, ms: number): () => void;
 }
 
-/** A press that is let go again takes no longer; a switch that is silent until then tells no release. */
+/** A press and its release take less than this; a switch that is silent until then sends nothing at a release. */
 const LEARNING_MS = 1500;
 
 type Listen = MidiEvents['onMessage'];

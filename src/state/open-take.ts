@@ -1,4 +1,4 @@
-/** Where finished takes come from when nobody plays: files of the player's, the demo, the store. */
+/** Takes that are not played now: from the player's files, from the demo, from the store. */
 import type { Backing } from '../analysis/grade-samples.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';

@@ -29,7 +29,7 @@ import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, Unfinished
 
 export type TakeAudio = Sound;
 
-/** What an open microphone tells. */
+/** The events of an open microphone. */
 export interface InputEvents {
   onHop(hop: Hop): void;
   /** Called once when the microphone is gone. */
@@ -87,7 +87,7 @@ export interface AudioPort {
   wake(): Promise<Outcome<void>>;
   /** The microphone, with the band's bus recorded beside it where a band is open. */
   openMicrophone(events: InputEvents, deviceId: string | null): Promise<Outcome<Microphone>>;
-  /** What is plugged in; no outputs where the browser lets nobody choose one. */
+  /** What is plugged in; no outputs where the browser does not offer a choice. */
   devices(): Promise<{ readonly inputs: readonly DeviceChoice[]; readonly outputs: readonly DeviceChoice[] }>;
   /** Answers with the verb that stops it. */
   onDevicesChanged(listener: () => void): () => void;
@@ -116,7 +116,7 @@ export interface AudioPort {
   openPlayer(audio: TakeAudio, band: Accompaniment | null): OpenPlayer;
   /** The moment of the audio clock that reaches the ear now, in seconds. */
   heardSeconds(): number;
-  /** What the browser admits to between the clock and the ear, and between the string and the clock, together. */
+  /** The round trip where no sound check has measured it: see `assumedRoundTripSeconds` in core/take/round-trip.ts. */
   assumedRoundTripSeconds(): number;
   /** Notes on the kit's guitar, from the take's beginning to its end. */
   renderNotes(notes: readonly HeardNote[], durationSeconds: number): Promise<Outcome<TakeAudio>>;
@@ -163,7 +163,7 @@ export interface AnalysisPort {
   read(file: Blob, name: string, asBacking?: boolean): Promise<Outcome<FileLine>>;
   /** Takes out what is to be taken out, listens, and grades. */
   grade(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Promise<Outcome<Report>>;
-  /** Grades notes that nobody has to hear. */
+  /** Grades notes that are known without listening: played by MIDI, or read from a file. */
   gradeNotes(
     notes: readonly HeardNote[],
     durationSeconds: number,
@@ -171,7 +171,7 @@ export interface AnalysisPort {
   ): Promise<Outcome<Report>>;
 }
 
-/** A take being written while it is played. Every verb answers; none throws. */
+/** A take being written while it is played. No method throws; failures are answers. */
 export interface TakeWriter {
   readonly id: TakeId;
   /** @param band what the band played on the same frames; null where it was silent, or is not kept */

@@ -1,6 +1,6 @@
 /**
- * Writes a take from its first sample or message on, though the store may take a moment to open. Nobody waits for a
- * disk before the count-in: what is played before the store is open is queued and written in order.
+ * Writes a take from its first sample or message on, though the store may take a moment to open. The
+ * count-in does not wait for it: what is played before the store is open is queued and written in order.
  */
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Problem } from '../core/words/problem.ts';

@@ -75,7 +75,7 @@ export class Session {
     return this.#live.now;
   }
 
-  /** The timeline of the take in hand or in review; null when ready. */
+  /** The timeline of the take that is played or reviewed; null when ready. */
   get timeline(): Timeline | null {
     return this.#timeline;
   }
@@ -166,7 +166,7 @@ export class Session {
     if (file !== null) this.#ports.files.save(file.blob, file.fileName);
   }
 
-  /** As in the setup, and heard at once by whoever is playing. */
+  /** Sets it in the setup, and at once in the band of a take that is being played. */
   setLevel(part: BandPart | 'all', levelDb: number): void {
     const { setup } = this.#ports;
     setup.setLevel(part, levelDb);

@@ -63,7 +63,7 @@ export const settingsFields: { readonly [K in keyof Settings]: v.GenericSchema<u
   language: v.nullable(v.picklist(languageCodes)),
 };
 
-/** A blues in A at a walking pace. The band starts quiet: nobody's ears are to be surprised. */
+/** A blues in A at a walking pace. The band starts quiet, to protect the player's ears. */
 export const usualSettings: Settings = {
   ...usualPlaying,
   ...usualPractice,

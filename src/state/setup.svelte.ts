@@ -191,7 +191,7 @@ export class Setup {
     });
   }
 
-  /** Instrument, view, aim, and how the screen is run: each as it stands on the page. */
+  /** Instrument, view, aim, and how the screen is run. */
   setPlaying(change: Partial<PlayingSettings>): void {
     this.#change(change);
   }
@@ -206,7 +206,7 @@ export class Setup {
     this.#change({ language });
   }
 
-  /** All that a take needs of the setup as it stands now. */
+  /** All that a take needs of the present setup. */
   planTake(timeline: Timeline, now: Date): TakePlan {
     const { bpm, feel, countInBars, levels, reference, instrument, capo, aim, practice } = this.#settings;
     const startedAt = now.toISOString();

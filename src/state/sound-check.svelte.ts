@@ -66,7 +66,7 @@ export class SoundCheck {
     return this.#inputs;
   }
 
-  /** Empty where this browser lets nobody choose. */
+  /** Empty where this browser does not offer a choice. */
   get outputs(): readonly DeviceChoice[] {
     return this.#outputs;
   }

@@ -26,11 +26,11 @@ export interface StartSignalPorts {
   readonly rooms: Pick<RoomsPort, 'inputId'>;
   readonly midi: MidiConnection;
   readonly nowSeconds: () => number;
-  /** After so long it falls asleep; ten minutes unless given. */
+  /** It stops listening after this time; ten minutes unless given. */
   readonly longestSeconds?: number;
 }
 
-/** Then it falls asleep: an open microphone that nobody plays into is neither polite nor cheap. */
+/** After this time without a signal the microphone is closed: an open one costs power and worries people. */
 const USUAL_LONGEST_SECONDS = 600;
 
 export class StartSignal {

@@ -1,4 +1,4 @@
-/** What a take is to be, before it begins, and what it tells while it is played. */
+/** The plan of a take, made before it begins, and the events that it sends while it is played. */
 import type { Heard } from '../analysis/messages.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
@@ -13,7 +13,7 @@ export interface TakePlan {
   readonly levels: BandLevels;
   /** A recording that plays in the band's place. */
   readonly backing?: BackingRun;
-  /** All but the rate, which the microphone decides, and the first downbeat, which the clock tells. */
+  /** Without the sample rate, which the microphone decides, and the first downbeat, which is known when the band starts. */
   readonly details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>;
 }
 

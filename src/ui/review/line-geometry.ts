@@ -1,4 +1,4 @@
-/** Geometry of the line over the chords: where each note, chord and shore stands on the strip. All in CSS pixels. */
+/** Geometry of the line over the chords: where each note, each chord and each height of a chord tone is drawn on the strip. All in CSS pixels. */
 import type { Chord } from '../../core/music/chord.ts';
 import type { ReportNote } from '../../core/take/schema.ts';
 import { isAshore } from '../parts/roles.ts';
@@ -24,9 +24,9 @@ const LEFT_PX = 18;
 /** Kept free above the highest note for its degree. */
 const LABEL_PX = 16;
 
-/** Of the notes, so many at each end do not set the scale, */
+/** This share of the notes at each end may be left out of the scale, */
 const FAR_OFF_SHARE = 0.01;
-/** where they lie farther than this beyond all others: a ghost four octaves up, not the top of a line. */
+/** if they are farther than this from all others: most likely an octave error of the listener. */
 const FAR_OFF_SEMITONES = 12;
 /** In a line of so few notes each one counts. */
 const LEAST_NOTES = 8;
@@ -91,7 +91,7 @@ export const yOf = (strip: Strip, midi: number): number =>
 /** Room at either edge for the mark of a note that lies beyond it. */
 const EDGE_PX = 22;
 
-/** Where a note stands: at its height, or at the edge that it lies beyond. */
+/** Where a note is drawn: at its height, or at the edge of the strip if it is beyond it. */
 export interface NoteHeight {
   readonly y: number;
   readonly beyond: 'above' | 'below' | null;
