@@ -17,7 +17,7 @@ import { chooseNextAim, judgeAims } from './grade/aims/aim-results.ts';
 import { onStrongBeats } from './grade/assign/beats.ts';
 import { gatherChanges } from './grade/landings/changes.ts';
 import { findFunctions } from './grade/landings/functions.ts';
-import { gradeNotes } from './grade/assign/grade-notes.ts';
+import { gradeNotes, type NoteRules } from './grade/assign/grade-notes.ts';
 import type { GradedNote } from './grade/assign/graded-note.ts';
 import { MOST_ANTICIPATION_BEATS, type ChordChange } from './grade/landings/candidates.ts';
 import { findChanges, judgeChanges } from './grade/landings/landings.ts';
@@ -28,6 +28,8 @@ import { pitchClassShares } from './grade/chance/chance.ts';
 import { landingEvent, noteEvent, type ToneEvent } from './grade/chance/tone-events.ts';
 import { markPage, SHARES_TO_REACH } from './grade/chance/page.ts';
 import { MOST_TOLERANCE_SECONDS, TOLERANCE_SECONDS } from './grade/assign/tolerance.ts';
+import { countedNotes } from './grade/assign/doubtful.ts';
+import { doubtfulFacts } from './grade/landings/doubtful-facts.ts';
 import { findPhrases, type PhraseBounds } from './grade/assign/phrases.ts';
 import { toneMask } from './grade/assign/tone-sets.ts';
 import { isChordTone, isFlatThird } from './grade/assign/roles.ts';
@@ -69,11 +71,13 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   const phraseGapBeats = settings.phraseGapBeats ?? PHRASE_GAP_BEATS;
   const paletteName = settings.palette ?? 'both pentatonics';
   const palette = paletteOver(paletteName, timeline);
-  const played = playersNotes(heard, timeline, anticipation, toleranceSeconds);
+  const { counted, doubtful } = countedNotes(heard, settings.noteChoices ?? []);
+  const played = playersNotes(counted, timeline, anticipation, toleranceSeconds);
   const tuning = findReference(played, settings.referenceHz);
   const { referenceHz } = tuning;
 
-  const notes = gradeNotes(played, timeline, { referenceHz, anticipation, palette, toleranceSeconds });
+  const rules: NoteRules = { referenceHz, anticipation, palette, toleranceSeconds };
+  const notes = gradeNotes(played, timeline, rules);
   const phrases = findPhrases(notes, phraseGapBeats);
   const strong = onStrongBeats(
     notes.map((note) => note.onsetBeat),
@@ -123,7 +127,8 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
       palette: paletteName,
       instrument: settings.instrument?.name ?? null,
     },
-    notes: noteFacts(notes, timeline, { functions, phrases, strong }),
+    notes: noteFacts(notes, timeline, { functions, phrases, strong, choices: settings.noteChoices ?? [] }),
+    doubtful: doubtfulFacts(doubtful, timeline, rules),
     landings,
     phrases: phrases.map((phrase) => phraseFacts(phrase, notes)),
     summary: {

@@ -62,6 +62,8 @@ export function reportAsRead(report: Report, reading: Reading): Report {
   const key = keyAsRead(sounding, reading);
   const keys = timeline.keys?.map((one) => ({ fromBar: one.fromBar, key: keyAsRead(keyOf(one), reading) }));
   const keyIn = (bar: number | null) => keys?.findLast(({ fromBar }) => fromBar <= (bar ?? 0))?.key ?? key;
+  const barOf = (beat: number) => Math.floor(beat / timeline.beatsPerBar) % timeline.bars;
+  const keyAtBeat = (beat: number) => keyIn(beat < 0 ? null : barOf(beat));
   const mover = new Mover(reading.semitones, intervalBetween(sounding.tonic, key.tonic));
   const withChord = <T extends { readonly chord: string }>(item: T): T => ({
     ...item,
@@ -83,6 +85,12 @@ export function reportAsRead(report: Report, reading: Reading): Report {
       spans: timeline.spans.map(withAnyChord),
     },
     notes: report.notes.map((note) => noteAsRead(note, keyIn(note.bar), mover)),
+    doubtful: report.doubtful.map((note) => ({
+      ...withAnyChord(note),
+      midi: mover.midi(note.midi),
+      name: mover.spelled(note.name, note.chord, keyAtBeat(note.beat)),
+      spelling: mover.spelled(note.name, note.chord, keyAtBeat(note.beat)),
+    })),
     landings: report.landings.map((landing) => ({
       ...withChord(landing),
       fromChord: mover.symbolOrNone(landing.fromChord),

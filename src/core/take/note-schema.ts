@@ -2,6 +2,8 @@
 import * as v from 'valibot';
 import { finite, noteIndex, portion, whole } from './share-schema.ts';
 
+const portionOfOne = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
+
 export const roleSchema = v.picklist([
   'root',
   'third',
@@ -70,4 +72,26 @@ export const noteSchema = v.object({
   vibrato: v.nullable(v.object({ rateHz: finite, depthCents: finite })),
   /** A second note that surely sounds with it: "E4"; null where none does. */
   second: v.nullable(v.string()),
+  /** How sure the listener is that this note was played so: of notes at 0.8 eight in ten are right. 1 for notes that came as a list. */
+  confidence: portionOfOne,
+  /** The player has said that it counts. */
+  chosen: v.boolean(),
+});
+
+/** A note that counts in no share: the listener is not sure of it, or the player has taken it out. */
+export const doubtfulSchema = v.object({
+  onsetSeconds: finite,
+  offsetSeconds: finite,
+  midi: finite,
+  name: v.string(),
+  cents: finite,
+  spelling: v.string(),
+  beat: finite,
+  endBeat: finite,
+  chord: v.nullable(v.string()),
+  degree: v.nullable(v.string()),
+  role: v.nullable(roleSchema),
+  confidence: portionOfOne,
+  /** Whether the player has taken it out; the others are doubtful by themselves. */
+  takenOut: v.boolean(),
 });

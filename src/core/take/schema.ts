@@ -8,7 +8,7 @@ import { bad, good, type Outcome } from '../base/outcome.ts';
 import { changesSchema, landingSchema, phraseSchema } from './landing-schema.ts';
 import { lostSchema } from './lost-sound.ts';
 import type { functionSchema, roleSchema } from './note-schema.ts';
-import { noteSchema } from './note-schema.ts';
+import { doubtfulSchema, noteSchema } from './note-schema.ts';
 import type { shareSchema, verdictSchema } from './share-schema.ts';
 import { count, finite, portion, sharesSchema, whole } from './share-schema.ts';
 import type { leanSchema, mixtureSchema } from './teaching-schema.ts';
@@ -110,6 +110,8 @@ export const reportSchema = v.object({
   timeline: timelineSchema,
   settings: settingsSchema,
   notes: v.array(noteSchema),
+  /** Notes that were heard and count in no share, in order. */
+  doubtful: v.array(doubtfulSchema),
   landings: v.array(landingSchema),
   phrases: v.array(phraseSchema),
   summary: summarySchema,
@@ -145,6 +147,7 @@ type Of<Schema extends v.GenericSchema> = Frozen<v.InferOutput<Schema>>;
 
 export type Report = Of<typeof reportSchema>;
 export type ReportNote = Of<typeof noteSchema>;
+export type DoubtfulNote = Of<typeof doubtfulSchema>;
 export type Landing = Of<typeof landingSchema>;
 export type Phrase = Of<typeof phraseSchema>;
 export type Role = Of<typeof roleSchema>;

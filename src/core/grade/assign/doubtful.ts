@@ -28,10 +28,7 @@ export interface CountedNotes {
 /**
  * @example countedNotes([{ …note, confidence: 0.3 }], []) // { counted: [], doubtful: [{ heard, chosen: null }] }
  */
-export function countedNotes(
-  heard: readonly HeardNote[],
-  choices: readonly NoteChoice[],
-): CountedNotes {
+export function countedNotes(heard: readonly HeardNote[], choices: readonly NoteChoice[]): CountedNotes {
   const counted: HeardNote[] = [];
   const doubtful: { heard: HeardNote; chosen: boolean | null }[] = [];
   for (const note of heard) {

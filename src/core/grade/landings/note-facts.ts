@@ -6,6 +6,7 @@ import type { ReportNote } from '../../take/schema.ts';
 import { durationalAccent } from '../assign/accent.ts';
 import { nearestEighth } from '../assign/beats.ts';
 import type { FunctionFound } from './functions.ts';
+import { choiceOf, type NoteChoice } from '../assign/doubtful.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
 import { phraseOfNotes, type PhraseBounds } from '../assign/phrases.ts';
 import { offsetMs } from './timing.ts';
@@ -15,13 +16,15 @@ export interface NoteFindings {
   readonly functions: readonly (FunctionFound | null)[];
   readonly phrases: readonly PhraseBounds[];
   readonly strong: readonly boolean[];
+  /** What the player has said of single notes. */
+  readonly choices: readonly NoteChoice[];
 }
 
 /** Every note of the report, in order. */
 export function noteFacts(
   notes: readonly GradedNote[],
   timeline: Timeline,
-  { functions, phrases, strong }: NoteFindings,
+  { functions, phrases, strong, choices }: NoteFindings,
 ): readonly ReportNote[] {
   const phraseOf = phraseOfNotes(phrases, notes.length);
   return notes.map((note, i) => {
@@ -65,6 +68,8 @@ export function noteFacts(
       bendSemitones: heard.bendSemitones,
       vibrato: heard.vibrato,
       second: note.second === null ? null : noteName(note.second),
+      confidence: heard.confidence,
+      chosen: choiceOf(heard, choices) === true,
     };
   });
 }
