@@ -21,7 +21,7 @@ import { keysOnTheWay } from './keys-through.ts';
 import { playedBars, type PlayedBar } from './play-order.ts';
 import { risingBeatMap } from './tempo-rise.ts';
 import type { BeatMap, ChordSpan, Timeline, TempoRise } from './timeline.ts';
-import { writeBar, writeChart } from './write-chart.ts';
+import { writeBeats, writeChart } from './write-chart.ts';
 
 export interface TempoOptions {
   /** Beats a minute; in compound time the beat is the dotted quarter. */
@@ -168,7 +168,7 @@ export function timelineFromBeats(
       divisions: 2,
       bars,
       roundBeats: rows.length,
-      chart: chartTextOf(spans, rows.length, beatsPerBar),
+      chart: writeBeats(spans, rows.length, beatsPerBar),
       key:
         options.key ??
         findKey(
@@ -280,21 +280,4 @@ export function timelineOf({ before, chorus, chorusBeats, ...facts }: Layout): T
       return null;
     },
   };
-}
-
-/** A list of beats in our own chart text: bars of beats, the chord of each. */
-function chartTextOf(spans: readonly ChordSpan[], beats: number, beatsPerBar: number): string {
-  const bars: string[] = [];
-  for (let start = 0; start < beats; start += beatsPerBar) {
-    const end = start + beatsPerBar;
-    const inside = spans.filter((span) => span.startBeat < end && span.endBeat > start);
-    const chords = inside.map((span) => ({
-      chord: span.chord,
-      beats: Math.min(span.endBeat, end) - Math.max(span.startBeat, start),
-    }));
-    bars.push(writeBar(chords));
-  }
-  const lines: string[] = beatsPerBar === 4 ? [] : [`meter: ${beatsPerBar}/4`];
-  for (let bar = 0; bar < bars.length; bar += 4) lines.push(`| ${bars.slice(bar, bar + 4).join(' | ')} |`);
-  return lines.join('\n');
 }

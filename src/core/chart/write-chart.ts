@@ -1,5 +1,6 @@
 /** A chart as text: what parse-chart reads back to the same chart. */
 import { writeKey } from '../music/keys.ts';
+import type { ChordSpan } from './timeline.ts';
 import type { Chart, ChartBar, ChartChord, ChartSection } from './chart.ts';
 import { shareBeats } from './read-bar.ts';
 import { signWords } from './read-signs.ts';
@@ -69,4 +70,21 @@ export function writeBar(chords: readonly ChartChord[]): string {
       .join(' ');
   }
   return chords.map((chord, index) => `${symbols[index]}:${chord.beats}`).join(' ');
+}
+
+/** A list of beats in our own chart text: bars of beats, the chord of each. */
+export function writeBeats(spans: readonly ChordSpan[], beats: number, beatsPerBar: number): string {
+  const bars: string[] = [];
+  for (let start = 0; start < beats; start += beatsPerBar) {
+    const end = start + beatsPerBar;
+    const inside = spans.filter((span) => span.startBeat < end && span.endBeat > start);
+    const chords = inside.map((span) => ({
+      chord: span.chord,
+      beats: Math.min(span.endBeat, end) - Math.max(span.startBeat, start),
+    }));
+    bars.push(writeBar(chords));
+  }
+  const lines: string[] = beatsPerBar === 4 ? [] : [`meter: ${beatsPerBar}/4`];
+  for (let bar = 0; bar < bars.length; bar += 4) lines.push(`| ${bars.slice(bar, bar + 4).join(' | ')} |`);
+  return lines.join('\n');
 }

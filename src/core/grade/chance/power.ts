@@ -54,14 +54,14 @@ function exactPower(of: number, total: Distribution, skilled: number): number {
   return 0;
 }
 
-/** Sums of shares may fall a hair short of one. */
-const ROUNDING = 1e-9;
+/** A sum of shares may differ from one by 1e-16, and the root of such a variance by 1e-8: less than this is nothing. */
+const ROUNDING = 1e-6;
 
 /** Chance that a player of a share gets to as much as is needed. */
 function normalPower(needed: number, of: number, worth: number, skilled: number): number {
   if (needed > of + ROUNDING) return 0;
   const spread = of * Math.sqrt((skilled * (1 - skilled)) / worth);
-  return spread === 0
+  return spread <= ROUNDING
     ? Number(skilled * of >= needed - ROUNDING)
     : normalTail((needed - skilled * of) / spread);
 }

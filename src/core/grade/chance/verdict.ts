@@ -19,6 +19,9 @@ const ALL_BY_LUCK = 0.95;
 /** Where luck alone comes near the share to reach, a player who follows the chords is taken to get this much of the rest. */
 const OF_WHAT_LUCK_LEAVES = 0.25;
 
+/** Sums of the same shares in another order (in another key) differ by less than this; it must not change an answer. */
+const ROUNDING = 1e-9;
+
 /** More choruses than this are no advice. */
 const MOST_CHORUSES = 24;
 
@@ -48,10 +51,12 @@ export interface Answer {
 export function answer(question: Question, upper: number, lower: number): Answer {
   const { events, chance, choruses } = question;
   const enough = events >= LEAST_EVENTS;
-  if (enough && upper < LUCK) return { verdict: 'above chance', moreChoruses: null };
-  if (enough && lower < BAD_LUCK) return { verdict: 'below chance', moreChoruses: null };
-  const shows = (times: number) => events * times >= LEAST_EVENTS && question.power(times) >= POWER;
-  if ((enough && chance >= ALL_BY_LUCK) || shows(1)) return { verdict: 'at chance', moreChoruses: null };
+  if (enough && upper < LUCK - ROUNDING) return { verdict: 'above chance', moreChoruses: null };
+  if (enough && lower < BAD_LUCK - ROUNDING) return { verdict: 'below chance', moreChoruses: null };
+  const shows = (times: number) =>
+    events * times >= LEAST_EVENTS - ROUNDING && question.power(times) >= POWER - ROUNDING;
+  if ((enough && chance >= ALL_BY_LUCK - ROUNDING) || shows(1))
+    return { verdict: 'at chance', moreChoruses: null };
   if (choruses === null || !(choruses > 0)) return { verdict: 'too short to tell', moreChoruses: null };
   for (let more = 1; more <= MOST_CHORUSES; more++) {
     if (shows((choruses + more) / choruses)) return { verdict: 'too short to tell', moreChoruses: more };
