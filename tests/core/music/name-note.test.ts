@@ -28,8 +28,16 @@ describe('naming a note', () => {
     }
   });
 
+  it('gives name, octave and cents (scientific pitch notation: C4 is MIDI 60)', () => {
+    expect(nameNote(60, 440)).toEqual({ name: 'C', octave: 4, nearestMidi: 60, cents: 0 });
+    expect(nameNote(21, 440)).toMatchObject({ name: 'A', octave: 0 });
+    const low = nameNote(65.6, 440);
+    expect(low).toMatchObject({ name: 'F#', octave: 4, nearestMidi: 66 });
+    expect(low.cents).toBeCloseTo(-40, 6);
+  });
+
   it('throws for values that are no pitch', () => {
-    expect(() => nameNote(Number.NaN, 440)).toThrow(RangeError);
+    expect(() => nameNote(Number.NaN, 440)).toThrow('a MIDI number is finite, not NaN');
     expect(() => nameNote(60, 0)).toThrow(RangeError);
     expect(() => hzToMidi(-1)).toThrow(RangeError);
   });

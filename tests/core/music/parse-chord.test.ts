@@ -77,6 +77,42 @@ describe('what players write', () => {
     expect(degrees(symbol)).toBe(expected);
   });
 
+  it.each([
+    ['CΔ9', '1 3 5 7 9'],
+    ['C7sus13', '1 5 b7 4 9 13'],
+    ['C7sus9', '1 5 b7 4 9'],
+    ['C13sus', '1 5 b7 4 9 13'],
+    ['C7sus2', '1 5 b7 2'],
+    ['Csus2', '1 5 2'],
+    ['Csus4add9', '1 5 4 9'],
+    ['C+7', '1 3 #5 b7'],
+    ['Caug', '1 3 #5'],
+    ['Caug7', '1 3 #5 b7'],
+    ['C7aug', '1 3 #5 b7'],
+    ['Cmaj7+', '1 3 #5 7'],
+    ['Calt7', '1 3 b7 b9 #9 #11 b13'],
+    ['C(alt)', '1 3 b7 b9 #9 #11 b13'],
+    ['Cadd6', '1 3 5 6'],
+    ['Cadd4', '1 3 5 4'],
+    ['C7add13', '1 3 5 b7 13'],
+    ['C7add2', '1 3 5 b7 2'],
+    ['Cadd#11', '1 3 5 #11'],
+    ['Cmaj6', '1 3 5 6'],
+    ['Cmaj13', '1 3 5 7 9 13'],
+    ['CM7#11', '1 3 5 7 #11'],
+    ['C11', '1 3 5 b7 9 11'],
+    ['Cm11', '1 b3 5 b7 9 11'],
+    ['Cm13', '1 b3 5 b7 9 13'],
+    ['Cm69', '1 b3 5 6 9'],
+    ['Cquartal', '1 b3 b7 4'],
+    ['C7b13#11b9', '1 3 5 b7 b9 #11 b13'],
+    ['C7(b9)(#11)', '1 3 5 b7 b9 #11'],
+    ['C7no3no5', '1 b7'],
+    [' C7 ', '1 3 5 b7'],
+  ])('%s holds %s (common practice, from memory)', (symbol, expected) => {
+    expect(degrees(symbol)).toBe(expected);
+  });
+
   it('gives each tone its role', () => {
     expect(roles('C13')).toBe('root third fifth seventh extension extension');
     expect(roles('C6/9')).toBe('root third fifth seventh extension');
@@ -86,6 +122,7 @@ describe('what players write', () => {
 
   it('takes the bass behind the last slash and adds no tone for it', () => {
     expect(parseChord('C7/E')).toMatchObject({ root: 'C', bass: 'E' });
+    expect(parseChord('Fx7')).toMatchObject({ root: 'F##', rootPitchClass: 7 });
     expect(parseChord('C6/9/B♭')).toMatchObject({ root: 'C', bass: 'Bb' });
     expect(degrees('C/D')).toBe('1 3 5');
   });
@@ -106,6 +143,16 @@ describe('what is no chord', () => {
     'C7)',
     'C()',
     'C7(b9',
+    'C7((b9))',
+    'C7(,b9)',
+    'C7(b9,)',
+    'C7b',
+    'C7altx',
+    'xC7alt',
+    'C7b4',
+    'C7b11',
+    'C7#6',
+    'C5add9',
     'C713',
     'C7/',
     'C7/e',
@@ -119,6 +166,8 @@ describe('what is no chord', () => {
   it('says what could have been meant', () => {
     expect(readingHint('c7')).toContain('write C7');
     expect(readingHint('C7q')).toContain('only C7 of it');
+    expect(readingHint('C7q4z')).toContain('only C7 of it');
+    expect(readingHint('q')).toContain('root from A to G');
     expect(readingHint('H')).toContain('root from A to G');
   });
 

@@ -57,7 +57,11 @@ describe('how a player reads', () => {
   it('reads note names back to the numbers they were made of', () => {
     for (let midi = 24; midi < 108; midi += 1) expect(midiOfName(noteName(midi))).toBe(midi);
     expect([midiOfName('Cb4'), midiOfName('B#3'), midiOfName('A4')]).toEqual([59, 60, 69]);
-    expect(() => midiOfName('H4')).toThrow(RangeError);
+    expect([midiOfName('Ebb4'), midiOfName('F##4'), midiOfName('E10'), midiOfName('C-1')]).toEqual([
+      62, 67, 136, 0,
+    ]);
+    for (const name of ['H4', 'xE4', 'E4x', 'E', 'Eb#4'])
+      expect(() => midiOfName(name)).toThrow(`"${name}" is no note with its octave`);
   });
 });
 

@@ -58,11 +58,25 @@ describe('where a pitch lies', () => {
     const high = withCapo(guitar, 3);
     expect(positionsOf(43, high)).toEqual([{ string: 6, fret: 3 }]);
     expect(positionsOf(42, high)).toEqual([]);
-    expect(() => withCapo(guitar, 22)).toThrow(RangeError);
-    expect(() => withCapo(instrument('trumpet'), 1)).toThrow(RangeError);
+    expect(high.lowestMidi).toBe(43);
+    expect(withCapo(guitar, 0)).toEqual(guitar);
+    expect(withCapo(guitar, 21).neck?.capo).toBe(21);
+  });
+  it.each([22, -1, 1.5])('refuses a capo on fret %f', (fret) => {
+    expect(() => withCapo(guitar, fret)).toThrow(`a capo lies on fret 1 to 21, or 0 for none, not ${fret}`);
+  });
+  it('refuses a capo where there are no frets', () => {
+    expect(() => withCapo(instrument('trumpet'), 1)).toThrow('B♭ trumpet has no frets for a capo');
+  });
+  it('is nowhere on an instrument without a neck, and on the last fret too', () => {
+    expect(positionsOf(64, instrument('flute'))).toEqual([]);
+    expect(positionsOf(86, guitar)).toEqual([{ string: 1, fret: 22 }]);
   });
   it('takes the place nearest to the hand', () => {
     expect(nearestPosition(64, guitar, { string: 2, fret: 7 })).toEqual({ string: 2, fret: 5 });
+    expect(nearestPosition(64, guitar, { string: 4, fret: 12 })).toEqual({ string: 4, fret: 14 });
+    // The open string and the fifth fret are equally far from here.
+    expect(nearestPosition(64, guitar, { string: 1, fret: 3 })).toEqual({ string: 1, fret: 0 });
     expect(nearestPosition(20, guitar, { string: 2, fret: 7 })).toBeNull();
   });
 });
