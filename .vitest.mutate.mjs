@@ -6,6 +6,8 @@ const folders = process.env.MUTATE_FOLDERS?.split(',') ?? ['chart', 'music', 'gr
 export default defineConfig({
   test: {
     include: folders.map((folder) => `tests/core/${folder}/**/*.test.ts`),
+    // Without static mutants the modules need not be loaded anew for each mutant.
+    isolate: process.env.MUTATE_STATIC !== 'no',
     setupFiles: ['tests/core/few-runs.ts'],
   },
 });

@@ -2,7 +2,7 @@
 import type * as FastCheck from 'fast-check';
 import { vi } from 'vitest';
 
-const MOST_RUNS = 15;
+const MOST_RUNS = 5;
 
 vi.mock('fast-check', async (original) => {
   const real = await original<typeof FastCheck>();
