@@ -56,10 +56,7 @@ export interface BeatListOptions {
 const USUAL_BPM = 120;
 /** Least distance of two beats, seconds: 6,000 beats a minute are an error in the list. */
 const CLOSEST_BEATS_SECONDS = 0.01;
-/**
- * A beat position this near to a whole number of spans counts as being there: far less than a sample at any
- * tempo, far more than the rounding of doubles.
- */
+/** A beat this near to a whole number of spans counts as being there: far more than the rounding of doubles. */
 export const BEAT_TOLERANCE = 1e-5;
 
 /**
