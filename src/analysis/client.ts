@@ -1,4 +1,4 @@
-/** The page's side of the listening worker: typed questions, answers as outcomes, one worker a job. */
+/** The page's side of the listening worker: typed requests, answers as outcomes, one worker for each job. */
 import type { HeardNote } from '../core/take/note.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
@@ -14,22 +14,22 @@ const WORKER_GONE = problem('listener.stopped');
 export interface ListeningEvents {
   /** What is heard, at most 120 times a second. */
   heard(heard: Heard): void;
-  /** The worker is gone; said once. The take can still be graded from its recording. */
+  /** The worker has stopped; reported once. The take can still be graded from its recording. */
   failed(problem: Problem): void;
 }
 
-/** What a waiting worker hears to warm up: a second of silence. */
+/** A spare worker listens to a second of silence, so that its code is compiled. */
 const WARM_RATE = 48_000;
 const WARM_HOP_FRAMES = 4800;
 const WARM_HOPS = 10;
-/** The next spare is loaded when the count-in is over, and in nobody's way. */
+/** The next spare worker is loaded after the count-in, when it disturbs nothing. */
 const WARM_AGAIN_MS = 8000;
 
 type Asked = Extract<AnalysisRequest, { readonly id: number }>;
 /** A request without its number. */
 type Order<R> = R extends unknown ? Omit<R, 'id'> : never;
 
-/** One worker and the questions it was asked. */
+/** One worker and the requests that were sent to it. */
 class Line {
   readonly #requests = new Requests();
   readonly #worker: Worker;
@@ -50,7 +50,7 @@ class Line {
     };
   }
 
-  /** False once its worker fell over. */
+  /** False once its worker has failed. */
   get alive(): boolean {
     return !this.#gone;
   }
@@ -78,15 +78,15 @@ class Line {
 /** A listening that goes on while somebody plays. */
 export interface Listening {
   /**
-   * The samples are handed over: they can't be read afterwards.
-   * @param band what the band played on the same frames, to be taken out; null where it was silent
+   * The samples are transferred: they can't be read afterwards.
+   * @param band what the band played on the same frames, to be removed; null where it was silent
    */
   hop(samples: Float32Array<ArrayBuffer>, band: Float32Array<ArrayBuffer> | null): void;
-  /** From here on committed notes are set against the chart. */
+  /** From here on, notes that are settled are graded by the chart. */
   follow(order: GradeOrder): Promise<Outcome<void>>;
   /** Every note of the listening, ends corrected; no hop after it. */
   finish(): Promise<Outcome<readonly HeardNote[]>>;
-  /** Finishes and grades: the same report as of the whole recording, without hearing it again. */
+  /** Finishes and grades: the same report as for the whole recording, without listening to it again. */
   report(order: GradeOrder): Promise<Outcome<Report>>;
   dispose(): void;
 }
@@ -123,7 +123,7 @@ export class AnalysisClient {
     this.#spare = null;
     const line = this.#line(
       (message) => {
-        // What a spare heard while it warmed up is nobody's.
+        // What a spare worker heard while it warmed up is ignored.
         if (message.kind === 'heard' && open) events.heard(message.heard);
       },
       () => events.failed(WORKER_GONE),
@@ -146,7 +146,9 @@ export class AnalysisClient {
     return { ok: true, value: listening };
   }
 
-  /** Grades a whole recording. The samples are copied, not handed over: the caller still plays and draws them. */
+  /**
+   * Grades a whole recording. The samples are copied, not transferred, because the caller still plays and draws them.
+   */
   async grade(
     sound: SoundToGrade,
     order: GradeOrder,
@@ -161,7 +163,7 @@ export class AnalysisClient {
     return report;
   }
 
-  /** Grades notes that nobody has to hear. */
+  /** Grades notes that are known without listening. */
   async gradeNotes(
     notes: readonly HeardNote[],
     durationSeconds: number,
@@ -173,7 +175,9 @@ export class AnalysisClient {
     return report;
   }
 
-  /** Any file that can be graded, read as the command line reads it; as a backing with what left and right differ by. */
+  /**
+   * Any file that can be graded, read as the command line reads it; as a backing with what left and right differ by.
+   */
   async read(file: Blob, name: string, asBacking = false): Promise<Outcome<FileLine>> {
     const line = this.#line(() => undefined);
     const found = await line.ask<FileLine>({ kind: 'read', file, name, asBacking });

@@ -14,9 +14,9 @@ import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { notice, type Message } from '../core/words/problem.ts';
 import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
 
-/** So much is heard between two words of progress: 10 ms of work or less. */
+/** Seconds of sound between two reports of progress: 10 ms of work or less. */
 const BLOCK_SECONDS = 1;
-/** The live listener is fed in pieces of the microphone's; the remover looks at the delay once a piece. */
+/** The live listener receives hops of the microphone; the remover checks the delay once in each. */
 const LIVE_PIECE_FRAMES = 512;
 
 /** Mono sound: 16-bit for takes of our own, floating point at full scale ±1 for files that were opened. */
@@ -30,8 +30,8 @@ export interface Sound {
 /** What is in the take beside the player, and is to be taken out before listening. */
 export type Backing =
   /**
-   * What the band played on the same frames. With the path by which it came back it is taken out as it was live; with
-   * null nobody knows whether it came back, and it is looked for.
+   * What the band played on the same frames. With the path by which it came back it is removed as it was during the take;
+   * null means that it is unknown whether it came back, and it is searched for.
    */
   | { readonly kind: 'band'; readonly samples: Int16Array; readonly path: RoomPath | null }
   /** A recording of it: where it lies in the take and how it came there is found in the take itself. */
@@ -42,7 +42,7 @@ export interface SoundToGrade extends Sound {
   readonly name: string;
   /** null where nothing is to be taken out. */
   readonly backing: Backing | null;
-  /** What the live listener made of it with the band in it, if it was: it stands where the band is not found. */
+  /** The report of the live listener, which heard the band too; it is kept where the band is not found in the take. */
   readonly known?: Report | null;
 }
 
@@ -58,7 +58,7 @@ export interface GradingEvents {
  * backing as `landfall grade --backing` hears it.
  */
 export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Outcome<Report> {
-  // What can't be graded is said before anybody waits for the listening.
+  // A chart or settings that cannot be graded are reported before the listening.
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
   const { backing, known = null } = sound;
@@ -74,7 +74,7 @@ export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: Gradi
   }
   if (found === null || !canBeRoundTrip(found.backing.offsetSeconds))
     return known ? good(known) : gradeHeard(listenTo(sound, events), sound, order);
-  // In the report's own digits: whoever reads the place there finds the first downbeat where it was graded.
+  // Rounded as in the report, so that the first downbeat computed from the report is the one that was graded.
   const facts = tidyNumbers(found.backing);
   if (found.sentence !== null) events.message(notice('plain', { text: found.sentence }));
   events.message(
@@ -137,7 +137,7 @@ function listenTo({ samples, sampleRate }: Sound, events: GradingEvents): readon
   return listener.finish();
 }
 
-/** As it was heard live. */
+/** Listens as the live listener did. */
 function listenPast(
   { samples, sampleRate }: Sound,
   { samples: band, path }: KnownBand,
@@ -194,7 +194,7 @@ export function gradeHeard(
   );
 }
 
-/** Grades a line that nobody had to hear: played by MIDI, or written down. */
+/** Grades notes that are known without listening: played by MIDI, or written down. */
 export function gradeNotes(
   notes: readonly HeardNote[],
   durationSeconds: number,

@@ -14,11 +14,11 @@ import { estimateReference } from '../core/grade/assign/estimate-reference.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 
 /**
- * Landings older than this stand; younger ones are graded anew with every note. A landing can change until its
- * change is a beat old, and a b3 may lean on half a beat later: two bars of four are ample.
+ * Landings older than this are final; younger ones are graded again with every note. A landing can change until its
+ * change is a beat old, and a b3 may be resolved half a beat later: two bars of four are more than enough.
  */
 const SETTLED_BEATS = 8;
-/** Notes before the oldest landing that is graded anew: the step and the guide tone look back by one note. */
+/** Notes before the oldest landing that is graded again: steps and guide tones depend on the note before. */
 const NOTES_BEFORE = 8;
 /** The reference is estimated from so many notes at most: a guitar drifts, and the work stays small. */
 const NOTES_OF_REFERENCE = 200;
@@ -47,7 +47,7 @@ export class LandingsSoFar {
   }
 
   /**
-   * Looks at the take as it stands.
+   * Grades the take as it is now.
    * @param ended all notes that have ended, in order of onset; only longer from one call to the next
    * @param standing the note that still sounds, its end being the moment heard so far
    */

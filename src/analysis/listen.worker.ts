@@ -1,4 +1,4 @@
-/** The listening worker: hands every message on to `AnalysisSession`. */
+/** The listening worker: passes every message to `AnalysisSession`. */
 import type { AnalysisRequest } from './messages.ts';
 import { AnalysisSession } from './session.ts';
 

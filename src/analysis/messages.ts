@@ -1,4 +1,4 @@
-/** What the page and the listening worker say to each other. Every request that wants an answer has a number. */
+/** The messages between page and listening worker. Every request that expects an answer has a number. */
 import type { ListedLine } from '../core/files/read-list.ts';
 import type { HeardNote, LiveReading } from '../core/take/note.ts';
 import type { Outcome } from '../core/base/outcome.ts';
@@ -31,7 +31,7 @@ export type AnalysisRequest =
   | { readonly kind: 'report'; readonly id: number; readonly order: GradeOrder }
   /** Answer: the report of a whole recording. */
   | { readonly kind: 'grade'; readonly id: number; readonly sound: SoundToGrade; readonly order: GradeOrder }
-  /** Answer: the report of notes that nobody has to hear. */
+  /** Answer: the report of notes that are known without listening. */
   | {
       readonly kind: 'grade notes';
       readonly id: number;
@@ -68,7 +68,7 @@ export interface Heard {
   readonly referenceHz: number | null;
 }
 
-/** An audio file as one line of samples; `warnings` are about what was odd and mended. */
+/** An audio file as mono samples; `warnings` are about what was wrong and was repaired. */
 export interface FileSound {
   readonly kind: 'sound';
   readonly samples: Float32Array;

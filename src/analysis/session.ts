@@ -1,5 +1,5 @@
 /**
- * The worker's work, with no worker in it: requests in, messages out. The worker file and the tests both drive
+ * What the worker does, without the worker: takes requests and sends messages. The worker file and the tests both use
  * this. The pipeline is the core's, the same that the command line runs, so the notes are the same.
  */
 import { isAudio, openAudioOfKind, readWhole } from '../core/files/audio.ts';
@@ -18,7 +18,7 @@ import { timelineOf, type GradeOrder } from './order.ts';
 import { factsOf, gradeHeard, gradeNotes, gradeSound } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine } from './messages.ts';
 
-/** What is heard is told at most so often: with every hop of a microphone, so that no reading waits for the next. */
+/** Least time between two messages about what is heard: one for every hop of a microphone. */
 const READINGS_PER_SECOND = 120;
 
 export type Post = (message: AnalysisMessage, transfer?: Transferable[]) => void;
@@ -41,7 +41,7 @@ export class AnalysisSession {
     this.#post = post;
   }
 
-  /** Never rejects: what goes wrong is the answer. */
+  /** Never rejects: an error is sent as the answer. */
   async handle(request: AnalysisRequest): Promise<void> {
     if (request.kind === 'hop') {
       this.#hop(request.samples, request.band);
@@ -170,7 +170,7 @@ async function readLine(source: ByteSource, asBacking: boolean): Promise<Outcome
   return good(soundOf(whole.value));
 }
 
-/** A copy of its own length: the buffer behind may be larger, and all of it would be transferred. */
+/** A copy with a buffer of its own length: the buffer of a view may be larger, and would be transferred as a whole. */
 const soundOf = <T extends { readonly samples: Float32Array }>(whole: T) => ({
   kind: 'sound' as const,
   ...whole,

@@ -9,7 +9,7 @@ export class Backings {
   readonly #db: Database;
   readonly #askToStay: () => void;
 
-  /** @param askToStay asks the browser not to sweep away what is kept here; called once there is something */
+  /** @param askToStay asks the browser not to delete what is stored here; called once there is something */
   constructor(db: Database, askToStay: () => void = () => undefined) {
     this.#db = db;
     this.#askToStay = askToStay;
@@ -31,14 +31,14 @@ export class Backings {
     };
   }
 
-  /** Writes what is known; the file stays as it lies. */
+  /** Writes what is known; the file is not changed. */
   save(record: BackingRecord): Promise<Outcome<void>> {
     return attempt(async () => {
       await this.#db.put('backings', record, record.id);
     });
   }
 
-  /** Keeps a recording's file. Fails, with its own sentence, where there is no room. */
+  /** Stores a recording's file. Fails, with a problem of its own, where there is no space. */
   async keepFile(id: string, file: Blob): Promise<Outcome<void>> {
     try {
       const bytes = await file.arrayBuffer();

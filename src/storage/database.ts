@@ -3,7 +3,7 @@ import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { problem, type Problem } from '../core/words/problem.ts';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 
-/** Values are `unknown` on purpose: whoever reads one puts it through its schema. */
+/** Values are `unknown` on purpose: each reader checks them by a schema. */
 export interface LandfallDb extends DBSchema {
   /** Key: take id. */
   takes: { key: string; value: unknown };
@@ -44,7 +44,7 @@ export async function openDatabase(name = 'landfall'): Promise<Outcome<Database>
       upgrade: (opened, from) => {
         for (const migrate of MIGRATIONS.slice(from)) migrate(opened);
       },
-      // A newer page wants to migrate: let it. This one's next write fails with a problem.
+      // A newer page wants to migrate the database: it may. The next write of this page fails with a problem.
       blocking: () => db.close(),
     });
     return good(db);

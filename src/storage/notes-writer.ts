@@ -36,7 +36,7 @@ export class NotesWriter {
     if (write) this.#tail = this.#tail.then(write);
   }
 
-  /** Answers with what stopped the writing, or null when the whole take is safe. */
+  /** Resolves with the problem that stopped the writing, or null when the whole take is on the disk. */
   async finish(durationSeconds: number): Promise<Problem | null> {
     const stopped = await this.#messages.finish();
     await this.#tail;

@@ -1,4 +1,4 @@
-/** Where a browser keeps nothing: every verb of the stores answers, and says so. */
+/** Stores for a browser that keeps nothing: every method returns that problem. */
 import { failure, type Outcome } from '../core/base/outcome.ts';
 import type { BackingRecord } from './backing-record.ts';
 import type { Message, Problem } from '../core/words/problem.ts';

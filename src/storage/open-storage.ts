@@ -1,4 +1,4 @@
-/** Everything that is kept on this machine, opened together; what can't be opened answers with a problem. */
+/** Opens everything that is stored on this machine; what can't be opened gives a problem. */
 import type { GenericSchema } from 'valibot';
 import { Backings } from './backings.ts';
 import { Charts } from './charts.ts';

@@ -43,10 +43,11 @@ class OpfsWriter implements SoundWriter {
   }
 }
 
-/** Answers null where this browser has no private files, or none that a worker can write. */
+/** Returns null where this browser has no private files, or none that a worker can write. */
 export async function opfsSounds(): Promise<Sounds | null> {
-  // Safari before 16.4 has the folder without the verb that writes; a page can only see the folder, so `create`
-  // may still fail, and the caller then falls back.
+  // Safari before 16.4 has the folder, but not the function that writes. A page can see only the folder, so that
+  // `create`
+  // may still fail, and the caller then uses the database.
   if (typeof navigator.storage?.getDirectory !== 'function' || typeof Worker === 'undefined') return null;
   try {
     await soundsFolder();

@@ -1,4 +1,4 @@
-/** Appends samples to an open file and makes each append safe. No browser in here: the worker hands the file in. */
+/** Appends samples to an open file and flushes each append. Uses no browser: the worker passes the file in. */
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import { storageProblem } from './database.ts';
 
@@ -23,7 +23,7 @@ export class PcmFile {
     try {
       const written = this.#file.write(samples, { at: this.#bytes });
       if (written < samples.byteLength) {
-        // A disk that fills up may take a part: what is there stays whole samples.
+        // A full disk may accept a part of the bytes: the file is cut to whole samples.
         this.#bytes += written - (written % 2);
         this.#file.truncate(this.#bytes);
         this.#file.flush();

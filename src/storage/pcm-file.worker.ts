@@ -19,7 +19,7 @@ let file: PcmFile | null = null;
 async function open(name: string): Promise<Outcome<void>> {
   try {
     const handle = await (await soundsFolder()).getFileHandle(name, { create: true });
-    // Only workers have this verb, so the page's type library does not know it.
+    // Only workers have this function, so that the page's type library does not contain it.
     const opener = handle as unknown as { createSyncAccessHandle(): Promise<SyncFile> };
     file = new PcmFile(await opener.createSyncAccessHandle());
     return good(undefined);

@@ -20,7 +20,7 @@ export function readMessages(db: Database, id: string): Promise<Outcome<readonly
 
 export const removeMessages = (db: Database, id: string): Promise<void> => db.delete('messages', rangeOf(id));
 
-/** Appends what is played; while one record is being written, the next one gathers. */
+/** Appends what is played; while one record is being written, the messages of the next are collected. */
 export class MessagesWriter {
   readonly id: string;
   readonly #db: Database;
@@ -42,7 +42,7 @@ export class MessagesWriter {
     if (this.#waiting.length === 1) this.#tail = this.#tail.then(() => this.#write());
   }
 
-  /** Answers, once all is written, with what stopped the writing, or null. */
+  /** Resolves when all is written, with the problem that stopped the writing, or null. */
   async finish(): Promise<Problem | null> {
     await this.#tail;
     return this.#stopped;

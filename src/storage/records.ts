@@ -28,7 +28,7 @@ export const TakeDetailsSchema = v.object({
   sampleRate: v.pipe(v.number(), v.integer(), v.minValue(1)),
   /** Where the first downbeat lies, from the first sample, round trip included; null until it is known. */
   firstBeatSeconds: v.nullable(seconds),
-  /** Ids of what was played and tried for; takes of before they were kept have neither. */
+  /** Ids of instrument and aim; takes from before these were stored have neither. */
   instrument: v.exactOptional(text),
   capo: v.exactOptional(v.number()),
   aim: v.exactOptional(text),
@@ -84,7 +84,7 @@ export type TakeSummary = Readonly<v.InferOutput<typeof TakeSummarySchema>>;
 export const TakeRecordSchema = v.object({
   id: v.pipe(text, v.regex(/^[\w-]+$/)),
   details: TakeDetailsSchema,
-  /** false while it is being played, and for ever if the page was closed meanwhile. */
+  /** false while it is being played, and still if the page was closed meanwhile. */
   finished: v.boolean(),
   frames: v.pipe(v.number(), v.integer(), v.minValue(0)),
   summary: v.nullable(TakeSummarySchema),
@@ -118,7 +118,7 @@ export interface UnfinishedTake {
 /** What a MIDI instrument sent, some of it; the records of one take follow one another. */
 export const MessagesSchema = v.array(v.object({ seconds, bytes: v.array(v.number()) }));
 
-/** A take as it lies here. `report` is what was stored, not yet read through its schema. */
+/** A take as it is stored. `report` is not yet checked by its schema. */
 export interface StoredTake {
   readonly id: TakeId;
   readonly details: TakeDetails;

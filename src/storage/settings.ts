@@ -48,12 +48,12 @@ export class SettingsStore<T extends object> {
     return { value: value as unknown as T, messages };
   }
 
-  /** Writes behind; the last value wins. */
+  /** Writes later; of several values the last one is written. */
   save(value: T): void {
     this.#tail = this.#tail.then(() => attempt(() => this.#db.put('settings', value, this.#name)));
   }
 
-  /** Answers when everything saved so far is written. */
+  /** Resolves when everything saved so far is written. */
   async settled(): Promise<void> {
     await this.#tail;
   }

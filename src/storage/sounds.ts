@@ -2,7 +2,7 @@
 import type { Outcome } from '../core/base/outcome.ts';
 
 export interface SoundWriter {
-  /** Answers when the samples are safe on the disk. After the first failure nothing more is written. */
+  /** Resolves when the samples are on the disk. After the first failure nothing more is written. */
   append(samples: Int16Array): Promise<Outcome<void>>;
   close(): Promise<void>;
 }
@@ -15,7 +15,9 @@ export interface Sounds {
   remove(id: string): Promise<void>;
 }
 
-/** Sounds in the first place that takes them; each is read where it lies. A full disk is full in both. */
+/**
+ * Writes each sound to the first of two places that accepts it, and reads it from there. A full disk is full for both.
+ */
 export function firstOf(first: Sounds, second: Sounds): Sounds {
   const placeOf = async (id: string) => ((await first.frames(id)) > 0 ? first : second);
   return {

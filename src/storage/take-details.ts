@@ -1,4 +1,4 @@
-/** What becomes known about a take while it is played: gathered, and written when its turn comes. */
+/** What becomes known about a take while it is played: collected, and written after what is being written. */
 import type { TakeDetails } from './records.ts';
 
 export class DetailChanges {
@@ -9,7 +9,7 @@ export class DetailChanges {
     this.#write = write;
   }
 
-  /** @returns what is to be done now, or null where an earlier change that still waits takes this one along */
+  /** @returns what is to be done now, or null where an earlier change that still waits will include this one */
   add(change: Partial<TakeDetails>): (() => Promise<void>) | null {
     const alone = this.#waiting === null;
     this.#waiting = { ...this.#waiting, ...change };

@@ -1,10 +1,15 @@
-/** Collects what is played and appends it every half second; stops, and calls back once with the problem, when it can't. */
+/**
+ * Collects what is played and appends it every half second; stops, and calls back once with the problem, when it can't.
+ */
 import type { TakeDetails } from './records.ts';
 import type { SoundWriter } from './sounds.ts';
 import type { Problem } from '../core/words/problem.ts';
 import { DetailChanges } from './take-details.ts';
 
-/** At most this much is lost when the page dies: each append costs a flush, so not every hop is one. */
+/**
+ * At most this much is lost when the page is closed: each append flushes the file, so that not every hop is appended
+ * alone.
+ */
 export const SECONDS_BETWEEN_APPENDS = 0.5;
 
 export class TakeWriter {
@@ -21,7 +26,7 @@ export class TakeWriter {
   #filled = 0;
   #frames = 0;
   #stopped: Problem | null = null;
-  /** Appends go one after the other; the last one's end. */
+  /** Resolves when the last append is done: appends follow one another. */
   #tail: Promise<void> = Promise.resolve();
 
   constructor(ports: {
@@ -95,7 +100,8 @@ export class TakeWriter {
     if (samples.length === 0) return;
     this.#tail = this.#tail.then(async () => {
       if (this.#stopped !== null) return;
-      // The band first: a take whose last half second has a band and no sound is whole, the other way it is not.
+      // The band first: a take whose last half second has a band but no sound is complete, the other way round it is
+      // not.
       const kept = (await this.#band?.append(band)) ?? { ok: true };
       const written = kept.ok ? await this.#sound.append(samples) : kept;
       if (written.ok) this.#frames += samples.length;

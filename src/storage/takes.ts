@@ -18,9 +18,9 @@ import type { Sounds } from './sounds.ts';
 import { problem, type Message, type Problem } from '../core/words/problem.ts';
 import { TakeWriter } from './take-writer.ts';
 
-/** Tells the pages of one browser which takes are being played right now (Web Locks). */
+/** Shows the pages of one browser which takes are being played at present (Web Locks). */
 export interface Locks {
-  /** Holds the name until the answer is called. */
+  /** Holds the name until the returned function is called. */
   hold(name: string): Promise<() => void>;
   held(): Promise<ReadonlySet<string>>;
 }
@@ -37,7 +37,7 @@ export class Takes {
     readonly sounds: Sounds;
     readonly locks: Locks;
     readonly newId: () => string;
-    /** Asks the browser not to sweep away what is kept here; called once there is something. */
+    /** Asks the browser not to delete what is stored here; called once there is something. */
     readonly askToStay: () => void;
   }) {
     this.#db = ports.db;
@@ -95,7 +95,10 @@ export class Takes {
     );
   }
 
-  /** Keeps the report with its take, and what the grading found out; a take that was cut off is whole from then on. */
+  /**
+   * Stores the report with its take, and what the grading found; a take that was cut off counts as finished from then
+   * on.
+   */
   saveReport(
     id: TakeId,
     report: unknown,
@@ -131,7 +134,7 @@ export class Takes {
     return { takes, messages };
   }
 
-  /** Takes that were cut off with something in them. Empty ones are swept away; one being played is left alone. */
+  /** Takes that were cut off and hold something. Empty ones are removed; one that is being played is not touched. */
   async unfinished(): Promise<readonly UnfinishedTake[]> {
     const { records } = await this.#records();
     const held = await this.#locks.held();
@@ -226,7 +229,7 @@ export class Takes {
   }
 }
 
-/** Where the band of a take lies. */
+/** The name under which the band of a take is stored. */
 const bandOf = (id: string) => `${id}-band`;
 
 const lockName = (id: string) => `landfall take ${id}`;

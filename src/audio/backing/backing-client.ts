@@ -1,4 +1,4 @@
-/** The page's side of the backing worker: typed questions, answers as outcomes, one recording at a time. */
+/** The page's side of the backing worker: typed requests, answers as outcomes, one recording at a time. */
 import type { Outcome } from '../../core/base/outcome.ts';
 import { Requests } from '../../core/base/requests.ts';
 import { problem } from '../../core/words/problem.ts';
@@ -29,7 +29,7 @@ export class BackingClient {
     this.#worker.onerror = () => this.#requests.fail(WORKER_GONE);
   }
 
-  /** Reads a recording; the questions below are about it. */
+  /** Reads a recording; the requests below are about it. */
   open(file: Blob, name: string): Promise<Outcome<BackingFacts>> {
     return this.#ask({ kind: 'open', file, name });
   }
@@ -42,7 +42,7 @@ export class BackingClient {
     return this.#ask({ kind: 'whole' });
   }
 
-  /** @param progress called with the share done, of the newest question */
+  /** @param progress called with the share that is done, of the latest request */
   round(order: RoundOrder, progress: (share: number) => void): Promise<Outcome<BakedRound>> {
     this.#progress = progress;
     return this.#ask({ kind: 'round', order });

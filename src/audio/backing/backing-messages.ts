@@ -1,10 +1,10 @@
-/** What the page and the backing worker say to each other; an answer carries the number of its question. */
+/** The messages between page and backing worker; an answer carries the number of its request. */
 import type { DetectedBeats } from '../../core/beats/detect-beats.ts';
 import type { Outcome } from '../../core/base/outcome.ts';
 import type { BakedRound, RoundOrder } from './bake-round.ts';
 
 export type BackingRequest =
-  /** Reads a file and holds it; everything else is asked about that one. Answer: `BackingFacts`. */
+  /** Reads a file and keeps it; all other requests are about that file. Answer: `BackingFacts`. */
   | { readonly id: number; readonly kind: 'open'; readonly file: Blob; readonly name: string }
   /** Answer: `DetectedBeats`. */
   | { readonly id: number; readonly kind: 'beats' }

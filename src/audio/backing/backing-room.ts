@@ -1,4 +1,4 @@
-/** The backing worker's work, with no worker in it: one recording in hand, and what is asked about it. */
+/** What the backing worker does, without the worker: keeps one recording and answers requests about it. */
 import { detectBeats } from '../../core/beats/detect-beats.ts';
 import { LEAST_SECONDS, SILENT_PEAK } from '../../core/beats/settings.ts';
 import type { ByteSource } from '../../core/files/bytes/bytes.ts';
@@ -13,14 +13,14 @@ const PEAKS_PER_SECOND = 200;
 export class BackingRoom {
   readonly #post: (message: BackingAnswer, transfer?: Transferable[]) => void;
   #sound: Channels | null = null;
-  /** Number of the newest round that was asked for. */
+  /** Number of the latest request for a round. */
   #newest = 0;
 
   constructor(post: (message: BackingAnswer, transfer?: Transferable[]) => void) {
     this.#post = post;
   }
 
-  /** Never rejects: what goes wrong is the answer. */
+  /** Never rejects: an error is sent as the answer. */
   async handle(request: BackingRequest): Promise<void> {
     let outcome: Outcome<unknown>;
     try {
@@ -52,7 +52,7 @@ export class BackingRoom {
     }
   }
 
-  /** The newest wish counts: an earlier one that is still worked on is called off. */
+  /** The latest request counts: an earlier one that is still being rendered is cancelled. */
   #bake({ channels, sampleRate }: Channels, { id, order }: Extract<BackingRequest, { kind: 'round' }>) {
     this.#newest = id;
     const stretched = (pieces: readonly Float32Array<ArrayBuffer>[]) =>
@@ -104,7 +104,7 @@ function peaksOf(channels: readonly Float32Array[], sampleRate: number): Float32
   return peaks;
 }
 
-/** The buffers of an answer, to be handed over instead of copied. */
+/** The buffers of an answer, to be transferred instead of copied. */
 function buffersOf(value: unknown): Transferable[] {
   if (typeof value !== 'object' || value === null) return [];
   if ('channels' in value) return (value as BakedRound).channels.map(({ buffer }) => buffer);

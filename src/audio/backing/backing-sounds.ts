@@ -1,4 +1,4 @@
-/** Recordings that are played along to: the one in hand is read once, and rendered anew only when it has to sound otherwise. */
+/** Recordings that are played to: one is read at a time, and rendered again only when it has to sound differently. */
 import { good, type Outcome } from '../../core/base/outcome.ts';
 import { BackingClient } from './backing-client.ts';
 import type { BackingFacts, BakedRound, DetectedBeats, RoundOrder } from './backing-messages.ts';
@@ -7,13 +7,13 @@ import { createRoundPlayer, type RoundPlayer } from './round-player.ts';
 
 /** Where a recording comes from. */
 export interface BackingSource {
-  /** Tells one recording from another. */
+  /** Identifies the recording. */
   readonly id: string;
   readonly name: string;
   file(): Promise<Outcome<Blob>>;
 }
 
-/** A part of a recording that goes round, as it is to sound. */
+/** A part of a recording that is repeated, as it is to sound. */
 export interface BackingRun {
   readonly source: BackingSource;
   readonly order: RoundOrder;
@@ -22,13 +22,13 @@ export interface BackingRun {
   readonly beatsPerBar: number;
 }
 
-/** A recording on the desk: looked at, listened to, its beats found. */
+/** A recording whose beats are set: what is known of it, its playback, and its beats. */
 export interface OpenBacking extends MarkedPlayer {
   readonly facts: BackingFacts;
   findBeats(): Promise<Outcome<DetectedBeats>>;
 }
 
-/** A round that is rendered, or under way. */
+/** A round that is rendered or being rendered. */
 interface Baking {
   readonly key: string;
   readonly round: Promise<Outcome<BakedRound>>;
@@ -44,7 +44,7 @@ export class BackingSounds {
     this.#context = context;
   }
 
-  /** Reads a recording and puts it on the desk. */
+  /** Reads a recording so that its beats can be set. */
   async open(source: BackingSource): Promise<Outcome<OpenBacking>> {
     const held = await this.#hold(source);
     if (!held.ok) return held;
@@ -70,12 +70,12 @@ export class BackingSounds {
     return good(createRoundPlayer(this.#context(), into, baked.value, run.beatSeconds, run.beatsPerBar));
   }
 
-  /** Renders a round ahead, so that it can start at once; what was begun before and is not wanted any more is left. */
+  /** Renders a round ahead, so that it can start at once; a rendering that is no longer needed is abandoned. */
   prepare(run: BackingRun): void {
     void this.#bake(run, () => undefined);
   }
 
-  /** One rendering at a time; who asks for the one that is under way waits for it. */
+  /** One rendering at a time; a second request for the same one waits for it. */
   #bake(run: BackingRun, progress: (share: number) => void): Promise<Outcome<BakedRound>> {
     const key = JSON.stringify([run.source.id, run.order]);
     if (this.#baked?.key === key) {
@@ -84,7 +84,7 @@ export class BackingSounds {
     }
     const baked: Baking = { key, round: this.#render(run, (share) => baked.progress(share)), progress };
     this.#baked = baked;
-    // What failed is tried again when it is asked for again.
+    // After a failure the next request tries again.
     void baked.round.then(({ ok }) => {
       if (!ok && this.#baked === baked) this.#baked = null;
     });

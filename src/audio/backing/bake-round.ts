@@ -11,20 +11,20 @@ export interface BakedRound {
   /** One or two, each one round long. */
   readonly channels: readonly Float32Array<ArrayBuffer>[];
   readonly sampleRate: number;
-  /** The first downbeat lies so far behind the first sample. */
+  /** Seconds from the first sample to the first downbeat. */
   readonly leadSeconds: number;
 }
 
-/** The seam lies before the downbeat, clear of its attack, which players place a little early. */
+/** The seam lies this long before the downbeat, so that it does not touch its attack, which may come a little early. */
 export const LEAD_SECONDS = 0.03;
-/** Both sides of the seam sound for so long, one fading, one coming: too short to be heard, too long to click. */
+/** Length of the cross-fade at the seam: too short to be heard, too long to click. */
 export const SEAM_SECONDS = 0.015;
-/** The stretching needs a run-up. */
+/** Sound before the round that the stretching needs to settle. */
 const RUN_UP_SECONDS = 0.3;
 
 /**
- * Cuts the round out, stretches it, and folds what lies before its beginning into its end: the last sample leads into
- * the first.
+ * Cuts the round out, stretches it, and cross-fades what lies before its beginning into its end, so that the last sample
+ * continues in the first.
  * @param stretched slower and shifted, beginning with the given sound; lets a test leave it out
  */
 export async function bakeRound(
@@ -61,7 +61,7 @@ function pieceOf(channel: Float32Array, from: number, to: number): Float32Array<
   return piece;
 }
 
-/** `sound` is a seam and a round; the round's end goes over into the seam, at equal power. */
+/** `sound` is a seam and a round; the end of the round is cross-faded into the seam at equal power. */
 function folded(sound: Float32Array, seam: number, length: number): Float32Array<ArrayBuffer> {
   const round = new Float32Array(length);
   round.set(sound.subarray(seam, seam + length));

@@ -1,6 +1,6 @@
 /** Short clicks on the audio clock: a count-in, and beats to be judged by ear. */
 
-/** Sounds above the music without covering an attack. */
+/** Length of a click: audible over music, and too short to cover an attack. */
 const CLICK_SECONDS = 0.03;
 const DECAY_SECONDS = 0.006;
 const PITCH_HZ = { accent: 2100, plain: 1500 } as const;
@@ -33,7 +33,7 @@ export class Clicks {
     };
   }
 
-  /** Silences those to come. */
+  /** Cancels the clicks that are scheduled. */
   stop(): void {
     for (const source of this.#sources) source.stop();
     this.#sources.clear();

@@ -24,10 +24,12 @@ export interface MarkedPlayer {
 
 const startLeadSeconds = 0.08;
 const fadeSeconds = 0.02;
-/** Clicks are scheduled so far ahead, and looked for so often: a beat that was moved clicks in its new place soon. */
+/**
+ * How far ahead and how often clicks are scheduled: short, so that a beat that was moved soon clicks at its new place.
+ */
 const aheadSeconds = 0.35;
 const lookEveryMs = 100;
-/** The recording is heard as loud as a band that starts, and its clicks a little above it. */
+/** The level of the recording, like that of a band that starts; its clicks are a little louder. */
 const levelDb = -12;
 
 export function createMarkedPlayer(context: AudioContext, sound: BakedRound): MarkedPlayer {

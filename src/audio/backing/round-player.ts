@@ -8,7 +8,7 @@ import { Clicks } from './clicks.ts';
 
 /** Between asking for a start and the first sound. */
 const startLeadSeconds = 0.1;
-/** The recording comes in so softly that it does not click, so fast that no attack is missed. */
+/** Fade-in of the recording: long enough not to click, short enough to keep the attack. */
 const fadeInSeconds = 0.01;
 
 export interface RoundStart {

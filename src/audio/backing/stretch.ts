@@ -2,13 +2,13 @@
 /// <reference path="./signalsmith-stretch.d.ts" />
 /**
  * Slower without a change of pitch, and shifted by cents without a change of tempo, by `signalsmith-stretch`. The
- * package is made for an audio worklet that runs in real time; here its processor's engine is driven by hand, in a
- * worker, forty times as fast.
+ * package is made for an audio worklet that runs in real time; here its engine is called directly, in a worker, forty
+ * times as fast.
  */
 
 import { Resampler } from '../../core/base/resample.ts';
 
-/** How it is asked to sound. */
+/** How the recording is to sound. */
 export interface Stretching {
   /** 1 as recorded, 0.5 half as fast. */
   readonly speed: number;
@@ -16,14 +16,14 @@ export interface Stretching {
   readonly cents: number;
 }
 
-/** The engine's own verbs, as the package's processor calls them. */
+/** The functions of the engine, as the package's processor calls them. */
 interface Engine {
   readonly HEAP8?: Int8Array;
   readonly exports?: { readonly memory: WebAssembly.Memory };
   _presetDefault(channels: number, sampleRate: number): void;
   _reset(): void;
   _setTransposeSemitones(semitones: number, tonalityLimit: number): void;
-  /** Answers with the address of the input buffers, one a channel, and behind them the output buffers. */
+  /** Returns the address of the input buffers, one a channel; the output buffers follow them. */
   _setBuffers(channels: number, frames: number): number;
   _process(inputFrames: number, outputFrames: number): void;
   _inputLatency(): number;
@@ -35,17 +35,17 @@ interface Processor {
   readonly wasmModule: Engine | null;
 }
 
-/** Put in so much at a time; slowed to half, twice as much comes out. */
+/** Frames that are put in at a time; slowed to half, twice as many come out. */
 const PIECE_FRAMES = 2048;
 const BUFFER_FRAMES = 3 * PIECE_FRAMES;
-/** The package's own choice. */
+/** As in the package. */
 const TONALITY_HZ = 8000;
-/** Of the rate: the highest partials that are kept when a sound is read faster. */
+/** The highest partials that are kept when a sound is read faster, as a share of the sample rate. */
 const PASS_OF_RATE = 0.43;
 const PIECES_A_WORD = 64;
 const ENGINE_WAIT_MS = 10_000;
 
-/** Somebody wants to hear something else by now. */
+/** The rendering was cancelled, because another one was requested. */
 export class CalledOff extends Error {}
 
 let engine: Promise<Engine> | null = null;
@@ -117,7 +117,7 @@ async function lengthen(
     });
     given += fresh;
     if (pieces % PIECES_A_WORD > 0) continue;
-    // Others are let in: the engine is one, so whoever was called off meanwhile must not touch it again.
+    // Other tasks run here. There is only one engine, so that a rendering that was cancelled meanwhile must not use it.
     await new Promise((resolve) => setTimeout(resolve, 0));
     if (!progress(Math.min(1, given / (wanted + late)))) throw new CalledOff();
   }
@@ -133,7 +133,7 @@ function readFaster(
 ): Float32Array<ArrayBuffer> {
   const resampler = new Resampler(sampleRate * faster, sampleRate, PASS_OF_RATE * sampleRate, sampleRate / 2);
   const out = new Float32Array(frames);
-  // The filter looks ahead; what it waits for at the end is silence.
+  // The filter looks ahead: at the end it is fed with silence.
   const ahead = Math.ceil(resampler.delaySamples) + 1;
   const silence = new Float32Array(ahead);
   const block = new Float32Array(resampler.largestInput * 2 + 8);
@@ -154,8 +154,8 @@ function readFaster(
 const memoryOf = (at: Engine): ArrayBuffer => (at.exports?.memory.buffer ?? at.HEAP8?.buffer) as ArrayBuffer;
 
 /**
- * The package looks for a worklet's two names when it is loaded, and registers its processor there. They are lent to it
- * for that moment, and the processor is asked for its engine.
+ * When it is loaded, the package looks for two global names of an audio worklet and registers its processor there. The
+ * names are defined for that moment, and the engine is taken from the processor.
  */
 async function loadEngine(sampleRate: number): Promise<Engine> {
   let registered: (new (options: object) => Processor) | null = null;

@@ -10,12 +10,12 @@ import { bandClock, type BandClock } from '../base/clock.ts';
 import type { Problem } from '../../core/words/problem.ts';
 import { gainOf, rampTo, silentDb } from '../base/level.ts';
 
-/** The band starts quiet; who wants it louder turns it up. */
+/** The band starts quiet, and the player turns it up. */
 export const quietStartDb = -18;
 const loudestPartDb = 6;
-/** Between asking for a start and the first sound: time to schedule it, no more than a blink. */
+/** Time from the request to the first sound: enough to schedule it, too short to be noticed. */
 const startLeadSeconds = 0.05;
-/** This much is rendered and scheduled ahead, so that a busy machine never runs dry. */
+/** Seconds that are rendered and scheduled ahead, so that a busy machine does not run out of sound. */
 const aheadSeconds = 20;
 const lookEveryMs = 250;
 /** The first stretch is short, to sound soon; later ones are longer, to render less often. */
@@ -135,7 +135,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     current.nextBeat = stretch.endBeat;
     for (const part of bandParts) {
       schedulePart(sound.value, part, current);
-      // One part a task: copying all of them at once would hold up the picture.
+      // One part in each task: copying all of them at once would delay the next frame of the screen.
       await nextTask();
       if (run !== current) return;
     }
@@ -151,7 +151,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     prepare: async (form, settings, fromBeat = -settings.countInBars * form.beatsPerBar) => {
       player.stop();
       prepared = null;
-      // The count-in alone is soon rendered; while it sounds, there is time for the first bars.
+      // The count-in alone is rendered quickly; the first bars are rendered while it sounds.
       const firstBar = Math.floor(fromBeat / form.beatsPerBar);
       const first =
         fromBeat < 0

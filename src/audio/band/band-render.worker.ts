@@ -12,7 +12,7 @@ async function open(kitUrl: string, sampleRate: number): Promise<Synth> {
   const kit = await loadKit(await answer.arrayBuffer());
   const opened = createSynth(kit, sampleRate);
   const steps = warmUp(kit, opened);
-  // A step, and then whatever has been asked for meanwhile, and then the next step.
+  // One step at a time, so that requests that came meanwhile are answered in between.
   const next = () => void (steps.next().done !== true && setTimeout(next));
   setTimeout(next);
   return opened;

@@ -1,4 +1,4 @@
-/** The worker that renders, as promises. Answers are matched to requests by number. */
+/** The rendering worker, with an answer as a promise. Answers are matched to requests by number. */
 import type { Stroke } from '../../core/band/line.ts';
 import type { HeardNote } from '../../core/take/note.ts';
 import { bad, good, type Outcome } from '../../core/base/outcome.ts';

@@ -1,4 +1,4 @@
-/** What the page and the render worker say to each other; an answer carries the number of its question. */
+/** The messages between page and rendering worker; an answer carries the number of its request. */
 import type { BandSound } from '../../core/sound/render-events.ts';
 import type { RenderJob } from '../../core/sound/render-job.ts';
 

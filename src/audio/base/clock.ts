@@ -1,4 +1,4 @@
-/** The audio clock against the beat: everything that sounds or is shown is placed by it. */
+/** The audio clock and the beat: everything that sounds or is shown takes its time from here. */
 
 import type { BeatMap } from '../../core/chart/timeline.ts';
 

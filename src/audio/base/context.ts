@@ -1,7 +1,7 @@
 /** The one audio context. */
 import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 
-/** The browser's own sample rate: forcing one would put a resampler in front of the microphone. */
+/** At the browser's own sample rate: with any other, the browser would resample the microphone. */
 export const createAudioContext = (): AudioContext => new AudioContext({ latencyHint: 'interactive' });
 
 /** Starts the audio clock; the first time it takes a user's gesture. */

@@ -1,8 +1,8 @@
 /** Levels in dB as the player sees them, and changes that don't click. */
 
-/** This and below is silence. */
+/** This level and below is silence. */
 export const silentDb = -60;
-/** Long enough not to click, short enough to feel at once. */
+/** Long enough not to click, short enough to seem immediate. */
 export const rampSeconds = 0.03;
 
 export const gainOf = (levelDb: number): number => (levelDb <= silentDb ? 0 : 10 ** (levelDb / 20));
@@ -14,7 +14,7 @@ export function rampTo(param: AudioParam, value: number, now: number, seconds = 
   param.linearRampToValueAtTime(value, now + seconds);
 }
 
-/** Left and right mixed to one line, or left as they are, from this node on. */
+/** Mixes left and right to mono from this node on, or leaves them as they are. */
 export function mixToMono(node: AudioNode, mono: boolean): void {
   node.channelCount = mono ? 1 : 2;
   node.channelCountMode = mono ? 'explicit' : 'max';

@@ -26,7 +26,7 @@ export async function microphoneAllowed(): Promise<boolean> {
   }
 }
 
-/** Calls back when something is plugged in or pulled out; answers with the verb that stops it. */
+/** Calls back when a device is connected or removed. @returns a function that stops this */
 export function onDevicesChanged(listener: () => void): () => void {
   navigator.mediaDevices?.addEventListener('devicechange', listener);
   return () => navigator.mediaDevices?.removeEventListener('devicechange', listener);

@@ -7,11 +7,11 @@ import { problem, type Notice, type Problem } from '../../core/words/problem.ts'
 import { capturedOtherwise, whyRefused, whyUnavailable } from './capture-problems.ts';
 
 /**
- * The stream is looked at this often. A look without a new hop is a miss; misses count only one by one, so a page
- * that was busy for a second (hops waiting in its queue) loses nothing.
+ * The stream is checked this often. A check without a new hop is a miss; misses are counted one at a time, so that a page
+ * that was busy for a second, with hops waiting in its queue, does not lose its microphone.
  */
 const lookEveryMs = 250;
-/** Half a second without a hop: the microphone is gone. Browsers can take seconds to say so themselves. */
+/** Half a second without a hop: the microphone is lost. Browsers can take seconds to report that. */
 const missesToLose = 2;
 /** A device may take its time to open. */
 const missesToOpen = 16;
@@ -24,7 +24,7 @@ export interface MicrophoneOptions {
   readonly bandBus?: AudioNode;
   /** Called on the main thread for every hop. */
   readonly onHop: (hop: Hop) => void;
-  /** Called once when the microphone is gone (pulled out, taken away, silent data stream). */
+  /** Called once when the microphone is lost (removed, used by another program, a stream without data). */
   readonly onLost: (problem: Problem) => void;
   /** Called when nothing but digital silence came for three seconds; again after each time that sound came back. */
   readonly onSilent?: (problem: Problem) => void;
@@ -40,7 +40,7 @@ export interface Microphone {
   dispose(): void;
 }
 
-/** Loads the worklet before it is needed; a failure is told by `openMicrophone`, which tries again. */
+/** Loads the worklet before it is needed; a failure is reported by `openMicrophone`, which tries again. */
 export async function loadRecorder(context: AudioContext): Promise<void> {
   await context.audioWorklet.addModule(workletUrl).catch(() => undefined);
 }
@@ -89,7 +89,7 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
   const source = context.createMediaStreamSource(stream);
   const node = new AudioWorkletNode(context, 'landfall-capture', {
     numberOfInputs: 2,
-    // Nothing comes out: the microphone can't reach the speakers and howl.
+    // Without an output the microphone cannot reach the loudspeakers and cause feedback.
     numberOfOutputs: 0,
   });
   source.connect(node, 0, 0);
@@ -126,7 +126,7 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
   };
   track?.addEventListener('ended', lost);
   const watch = setInterval(() => {
-    // A context that was put to sleep (a laptop lid) sends nothing, and loses no microphone.
+    // A suspended context (a closed laptop) sends nothing, but the microphone is not lost.
     const missed = hops === hopsAtLastLook && context.state === 'running';
     misses = missed ? misses + 1 : 0;
     hopsAtLastLook = hops;

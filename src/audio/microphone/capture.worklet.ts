@@ -26,8 +26,8 @@ class CaptureProcessor extends AudioWorkletProcessor {
   process(inputs: Float32Array[][]): boolean {
     if (this.#closed) return false;
     const microphone = inputs[0]?.[0];
-    // No channel: the stream has nothing to say. A hop that was begun is filled with silence, so that its frames
-    // stay one after the other; no new one is begun, and the watch notices.
+    // No channel: the stream has no data. A hop that was begun is filled with silence, so that its frames stay
+    // consecutive; no new hop is begun, which the check on the page notices.
     if (!microphone && this.#filled === 0) return true;
     this.#skipMissed();
     if (this.#filled === 0) this.#startFrame = currentFrame;
@@ -39,7 +39,10 @@ class CaptureProcessor extends AudioWorkletProcessor {
     return true;
   }
 
-  /** The audio thread may leave frames out (measured at start-up): they are silence, never a shift of what follows. */
+  /**
+   * The audio thread may leave frames out (measured at start-up): they become silence, so that later frames keep their
+   * place.
+   */
   #skipMissed(): void {
     if (this.#filled === 0) return;
     const missed = Math.max(0, currentFrame - this.#startFrame - this.#filled);

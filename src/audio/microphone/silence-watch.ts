@@ -1,12 +1,12 @@
-/** Tells when a microphone sends nothing but digital silence, and when sound comes back. */
+/** Reports when a microphone sends only digital silence, and when sound comes back. */
 
-/** Nothing but zeros for so long: a switch on the cable, or a muted input. A real microphone always hisses. */
+/** Only zeros for this long mean a switch on the cable or a muted input: a real microphone always has noise. */
 const SILENT_SECONDS = 3;
 
 export interface SilenceEvents {
   /** Nothing but zeros for three seconds; again after each time that sound came back. */
   silent(): void;
-  /** Sound is back after a silence that was told. */
+  /** Sound is back after a silence that was reported. */
   soundBack(): void;
 }
 

@@ -35,7 +35,7 @@ export function bandAlong(
 
 /**
  * A round of a recording, rendered when it is first needed.
- * @param open renders it; where it fails that is said once, and the take is heard without it from then on
+ * @param open renders it; a failure is reported once, and the take is played without it from then on
  */
 export function roundAlong(
   open: () => Promise<Outcome<RoundPlayer>>,
@@ -50,14 +50,14 @@ export function roundAlong(
       if (player !== null || refused) return good(undefined);
       const opened = await open();
       if (!opened.ok) {
-        // A recording that is gone takes nothing of the take with it.
+        // The take can be played without the recording.
         refused = true;
         return bad('backing.takeAlone', { cause: opened.problem });
       }
       player = opened.value;
       return good(undefined);
     },
-    // A count-in of clicks belongs to playing; who listens again hears the take's own silence.
+    // There is no count-in here: before the first downbeat only the take is heard.
     start: (atContextSeconds, fromSeconds) => {
       const fromBeat = map.beatAt(fromSeconds);
       const wait = fromBeat < 0 ? firstBeatSeconds - fromSeconds : 0;

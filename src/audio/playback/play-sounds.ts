@@ -1,6 +1,6 @@
 /** A few sounds one after the other on the audio clock: the sweeps of a sound check. */
 
-/** Time to schedule the first, no more than a blink. */
+/** Time to schedule the first sound. */
 const LEAD_SECONDS = 0.25;
 
 export interface PlayingSounds {

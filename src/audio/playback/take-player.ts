@@ -42,7 +42,7 @@ export function createTakePlayer(
     fromSeconds: number;
   } | null = null;
   let restSeconds = 0;
-  /** A later play, pause or seek makes an earlier one's answer stale. */
+  /** Number of the latest play, pause or seek: what an earlier one was waiting for is no longer done. */
   let turn = 0;
   let ended: () => void = () => undefined;
 
