@@ -13,6 +13,7 @@ import { findSpace } from './grade/teach/space.ts';
 import { suspectChart } from './grade/teach/suspect.ts';
 import { findSwing } from './grade/teach/swing-played.ts';
 import { findAdvice } from './grade/teach/advice.ts';
+import { suspectDelay } from './grade/teach/delay-suspected.ts';
 import { chooseNextAim, judgeAims } from './grade/aims/aim-results.ts';
 import { onStrongBeats } from './grade/assign/beats.ts';
 import { gatherChanges } from './grade/landings/changes.ts';
@@ -148,6 +149,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
     thirds,
     palette: mixPalette(splitAtChanges(notes, timeline), chordKeys(timeline), functions),
     timing: measureTiming(notes, timeline.beatMap),
+    suspectedDelay: suspectDelay(notes, timeline),
     aims,
     nextAim: chooseNextAim(aims),
     space: findSpace(notes, phrases, timeline),

@@ -1,13 +1,12 @@
 /** The devices that the player has chosen, and what sound checks have measured for each pair of them. */
 import type { SweepResult } from '../core/room/check/sound-check.ts';
+import type { StrokeDelay } from '../core/room/check/stroke-delay.ts';
+import { SET_DELAY_LIMITS_SECONDS } from '../core/take/round-trip.ts';
 import { usualDevices, type DeviceSettings, type MeasuredRoom } from './measured-room.ts';
 import type { RoomsPort, SettingsPort } from './ports.ts';
 
 /** More pairs of devices than anybody plays through; older ones are forgotten. */
 const MOST_ROOMS = 8;
-
-/** The furthest that a delay can be nudged either way. */
-const MOST_NUDGE_SECONDS = 0.1;
 
 export interface DevicePair {
   readonly input: string;
@@ -16,6 +15,12 @@ export interface DevicePair {
 
 const isPair = (room: MeasuredRoom, { input, output }: DevicePair): boolean =>
   room.input === input && room.output === output;
+
+/** Devices of which nothing is measured yet. */
+const notSwept = ({ input, output }: DevicePair): MeasuredRoom => ({
+  ...{ input, output, measuredAt: '', delaySeconds: null, delayFrom: 'sweep', spreadSeconds: 0, strokes: 0 },
+  ...{ isSwept: false, leakDb: null, removedDb: 0, path: null, setSeconds: null },
+});
 
 export class MeasuredRooms implements RoomsPort {
   readonly #store: SettingsPort<DeviceSettings>;
@@ -53,28 +58,48 @@ export class MeasuredRooms implements RoomsPort {
     this.#change({ outputId });
   }
 
-  /** A new measurement replaces the old one of the same devices, with what was set by ear on top of it. */
+  /**
+   * New sweeps replace what was known of the same devices, and what was set by hand. Only where they measured no delay,
+   * one from strokes stays: headphones are swept in vain.
+   */
   keep(pair: DevicePair, measured: SweepResult, measuredAt: Date): void {
     const { delaySeconds, spreadSeconds, leakDb, removedDb, path } = measured;
+    const before = this.find(pair.input, pair.output);
+    const stays = delaySeconds === null && before?.delayFrom === 'strokes' ? before : null;
     this.#put({
       ...pair,
       measuredAt: measuredAt.toISOString(),
-      delaySeconds,
-      spreadSeconds,
+      delaySeconds: stays?.delaySeconds ?? delaySeconds,
+      delayFrom: stays === null ? 'sweep' : 'strokes',
+      spreadSeconds: stays?.spreadSeconds ?? spreadSeconds,
+      strokes: stays?.strokes ?? 0,
+      isSwept: true,
       leakDb: Number.isFinite(leakDb) ? leakDb : null,
       removedDb,
       path,
-      nudgeSeconds: 0,
+      setSeconds: stays?.setSeconds ?? null,
     });
   }
 
-  /** Shifts the delay of a pair of devices, by ear. */
-  nudge(room: MeasuredRoom, seconds: number): void {
-    const nudgeSeconds = Math.min(
-      MOST_NUDGE_SECONDS,
-      Math.max(-MOST_NUDGE_SECONDS, room.nudgeSeconds + seconds),
-    );
-    this.#put({ ...room, nudgeSeconds });
+  /** The delay from strokes, in place of what was known of it; what sweeps have found of the room stays. */
+  keepStrokes(pair: DevicePair, measured: StrokeDelay, measuredAt: Date): void {
+    const { delaySeconds, spreadSeconds, strokes } = measured;
+    this.#put({
+      ...(this.find(pair.input, pair.output) ?? notSwept(pair)),
+      measuredAt: measuredAt.toISOString(),
+      ...{ delaySeconds, spreadSeconds, strokes },
+      delayFrom: 'strokes',
+      setSeconds: null,
+    });
+  }
+
+  /** @param seconds the round trip, brought within its limits; null takes what was measured */
+  setDelay(pair: DevicePair, seconds: number | null, today: Date): void {
+    const { least, most } = SET_DELAY_LIMITS_SECONDS;
+    this.#put({
+      ...(this.find(pair.input, pair.output) ?? { ...notSwept(pair), measuredAt: today.toISOString() }),
+      setSeconds: seconds === null ? null : Math.min(most, Math.max(least, seconds)),
+    });
   }
 
   #put(room: MeasuredRoom): void {

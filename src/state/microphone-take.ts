@@ -223,9 +223,9 @@ export class MicrophoneTake {
     void this.#listener?.follow(gradeOrder(this.#details(recording.sampleRate)));
   }
 
-  /** The band is kept unless a sound check heard nothing come back. */
+  /** The band is kept unless the sweeps of a sound check were not heard to come back. */
   get #keepsBand(): boolean {
-    return this.#room === null || this.#room.path !== null;
+    return this.#room === null || !this.#room.isSwept || this.#room.path !== null;
   }
 
   #takeHeard(heard: Heard): void {

@@ -1,18 +1,20 @@
-/** The sound check: devices, level, tuning, and the sweeps that measure the room. Open while its screen is shown. */
+/** The sound check: devices, level, tuning, the sweeps that measure the room, and the delay. Open while its screen is shown. */
 import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { chooseRoundTrip, type RoundTrip } from '../core/take/round-trip.ts';
 import { InputLevel, type LevelReading } from '../core/room/check/input-level.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import type { MeasuredRoom } from './measured-room.ts';
 import type { DevicePair, MeasuredRooms } from './measured-rooms.svelte.ts';
 import type { AnalysisPort, AudioPort, LiveListener } from './ports.ts';
+import { StrokeRecording } from './stroke-recording.ts';
 import { SweepRecording } from './sweep-recording.ts';
 import type { Notice, Problem } from '../core/words/problem.ts';
 import { readTuning, type TuningReading } from './tuning-check.ts';
 
-export type SoundCheckStep = 'closed' | 'opening' | 'listening' | 'sweeping';
+export type SoundCheckStep = 'closed' | 'opening' | 'listening' | 'sweeping' | 'striking';
 
 export interface SoundCheckPorts {
   readonly audio: AudioPort;
@@ -36,7 +38,8 @@ export class SoundCheck {
   #microphone: Microphone | null = null;
   #listener: LiveListener | null = null;
   #meter: InputLevel | null = null;
-  #sweeps: SweepRecording | null = null;
+  /** What is sounding and being recorded; null while only level and strings are listened to. */
+  #recording: SweepRecording | StrokeRecording | null = null;
   #stopWatchingDevices: (() => void) | null = null;
   /** The problem of a microphone that sends nothing; taken back when it does. */
   #silence: Problem | null = null;
@@ -114,32 +117,61 @@ export class SoundCheck {
     await this.open();
   }
 
-  /** Plays the sweeps and keeps what they measure. */
-  async sweep(): Promise<void> {
-    const { audio, rooms, today } = this.#ports;
-    const [pair, turn, sampleRate] = [this.#pair, this.#turn, this.#microphone?.sampleRate];
-    if (this.#step !== 'listening' || sampleRate === undefined || pair === null) return;
-    this.#step = 'sweeping';
-    this.#problem = null;
-    const sweeps = (this.#sweeps = new SweepRecording(audio, sampleRate));
-    await sweeps.ended;
-    if (turn !== this.#turn) return;
-    this.#sweeps = null;
-    this.#step = 'listening';
-    const measured = sweeps.measure();
-    if (measured.ok) rooms.keep(pair, measured.value, today());
-    else this.#problem = measured.problem;
+  /** The round trip that a take counts with: set, measured, or assumed; null before the devices are known. */
+  get delay(): RoundTrip | null {
+    if (this.#pair === null) return null;
+    return chooseRoundTrip(this.room, () => this.#ports.audio.assumedRoundTripSeconds());
   }
 
-  /** Shifts the delay of the devices in use, by ear. */
-  nudge(seconds: number): void {
-    if (this.room !== null) this.#ports.rooms.nudge(this.room, seconds);
+  /** Plays the sweeps and keeps what they measure. */
+  async sweep(): Promise<void> {
+    const { rooms, today } = this.#ports;
+    await this.#record('sweeping', SweepRecording, (pair, sweeps) => {
+      const measured = sweeps.measure();
+      if (measured.ok) rooms.keep(pair, measured.value, today());
+      return measured;
+    });
+  }
+
+  /** Plays a count-in and eight clicks, and keeps the delay of the muted strokes that are played with them. */
+  async strike(): Promise<void> {
+    const { rooms, today } = this.#ports;
+    await this.#record('striking', StrokeRecording, (pair, strokes) => {
+      const measured = strokes.measure();
+      if (measured.ok) rooms.keepStrokes(pair, measured.value, today());
+      return measured;
+    });
+  }
+
+  /** Sets the round trip of the devices in use by hand; null goes back to what was measured. */
+  setDelay(seconds: number | null): void {
+    if (this.#pair !== null) this.#ports.rooms.setDelay(this.#pair, seconds, this.#ports.today());
   }
 
   close(): void {
     this.#turn++;
     this.#release();
     this.#step = 'closed';
+  }
+
+  /** Plays and records, and then measures; what fails is the problem that stands. */
+  async #record<Sounding extends SweepRecording | StrokeRecording>(
+    step: 'sweeping' | 'striking',
+    Recorder: new (audio: AudioPort, sampleRate: number) => Sounding,
+    measure: (pair: DevicePair, recorded: Sounding) => Outcome<unknown>,
+  ): Promise<void> {
+    const [pair, turn, sampleRate] = [this.#pair, this.#turn, this.#microphone?.sampleRate];
+    if (this.#step !== 'listening' || sampleRate === undefined || pair === null) return;
+    this.#step = step;
+    this.#problem = null;
+    const recording = new Recorder(this.#ports.audio, sampleRate);
+    this.#recording = recording;
+    await recording.ended;
+    if (turn !== this.#turn) return;
+    this.#recording = null;
+    this.#step = 'listening';
+    const measured = measure(pair, recording);
+    if (!measured.ok) this.#problem = measured.problem;
   }
 
   async #listen(turn: number): Promise<Outcome<void>> {
@@ -194,7 +226,7 @@ export class SoundCheck {
 
   #takeHop(turn: number, hop: Hop): void {
     if (turn !== this.#turn) return;
-    if (this.#sweeps !== null) return this.#sweeps.add(hop);
+    if (this.#recording !== null) return this.#recording.add(hop);
     this.#meter?.push(hop.samples);
     this.#level = this.#meter?.reading ?? null;
     if (this.#silence !== null && hop.samples.some((x) => x !== 0)) {
@@ -221,8 +253,8 @@ export class SoundCheck {
     this.#stopWatchingDevices?.();
     this.#microphone?.dispose();
     this.#listener?.dispose();
-    this.#sweeps?.stop();
-    this.#stopWatchingDevices = this.#microphone = this.#listener = this.#meter = this.#sweeps = null;
+    this.#recording?.stop();
+    this.#stopWatchingDevices = this.#microphone = this.#listener = this.#meter = this.#recording = null;
     this.#level = this.#pair = null;
     this.#silence = null;
     this.#notes = [];

@@ -170,10 +170,10 @@ describe('grade', () => {
     const onTime = gradeOver('| C7 | F7 |', played);
     const behind = gradeOver('| C7 | F7 |', late);
     expect(onTime.timing.verdict).toBe('on the beat');
-    expect(timingSentence(onTime.timing, en)).toBeNull();
+    expect(timingSentence(onTime, en)).toBeNull();
     expect(behind.timing.medianMs).toBeCloseTo(60, 4);
     expect(behind.timing.verdict).toBe('behind');
-    expect(timingSentence(behind.timing, en)).toBe(
+    expect(timingSentence(behind, en)).toBe(
       'You play about 60 ms behind the beat; the notes are graded as if on it.',
     );
     expect(behind.notes.map((note) => note.role)).toEqual(onTime.notes.map((note) => note.role));

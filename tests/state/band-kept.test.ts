@@ -43,7 +43,10 @@ const throughSpeakers = (settings: NonNullable<Parameters<typeof world>[0]>['set
       leakDb: 0,
       removedDb: 20,
       path,
-      nudgeSeconds: 0,
+      delayFrom: 'sweep' as const,
+      strokes: 0,
+      isSwept: true,
+      setSeconds: null,
     },
   });
 type World = Awaited<ReturnType<typeof throughSpeakers>>;

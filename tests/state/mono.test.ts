@@ -10,7 +10,10 @@ const room = {
   spreadSeconds: 0,
   leakDb: -10,
   removedDb: 20,
-  nudgeSeconds: 0,
+  delayFrom: 'sweep' as const,
+  strokes: 0,
+  isSwept: true,
+  setSeconds: null,
 };
 const path = { heldBackSamples: 600, taps: new Float32Array(5120) };
 

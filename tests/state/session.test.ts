@@ -92,7 +92,10 @@ describe('a take', () => {
       leakDb: null,
       removedDb: 0,
       path: null,
-      nudgeSeconds: -0.01,
+      delayFrom: 'sweep' as const,
+      strokes: 0,
+      isSwept: true,
+      setSeconds: 0.02,
     };
     const measured = await world({ roundTripSeconds: 0.125, known });
     await measured.session.start();

@@ -1,8 +1,10 @@
+import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { convolve } from '../../fixtures/lines/room.ts';
 import { speakerPath } from '../../fixtures/room/band-in-a-room.ts';
 import { random } from '../../fixtures/lines/random.ts';
 import { SWEEP_GAP_SECONDS } from '../../src/core/room/check/sound-check.ts';
+import { deviceFields } from '../../src/state/measured-room.ts';
 import { readTuning } from '../../src/state/tuning-check.ts';
 import { RATE, world } from './world.ts';
 
@@ -32,11 +34,11 @@ describe('the sound check', () => {
     await sweepThrough(w, 0.5);
     expect(w.soundCheck.problem).toBeNull();
     const room = w.soundCheck.room!;
-    expect(room).toMatchObject({ input: 'fake', output: 'speakers', nudgeSeconds: 0 });
+    expect(room).toMatchObject({ input: 'fake', output: 'speakers', setSeconds: null });
     expect(room.delaySeconds).toBeCloseTo(0.09, 3);
     expect(room.removedDb).toBeGreaterThan(15);
     expect(room.path).not.toBeNull();
-    w.soundCheck.nudge(0.005);
+    w.soundCheck.setDelay(0.095);
     w.soundCheck.close();
     expect(w.open.microphone).toBe(0);
 
@@ -71,6 +73,85 @@ describe('the sound check', () => {
     await w.soundCheck.open();
     expect(w.soundCheck.problem).toBeNull();
     w.soundCheck.close();
+  });
+});
+
+/** Presses the button and strikes with the eight clicks, so many seconds after each was sent to the output. */
+async function strikeAfter(w: World, delays: (i: number) => number) {
+  const struck = w.soundCheck.strike();
+  expect(w.soundCheck.step).toBe('striking');
+  const { startFrames } = w.played()!;
+  const start = w.frame();
+  const sound = new Float32Array(startFrames.at(-1)! - start + RATE);
+  const dice = random(5);
+  for (let i = 0; i < sound.length; i++) sound[i] = 3e-4 * dice.normal();
+  startFrames.slice(4).forEach((frame, i) => {
+    const from = frame - start + Math.round(delays(i) * RATE);
+    for (let k = 0; k < 0.05 * RATE; k++)
+      sound[from + k]! += 0.1 * Math.exp(-k / (0.01 * RATE)) * dice.normal();
+  });
+  await w.play(sound);
+  await struck;
+}
+
+describe('the delay through headphones', () => {
+  it('comes from eight muted strokes, is kept for the devices, and a take counts with it', async () => {
+    const w = await world({ roundTripSeconds: 0.05 });
+    await w.soundCheck.open();
+    await sweepThrough(w, 0);
+    expect(w.soundCheck.delay).toEqual({ seconds: 0.05, basis: 'assumed' });
+    await strikeAfter(w, (i) => 0.2 + (i % 2 === 0 ? 0.01 : -0.01));
+    expect(w.soundCheck.problem).toBeNull();
+    expect(w.soundCheck.room).toMatchObject({ delayFrom: 'strokes', strokes: 8, isSwept: true, path: null });
+    expect(w.soundCheck.room!.spreadSeconds).toBeCloseTo(0.02, 2);
+    expect(w.soundCheck.delay!.basis).toBe('measured');
+    expect(w.soundCheck.delay!.seconds).toBeCloseTo(0.2, 2);
+    // Headphones that are swept again are still not heard; the strokes stand.
+    await sweepThrough(w, 0);
+    expect(w.soundCheck.delay!.seconds).toBeCloseTo(0.2, 2);
+    w.soundCheck.close();
+
+    await w.session.start();
+    await w.play(new Float32Array(3 * RATE));
+    await w.session.stop();
+    await w.until('review');
+    if (w.session.phase.kind !== 'review') throw new Error('no review');
+    expect(w.session.phase.review.details.firstBeatSeconds).toBeCloseTo(2 + 0.2, 2);
+  });
+
+  it('is refused with what to do where strokes and clicks were not together', async () => {
+    const w = await world();
+    await w.soundCheck.open();
+    await strikeAfter(w, (i) => [0.1, 0.4, 0.25, 0.5, 0.02, 0.33, 0.17, 0.46][i]!);
+    expect(w.soundCheck.problem).toMatchObject({ code: 'soundCheck.strokesApart' });
+    expect(w.soundCheck.room).toBeNull();
+    w.soundCheck.close();
+  });
+
+  it('can be set by hand within its limits, also before anything is measured, and given back', async () => {
+    const w = await world({ roundTripSeconds: 0.05 });
+    await w.soundCheck.open();
+    w.soundCheck.setDelay(0.25);
+    expect(w.soundCheck.delay).toEqual({ seconds: 0.25, basis: 'set' });
+    // Nobody knows whether the band comes back through the microphone: it is kept beside the take.
+    expect(w.soundCheck.room).toMatchObject({ isSwept: false, delaySeconds: null });
+    w.soundCheck.setDelay(2);
+    expect(w.soundCheck.delay!.seconds).toBe(0.6);
+    w.soundCheck.setDelay(-1);
+    expect(w.soundCheck.delay!.seconds).toBe(0);
+    w.soundCheck.setDelay(null);
+    expect(w.soundCheck.delay).toEqual({ seconds: 0.05, basis: 'assumed' });
+    w.soundCheck.close();
+  });
+
+  it('that an earlier version kept as a nudge is the one that was meant', () => {
+    const stored = {
+      ...{ input: 'a', output: 'b', measuredAt: '2026-01-01T00:00:00.000Z', delaySeconds: 0.09 },
+      ...{ spreadSeconds: 0, leakDb: null, removedDb: 0, path: null, nudgeSeconds: -0.01 },
+    };
+    const [read] = v.parse(deviceFields.rooms, [stored]);
+    expect(read).toMatchObject({ isSwept: true, delayFrom: 'sweep', setSeconds: 0.08 });
+    expect(v.parse(deviceFields.rooms, [{ ...stored, nudgeSeconds: 0 }])[0]!.setSeconds).toBeNull();
   });
 });
 

@@ -1,6 +1,6 @@
 /** The sentences that the page and the review share: the take in a sentence, its time, what was lost of it. */
 import type { LostSound } from '../take/lost-sound.ts';
-import type { Report, Share, Timing } from '../take/schema.ts';
+import type { Report, Share, SuspectedDelay } from '../take/schema.ts';
 import { spelledKey } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 
@@ -39,8 +39,26 @@ export function suspectedSentence({ suspected, timeline }: Report, words: Words)
   });
 }
 
-/** Whether the whole take lies early or late, or null where there is nothing to say of it. */
-export function timingSentence({ verdict, medianMs }: Timing, { report: { timing } }: Words): string | null {
+/** That the delay of the take must be wrong, or null where nothing says so. */
+export function delaySentence(
+  suspected: SuspectedDelay | null,
+  { report: { suspectedDelay } }: Words,
+): string | null {
+  if (suspected === null) return null;
+  const { ms, spreadMs, notes, isOnlyOne } = suspected;
+  const facts = { ms: Math.abs(Math.round(ms)), isLate: ms > 0, spreadMs: Math.round(spreadMs), notes };
+  return isOnlyOne ? suspectedDelay.known(facts) : suspectedDelay.unclear(facts);
+}
+
+/**
+ * Whether the whole take lies early or late, or null where there is nothing to say of it. Where the delay is suspected,
+ * nothing is said of the player.
+ */
+export function timingSentence(
+  { timing: { verdict, medianMs }, suspectedDelay }: Pick<Report, 'timing' | 'suspectedDelay'>,
+  { report: { timing } }: Words,
+): string | null {
+  if (suspectedDelay !== null) return null;
   if (medianMs === null || (verdict !== 'ahead' && verdict !== 'behind')) return null;
   return timing[verdict]({ ms: Math.abs(Math.round(medianMs)) });
 }

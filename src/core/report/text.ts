@@ -4,7 +4,14 @@ import { spelledChord, spelledKey } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 import { adviceSentence } from './advice-sentence.ts';
 import { aimEvidence, aimWords } from './aim-sentences.ts';
-import { headlineNumbers, headlineOf, lostSentence, suspectedSentence, timingSentence } from './sentences.ts';
+import {
+  delaySentence,
+  headlineNumbers,
+  headlineOf,
+  lostSentence,
+  suspectedSentence,
+  timingSentence,
+} from './sentences.ts';
 import { teacherSentences } from './teacher-sentences.ts';
 import { drawForm, LONGEST_DRAWN_BARS } from './text-form.ts';
 import { block, rule, wrapText, PAGE_COLUMNS } from './text-lines.ts';
@@ -37,7 +44,10 @@ function opening(report: Report, words: Words): readonly string[] {
   return [
     ...wrapText(title(report, words), PAGE_COLUMNS),
     rule(),
-    ...inMargin(headings.suspected, suspectedTexts(report, words)),
+    ...inMargin(headings.suspected, [
+      ...suspectedTexts(report, words),
+      delaySentence(report.suspectedDelay, words),
+    ]),
     ...wrapText(headlineOf(report, words), PAGE_COLUMNS),
     ...inMargin(
       headings.advice,
@@ -97,7 +107,7 @@ function allFigures(report: Report, words: Words): readonly string[] {
     ...inMargin(headings.space, heard.space),
     ...inMargin(headings.approach, heard.approach),
     ...inMargin(headings.figures, heard.figures),
-    ...inMargin(headings.time, [timingSentence(report.timing, words), ...heard.time]),
+    ...inMargin(headings.time, [timingSentence(report, words), ...heard.time]),
     ...inMargin(headings.range, heard.range),
     ...inMargin(headings.accents, heard.accents),
     ...inMargin(headings.backing, [backingSentence(report.source.backing, words)]),

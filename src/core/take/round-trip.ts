@@ -10,7 +10,7 @@
  * | the beat that the screen shows | the output delay is taken from the clock | `heardClockSeconds` |
  * | the first downbeat in a take from the microphone | the round trip | `firstBeatInRecording` |
  * | the first downbeat in a take by MIDI | nothing: its take begins, and its notes arrive, in heard time | `firstBeatInHeardTime` |
- * | the round trip, measured by a sound check | what the player has set by ear on top of it | `chooseRoundTrip` |
+ * | the round trip, measured by a sound check or set by hand | nothing | `chooseRoundTrip` |
  * | the round trip that nobody has measured | twice the output delay | `assumedRoundTripSeconds` |
  * | the first downbeat, when the round trip turns out to be another | the difference of the two | `firstBeatAfterChange` |
  *
@@ -47,14 +47,17 @@ export const assumedRoundTripSeconds = ({ baseLatency, outputLatency }: OutputDe
 export interface MeasuredDelay {
   /** null where nothing came back to measure it by. */
   readonly delaySeconds: number | null;
-  /** Set by ear on top of what was measured; positive where the notes were shown too late. */
-  readonly nudgeSeconds: number;
+  /** Set by the player in place of what was measured; null where nothing was. */
+  readonly setSeconds: number | null;
 }
+
+/** The round trips that can be set by hand; the longest of wireless headphones is about half a second. */
+export const SET_DELAY_LIMITS_SECONDS = { least: 0, most: 0.6 } as const;
 
 export interface RoundTrip {
   readonly seconds: number;
   /** An assumed round trip is replaced as soon as a measured one is known. */
-  readonly basis: 'measured' | 'assumed';
+  readonly basis: 'set' | 'measured' | 'assumed';
 }
 
 /**
@@ -63,9 +66,11 @@ export interface RoundTrip {
  * @param assumedSeconds asked only where nothing is measured
  */
 export function chooseRoundTrip(measured: MeasuredDelay | null, assumedSeconds: () => number): RoundTrip {
-  if (measured === null || measured.delaySeconds === null)
-    return { seconds: assumedSeconds(), basis: 'assumed' };
-  return { seconds: Math.max(0, measured.delaySeconds + measured.nudgeSeconds), basis: 'measured' };
+  if (measured === null) return { seconds: assumedSeconds(), basis: 'assumed' };
+  const { setSeconds, delaySeconds } = measured;
+  if (setSeconds !== null) return { seconds: setSeconds, basis: 'set' };
+  if (delaySeconds === null) return { seconds: assumedSeconds(), basis: 'assumed' };
+  return { seconds: Math.max(0, delaySeconds), basis: 'measured' };
 }
 
 /**

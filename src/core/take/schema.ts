@@ -24,6 +24,7 @@ import {
   aimResultSchema,
   nextAimSchema,
   paletteSchema,
+  suspectedDelaySchema,
   thirdsSchema,
   timingSchema,
 } from './teaching-schema.ts';
@@ -126,6 +127,8 @@ export const reportSchema = v.object({
   thirds: thirdsSchema,
   palette: paletteSchema,
   timing: timingSchema,
+  /** null where the notes lie as players' do, or keep no time by which it could be told. */
+  suspectedDelay: v.nullable(suspectedDelaySchema),
   aims: v.array(aimResultSchema),
   nextAim: v.nullable(nextAimSchema),
   advice: v.array(adviceSchema),
@@ -162,6 +165,7 @@ export type Thirds = Of<typeof thirdsSchema>;
 export type Mixture = Of<typeof mixtureSchema>;
 export type Palette = Of<typeof paletteSchema>;
 export type Timing = Of<typeof timingSchema>;
+export type SuspectedDelay = Of<typeof suspectedDelaySchema>;
 export type AimResult = Of<typeof aimResultSchema>;
 export type NextAim = Of<typeof nextAimSchema>;
 export type Space = Of<typeof spaceSchema>;

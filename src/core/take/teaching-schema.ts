@@ -57,6 +57,18 @@ export const timingSchema = v.object({
   verdict: v.picklist(['ahead', 'behind', 'on the beat', 'too short to tell']),
 });
 
+/** All of the take lies so early or late that its delay must be wrong. */
+export const suspectedDelaySchema = v.object({
+  /** Median of the notes on the beats against them; late is positive. */
+  ms: finite,
+  /** Standard deviation. */
+  spreadMs: finite,
+  /** How many notes lie on the beats when all are moved by `ms`. */
+  notes: count,
+  /** Whether no other shift fits as well; where one does, a new measurement decides. */
+  isOnlyOne: v.boolean(),
+});
+
 /** The events that an aim may count. */
 export const aimEventsSchema = v.picklist([
   'landings',

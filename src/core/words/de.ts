@@ -221,6 +221,13 @@ export const de: Words = {
         `Töne auf betonten Schlägen sind ${Math.abs(Math.round(db))} dB ${db > 0 ? 'lauter' : 'leiser'} als die anderen.`,
     },
 
+    suspectedDelay: {
+      known: ({ ms, isLate, spreadMs, notes }) =>
+        `Alles liegt etwa ${ms} ms ${isLate ? 'hinter' : 'vor'} dem Schlag (${notes} Töne, auf ±${spreadMs} ms), mehr als bei Spielern üblich: Die Verzögerung ist wahrscheinlich um so viel zu ${isLate ? 'kurz' : 'lang'} eingestellt.`,
+      unclear: ({ ms, isLate, spreadMs, notes }) =>
+        `Alles liegt neben den Schlägen (${notes} Töne, auf ±${spreadMs} ms), mehr als bei Spielern üblich: etwa ${ms} ms ${isLate ? 'dahinter' : 'davor'} oder weiter zur anderen Seite. Die Verzögerung ist wahrscheinlich falsch, und die Töne allein sagen nicht, um wie viel: Miss sie nach.`,
+    },
+
     timing: {
       ahead: ({ ms }) => `Du spielst etwa ${ms} ms vor dem Schlag; die Töne werden trotzdem gleich bewertet.`,
       behind: ({ ms }) =>
@@ -623,6 +630,12 @@ export const de: Words = {
     'order.swing': ({ swing, straight, widest }) =>
       `Der Swing ist ${swing}; möglich ist ${straight} (gerade) bis ${widest}.`,
     'soundCheck.left': 'Der Soundcheck wurde verlassen.',
+    'soundCheck.clicksHeard':
+      'Die Klicks selbst kamen durch das Mikrofon zurück, die Anschläge ließen sich nicht von ihnen trennen: Spiel bei Lautsprechern die Sweeps ab; stell mit Kopfhörern den Klick leiser und schlag erst nach dem Einzählen an.',
+    'soundCheck.strokesApart': ({ asked }) =>
+      `Anschläge und Klicks waren nicht zusammen: Warte die vier tiefen Klicks ab, dann schlag die gedämpften Saiten zu jedem der ${asked} hohen einmal an, so laut, wie du spielst.`,
+    'soundCheck.strokesLost':
+      'Der Browser hat während der Klicks Klang verloren, die Anschläge sagen darum nichts: Schließ, was sonst noch läuft, und spiel sie noch einmal.',
     'soundCheck.soundLost':
       'Der Browser hat in jedem der Messtöne Ton verloren: Schließ, was sonst noch läuft, und versuch es noch einmal.',
 

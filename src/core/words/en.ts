@@ -286,6 +286,34 @@ export const en = {
         `Notes on the strong beats are ${Math.abs(Math.round(db))} dB ${db > 0 ? 'louder' : 'softer'} than the others.`,
     },
 
+    // The delay of the take is wrong. Late: the notes lie behind the beats.
+    suspectedDelay: {
+      known: ({
+        ms,
+        isLate,
+        spreadMs,
+        notes,
+      }: {
+        ms: number;
+        isLate: boolean;
+        spreadMs: number;
+        notes: number;
+      }) =>
+        `All of it lies about ${ms} ms ${isLate ? 'behind' : 'ahead of'} the beat (${notes} notes, within ±${spreadMs} ms), more than players do: the delay is probably set too ${isLate ? 'short' : 'long'} by that.`,
+      unclear: ({
+        ms,
+        isLate,
+        spreadMs,
+        notes,
+      }: {
+        ms: number;
+        isLate: boolean;
+        spreadMs: number;
+        notes: number;
+      }) =>
+        `All of it lies beside the beats (${notes} notes, within ±${spreadMs} ms), more than players do: about ${ms} ms ${isLate ? 'behind' : 'ahead of'} them, or more to the other side. The delay is probably wrong, and the notes alone can't say by how much: measure it.`,
+    },
+
     timing: {
       ahead: ({ ms }: { ms: number }) =>
         `You play about ${ms} ms ahead of the beat; the notes are graded all the same.`,
@@ -818,6 +846,12 @@ export const en = {
     'order.swing': ({ swing, straight, widest }: { swing: number; straight: number; widest: number }) =>
       `The swing is ${swing}; it can be ${straight} (straight) to ${widest}.`,
     'soundCheck.left': 'The sound check was left.',
+    'soundCheck.clicksHeard':
+      'The clicks themselves came back through the microphone, so the strokes could not be told from them: with speakers play the sweeps; with headphones turn the click down, and strike only after the count-in.',
+    'soundCheck.strokesApart': ({ asked }: { asked: number }) =>
+      `The strokes and the clicks were not together: wait for the four low clicks, then strike the muted strings once with each of the ${asked} high ones, as loud as you play.`,
+    'soundCheck.strokesLost':
+      'The browser lost sound during the clicks, so the strokes say nothing: close what else is running, and play them again.',
     'soundCheck.soundLost':
       'The browser lost sound during each sweep: close what else is running, and try again.',
 

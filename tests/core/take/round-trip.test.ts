@@ -73,14 +73,23 @@ describe('the round trip', () => {
     expect(firstBeatInHeardTime(1.5, start)).toBeCloseTo(1, 9);
   });
 
-  it('takes what was measured, what was set by ear on top of it, and else what is assumed', () => {
+  it('takes what was set by hand, else what was measured, and else what is assumed', () => {
     const assumed = () => 0.08;
-    expect(chooseRoundTrip({ delaySeconds: 0.1, nudgeSeconds: -0.01 }, assumed)).toEqual({
-      seconds: expect.closeTo(0.09, 9) as number,
+    expect(chooseRoundTrip({ delaySeconds: 0.1, setSeconds: 0.09 }, assumed)).toEqual({
+      seconds: 0.09,
+      basis: 'set',
+    });
+    expect(chooseRoundTrip({ delaySeconds: null, setSeconds: 0 }, assumed)).toEqual({
+      seconds: 0,
+      basis: 'set',
+    });
+    expect(chooseRoundTrip({ delaySeconds: 0.1, setSeconds: null }, assumed)).toEqual({
+      seconds: 0.1,
       basis: 'measured',
     });
-    expect(chooseRoundTrip({ delaySeconds: 0.02, nudgeSeconds: -0.1 }, assumed).seconds).toBe(0);
-    expect(chooseRoundTrip({ delaySeconds: null, nudgeSeconds: 0.05 }, assumed)).toEqual({
+    // A player who strikes ahead of the click through a fast machine: a recording can't be ahead of its sound.
+    expect(chooseRoundTrip({ delaySeconds: -0.02, setSeconds: null }, assumed).seconds).toBe(0);
+    expect(chooseRoundTrip({ delaySeconds: null, setSeconds: null }, assumed)).toEqual({
       seconds: 0.08,
       basis: 'assumed',
     });

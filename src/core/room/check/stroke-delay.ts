@@ -3,6 +3,7 @@
  * player strikes muted strings with a click, and the delay is the median distance from each click, as it was sent to
  * the output, to its stroke, as it came in. The player's own habit of playing early or late is part of it.
  */
+import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { median, quantile } from '../../base/statistics.ts';
 
 /** How many clicks are to be played with. */
@@ -24,6 +25,9 @@ const TOGETHER_SECONDS = 0.08;
  */
 const MOST_SPREAD_SECONDS = 0.06;
 
+/** A sound that follows its click as exactly as this, four times out of four, is the click itself and no hand. */
+const LEAK_SPREAD_SECONDS = 0.008;
+
 const FRAME_SECONDS = 0.002;
 /** A stroke raises the energy of the last 6 ms over that of the 60 ms before by this factor. */
 const RISE = 8;
@@ -42,6 +46,38 @@ export interface StrokeDelay {
   readonly spreadSeconds: number;
   /** Strokes that were played with a click. */
   readonly strokes: number;
+}
+
+/**
+ * The delay from a recording of the count-in and the eight clicks with their strokes. Fails where the clicks come back
+ * through the microphone, since they could be taken for strokes, and where strokes and clicks were not together.
+ * @param samples mono, full scale ±1
+ * @param countInSeconds when the clicks of the count-in were sent to the output, from the first sample
+ * @param clickSeconds when the eight clicks were
+ */
+export function measureStrokes(
+  samples: Float32Array,
+  sampleRate: number,
+  countInSeconds: readonly number[],
+  clickSeconds: readonly number[],
+): Outcome<StrokeDelay> {
+  const strokes = findStrokes(samples, sampleRate);
+  if (isClickHeard(strokes, countInSeconds)) return bad('soundCheck.clicksHeard');
+  const measured = delayOfStrokes(strokes, clickSeconds);
+  return measured === null ? bad('soundCheck.strokesApart', { asked: STROKES_ASKED }) : good(measured);
+}
+
+/** Whether something sounds at the same distance from every click of the count-in, during which nobody strikes. */
+function isClickHeard(strokeSeconds: readonly number[], countInSeconds: readonly number[]): boolean {
+  const [first, ...others] = countInSeconds;
+  if (first === undefined) return false;
+  return strokeSeconds.some((stroke) => {
+    const delay = stroke - first;
+    if (delay < 0 || delay > MOST_DELAY_SECONDS) return false;
+    return others.every((click) =>
+      strokeSeconds.some((other) => Math.abs(other - click - delay) <= LEAK_SPREAD_SECONDS),
+    );
+  });
 }
 
 /**
