@@ -6,6 +6,7 @@ import { notesPlayed, type PlayedMessage } from '../core/midi/played-notes.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
+import type { DevicePair } from './measured-room.ts';
 import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
 import { gradeOrder, type StoredTake, type TakeDetails, type TakeId } from './take.ts';
 
@@ -30,6 +31,15 @@ export interface FinishedTake {
   readonly id: TakeId | null;
   readonly details: TakeDetails;
   readonly content: TakeContent;
+  /** Of a take that was just played through the microphone; left out of every other. */
+  readonly playedThrough?: PlayedThrough;
+}
+
+/** The devices of a take, so that a delay that it makes suspect can be set for them. */
+export interface PlayedThrough {
+  readonly pair: DevicePair;
+  /** Where the first downbeat would lie in the recording if the round trip took no time. */
+  readonly undelayedFirstBeatSeconds: number;
 }
 
 /** A file against the setup's chart. The player's file stays where it is: no copy is kept. */

@@ -5,7 +5,7 @@ import type { Report } from '../core/take/schema.ts';
 import { gradeTake, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
 import type { AnalysisPort, TakesPort } from './ports.ts';
-import { gradeOrder } from './take.ts';
+import { gradeOrder, type TakeDetails } from './take.ts';
 
 export interface GradingPorts {
   readonly analysis: AnalysisPort;
@@ -21,6 +21,7 @@ export interface GradedTake {
 
 /**
  * @param known what was graded while it was played; null hears the whole take anew
+ * @param changed what of the take is not as it was kept
  * @returns take and report, whether or not they could be kept; a failure to keep them is a notice
  */
 export async function gradeAndKeep(
@@ -28,6 +29,7 @@ export async function gradeAndKeep(
   known: Report | null,
   { analysis, takes, library }: GradingPorts,
   events: GradingEvents,
+  changed: Partial<TakeDetails> = {},
 ): Promise<Outcome<GradedTake>> {
   const graded =
     known !== null && !mayHoldBand(take) ? good(known) : await gradeTake(take, known, analysis, events);
@@ -36,7 +38,7 @@ export async function gradeAndKeep(
     return graded;
   }
   const report = graded.value;
-  const change = correctedFirstBeat(take, report);
+  const change = { ...changed, ...correctedFirstBeat(take, report) };
   if (take.id !== null) {
     const saved = await takes.saveReport(take.id, report, report.summary, change);
     if (!saved.ok) events.message(saved.problem);

@@ -3,6 +3,12 @@ import * as v from 'valibot';
 
 const finite = v.pipe(v.number(), v.finite());
 
+/** Names of the devices, as the browser gives them. */
+export interface DevicePair {
+  readonly input: string;
+  readonly output: string;
+}
+
 /** As it is stored; the fields with a usual value were not there in earlier versions. */
 const storedRoomSchema = v.object({
   /** Names of the devices, as the browser gives them. */

@@ -2,16 +2,11 @@
 import type { SweepResult } from '../core/room/check/sound-check.ts';
 import type { StrokeDelay } from '../core/room/check/stroke-delay.ts';
 import { SET_DELAY_LIMITS_SECONDS } from '../core/take/round-trip.ts';
-import { usualDevices, type DeviceSettings, type MeasuredRoom } from './measured-room.ts';
+import { usualDevices, type DevicePair, type DeviceSettings, type MeasuredRoom } from './measured-room.ts';
 import type { RoomsPort, SettingsPort } from './ports.ts';
 
 /** More pairs of devices than anybody plays through; older ones are forgotten. */
 const MOST_ROOMS = 8;
-
-export interface DevicePair {
-  readonly input: string;
-  readonly output: string;
-}
 
 const isPair = (room: MeasuredRoom, { input, output }: DevicePair): boolean =>
   room.input === input && room.output === output;
@@ -93,8 +88,11 @@ export class MeasuredRooms implements RoomsPort {
     });
   }
 
-  /** @param seconds the round trip, brought within its limits; null takes what was measured */
-  setDelay(pair: DevicePair, seconds: number | null, today: Date): void {
+  /** Sets the round trip by hand, brought within its limits; null takes what was measured. */
+  setDelay(
+    { delaySeconds: seconds, ...pair }: DevicePair & { readonly delaySeconds: number | null },
+    today: Date,
+  ): void {
     const { least, most } = SET_DELAY_LIMITS_SECONDS;
     this.#put({
       ...(this.find(pair.input, pair.output) ?? { ...notSwept(pair), measuredAt: today.toISOString() }),

@@ -11,7 +11,7 @@ import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import { chooseRoundTrip, firstBeatAfterChange, firstBeatInRecording } from '../core/take/round-trip.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
-import type { MeasuredRoom } from './measured-room.ts';
+import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type {
   AnalysisPort,
   AudioPort,
@@ -55,6 +55,9 @@ export class MicrophoneTake {
   #firstBeatSeconds: number | null = null;
   #assumedRoundTrip: number | null = null;
   #room: MeasuredRoom | null = null;
+  #pair: DevicePair | null = null;
+  /** Where the first downbeat would lie without any delay; null until it is placed. */
+  #undelayedFirstBeat: number | null = null;
   /** The change of the delay since the sound check that is allowed for already, or that the player knows of. */
   #knownDelayChange = 0;
   #lossNoticed = false;
@@ -125,7 +128,8 @@ export class MicrophoneTake {
     }
     this.#microphone = microphone;
     for (const warning of microphone.warnings) this.#events.notice(warning);
-    this.#room = rooms.find(microphone.label, await audio.outputName(rooms.outputId));
+    this.#pair = { input: microphone.label, output: await audio.outputName(rooms.outputId) };
+    this.#room = rooms.find(this.#pair.input, this.#pair.output);
     if (this.#room === null && rooms.knowsOthers) this.#events.notice(notice('devices.notChecked'));
     return opened;
   }
@@ -167,6 +171,7 @@ export class MicrophoneTake {
           audio: { samples: recording.whole(), sampleRate },
           backing: band && { kind: 'band', samples: band.whole(), path },
         },
+        ...this.#playedThrough,
       },
       report: report?.ok ? report.value : null,
     };
@@ -210,6 +215,7 @@ export class MicrophoneTake {
     if (this.#firstBeatSeconds !== null || firstBeat === null || start === null) return;
     const { seconds, basis } = chooseRoundTrip(this.#room, () => this.#ports.audio.assumedRoundTripSeconds());
     this.#assumedRoundTrip = basis === 'assumed' ? seconds : null;
+    this.#undelayedFirstBeat = firstBeatInRecording(firstBeat, start, 0);
     this.#setFirstBeat(firstBeatInRecording(firstBeat, start, seconds), recording);
   }
 
@@ -246,6 +252,12 @@ export class MicrophoneTake {
     this.#events.notice(
       problem('take.slipped', { ms, time: clockWords(heard.reading.timeSeconds), late: slip > 0 }),
     );
+  }
+
+  get #playedThrough(): Pick<FinishedTake, 'playedThrough'> {
+    const [pair, undelayedFirstBeatSeconds] = [this.#pair, this.#undelayedFirstBeat];
+    if (pair === null || undelayedFirstBeatSeconds === null) return {};
+    return { playedThrough: { pair, undelayedFirstBeatSeconds } };
   }
 
   #details(sampleRate: number): TakeDetails {

@@ -4,7 +4,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { Accompaniment, BandLevels } from './ports.ts';
-import type { FinishedTake, TakeContent } from './finished-take.ts';
+import type { FinishedTake, PlayedThrough, TakeContent } from './finished-take.ts';
 import type { Problem } from '../core/words/problem.ts';
 import { bandSettings, gradeOrder, type TakeDetails, type TakeId } from './take.ts';
 
@@ -15,6 +15,7 @@ export interface Review {
   readonly report: Report;
   readonly content: TakeContent;
   readonly timeline: Timeline;
+  readonly playedThrough?: PlayedThrough;
 }
 
 /** What is being opened. */

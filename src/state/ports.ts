@@ -23,7 +23,7 @@ import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
-import type { MeasuredRoom } from './measured-room.ts';
+import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
 
@@ -236,6 +236,8 @@ export interface RoomsPort {
   find(input: string, output: string): MeasuredRoom | null;
   /** Whether other pairs have been measured. */
   readonly knowsOthers: boolean;
+  /** Sets the round trip of a pair by hand. */
+  setDelay(of: DevicePair & { readonly delaySeconds: number | null }, today: Date): void;
 }
 
 /** Settings as one record; what was stored may be older or broken, the store mends or says so. */

@@ -26,7 +26,8 @@ import type { Setup } from './setup.svelte.ts';
 import type { TakePorts } from './microphone-take.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import { withMessage, withoutMessage } from './messages.ts';
-import type { TakeId } from './take.ts';
+import { withSuspectedDelay } from './take-delay.ts';
+import type { TakeDetails, TakeId } from './take.ts';
 
 export type { LiveMoment, LiveNote } from './live-moment.ts';
 export type { Phase } from './phase.ts';
@@ -160,6 +161,15 @@ export class Session {
     return this.#open({ kind: 'take' }, () => openStoredTake(this.#ports.takes, id));
   }
 
+  /** Grades with the delay that the take makes probable; a take just played sets it for its devices, too. */
+  async takeSuspectedDelay(): Promise<void> {
+    const redelayed = this.#phase.kind === 'review' ? withSuspectedDelay(this.#phase.review) : null;
+    if (redelayed === null) return;
+    const { take, changed, devices } = redelayed;
+    if (devices !== null) this.#ports.rooms.setDelay(devices, this.#ports.today());
+    await this.#judge(take, null, this.#begin(), changed);
+  }
+
   /** Downloads a part of the take in review. Does nothing elsewhere, or where the take has no such part. */
   save(part: ExportPart): void {
     const file = this.#phase.kind === 'review' ? exportFile(this.#phase.review, part) : null;
@@ -259,15 +269,18 @@ export class Session {
   }
 
   /** Grades what is not graded yet, keeps it and shows it. */
-  async #judge(take: FinishedTake, known: Report | null, turn: number): Promise<void> {
+  async #judge(
+    take: FinishedTake,
+    known: Report | null,
+    turn: number,
+    changed: Partial<TakeDetails> = {},
+  ): Promise<void> {
     const progress = (share: number) => {
       this.#while(turn, () => (this.#phase = { kind: 'grading', progress: share }));
     };
     progress(0);
-    const judged = await gradeAndKeep(take, known, this.#ports, {
-      progress,
-      message: (message) => this.#while(turn, () => this.#notice(message)),
-    });
+    const message = (told: Message) => this.#while(turn, () => this.#notice(told));
+    const judged = await gradeAndKeep(take, known, this.#ports, { progress, message }, changed);
     this.#while(turn, () =>
       judged.ok
         ? this.#review(judged.value.take, judged.value.report)

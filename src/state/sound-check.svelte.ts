@@ -6,8 +6,8 @@ import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { chooseRoundTrip, type RoundTrip } from '../core/take/round-trip.ts';
 import { InputLevel, type LevelReading } from '../core/room/check/input-level.ts';
 import type { HeardNote } from '../core/take/note.ts';
-import type { MeasuredRoom } from './measured-room.ts';
-import type { DevicePair, MeasuredRooms } from './measured-rooms.svelte.ts';
+import type { DevicePair, MeasuredRoom } from './measured-room.ts';
+import type { MeasuredRooms } from './measured-rooms.svelte.ts';
 import type { AnalysisPort, AudioPort, LiveListener } from './ports.ts';
 import { StrokeRecording } from './stroke-recording.ts';
 import { SweepRecording } from './sweep-recording.ts';
@@ -145,7 +145,8 @@ export class SoundCheck {
 
   /** Sets the round trip of the devices in use by hand; null goes back to what was measured. */
   setDelay(seconds: number | null): void {
-    if (this.#pair !== null) this.#ports.rooms.setDelay(this.#pair, seconds, this.#ports.today());
+    const { rooms, today } = this.#ports;
+    if (this.#pair !== null) rooms.setDelay({ ...this.#pair, delaySeconds: seconds }, today());
   }
 
   close(): void {

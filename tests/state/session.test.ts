@@ -104,6 +104,31 @@ describe('a take', () => {
     expect((await reviewed(measured)).details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.02, 6);
   });
 
+  it('makes a wrong delay suspect, and takes the right one for its notes and for its devices', async () => {
+    // The band goes round at 100 bpm, a bar of count-in lasts 2.4 s; the delay is assumed to be 20 ms and is 130.
+    const midis = Array.from({ length: 32 }, (_, i) => melody[i % melody.length]!);
+    const w = await world({ roundTripSeconds: 0.02, settings: { bpm: 100 } });
+    await w.session.start();
+    await w.play(pluckLine(onTheBeat(midis, 100, 2.4 + LATE + 0.13), RATE, 2.4 + 32 * 0.6 + 0.5));
+    await w.session.stop();
+    const before = await reviewed(w);
+    const suspected = before.report.suspectedDelay!;
+    expect(Math.abs(suspected.ms - 126)).toBeLessThan(10);
+    await w.session.takeSuspectedDelay();
+    const after = await reviewed(w);
+    expect(after.report.suspectedDelay).toBeNull();
+    expect(after.id).toBe(before.id);
+    expect(after.details.firstBeatSeconds! - before.details.firstBeatSeconds!).toBeCloseTo(
+      suspected.ms / 1000,
+      6,
+    );
+    expect(w.rooms.find('fake', 'speakers')!.setSeconds).toBeCloseTo(0.02 + suspected.ms / 1000, 6);
+    // The next visit finds the take as it was left.
+    const kept = value(await w.takes.open(after.id!));
+    expect(kept.details.firstBeatSeconds).toBeCloseTo(after.details.firstBeatSeconds!, 9);
+    w.session.close();
+  });
+
   it('leaves as a WAV that grades to the very same notes, and a JSON of the same report', async () => {
     const w = await world();
     await w.session.start();

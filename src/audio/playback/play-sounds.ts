@@ -1,4 +1,4 @@
-/** A few sounds one after the other on the audio clock: the sweeps of a sound check. */
+/** A few sounds one after the other on the audio clock: the sweeps and the clicks of a sound check. */
 
 /** Time to schedule the first sound. */
 const LEAD_SECONDS = 0.25;

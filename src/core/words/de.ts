@@ -631,7 +631,7 @@ export const de: Words = {
       `Der Swing ist ${swing}; möglich ist ${straight} (gerade) bis ${widest}.`,
     'soundCheck.left': 'Der Soundcheck wurde verlassen.',
     'soundCheck.clicksHeard':
-      'Die Klicks selbst kamen durch das Mikrofon zurück, die Anschläge ließen sich nicht von ihnen trennen: Spiel bei Lautsprechern die Sweeps ab; stell mit Kopfhörern den Klick leiser und schlag erst nach dem Einzählen an.',
+      'Die Klicks selbst kamen durch das Mikrofon zurück, die Anschläge ließen sich nicht von ihnen trennen: Nimm bei Lautsprechern die Messtöne; stell mit Kopfhörern den Klick leiser und schlag erst nach dem Einzählen an.',
     'soundCheck.strokesApart': ({ asked }) =>
       `Anschläge und Klicks waren nicht zusammen: Warte die vier tiefen Klicks ab, dann schlag die gedämpften Saiten zu jedem der ${asked} hohen einmal an, so laut, wie du spielst.`,
     'soundCheck.strokesLost':
@@ -1168,6 +1168,11 @@ export const de: Words = {
     placeInTake: 'Stelle im Take',
     withBand: 'mit der Band',
 
+    // Eine Verzögerung, die dem Take nach falsch ist.
+    takeDelay: ({ ms, isLate, stays }) =>
+      `Die Töne ${ms} ms ${isLate ? 'früher' : 'später'} zählen${stays ? ', jetzt und mit diesen Geräten' : ''}`,
+    openSoundCheck: 'Den Soundcheck öffnen',
+
     firstBeatBefore: 'Der erste Takt des Ablaufs beginnt bei',
     firstBeatAfter: 'Sekunden',
     takePlaybackPlace: 'Wo die Wiedergabe steht',
@@ -1313,13 +1318,22 @@ export const de: Words = {
       db === 0
         ? 'Sie kommt so laut zurück, wie sie gespielt wird.'
         : `Sie kommt ${Math.abs(db)} dB ${db < 0 ? 'leiser' : 'lauter'} zurück, als sie gespielt wird.`,
-    nudge: ({ ms }) =>
-      ms === 0
-        ? 'Wenn Töne, die sich auf dem Schlag anfühlten, zu spät stehen, zähle sie früher:'
-        : `Töne zählen ${Math.abs(ms)} ms ${ms > 0 ? 'früher' : 'später'} als gemessen:`,
-    nudgeBy: ({ ms }) => `${ms < 0 ? '−' : '+'} ${Math.abs(ms)} ms`,
-    countLater: ({ ms }) => `Töne ${ms} ms später zählen`,
-    countEarlier: ({ ms }) => `Töne ${ms} ms früher zählen`,
+    delayTitle: 'Die Verzögerung',
+    byStrokes: ({ ms, spreadMs, strokes }) =>
+      `Mit Anschlägen gemessen: ${strokes} kamen ${ms} ms nach ihren Klicks, die Hälfte davon auf ${spreadMs} ms genau. Deine eigene Gewohnheit, früh oder spät zu spielen, steckt mit darin.`,
+    delaySet: ({ ms }) => `Von Hand gesetzt: ${ms} ms.`,
+    delayAssumed: ({ ms }) => `Nicht gemessen: Es gilt, was der Browser dazu angibt, ${ms} ms.`,
+    strokesTask:
+      'Durch Kopfhörer sind die Messtöne nicht zu hören. Dämpf die Saiten, drück, warte vier tiefe Klicks ab und schlag ' +
+      'dann zu jedem der acht hohen einmal an.',
+    strokesNotForSpeakers:
+      'Bei Lautsprechern nimm die Messtöne: Klicks aus einem Lautsprecher lassen sich nicht von Anschlägen trennen.',
+    strike: 'Zum Klick anschlagen',
+    striking: 'Vier zum Einzählen, dann acht Anschläge …',
+    delayField: 'Die Verzögerung in ms',
+    delayLimits: ({ least, most }) => `Eine ganze Zahl von ${least} bis ${most}.`,
+    takeMeasured: 'Den gemessenen Wert nehmen',
+    takeAssumed: 'Den Wert des Browsers nehmen',
   },
 
   // Der Bildschirm einer Begleitaufnahme und ihrer Schläge.

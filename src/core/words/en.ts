@@ -1389,6 +1389,11 @@ export const en = {
     placeInTake: 'Place in the take',
     withBand: 'with the band',
 
+    // A delay that the take makes suspect.
+    takeDelay: ({ ms, isLate, stays }: { ms: number; isLate: boolean; stays: boolean }) =>
+      `Count the notes ${ms} ms ${isLate ? 'earlier' : 'later'}${stays ? ', now and with these devices' : ''}`,
+    openSoundCheck: 'Open the sound check',
+
     // Where the first bar of an opened recording starts.
     firstBeatBefore: 'The first bar of the chart starts at',
     firstBeatAfter: 'seconds',
@@ -1569,13 +1574,22 @@ export const en = {
       db === 0
         ? 'It comes back as loud as it is played.'
         : `It comes back ${Math.abs(db)} dB ${db < 0 ? 'quieter' : 'louder'} than it is played.`,
-    nudge: ({ ms }: { ms: number }) =>
-      ms === 0
-        ? 'If notes that felt on the beat are shown late, count them earlier:'
-        : `Notes are counted ${Math.abs(ms)} ms ${ms > 0 ? 'earlier' : 'later'} than measured:`,
-    nudgeBy: ({ ms }: { ms: number }) => `${ms < 0 ? '−' : '+'} ${Math.abs(ms)} ms`,
-    countLater: ({ ms }: { ms: number }) => `Count notes ${ms} ms later`,
-    countEarlier: ({ ms }: { ms: number }) => `Count notes ${ms} ms earlier`,
+    delayTitle: 'The delay',
+    byStrokes: ({ ms, spreadMs, strokes }: { ms: number; spreadMs: number; strokes: number }) =>
+      `Measured by strokes: ${strokes} of them came ${ms} ms after their clicks, half of them within ${spreadMs} ms. Your own habit of playing early or late is part of it.`,
+    delaySet: ({ ms }: { ms: number }) => `Set by hand: ${ms} ms.`,
+    delayAssumed: ({ ms }: { ms: number }) => `Not measured: what the browser says of it is taken, ${ms} ms.`,
+    strokesTask:
+      'Through headphones the sweeps are not heard. Damp the strings, press, wait for four low clicks, then strike once ' +
+      'with each of eight high ones.',
+    strokesNotForSpeakers: 'With speakers play the sweeps: clicks from a speaker can’t be told from strokes.',
+    strike: 'Strike with the click',
+    striking: 'Four to count in, then eight strokes …',
+    delayField: 'The delay in ms',
+    delayLimits: ({ least, most }: { least: number; most: number }) =>
+      `A whole number from ${least} to ${most}.`,
+    takeMeasured: 'Take what was measured',
+    takeAssumed: 'Take what the browser says',
   },
 
   // The screen of a backing recording and its beats.

@@ -29,7 +29,6 @@ const SAME_IN_GERMAN: ReadonlySet<string> = new Set([
   'notices.plain',
   // International words, and pieces that only join what is filled in.
   'ready.lights.auto',
-  'soundCheck.nudgeBy',
   'ready.inKey',
   'ready.form',
   'ready.feel',
