@@ -1,10 +1,11 @@
 /** The page's side of the listening worker: typed requests, answers as outcomes, one worker for each job. */
+import type { GradeSettings } from '../core/grade-settings.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import { Requests } from '../core/base/requests.ts';
-import type { GradingEvents, SoundToGrade } from './grade-samples.ts';
+import type { GradedSound, GradingEvents, SoundToGrade } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
 import { problem, type Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from './order.ts';
@@ -87,7 +88,7 @@ export interface Listening {
   /** Every note of the listening, ends corrected; no hop after it. */
   finish(): Promise<Outcome<readonly HeardNote[]>>;
   /** Finishes and grades: the same report as for the whole recording, without listening to it again. */
-  report(order: GradeOrder): Promise<Outcome<Report>>;
+  report(order: GradeOrder): Promise<Outcome<GradedSound>>;
   dispose(): void;
 }
 
@@ -153,24 +154,24 @@ export class AnalysisClient {
     sound: SoundToGrade,
     order: GradeOrder,
     events: GradingEvents = { progress: () => undefined, message: () => undefined },
-  ): Promise<Outcome<Report>> {
+  ): Promise<Outcome<GradedSound>> {
     const line = this.#line((message) => {
       if (message.kind === 'progress') events.progress(message.share);
       if (message.kind === 'message') events.message(message.message);
     });
-    const report = await line.ask<Report>({ kind: 'grade', sound, order });
+    const graded = await line.ask<GradedSound>({ kind: 'grade', sound, order });
     this.#hangUp(line);
-    return report;
+    return graded;
   }
 
   /** Grades notes that are known without listening. */
   async gradeNotes(
     notes: readonly HeardNote[],
-    durationSeconds: number,
+    source: GradeSettings['source'],
     order: GradeOrder,
   ): Promise<Outcome<Report>> {
     const line = this.#line(() => undefined);
-    const report = await line.ask<Report>({ kind: 'grade notes', notes, durationSeconds, order });
+    const report = await line.ask<Report>({ kind: 'grade notes', notes, source, order });
     this.#hangUp(line);
     return report;
   }

@@ -4,6 +4,7 @@ import { grade } from '../core/grade.ts';
 import type { BackingFacts } from '../core/take/backing-facts.ts';
 import { Listener } from '../core/listen.ts';
 import { listenPastBacking, listenWithout, wanderingSentence } from '../core/listen-without.ts';
+import type { GradeSettings } from '../core/grade-settings.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { canBeRoundTrip, firstBeatAfterChange } from '../core/take/round-trip.ts';
@@ -43,7 +44,13 @@ export interface SoundToGrade extends Sound {
   /** null where nothing is to be taken out. */
   readonly backing: Backing | null;
   /** The report of the live listener, which heard the band too; it is kept where the band is not found in the take. */
-  readonly known?: Report | null;
+  readonly known?: GradedSound | null;
+}
+
+export interface GradedSound {
+  readonly report: Report;
+  /** Every note that was heard, those that count in no share too: with other choices they are graded again. */
+  readonly heard: readonly HeardNote[];
 }
 
 export interface GradingEvents {
@@ -57,14 +64,18 @@ export interface GradingEvents {
  * The report of a whole recording. A take with its band is heard as the live listener heard it; one with a recorded
  * backing as `landfall grade --backing` hears it.
  */
-export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Outcome<Report> {
+export function gradeSound(
+  sound: SoundToGrade,
+  order: GradeOrder,
+  events: GradingEvents,
+): Outcome<GradedSound> {
   // A chart or settings that cannot be graded are reported before the listening.
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
   const { backing, known = null } = sound;
   if (isKnown(backing)) {
     const { notes, facts } = heardIn(sound, backing, events);
-    return gradeHeard(notes, sound, order, facts);
+    return withHeard(notes, gradeHeard(notes, sound, order, facts));
   }
   const band = { samples: floats(backing.samples), sampleRate: sound.sampleRate };
   const found = listenPastBacking({ ...sound, samples: floats(sound.samples) }, band, events.progress);
@@ -72,8 +83,11 @@ export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: Gradi
     const sentence = wanderingSentence({ ...sound, samples: floats(sound.samples) }, band);
     if (sentence !== null) events.message(notice('plain', { text: sentence }));
   }
-  if (found === null || !canBeRoundTrip(found.backing.offsetSeconds))
-    return known ? good(known) : gradeHeard(listenTo(sound, events), sound, order);
+  if (found === null || !canBeRoundTrip(found.backing.offsetSeconds)) {
+    if (known) return good(known);
+    const notes = listenTo(sound, events);
+    return withHeard(notes, gradeHeard(notes, sound, order));
+  }
   // Rounded as in the report, so that the first downbeat computed from the report is the one that was graded.
   const facts = tidyNumbers(found.backing);
   if (found.sentence !== null) events.message(notice('plain', { text: found.sentence }));
@@ -83,8 +97,12 @@ export function gradeSound(sound: SoundToGrade, order: GradeOrder, events: Gradi
       placedByIt: order.assumedRoundTripSeconds !== undefined,
     }),
   );
-  return gradeHeard(found.notes, sound, foundIn(order, facts), { backing: facts });
+  return withHeard(found.notes, gradeHeard(found.notes, sound, foundIn(order, facts), { backing: facts }));
 }
+
+/** A report with the notes that it was made of. */
+export const withHeard = (heard: readonly HeardNote[], report: Outcome<Report>): Outcome<GradedSound> =>
+  report.ok ? good({ report: report.value, heard }) : report;
 
 /** The order with the round trip that was found in the take, where it had only been assumed. */
 export const foundIn = (order: GradeOrder, { offsetSeconds }: BackingFacts): GradeOrder =>
@@ -171,42 +189,34 @@ const floats = (samples: Int16Array | Float32Array): Float32Array =>
   samples instanceof Int16Array ? fromPcm16(samples) : samples;
 
 /** Grades what a listener heard in a recording. */
-export function gradeHeard(
+export const gradeHeard = (
   notes: readonly HeardNote[],
   { samples, sampleRate }: { readonly samples: { readonly length: number }; readonly sampleRate: number },
   order: GradeOrder,
   facts: { readonly backing?: BackingFacts | null } = {},
-): Outcome<Report> {
-  const timeline = timelineOf(order);
-  if (!timeline.ok) return timeline;
-  return good(
-    grade(notes, timeline.value, {
-      source: {
-        kind: order.source,
-        durationSeconds: samples.length / sampleRate,
-        sampleRate,
-        ...facts,
-        ...(order.lost && { lost: order.lost }),
-      },
-      referenceHz: order.reference,
-      ...choiceOf(order),
-    }),
+): Outcome<Report> =>
+  gradeNotes(
+    notes,
+    {
+      kind: order.source,
+      durationSeconds: samples.length / sampleRate,
+      sampleRate,
+      ...facts,
+      ...(order.lost && { lost: order.lost }),
+    },
+    order,
   );
-}
 
-/** Grades notes that are known without listening: played by MIDI, or written down. */
+/**
+ * Grades notes that are known without listening: played by MIDI, written down, or heard before.
+ * @param source where the notes come from, as the report is to have it
+ */
 export function gradeNotes(
   notes: readonly HeardNote[],
-  durationSeconds: number,
+  source: GradeSettings['source'],
   order: GradeOrder,
 ): Outcome<Report> {
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
-  return good(
-    grade(notes, timeline.value, {
-      source: { kind: 'notes', durationSeconds, sampleRate: null },
-      referenceHz: order.reference,
-      ...choiceOf(order),
-    }),
-  );
+  return good(grade(notes, timeline.value, { source, referenceHz: order.reference, ...choiceOf(order) }));
 }

@@ -4,6 +4,7 @@ import type { HeardNote, LiveReading } from '../core/take/note.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Landing } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
+import type { GradeSettings } from '../core/grade-settings.ts';
 import type { SoundToGrade } from './grade-samples.ts';
 import type { Message } from '../core/words/problem.ts';
 import type { GradeOrder } from './order.ts';
@@ -27,16 +28,16 @@ export type AnalysisRequest =
     }
   /** Answer: every note of the listening, ends corrected. */
   | { readonly kind: 'finish'; readonly id: number }
-  /** Answer: the report of the listening. The same as grading the whole recording, but it is heard already. */
+  /** Answer: the report of the listening and its notes (`GradedSound`). The same as grading the whole recording, but it is heard already. */
   | { readonly kind: 'report'; readonly id: number; readonly order: GradeOrder }
-  /** Answer: the report of a whole recording. */
+  /** Answer: the report of a whole recording and its notes (`GradedSound`). */
   | { readonly kind: 'grade'; readonly id: number; readonly sound: SoundToGrade; readonly order: GradeOrder }
   /** Answer: the report of notes that are known without listening. */
   | {
       readonly kind: 'grade notes';
       readonly id: number;
       readonly notes: readonly HeardNote[];
-      readonly durationSeconds: number;
+      readonly source: GradeSettings['source'];
       readonly order: GradeOrder;
     }
   /** Answer: what is in the file (`FileLine`); `asBacking` with its side, where it is in stereo. */

@@ -6,6 +6,7 @@ import type { FeelName } from '../core/chart/feel-names.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
 import { AIM_LADDER } from '../core/grade/aims/aims.ts';
+import type { NoteChoice } from '../core/grade/assign/doubtful.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import { instrumentOf, withCapo } from '../core/music/instruments.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
@@ -39,6 +40,8 @@ export interface GradeOrder {
   readonly capo?: number;
   /** Id of the rung of the ladder that the take tries for. */
   readonly aim?: string;
+  /** What the player has said of single notes: whether they count. */
+  readonly noteChoices?: readonly NoteChoice[];
 }
 
 /** What the grading knows of the player's choice; an instrument or an aim that is no longer there is left out. */
@@ -46,12 +49,14 @@ export function choiceOf({
   instrument,
   capo = 0,
   aim,
-}: GradeOrder): Pick<GradeSettings, 'instrument' | 'aims'> {
+  noteChoices = [],
+}: GradeOrder): Pick<GradeSettings, 'instrument' | 'aims' | 'noteChoices'> {
   const played = instrument === undefined ? null : instrumentOf(instrument);
   const capoFits = played?.neck && Number.isInteger(capo) && capo >= 0 && capo < played.neck.frets;
   return {
     ...(played && { instrument: capoFits ? withCapo(played, capo) : played }),
     aims: AIM_LADDER.filter(({ id }) => id === aim),
+    noteChoices,
   };
 }
 

@@ -10,12 +10,12 @@ import { sniff } from '../core/files/sniff.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import type { Landing, Report } from '../core/take/schema.ts';
+import type { Landing } from '../core/take/schema.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
 import { timelineOf, type GradeOrder } from './order.ts';
-import { factsOf, gradeHeard, gradeNotes, gradeSound } from './grade-samples.ts';
+import { factsOf, gradeHeard, gradeNotes, gradeSound, withHeard, type GradedSound } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine } from './messages.ts';
 
 /** Least time between two messages about what is heard: one for every hop of a microphone. */
@@ -74,7 +74,7 @@ export class AnalysisSession {
           message: (message) => this.#post({ kind: 'message', id: request.id, message }),
         });
       case 'grade notes':
-        return gradeNotes(request.notes, request.durationSeconds, request.order);
+        return gradeNotes(request.notes, request.source, request.order);
       case 'read':
         return readLine(blobBytes(request.file, request.name), request.asBacking === true);
     }
@@ -135,11 +135,12 @@ export class AnalysisSession {
     return good(notes);
   }
 
-  #report(order: GradeOrder): Outcome<Report> {
+  #report(order: GradeOrder): Outcome<GradedSound> {
     const notes = this.#finish();
     if (!notes.ok) return notes;
     const taken = { samples: { length: this.#taken }, sampleRate: this.#sampleRate };
-    return gradeHeard(notes.value, taken, order, this.#remover ? { backing: factsOf(this.#remover) } : {});
+    const facts = this.#remover ? { backing: factsOf(this.#remover) } : {};
+    return withHeard(notes.value, gradeHeard(notes.value, taken, order, facts));
   }
 }
 

@@ -74,6 +74,9 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   const palette = paletteOver(paletteName, timeline);
   const { counted, doubtful } = countedNotes(heard, settings.noteChoices ?? []);
   const played = playersNotes(counted, timeline, anticipation, toleranceSeconds);
+  // What may be the band's own line, in its turn, is nobody's to let count.
+  const isPlayers = ({ heard: note }: { readonly heard: HeardNote }) =>
+    playersNotes([note], timeline, anticipation, toleranceSeconds).length > 0;
   const tuning = findReference(played, settings.referenceHz);
   const { referenceHz } = tuning;
 
@@ -129,7 +132,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
       instrument: settings.instrument?.name ?? null,
     },
     notes: noteFacts(notes, timeline, { functions, phrases, strong, choices: settings.noteChoices ?? [] }),
-    doubtful: doubtfulFacts(doubtful, timeline, rules),
+    doubtful: doubtfulFacts(doubtful.filter(isPlayers), timeline, rules),
     landings,
     phrases: phrases.map((phrase) => phraseFacts(phrase, notes)),
     summary: {

@@ -1,10 +1,9 @@
 /** A take that is over, however it came about: played, opened from a file, stored, or rendered as the demo. */
-import type { Backing, GradingEvents } from '../analysis/grade-samples.ts';
+import { withHeard, type Backing, type GradedSound, type GradingEvents } from '../analysis/grade-samples.ts';
 import type { FileLine } from '../analysis/messages.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { notesPlayed, type PlayedMessage } from '../core/midi/played-notes.ts';
 import type { Outcome } from '../core/base/outcome.ts';
-import type { Report } from '../core/take/schema.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import type { DevicePair } from './measured-room.ts';
 import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
@@ -103,14 +102,18 @@ export const playedContent = (messages: readonly PlayedMessage[], durationSecond
  * Hears the whole take, where it has to be heard, and grades it.
  * @param known what the live listener made of it; it may have had the band in its ear
  */
-export function gradeTake(
+export async function gradeTake(
   { details, content }: FinishedTake,
-  known: Report | null,
+  known: GradedSound | null,
   analysis: AnalysisPort,
   events: GradingEvents,
-): Promise<Outcome<Report>> {
+): Promise<Outcome<GradedSound>> {
   const order = gradeOrder(details);
-  if (content.kind === 'notes') return analysis.gradeNotes(content.notes, content.durationSeconds, order);
+  if (content.kind === 'notes') {
+    const { notes, durationSeconds } = content;
+    const source = { kind: 'notes', durationSeconds, sampleRate: null } as const;
+    return withHeard(notes, await analysis.gradeNotes(notes, source, order));
+  }
   const { audio, backing } = content;
   return analysis.grade({ ...audio, name: details.title, backing, known }, order, events);
 }

@@ -1,9 +1,12 @@
 /** From a finished take to its report, kept with the take where the take is kept. */
-import { foundIn, type GradingEvents } from '../analysis/grade-samples.ts';
+import { foundIn, withHeard, type GradedSound, type GradingEvents } from '../analysis/grade-samples.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
+import { withChoice, type NoteChoice } from '../core/grade/assign/doubtful.ts';
 import type { Report } from '../core/take/schema.ts';
+import type { Message } from '../core/words/problem.ts';
 import { gradeTake, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
+import { makeReview, type Review } from './phase.ts';
 import type { AnalysisPort, TakesPort } from './ports.ts';
 import { gradeOrder, type TakeDetails } from './take.ts';
 
@@ -13,10 +16,9 @@ export interface GradingPorts {
   readonly library: Library;
 }
 
-export interface GradedTake {
+export interface GradedTake extends GradedSound {
   /** With what the grading found out about it. */
   readonly take: FinishedTake;
-  readonly report: Report;
 }
 
 /**
@@ -26,25 +28,64 @@ export interface GradedTake {
  */
 export async function gradeAndKeep(
   take: FinishedTake,
-  known: Report | null,
-  { analysis, takes, library }: GradingPorts,
+  known: GradedSound | null,
+  ports: GradingPorts,
   events: GradingEvents,
   changed: Partial<TakeDetails> = {},
 ): Promise<Outcome<GradedTake>> {
   const graded =
-    known !== null && !mayHoldBand(take) ? good(known) : await gradeTake(take, known, analysis, events);
+    known !== null && !mayHoldBand(take) ? good(known) : await gradeTake(take, known, ports.analysis, events);
   if (!graded.ok) {
-    if (take.id !== null) void library.load();
+    if (take.id !== null) void ports.library.load();
     return graded;
   }
-  const report = graded.value;
-  const change = { ...changed, ...correctedFirstBeat(take, report) };
+  const change = { ...changed, ...correctedFirstBeat(take, graded.value.report) };
+  return good(await keep(take, graded.value, change, ports, events));
+}
+
+/** A note of a take, and whether it is to count; null takes back what was said of it. */
+export interface ChosenNote extends Pick<NoteChoice, 'onsetSeconds' | 'midi'> {
+  readonly counts: boolean | null;
+}
+
+/**
+ * The take in review graded again after the player has said whether a note counts. The choice is kept with the take.
+ * The notes as they were heard are graded again; where they were not kept, as in old takes, the sound is heard anew.
+ */
+export async function gradeWithChoice(
+  { id, details: old, content, playedThrough, report, heard }: Review,
+  { counts, ...note }: ChosenNote,
+  ports: GradingPorts,
+  tell: (message: Message) => void,
+): Promise<Outcome<Review>> {
+  const events: GradingEvents = { progress: () => undefined, message: tell };
+  const noteChoices = withChoice(old.noteChoices ?? [], note, counts);
+  const details = { ...old, noteChoices };
+  const take: FinishedTake = { id, details, content, ...(playedThrough && { playedThrough }) };
+  const graded =
+    heard === null
+      ? await gradeTake(take, null, ports.analysis, events)
+      : withHeard(heard, await ports.analysis.gradeNotes(heard, report.source, gradeOrder(details)));
+  if (!graded.ok) return graded;
+  const change = { ...correctedFirstBeat(take, graded.value.report), noteChoices };
+  const kept = await keep(take, graded.value, change, ports, events);
+  return makeReview(kept.take, kept);
+}
+
+/** Keeps a report with its take, and what has become known about the take. */
+async function keep(
+  take: FinishedTake,
+  { report, heard }: GradedSound,
+  change: Partial<TakeDetails>,
+  { takes, library }: GradingPorts,
+  events: GradingEvents,
+): Promise<GradedTake> {
   if (take.id !== null) {
-    const saved = await takes.saveReport(take.id, report, report.summary, change);
+    const saved = await takes.saveReport(take.id, { ...report, heard }, report.summary, change);
     if (!saved.ok) events.message(saved.problem);
     void library.load();
   }
-  return good({ take: { ...take, details: { ...take.details, ...change } }, report });
+  return { take: { ...take, details: { ...take.details, ...change } }, report, heard };
 }
 
 /** Whether the band may be in what the live listener heard: no sound check has measured if it came back. */

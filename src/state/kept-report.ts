@@ -1,7 +1,9 @@
-/** The report that is stored with a take. */
+/** The report that is stored with a take, and the notes that it was made of. */
+import * as v from 'valibot';
 import { choiceOf, timelineOf } from '../analysis/order.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { regradeVersion1 } from '../core/regrade.ts';
+import type { HeardNote } from '../core/take/note.ts';
 import { readReport, type Report } from '../core/take/schema.ts';
 import { gradeOrder, type StoredTake } from './take.ts';
 
@@ -17,4 +19,30 @@ export function readKeptReport({
   if (!timeline.ok) return report;
   const again = regradeVersion1(kept, timeline.value, choiceOf(order));
   return again === null ? report : good(again);
+}
+
+/** A report as it is kept: with the notes as they were heard, so that they can be graded again. */
+export type KeptReport = Report & { readonly heard: readonly HeardNote[] };
+
+const finite = v.pipe(v.number(), v.finite());
+const heardSchema = v.object({
+  heard: v.array(
+    v.object({
+      onsetSeconds: finite,
+      offsetSeconds: finite,
+      midi: finite,
+      confidence: finite,
+      levelDb: v.nullable(finite),
+      attack: v.picklist(['struck', 'legato']),
+      bendSemitones: finite,
+      vibrato: v.nullable(v.object({ rateHz: finite, depthCents: finite })),
+      second: v.nullable(finite),
+    }),
+  ),
+});
+
+/** The notes of a kept take as they were heard; null where they are not kept, as with earlier takes. */
+export function readKeptNotes({ report }: Pick<StoredTake, 'report'>): readonly HeardNote[] | null {
+  const read = v.safeParse(heardSchema, report);
+  return read.success ? read.output.heard : null;
 }

@@ -2,6 +2,7 @@
  * A take from the microphone while it is played: microphone, band, listener, and the file it is written to. The take
  * is kept in memory too, so that a full disk or a failed listener costs nothing of what was played.
  */
+import type { GradedSound } from '../analysis/grade-samples.ts';
 import type { Heard } from '../analysis/messages.ts';
 import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
@@ -9,7 +10,6 @@ import { clockWords } from '../core/base/clock-words.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import { chooseRoundTrip, firstBeatAfterChange, firstBeatInRecording } from '../core/take/round-trip.ts';
-import type { Report } from '../core/take/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type {
@@ -145,10 +145,10 @@ export class MicrophoneTake {
   }
 
   /**
-   * Ends the sound first; answers with the whole of what was played, where it is kept, and its report. The report is
+   * Ends the sound first; answers with the whole of what was played, where it is kept, its report and notes. They are
    * null where the listener has failed: the recording can still be graded.
    */
-  async finish(): Promise<{ readonly take: FinishedTake; readonly report: Report | null }> {
+  async finish(): Promise<{ readonly take: FinishedTake; readonly known: GradedSound | null }> {
     const recording = this.#recording ?? new Recording(1);
     const band = this.#bandRecording;
     const [writer, listener] = [this.#writer, this.#listener];
@@ -157,7 +157,7 @@ export class MicrophoneTake {
     const { sampleRate } = recording;
     const details = this.#details(sampleRate);
     const path = this.#room?.path ?? null;
-    const [id, report] = await Promise.all([
+    const [id, known] = await Promise.all([
       writer?.finish((open) => open.finish()) ?? null,
       listener?.report(gradeOrder(details)),
     ]);
@@ -173,7 +173,7 @@ export class MicrophoneTake {
         },
         ...this.#playedThrough,
       },
-      report: report?.ok ? report.value : null,
+      known: known?.ok ? known.value : null,
     };
   }
 

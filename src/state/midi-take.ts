@@ -87,14 +87,14 @@ export class MidiTake {
   }
 
   /** What was played, where it is kept; it is still to be graded. */
-  async finish(): Promise<{ readonly take: FinishedTake; readonly report: null }> {
+  async finish(): Promise<{ readonly take: FinishedTake; readonly known: null }> {
     const seconds = Math.max(0, this.#nowSeconds);
     const details = this.#details();
     const writer = this.#writer;
     this.#writer = null;
     this.dispose();
     const id = (await writer?.finish((open) => open.finish(seconds))) ?? null;
-    return { take: { id, details, content: playedContent(this.#messages, seconds) }, report: null };
+    return { take: { id, details, content: playedContent(this.#messages, seconds) }, known: null };
   }
 
   /** A take that was begun and not finished is thrown away. */

@@ -1,9 +1,10 @@
 /** Takes that are not played now: from the player's files, from the demo, from the store. */
 import type { Backing } from '../analysis/grade-samples.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import type { HeardNote } from '../core/take/note.ts';
 import type { Report } from '../core/take/schema.ts';
 import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
-import { readKeptReport } from './kept-report.ts';
+import { readKeptNotes, readKeptReport } from './kept-report.ts';
 import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
 import { notice, type Message } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
@@ -12,6 +13,8 @@ export interface OpenedTake {
   readonly take: FinishedTake;
   /** null where it is still to be graded. */
   readonly report: Report | null;
+  /** Every note that was heard; null where it is still to be heard, or where an earlier take did not keep them. */
+  readonly heard: readonly HeardNote[] | null;
   /** What was odd and mended. */
   readonly warnings: readonly Message[];
 }
@@ -47,6 +50,7 @@ export async function openFilesAsTake(
   return good({
     take: takeFromFile(line.name, read.value, details, firstBeatSeconds, out),
     report: null,
+    heard: null,
     warnings: [...read.value.warnings, ...(band?.warnings ?? [])].map((text) => notice('plain', { text })),
   });
 }
@@ -54,7 +58,9 @@ export async function openFilesAsTake(
 /** The demo line, rendered afresh. */
 export async function openDemoTake(audio: AudioPort, now: Date): Promise<Outcome<OpenedTake>> {
   const demo = await audio.renderDemo();
-  return demo.ok ? good({ take: takeFromDemo(demo.value, now), report: null, warnings: [] }) : demo;
+  return demo.ok
+    ? good({ take: takeFromDemo(demo.value, now), report: null, heard: null, warnings: [] })
+    : demo;
 }
 
 /** A stored take; without a report where it was cut off, or where its report can't be read any more. */
@@ -62,5 +68,10 @@ export async function openStoredTake(takes: TakesPort, id: TakeId): Promise<Outc
   const stored = await takes.open(id);
   if (!stored.ok) return stored;
   const report = readKeptReport(stored.value);
-  return good({ take: takeFromStore(stored.value), report: report.ok ? report.value : null, warnings: [] });
+  return good({
+    take: takeFromStore(stored.value),
+    report: report.ok ? report.value : null,
+    heard: readKeptNotes(stored.value),
+    warnings: [],
+  });
 }

@@ -2,6 +2,7 @@
 import { timelineOf } from '../analysis/order.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
+import type { HeardNote } from '../core/take/note.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { Accompaniment, BandLevels } from './ports.ts';
 import type { FinishedTake, PlayedThrough, TakeContent } from './finished-take.ts';
@@ -13,6 +14,8 @@ export interface Review {
   readonly id: TakeId | null;
   readonly details: TakeDetails;
   readonly report: Report;
+  /** Every note that was heard, to be graded again; null where an earlier take did not keep them. */
+  readonly heard: readonly HeardNote[] | null;
   readonly content: TakeContent;
   readonly timeline: Timeline;
   readonly playedThrough?: PlayedThrough;
@@ -37,9 +40,12 @@ export type Phase =
   | { readonly kind: 'trouble'; readonly problem: Problem; readonly wayOn: 'try again' | 'back' };
 
 /** A finished take with its report. Fails where its chart can't be read any more. */
-export function makeReview(take: FinishedTake, report: Report): Outcome<Review> {
+export function makeReview(
+  take: FinishedTake,
+  { report, heard }: Pick<Review, 'report' | 'heard'>,
+): Outcome<Review> {
   const timeline = timelineOf(gradeOrder(take.details));
-  return timeline.ok ? good({ ...take, report, timeline: timeline.value }) : timeline;
+  return timeline.ok ? good({ ...take, report, heard, timeline: timeline.value }) : timeline;
 }
 
 /** The band that plays along when the take is heard again. */

@@ -2,7 +2,7 @@
  * What the state classes need from the outside world, in their own words. `main.ts` fills these in with the
  * real audio, worker and storage; the unit tests fill them in with fakes. Nothing here is a browser object.
  */
-import type { GradingEvents, Sound, SoundToGrade } from '../analysis/grade-samples.ts';
+import type { GradedSound, GradingEvents, Sound, SoundToGrade } from '../analysis/grade-samples.ts';
 import type { FileLine, Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../analysis/order.ts';
 import type { Microphone } from '../audio/microphone/capture.ts';
@@ -15,14 +15,16 @@ import type { TakePlayer } from '../audio/playback/take-player.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import type { FeelName } from '../core/chart/feel-names.ts';
+import type { GradeSettings } from '../core/grade-settings.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import type { PlayedMessage } from '../core/midi/played-notes.ts';
 import type { Outcome } from '../core/base/outcome.ts';
-import type { Report } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
+import type { Report } from '../core/take/schema.ts';
+import type { KeptReport } from './kept-report.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
@@ -143,7 +145,7 @@ export interface LiveListener {
   /** From here on committed notes are set against the chart. */
   follow(order: GradeOrder): Promise<Outcome<void>>;
   /** The report of all that was heard: the same as of the whole recording. No hop after it. */
-  report(order: GradeOrder): Promise<Outcome<Report>>;
+  report(order: GradeOrder): Promise<Outcome<GradedSound>>;
   dispose(): void;
 }
 
@@ -162,11 +164,11 @@ export interface AnalysisPort {
   /** Any file that can be graded: sound as one line of samples, or a line that is written down. */
   read(file: Blob, name: string, asBacking?: boolean): Promise<Outcome<FileLine>>;
   /** Takes out what is to be taken out, listens, and grades. */
-  grade(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Promise<Outcome<Report>>;
-  /** Grades notes that are known without listening: played by MIDI, or read from a file. */
+  grade(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Promise<Outcome<GradedSound>>;
+  /** Grades notes that are known without listening: played by MIDI, read from a file, or heard before. */
   gradeNotes(
     notes: readonly HeardNote[],
-    durationSeconds: number,
+    source: GradeSettings['source'],
     order: GradeOrder,
   ): Promise<Outcome<Report>>;
 }
@@ -197,7 +199,7 @@ export interface TakesPort {
   /** @param change what the grading found out about the take */
   saveReport(
     id: TakeId,
-    report: Report,
+    report: KeptReport,
     summary: TakeSummary,
     change?: Partial<TakeDetails>,
   ): Promise<Outcome<void>>;

@@ -2,13 +2,14 @@
 import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { Outcome } from '../core/base/outcome.ts';
-import type { Landing, Report } from '../core/take/schema.ts';
+import type { Landing } from '../core/take/schema.ts';
 import { createTake, type RunningTake } from './running-take.ts';
 import { exportFile, type ExportPart } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { openTakePlayback } from './take-playback.ts';
+import type { GradedSound } from '../analysis/grade-samples.ts';
 import { gradeAndKeep } from './grade-and-keep.ts';
-import type { Library } from './library.svelte.ts';
+import { NoteChoices, type PlaceInReport } from './note-choices.ts';
 import type { LiveMoment } from './live-moment.ts';
 import { LiveState } from './live-state.svelte.ts';
 import {
@@ -18,29 +19,16 @@ import {
   type RecordingFiles,
   type OpenedTake,
 } from './open-take.ts';
-import { makeReview, type Opening, type Phase } from './phase.ts';
+import { makeReview, type Opening, type Phase, type Review } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';
-import type { MidiConnection } from './midi-connection.svelte.ts';
-import type { BackingsPort, FilesPort, FramesPort } from './ports.ts';
-import type { Setup } from './setup.svelte.ts';
-import type { TakePorts } from './microphone-take.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
+import type { SessionPorts } from './session-ports.ts';
 import { withMessage, withoutMessage } from './messages.ts';
 import { withSuspectedDelay } from './take-delay.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
 export type { LiveMoment, LiveNote } from './live-moment.ts';
 export type { Phase } from './phase.ts';
-
-export interface SessionPorts extends TakePorts {
-  readonly setup: Setup;
-  readonly midi: MidiConnection;
-  readonly library: Library;
-  readonly frames: FramesPort;
-  readonly backings: BackingsPort;
-  readonly files: FilesPort;
-  readonly today: () => Date;
-}
 
 /** The take ends itself so long after its last chorus: an anticipated note rings, nothing new is landed. */
 const BEATS_AFTER_LAST_CHORUS = 0.25;
@@ -57,9 +45,11 @@ export class Session {
   #endedByItself = $state.raw(false);
   /** Counts what was begun: an answer that comes after something else began is dropped. */
   #turn = 0;
+  readonly #choices: NoteChoices;
 
   constructor(ports: SessionPorts) {
     this.#ports = ports;
+    this.#choices = new NoteChoices(ports);
   }
 
   get phase(): Phase {
@@ -176,6 +166,16 @@ export class Session {
     if (file !== null) this.#ports.files.save(file.blob, file.fileName);
   }
 
+  /** What the player says of a note of the take in review; it is graded again in place. */
+  chooseNote(place: PlaceInReport, counts: boolean | null): Promise<void> {
+    const turn = this.#turn;
+    return this.#choices.choose(place, counts, {
+      review: () => (turn === this.#turn && this.#phase.kind === 'review' ? this.#phase.review : null),
+      graded: (review) => this.#while(turn, () => (this.#phase = { kind: 'review', review })),
+      message: (message) => this.#while(turn, () => this.#notice(message)),
+    });
+  }
+
   /** Sets it in the setup, and at once in the band of a take that is being played. */
   setLevel(part: BandPart | 'all', levelDb: number): void {
     const { setup } = this.#ports;
@@ -205,10 +205,10 @@ export class Session {
     const opened = await open();
     if (turn !== this.#turn) return;
     if (!opened.ok) return this.#trouble(opened.problem, 'back');
-    const { take, report, warnings } = opened.value;
+    const { take, report, heard, warnings } = opened.value;
     for (const warning of warnings) this.#notice(warning);
     if (report === null) await this.#judge(take, null, turn);
-    else this.#review(take, report);
+    else this.#review(take, { report, heard });
   }
 
   #release(): void {
@@ -265,13 +265,13 @@ export class Session {
     if (notice !== null) this.#notice(notice);
     const turn = this.#turn;
     const finished = await take.finish();
-    await this.#judge(finished.take, finished.report, turn);
+    await this.#judge(finished.take, finished.known, turn);
   }
 
   /** Grades what is not graded yet, keeps it and shows it. */
   async #judge(
     take: FinishedTake,
-    known: Report | null,
+    known: GradedSound | null,
     turn: number,
     changed: Partial<TakeDetails> = {},
   ): Promise<void> {
@@ -282,14 +282,12 @@ export class Session {
     const message = (told: Message) => this.#while(turn, () => this.#notice(told));
     const judged = await gradeAndKeep(take, known, this.#ports, { progress, message }, changed);
     this.#while(turn, () =>
-      judged.ok
-        ? this.#review(judged.value.take, judged.value.report)
-        : this.#trouble(judged.problem, 'back'),
+      judged.ok ? this.#review(judged.value.take, judged.value) : this.#trouble(judged.problem, 'back'),
     );
   }
 
-  #review(take: FinishedTake, report: Report): void {
-    const review = makeReview(take, report);
+  #review(take: FinishedTake, graded: Pick<Review, 'report' | 'heard'>): void {
+    const review = makeReview(take, graded);
     if (!review.ok) return this.#trouble(review.problem, 'back');
     this.#playback = openTakePlayback(review.value, this.#ports, this.#ports.setup.settings.levels);
     this.#timeline = review.value.timeline;

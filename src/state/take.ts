@@ -31,6 +31,7 @@ export const gradeOrder = (details: TakeDetails): GradeOrder => ({
   ...(details.instrument !== undefined && { instrument: details.instrument }),
   ...(details.capo !== undefined && { capo: details.capo }),
   ...(details.aim !== undefined && { aim: details.aim }),
+  ...(details.noteChoices !== undefined && { noteChoices: details.noteChoices }),
 });
 
 /** How the band plays along with a take: the same notes as when it was played, and no count-in. */

@@ -64,6 +64,13 @@ export const TakeDetailsSchema = v.object({
   backing: v.exactOptional(TakenBackingSchema),
   /** Where the browser lost sound, in order. */
   lost: v.exactOptional(v.array(v.object({ atSeconds: seconds, seconds }))),
+  /** What the player has said of single notes, by their onset and sounding pitch; left out where nothing was said. */
+  noteChoices: v.exactOptional(
+    v.pipe(
+      v.array(v.object({ onsetSeconds: seconds, midi: v.pipe(v.number(), v.finite()), counts: v.boolean() })),
+      v.readonly(),
+    ),
+  ),
 });
 export type TakeDetails = Readonly<v.InferOutput<typeof TakeDetailsSchema>>;
 

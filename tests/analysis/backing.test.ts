@@ -67,11 +67,11 @@ async function inTheApp(line: Name, backing: Name) {
   };
   const told: string[] = [];
   const taken: Backing = { kind: 'recording', name: backing, sound: await read(backing) };
-  const report = await client.grade({ ...(await read(line)), name: line, backing: taken }, order, {
+  const graded = await client.grade({ ...(await read(line)), name: line, backing: taken }, order, {
     progress: () => undefined,
     message: (message) => told.push(english(message)),
   });
-  return { report: value(report), told };
+  return { report: value(graded).report, told };
 }
 
 async function atTheCommandLine(line: Name, backing: Name): Promise<{ report: Report; told: string[] }> {

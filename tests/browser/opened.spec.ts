@@ -109,6 +109,29 @@ test('files let fall on the page are opened', async ({ openApp }) => {
   await expect.poll(() => page.getByLabel('Place in the take').inputValue()).not.toBe('0');
 });
 
+test('a note is taken out of the grade and put back, by key and by button', async ({ openApp }) => {
+  const { page } = await openApp();
+  const rows = [61, 64, 67, 66].map((midi, i) => `${i / 2},0.4,${midi}`);
+  const buffer = Buffer.from(['onset,duration,pitch', ...rows].join('\n'));
+  await openRecording(page, { name: 'line.csv', mimeType: 'text/csv', buffer });
+  await untilReview(page);
+  const notes = page.getByRole('listbox', { name: /^Notes of the take/ });
+  await notes.focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Delete');
+  await expect(notes.getByRole('option', { name: /^taken out: E4,/ })).toBeVisible();
+  await expect(page.getByText('You took this note out, so it counts in no share.')).toBeVisible();
+  await expect(page.getByText(/\b3\snotes\b/).first()).toBeVisible();
+  await expectAccessible(page);
+  const report = await savedReport(page);
+  expect(report.notes.map(({ midi }) => midi)).toEqual([61, 67, 66]);
+  expect(report.doubtful).toMatchObject([{ midi: 64, takenOut: true }]);
+  await page.getByRole('button', { name: 'As it was heard' }).click();
+  await expect(page.getByRole('button', { name: 'Take it out' })).toBeFocused();
+  await expect(page.getByText(/\b4\snotes\b/).first()).toBeVisible();
+});
+
 test('a take played by MIDI outlives its tab, is heard, and leaves as MIDI', async ({ openApp }) => {
   const { page, context, url } = await openApp({ before: withKeyboard });
   await page.getByLabel('Heard by').selectOption('midi');

@@ -141,7 +141,7 @@ describe('a take', () => {
     expect(wav?.fileName).toMatch(/^landfall 2026-03-01 10-15 .*\.wav$/);
     const bytes = new Uint8Array(await wav!.blob.arrayBuffer());
     const read = value(await readWhole(value(await openAudio(bytesInMemory('take.wav', bytes))), 'take.wav'));
-    const again = value(
+    const { report: again } = value(
       gradeSound({ ...read, name: 'take.wav', backing: null }, gradeOrder(review.details), {
         progress: () => undefined,
         message: () => undefined,

@@ -31,6 +31,17 @@ describe('a take', () => {
     ]);
   });
 
+  it('keeps what was said of its notes; one of before that is read as it is', async () => {
+    const takes = takesOn(await freshDatabase(), memorySounds());
+    const writer = value(await takes.begin(details, never));
+    writer.append(ramp(8000));
+    await writer.finish();
+    expect(value(await takes.open(writer.id)).details).not.toHaveProperty('noteChoices');
+    const noteChoices = [{ onsetSeconds: 1.5, midi: 61.04, counts: false }];
+    await takes.saveReport(writer.id, {}, summary, { noteChoices });
+    expect(value(await takes.open(writer.id)).details).toEqual({ ...details, noteChoices });
+  });
+
   it('is listed newest first, renamed and removed with all that belongs to it', async () => {
     const db = await freshDatabase();
     const sounds = memorySounds();

@@ -1,5 +1,5 @@
 /** Any note of a report, and any bar, explained: what it is, and which rule says so. */
-import type { Landing, Report, ReportNote } from '../take/schema.ts';
+import type { DoubtfulNote, Landing, Report, ReportNote } from '../take/schema.ts';
 import { spelledChord, spelledKey, spelledNote } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 
@@ -35,6 +35,7 @@ export function explainNote(report: Report, index: number, words: Words): Explan
     sentences: [
       told.degrees({ degree: note.degree, keyDegree: note.keyDegree, key: keyOf(note, report, words) }),
       told.tuning({ cents, offsetMs: offGridMs }),
+      ...(note.chosen ? [told.chosen({ confidence: note.confidence })] : []),
       ...(note.second === null ? [] : [told.second({ name: spelledNote(note.second, words) })]),
       ...(bent || legato || vibrato !== null
         ? [told.manner({ bend: bent ? bendSemitones : null, legato, vibrato: vibrato !== null })]
@@ -55,6 +56,22 @@ export function explainNote(report: Report, index: number, words: Words): Explan
         .filter((landing) => landing.note === index)
         .map((landing) => arrivalSentence(landing, report, words)),
     ].filter((sentence) => sentence !== ''),
+  };
+}
+
+/** A note that counts in no share: what it would be, where it is heard, and why it does not count. */
+export function explainDoubtful(note: DoubtfulNote, report: Report, words: Words): Explanation {
+  const told = words.report.explain;
+  const { beat, cents, confidence, spelling, takenOut } = note;
+  const heardAt = { beat, bar: beat < 0 ? null : 0, rule: 'onset', aheadBeats: null } as const;
+  return {
+    name: spelledNote(spelling, words),
+    reading: readingOf(note, words),
+    place: placeOf(heardAt, report, words),
+    sentences: [
+      takenOut ? told.takenOut : told.doubtful({ confidence }),
+      told.tuning({ cents, offsetMs: null }),
+    ],
   };
 }
 
@@ -103,7 +120,11 @@ export function readingOf({ role, chord }: Pick<ReportNote, 'role' | 'chord'>, w
 const QUARTERS = ['', '¼', '½', '¾'];
 
 /** Where a note is heard, to a quarter of a beat: one that is played on a change stands at the change. */
-function placeOf(note: ReportNote, { timeline }: Report, words: Words): string {
+function placeOf(
+  note: Pick<ReportNote, 'beat' | 'bar' | 'rule' | 'aheadBeats'>,
+  { timeline }: Report,
+  words: Words,
+): string {
   const { beforeFirstBar, place } = words.report.explain;
   if (note.bar === null) return beforeFirstBar;
   const ahead = note.rule === 'at change' ? (note.aheadBeats ?? 0) : 0;

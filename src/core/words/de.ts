@@ -351,6 +351,11 @@ export const de: Words = {
         degree === null ? `${keyDegree} in ${key}.` : `${degree} des Akkords, ${keyDegree} in ${key}.`,
       tuning: ({ cents, offsetMs }) =>
         `${capital(inCents(cents))}${offsetMs === null ? '' : `, ${lateness(offsetMs)}`}.`,
+      doubtful: ({ confidence }) =>
+        `Ob dieser Ton gespielt wurde, ist nicht sicher (Sicherheit ${percent(confidence)}); er zählt in keinem Anteil.`,
+      takenOut: 'Du hast diesen Ton herausgenommen; er zählt in keinem Anteil.',
+      chosen: ({ confidence }) =>
+        `Ob dieser Ton gespielt wurde, war nicht sicher (Sicherheit ${percent(confidence)}); er zählt, weil du es so willst.`,
       second: ({ name }) => `${name} klingt mit.`,
       manner: ({ bend, legato, vibrato }) => {
         const ways = [
@@ -1161,7 +1166,27 @@ export const de: Words = {
     zoom: 'Vergrößerung',
     closer: 'Näher',
     wider: 'Weiter',
-    notesList: 'Töne des Takes: Die Pfeiltasten gehen von einem zum nächsten',
+    notesList:
+      'Töne des Takes: Die Pfeiltasten gehen von einem zum nächsten, Entf nimmt einen heraus oder lässt ihn zählen',
+    spokenDoubtful: ({ note }) => `zweifelhaft: ${note}`,
+    spokenTakenOut: ({ note }) => `herausgenommen: ${note}`,
+    notCounted: ({ doubtful, takenOut }) =>
+      [
+        ...(doubtful === 0
+          ? []
+          : [
+              doubtful === 1
+                ? '1 Ton ist zweifelhaft (ein gestrichelter Ring auf der Linie) und zählt in keinem Anteil.'
+                : `${doubtful} Töne sind zweifelhaft (gestrichelte Ringe auf der Linie) und zählen in keinem Anteil.`,
+            ]),
+        ...(takenOut === 0
+          ? []
+          : [
+              takenOut === 1
+                ? 'Du hast 1 Ton herausgenommen (ein durchkreuzter Ring).'
+                : `Du hast ${takenOut} Töne herausgenommen (durchkreuzte Ringe).`,
+            ]),
+      ].join(' '),
 
     pause: 'Anhalten',
     hearTake: 'Take anhören',
@@ -1206,6 +1231,9 @@ export const de: Words = {
     noteBefore: 'Ton davor',
     noteAfter: 'Ton danach',
     hearNote: 'Anhören',
+    letCount: 'Zählen lassen',
+    takeOut: 'Herausnehmen',
+    asHeard: 'Wie gehört',
     noNote: 'In diesem Take war kein Ton zu hören.',
     chooseNote: 'Wähle einen Ton, um zu sehen, was er war und welche Regel entschied.',
 

@@ -461,6 +461,13 @@ export const en = {
       /** Against the reference and the nearest eighth; null where the time is not known. */
       tuning: ({ cents, offsetMs }: { cents: number; offsetMs: number | null }) =>
         `${capital(inCents(cents))}${offsetMs === null ? '' : `, ${lateness(offsetMs)}`}.`,
+      /** Of a note that counts in no share; the confidence from 0 to 1. */
+      doubtful: ({ confidence }: { confidence: number }) =>
+        `The listener is not sure of this note (confidence ${percent(confidence)}), so it counts in no share.`,
+      takenOut: 'You took this note out, so it counts in no share.',
+      /** Of a note that counts because the player has said so. */
+      chosen: ({ confidence }: { confidence: number }) =>
+        `The listener was not sure of this note (confidence ${percent(confidence)}); it counts because you let it.`,
       second: ({ name }: { name: string }) => `${name} sounds with it.`,
       manner: ({
         bend,
@@ -1381,7 +1388,28 @@ export const en = {
     zoom: 'Zoom',
     closer: 'Closer',
     wider: 'Wider',
-    notesList: 'Notes of the take: arrow keys go from one to the next',
+    notesList: 'Notes of the take: arrow keys go from one to the next, Delete takes one out or lets it count',
+    /** How a note that counts in no share is read out; `note` is its name and what it is over its chord. */
+    spokenDoubtful: ({ note }: { note: string }) => `doubtful: ${note}`,
+    spokenTakenOut: ({ note }: { note: string }) => `taken out: ${note}`,
+    /** How many notes count in no share, and how they are drawn; at least one. */
+    notCounted: ({ doubtful, takenOut }: { doubtful: number; takenOut: number }) =>
+      [
+        ...(doubtful === 0
+          ? []
+          : [
+              doubtful === 1
+                ? '1 note is doubtful (a dashed ring on the line) and counts in no share.'
+                : `${doubtful} notes are doubtful (dashed rings on the line) and count in no share.`,
+            ]),
+        ...(takenOut === 0
+          ? []
+          : [
+              takenOut === 1
+                ? 'You took 1 note out (a crossed ring).'
+                : `You took ${takenOut} notes out (crossed rings).`,
+            ]),
+      ].join(' '),
 
     // The playback.
     pause: 'Pause',
@@ -1444,6 +1472,9 @@ export const en = {
     noteBefore: 'Note before',
     noteAfter: 'Note after',
     hearNote: 'Hear it',
+    letCount: 'Let it count',
+    takeOut: 'Take it out',
+    asHeard: 'As it was heard',
     noNote: 'No note was heard in this take.',
     chooseNote: 'Choose a note to see what it was and which rule decided.',
 

@@ -2,6 +2,7 @@
 import type { Chord } from '../../core/music/chord.ts';
 import type { ReportNote } from '../../core/take/schema.ts';
 import { isAshore } from '../parts/roles.ts';
+import type { LineNote } from './line-notes.ts';
 
 /** How the strip is laid out: beats to the right, semitones upwards. */
 export interface Strip {
@@ -44,7 +45,7 @@ function spanOf(midis: readonly number[]): readonly [low: number, high: number] 
 
 /** Fits a strip round the notes: `heightPx` high, `beatPx` a beat, whole bars from the first to the last. */
 export function stripFor(
-  notes: readonly ReportNote[],
+  notes: readonly Pick<ReportNote, 'beat' | 'midi'>[],
   endBeat: number,
   beatsPerBar: number,
   beatPx: number,
@@ -106,16 +107,12 @@ export function heightOf(strip: Strip, midi: number): NoteHeight {
 
 export const widthOf = (strip: Strip): number => xOf(strip, strip.lastBeat);
 
-/** Notes that reach into [fromBeat, toBeat), with their place in the report. */
-export function notesBetween(
-  notes: readonly ReportNote[],
+/** Notes that reach into [fromBeat, toBeat). */
+export const notesBetween = (
+  line: readonly LineNote[],
   fromBeat: number,
   toBeat: number,
-): readonly { readonly note: ReportNote; readonly index: number }[] {
-  return notes
-    .map((note, index) => ({ note, index }))
-    .filter(({ note }) => note.beat < toBeat && note.endBeat > fromBeat);
-}
+): readonly LineNote[] => line.filter(({ note }) => note.beat < toBeat && note.endBeat > fromBeat);
 
 /** Rests longer than this lift the pen. */
 const LIFT_BEATS = 0.75;

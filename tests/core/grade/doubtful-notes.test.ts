@@ -36,4 +36,14 @@ describe('a note that the listener doubts', () => {
     // Changes are asked about until the last note that counts has ended.
     expect(report.landings).toHaveLength(1);
   });
+
+  it("is not asked about in the band's turn", () => {
+    const traded = { ...over, turnBars: 1 };
+    const { doubtful } = grade(
+      [...heard, { ...doubted, onsetSeconds: 2.5, offsetSeconds: 2.7 }],
+      traded,
+      SETTINGS,
+    );
+    expect(doubtful).toEqual([]);
+  });
 });

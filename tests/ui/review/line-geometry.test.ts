@@ -94,7 +94,8 @@ describe('the strip', () => {
 });
 
 it('finds the notes that reach into a stretch', () => {
-  expect(notesBetween(notes, 0.5, 4).map(({ index }) => index)).toEqual([1, 2]);
+  const line = notes.map((one, index) => ({ counts: true, note: one, place: index, index }) as const);
+  expect(notesBetween(line, 0.5, 4).map(({ index }) => index)).toEqual([1, 2]);
 });
 
 describe('the pen', () => {

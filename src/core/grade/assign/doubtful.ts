@@ -39,13 +39,26 @@ export function countedNotes(heard: readonly HeardNote[], choices: readonly Note
   return { counted, doubtful };
 }
 
+type NotePlace = Pick<HeardNote, 'onsetSeconds' | 'midi'>;
+
+const isSameNote = (a: NotePlace, b: NotePlace): boolean =>
+  Math.abs(a.onsetSeconds - b.onsetSeconds) <= SAME_ONSET_SECONDS &&
+  Math.abs(a.midi - b.midi) <= SAME_SEMITONES;
+
 /** The last that was said of a note, or null. */
-export const choiceOf = (
-  { onsetSeconds, midi }: Pick<HeardNote, 'onsetSeconds' | 'midi'>,
+export const choiceOf = (note: NotePlace, choices: readonly NoteChoice[]): boolean | null =>
+  choices.findLast((choice) => isSameNote(choice, note))?.counts ?? null;
+
+/**
+ * The choices after one more.
+ * @param note sounding, as it was heard
+ * @param counts null takes back what was said of the note: it counts as it was heard
+ */
+export const withChoice = (
   choices: readonly NoteChoice[],
-): boolean | null =>
-  choices.findLast(
-    (choice) =>
-      Math.abs(choice.onsetSeconds - onsetSeconds) <= SAME_ONSET_SECONDS &&
-      Math.abs(choice.midi - midi) <= SAME_SEMITONES,
-  )?.counts ?? null;
+  { onsetSeconds, midi }: NotePlace,
+  counts: boolean | null,
+): readonly NoteChoice[] => [
+  ...choices.filter((choice) => !isSameNote(choice, { onsetSeconds, midi })),
+  ...(counts === null ? [] : [{ onsetSeconds, midi, counts }]),
+];

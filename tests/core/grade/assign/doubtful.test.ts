@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { choiceOf, countedNotes } from '../../../../src/core/grade/assign/doubtful.ts';
+import { choiceOf, countedNotes, withChoice } from '../../../../src/core/grade/assign/doubtful.ts';
 import type { HeardNote } from '../../../../src/core/take/note.ts';
 
 const note = (onsetSeconds: number, midi: number, confidence: number): HeardNote => ({
@@ -39,5 +39,19 @@ describe('notes that count', () => {
     const said = (onsetSeconds: number, midi: number, counts: boolean) => ({ onsetSeconds, midi, counts });
     expect(choiceOf(note(1, 60, 1), [said(1.03, 60, false), said(1, 60.6, false)])).toBeNull();
     expect(choiceOf(note(1, 60, 1), [said(1, 60, false), said(1, 60, true)])).toBe(true);
+  });
+
+  it('are said anew or taken back, note by note', () => {
+    const [first, second] = [
+      { onsetSeconds: 1, midi: 60 },
+      { onsetSeconds: 3, midi: 64 },
+    ];
+    const both = withChoice(withChoice([], first, false), second, true);
+    expect(both).toEqual([
+      { ...first, counts: false },
+      { ...second, counts: true },
+    ]);
+    expect(withChoice(both, { onsetSeconds: 1.01, midi: 60.2 }, null)).toEqual([{ ...second, counts: true }]);
+    expect(withChoice(both, second, false).at(-1)).toEqual({ ...second, counts: false });
   });
 });

@@ -1,0 +1,16 @@
+/** What a session of playing needs: the ports of a take, and what the app keeps. */
+import type { BackingsPort, FilesPort, FramesPort } from './ports.ts';
+import type { Library } from './library.svelte.ts';
+import type { MidiConnection } from './midi-connection.svelte.ts';
+import type { Setup } from './setup.svelte.ts';
+import type { TakePorts } from './microphone-take.ts';
+
+export interface SessionPorts extends TakePorts {
+  readonly setup: Setup;
+  readonly midi: MidiConnection;
+  readonly library: Library;
+  readonly frames: FramesPort;
+  readonly backings: BackingsPort;
+  readonly files: FilesPort;
+  readonly today: () => Date;
+}
