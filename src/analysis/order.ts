@@ -49,14 +49,14 @@ export function choiceOf({
   instrument,
   capo = 0,
   aim,
-  noteChoices = [],
+  noteChoices,
 }: GradeOrder): Pick<GradeSettings, 'instrument' | 'aims' | 'noteChoices'> {
   const played = instrument === undefined ? null : instrumentOf(instrument);
   const capoFits = played?.neck && Number.isInteger(capo) && capo >= 0 && capo < played.neck.frets;
   return {
     ...(played && { instrument: capoFits ? withCapo(played, capo) : played }),
     aims: AIM_LADDER.filter(({ id }) => id === aim),
-    noteChoices,
+    ...(noteChoices && { noteChoices }),
   };
 }
 
