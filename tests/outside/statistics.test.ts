@@ -2,7 +2,11 @@
  * Intervals and tails against published values, closed forms and brute force.
  */
 import { describe, expect, it } from 'vitest';
-import { poissonBinomial, quantile, upperTail, wilsonInterval } from '../../src/core/base/statistics.ts';
+import { poissonBinomial, quantile, tailFrom, wilsonInterval } from '../../src/core/base/statistics.ts';
+
+/** Probability of `hits` successes or more among events of these chances. */
+const upperTail = (chances: readonly number[], hits: number) =>
+  tailFrom({ from: 0, weights: poissonBinomial(chances) }, hits);
 
 describe('Wilson 95 % interval', () => {
   // Exact check values of the project's definition, computed by hand from Wilson's formula.

@@ -52,18 +52,6 @@ export function poissonBinomial(chances: readonly number[]): readonly number[] {
   return distribution;
 }
 
-/**
- * Probability of `hits` successes or more (the exact upper tail).
- * Summed from the smallest term, so that a tail of 1e-12 keeps its digits.
- */
-export function upperTail(chances: readonly number[], hits: number): number {
-  if (hits <= 0) return 1;
-  const tail = poissonBinomial(chances)
-    .slice(hits)
-    .reduceRight((sum, weight) => sum + weight, 0);
-  return Math.min(1, tail);
-}
-
 /** Parts of a distribution that are smaller than this are nothing to any tail that is printed. */
 const NEGLIGIBLE = 1e-30;
 

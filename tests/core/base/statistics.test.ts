@@ -5,12 +5,16 @@ import {
   median,
   poissonBinomial,
   standardDeviation,
+  tailFrom,
   upperMedian,
-  upperTail,
   wilsonInterval,
 } from '../../../src/core/base/statistics.ts';
 
 const chances = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 11 });
+
+/** Probability of `hits` successes or more among events of these chances. */
+const upperTail = (chances: readonly number[], hits: number) =>
+  tailFrom({ from: 0, weights: poissonBinomial(chances) }, hits);
 
 describe('wilsonInterval', () => {
   it('holds the share and stays inside 0 to 1', () => {
