@@ -10,7 +10,7 @@ import { countApproaches } from './grade/teach/approach.ts';
 import { findFigures } from './grade/teach/came-back.ts';
 import { findRange } from './grade/teach/range.ts';
 import { findSpace } from './grade/teach/space.ts';
-import { suspectChart } from './grade/teach/suspect.ts';
+import { suspectChart, type Landed } from './grade/teach/suspect.ts';
 import { findSwing } from './grade/teach/swing-played.ts';
 import { findAdvice } from './grade/teach/advice.ts';
 import { suspectDelay } from './grade/teach/delay-suspected.ts';
@@ -161,11 +161,13 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
     range: findRange(notes, phrases),
     accents: findAccents(notes, strong),
     swingPlayed: findSwing(notes),
-    // Who follows the chords as they are has the right chart, whatever else the notes would fit.
-    suspected:
-      shares.landings[asked].verdict === 'above chance'
-        ? null
-        : suspectChart(notes, timeline, toleranceSeconds),
+    suspected: suspectChart(
+      notes,
+      landedNotes(landings, changes, notes),
+      timeline,
+      toleranceSeconds,
+      shares.landings[asked].verdict === 'above chance',
+    ),
     advice: findAdvice(
       {
         ...{ notes, functions, changes, landings, phraseEnds, thirds, timeline },
@@ -202,6 +204,15 @@ const hasThirds = (timeline: Timeline): boolean =>
   timeline
     .spansBetween(0, timeline.roundBeats)
     .some(({ chord }) => chord !== null && toneMask(chord, 'thirds') !== 0);
+
+const landedNotes = (
+  landings: readonly Landing[],
+  changes: readonly ChordChange[],
+  notes: readonly GradedNote[],
+): readonly Landed[] =>
+  landings.flatMap(({ note }, i) =>
+    note === null ? [] : [{ note: notes[note]!, chord: changes[i]!.chord }],
+  );
 
 const landingEvents = (
   landings: readonly Landing[],

@@ -152,17 +152,27 @@ describe('landings against the player’s own notes, by hand', () => {
     expect(landings.thirds).toMatchObject({ hits: 1, of: 2, expected: 0.5, chance: 0.25, tail: 0.5 });
   });
 
-  // C4 to beat 3.5, B4 from there to beat 4.04 and so early for G, C4 for four beats: B has 0.54 beats of 8.04. On the
-  // third of G luck has two goes, the early note if it fits and, where it does not, the first note after.
+  // C4 to beat 3.5, B4 from there to beat 5 and so early for G, C4 for three beats: B has 1.5 beats of 8. On the third of
+  // G luck has two goes, the early note if it fits and, where it does not, the first note after.
   it('counts the second go of the anticipation in what luck would give, as the verdict does', () => {
     const { landings } = gradeLine('| C | G |', [
       [0, 3.5, 60],
-      [3.5, 0.5, 71, { offsetSeconds: 2.02 }],
-      [4, 4, 60],
+      [3.5, 1.5, 71],
+      [5, 3, 60],
     ]).shares;
-    const own = 0.54 / 8.04;
+    const own = 1.5 / 8;
     expect(landings.thirds.expected).toBeCloseTo(own + (1 - own) * own, 7);
     expect(landings.thirds.fairExpected).toBe(landings.thirds.expected);
+  });
+
+  // B4 is let go as the chord arrives, and C4 is struck on it: C4 is the landing, whatever the early note was.
+  it('gives no second go where the early note leads into another on the change', () => {
+    const { landings } = gradeLine('| C | G |', [
+      [0, 3.5, 60],
+      [3.5, 0.5, 71],
+      [4, 4, 60],
+    ]).shares;
+    expect(landings.thirds).toMatchObject({ hits: 0, of: 2, expected: 0.5 / 8 });
   });
 });
 

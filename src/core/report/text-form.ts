@@ -106,17 +106,18 @@ const joined = ({ number, groups }: Cell): string =>
   [number, ...groups.map(({ chord, landings }) => [chord, ...landings.map(mark)].join(' '))].join(' ');
 
 /**
- * The marks alone, a slash between two chords; where there are too many choruses, the commonest mark of each chord, and
- * a line to each chord where they do not fit beside each other.
+ * The marks alone, a slash between two chords; where they do not fit beside each other, a line to each chord, and the
+ * commonest mark where there are too many choruses.
  */
 function marksOf({ groups }: Cell): readonly string[] {
   const landed = groups.flatMap(({ landings }) => (landings.length === 0 ? [] : [landings]));
   const indent = '   ';
-  for (const marks of [landed.map((landings) => landings.map(mark).join(' ')), landed.map(tally)]) {
-    const all = indent + marks.join(' / ');
-    if (all.length <= CELL_COLUMNS) return [all];
-  }
-  return landed.map((landings) => indent + tally(landings));
+  const all = indent + landed.map((landings) => landings.map(mark).join(' ')).join(' / ');
+  if (all.length <= CELL_COLUMNS) return [all];
+  return landed.map((landings) => {
+    const marks = indent + landings.map(mark).join(' ');
+    return marks.length <= CELL_COLUMNS ? marks : indent + tally(landings);
+  });
 }
 
 function mark({ kind, degree, role, leansInto }: Landing): string {

@@ -23,11 +23,17 @@ const MARGIN = 10;
  * its landings, and then figures. The short page is for a screen of a terminal, and leaves most figures out.
  */
 export function reportText(report: Report, words: Words, extent: 'short' | 'full' = 'short'): string {
-  return [
-    ...opening(report, words),
-    ...(extent === 'full' ? allFigures(report, words) : shortFigures(report, words)),
-  ].join('\n');
+  if (extent === 'full')
+    return [...opening(report, report.advice, words), ...allFigures(report, words)].join('\n');
+  // A long form takes the place of the last pieces of advice.
+  for (let pieces = report.advice.length; ; pieces--) {
+    const lines = [...opening(report, report.advice.slice(0, pieces), words), ...shortFigures(report, words)];
+    if (lines.length <= SHORT_LINES || pieces <= 1) return lines.join('\n');
+  }
 }
+
+/** What a screen of a terminal shows. */
+const SHORT_LINES = 24;
 
 type Texts = readonly (string | null)[];
 
@@ -39,7 +45,7 @@ const inMargin = (heading: string, texts: Texts): readonly string[] =>
   );
 
 /** What a player reads first. */
-function opening(report: Report, words: Words): readonly string[] {
+function opening(report: Report, advice: Report['advice'], words: Words): readonly string[] {
   const { headings, form } = words.page;
   return [
     ...wrapText(title(report, words), PAGE_COLUMNS),
@@ -51,7 +57,7 @@ function opening(report: Report, words: Words): readonly string[] {
     ...wrapText(headlineOf(report, words), PAGE_COLUMNS),
     ...inMargin(
       headings.advice,
-      report.advice.map((piece, i) => `${i + 1}. ${adviceSentence(piece, words)}`),
+      advice.map((piece, i) => `${i + 1}. ${adviceSentence(piece, words)}`),
     ),
     ...inMargin(headings.next, [nextInShort(report, words)]),
     ...drawForm(report, words),

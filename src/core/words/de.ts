@@ -504,7 +504,7 @@ export const de: Words = {
       overall: ({ mixture }) => `${mixture} der Zeit.`,
       chord: ({ chord, mixture }) => `${chord}: ${mixture}.`,
       thirdOverFour: ({ count, seconds, degree }) =>
-        `Die große Terz der Tonart klang über der IV ${times(count)}, zusammen ${trimmed(seconds, 1)} s: Dort ist sie die ${degree} und reibt sich.`,
+        `Die große Terz der Tonart klang über der IV ${times(count)}, zusammen ${trimmed(Math.max(0.1, seconds), 1)} s: Dort ist sie die ${degree} und reibt sich.`,
     },
     backing: {
       notHeard: 'Im Take nicht zu hören; es wurde nichts herausgenommen.',
@@ -1155,6 +1155,8 @@ export const de: Words = {
     barsOfForm: 'Takte der Form',
     line: 'Die Linie',
     lostIsHatched: 'Auf der Linie ist die Stelle schraffiert.',
+    heard: 'Was noch zu hören ist',
+    gradeThere: 'Von dort an bewerten',
 
     facts: {
       bpm: ({ bpm }) => `Tempo ${bpm}`,

@@ -697,7 +697,7 @@ export const en = {
       overall: ({ mixture }: { mixture: string }) => `${mixture} of the time.`,
       chord: ({ chord, mixture }: { chord: string; mixture: string }) => `${chord}: ${mixture}.`,
       thirdOverFour: ({ count, seconds, degree }: { count: number; seconds: number; degree: string }) =>
-        `The key’s major third sounded over the IV ${times(count)}, ${trimmed(seconds, 1)} s in all: there it is the ${degree} and clashes.`,
+        `The key’s major third sounded over the IV ${times(count)}, ${trimmed(Math.max(0.1, seconds), 1)} s in all: there it is the ${degree} and clashes.`,
     },
     backing: {
       notHeard: 'Not heard in the take, so nothing was taken out.',
@@ -1374,6 +1374,8 @@ export const en = {
     barsOfForm: 'Bars of the form',
     line: 'The line',
     lostIsHatched: 'It is hatched on the line.',
+    heard: 'What else is heard',
+    gradeThere: 'Grade it from there',
 
     // The facts of a take, one after the other.
     facts: {

@@ -35,9 +35,8 @@ export interface Candidate {
 /**
  * The notes that may be the landing of a change: those that are early enough for it, and those that start from the
  * change to a beat after it. An early note is taken if it is one of the new chord's tones. One that is let go as the
- * chord arrives, where another is struck on the change, leads into that one: it is taken only as the third (or
- * what stands in its place), which tells the chord by itself. An eighth that is played up to the bar line anticipates
- * nothing else.
+ * chord arrives, where another is struck on the change, leads into that one and is no landing itself: an eighth that is
+ * played up to the bar line anticipates nothing.
  */
 export function landingCandidates(change: ChordChange, notes: readonly GradedNote[]): readonly Candidate[] {
   const { span, chord, onUntilBeat } = change;
@@ -55,15 +54,10 @@ export function landingCandidates(change: ChordChange, notes: readonly GradedNot
     note.offsetBeat <= onUntilBeat + BEAT_TOLERANCE &&
     struckOn !== undefined &&
     struckOn.index > note.index;
-  return near.map((note) => {
-    if (leadsOn(note)) return { note, takes: tellingTones(chord) };
-    return { note, takes: isEarly(note) ? toneMask(chord, 'chordTones') : ALL_TONES };
-  });
+  return near
+    .filter((note) => !leadsOn(note))
+    .map((note) => ({ note, takes: isEarly(note) ? toneMask(chord, 'chordTones') : ALL_TONES }));
 }
-
-/** The third, or, of a chord without one, its guide tones. */
-const tellingTones = (chord: Chord): number =>
-  toneMask(chord, 'thirds') === 0 ? toneMask(chord, 'guideTones') : toneMask(chord, 'thirds');
 
 const isForChange = (beat: number | null, { span }: ChordChange): boolean =>
   beat !== null && Math.abs(beat - span.startBeat) < BEAT_TOLERANCE;

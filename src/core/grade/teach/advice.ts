@@ -46,9 +46,22 @@ export function findAdvice(ground: AdviceGround, instrument: Instrument | null):
       use: useOf(findings, ground.notes),
     }))
     .sort((a, b) => Number(b.serves) - Number(a.serves) || b.use - a.use)
+    .filter(isFirstOfItsMove)
     .slice(0, MOST_PIECES)
     .map(({ findings }) => adviceOf(findings, ground, instrument));
 }
+
+/** Two faults that ask for the same move over the same chord are one piece: the more useful one stands. */
+function isFirstOfItsMove(
+  { findings }: { readonly findings: readonly Finding[] },
+  place: number,
+  all: readonly { readonly findings: readonly Finding[] }[],
+): boolean {
+  return all.findIndex((other) => moveOf(other.findings[0]!) === moveOf(findings[0]!)) === place;
+}
+
+const moveOf = ({ chord, from, resolution }: Finding): string =>
+  [chord.symbol, from.pitchClass, wrapPitchClass(resolution.midi)].join(' ');
 
 const useOf = (findings: readonly Finding[], notes: readonly GradedNote[]): number =>
   findings.reduce((sum, { fault, note }) => sum + WEIGHTS[fault] * accentOf(notes, note.index), 0);

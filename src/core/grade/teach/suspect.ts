@@ -2,14 +2,18 @@
  * Whether the take fits its chart far better somewhere else: in another key, or begun some beats earlier or later. A
  * wrong key or a wrong first beat is the first thing to say, since nothing else on the page means anything then.
  */
-import { standardDeviation } from '../../base/statistics.ts';
+import { standardDeviation, tailFrom } from '../../base/statistics.ts';
+import type { Chord } from '../../music/chord.ts';
 import { keyOn } from '../../music/keys.ts';
 import { wrapPitchClass } from '../../music/spelling.ts';
 import type { Timeline } from '../../chart/timeline.ts';
 import type { Suspected } from '../../take/schema.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
 import { holds, maskReader } from '../assign/tone-sets.ts';
-import { figureOfBars } from '../chance/figures.ts';
+import { pitchClassShares } from '../chance/chance.ts';
+import { luckOf, type LuckEvent } from '../chance/draws.ts';
+import { figureAt, figureOfBars } from '../chance/figures.ts';
+import { LEAST_EVENTS } from '../chance/verdict.ts';
 
 /** Fewer notes fit anything. */
 const LEAST_NOTES = 24;
@@ -24,17 +28,34 @@ const KEY_ERRORS = 4;
 const PLACE_ERRORS = 3.5;
 /** Fewer different bars than these have no spread to measure it by. */
 const LEAST_BARS = 6;
+/**
+ * Or so many landings, on the thirds of the chords of another key, that luck gives as many in one take of five thousand: a
+ * line that arrives on every third was played in that key, whatever its other notes fit.
+ */
+const LANDINGS_BY_LUCK = 0.0002;
 
 interface Candidate {
   readonly semitones: number;
   readonly beats: number;
 }
 
-/** @returns null where the take fits its chart where it stands, or nothing better can be told */
+/** A landing and the chord that it is for. */
+export interface Landed {
+  readonly note: GradedNote;
+  readonly chord: Chord;
+}
+
+/**
+ * @param landed the take's landings
+ * @param followsHere whether the landings show that the chords are followed as they are: no other key is told then
+ * @returns null where the take fits its chart where it stands, or nothing better can be told
+ */
 export function suspectChart(
   notes: readonly GradedNote[],
+  landed: readonly Landed[],
   timeline: Timeline,
   toleranceSeconds: number,
+  followsHere: boolean,
 ): Suspected | null {
   const asked = notes.filter(({ chord, onsetBeat }) => chord !== null && onsetBeat >= 0);
   if (asked.length < LEAST_NOTES) return null;
@@ -48,13 +69,19 @@ export function suspectChart(
     there.forEach((hit, i) => gains.set(bars[i]!, (gains.get(bars[i]!) ?? 0) + hit - here[i]!));
     return { candidate, shareThere: meanOf(there), errors: standardErrors([...gains.values()]) };
   });
+  const byLandings = keyByLandings(landed, notes);
   const [best] = tried
     .filter(({ candidate, shareThere, errors }) => {
       const isKey = candidate.beats === 0;
+      if (isKey && followsHere) return false;
+      if (isKey && candidate.semitones === byLandings) return true;
       const gain = shareThere - shareHere;
       return gain >= (isKey ? KEY_GAIN : PLACE_GAIN) && errors >= (isKey ? KEY_ERRORS : PLACE_ERRORS);
     })
-    .sort((a, b) => b.shareThere - a.shareThere);
+    .sort((a, b) => Number(isByLandings(b)) - Number(isByLandings(a)) || b.shareThere - a.shareThere);
+  function isByLandings({ candidate }: { readonly candidate: Candidate }): boolean {
+    return candidate.beats === 0 && candidate.semitones === byLandings;
+  }
   if (best === undefined) return null;
   const { semitones, beats } = best.candidate;
   const { key } = timeline;
@@ -69,6 +96,35 @@ export function suspectChart(
   };
 }
 
+/** How far up the chords would have to move for the landings to be their thirds; null where no key is told so. */
+function keyByLandings(landed: readonly Landed[], notes: readonly GradedNote[]): number | null {
+  const own = pitchClassShares(notes);
+  const thirdsOf = maskReader();
+  const found = KEYS.map(({ semitones }) => {
+    const events = landed.flatMap(({ note, chord }): readonly LuckEvent[] => {
+      const mask = thirdsOf(chord).thirds;
+      const counts = (pitchClass: number) => holds(mask, wrapPitchClass(pitchClass - semitones));
+      if (mask === 0) return [];
+      const figure = figureAt(notes, note.index);
+      return [{ figure, hit: counts(note.pitchClass), hasEarlier: false, hasLater: false, counts }];
+    });
+    const hits = events.filter(({ hit }) => hit).length;
+    return {
+      semitones,
+      hits,
+      tail: events.length < LEAST_EVENTS ? 1 : tailFrom(luckOf(events, own).total, hits),
+    };
+  });
+  const [best] = found.sort((a, b) => a.tail - b.tail);
+  return best !== undefined && best.tail < LANDINGS_BY_LUCK ? best.semitones : null;
+}
+
+/** Every other key, from five half steps down to six up. */
+const KEYS: readonly Candidate[] = Array.from({ length: 11 }, (_, i) => ({
+  semitones: i < 6 ? i + 1 : i - 11,
+  beats: 0,
+}));
+
 /** How many standard errors the mean of the bars' gains lies above nought. */
 function standardErrors(gains: readonly number[]): number {
   const spread = standardDeviation(gains);
@@ -82,9 +138,8 @@ const LEAST_SPREAD = 0.5;
 
 /** Every other key, and up to a bar earlier or later by beats. */
 function candidates({ beatsPerBar }: Timeline): readonly Candidate[] {
-  const keys = Array.from({ length: 11 }, (_, i) => ({ semitones: i < 6 ? i + 1 : i - 11, beats: 0 }));
   const places = Array.from({ length: beatsPerBar }, (_, i) => [i + 1, -i - 1]).flat();
-  return [...keys, ...places.map((beats) => ({ semitones: 0, beats }))];
+  return [...KEYS, ...places.map((beats) => ({ semitones: 0, beats }))];
 }
 
 /** 1 where the chord that would stand at the onset holds the note, else 0. */
