@@ -1,5 +1,5 @@
 /** The report as a page of plain text: a teacher's note that fits one screen of a terminal. */
-import type { AimResult, Palette, Report, Share, Shares, Thirds } from '../take/schema.ts';
+import type { AimResult, Palette, Report, Thirds } from '../take/schema.ts';
 import { spelledChord, spelledKey } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 import { adviceSentence } from './advice-sentence.ts';
@@ -13,6 +13,7 @@ import {
   timingSentence,
 } from './sentences.ts';
 import { teacherSentences } from './teacher-sentences.ts';
+import { SHARE_ROWS, sharesTable } from './text-shares.ts';
 import { drawForm, LONGEST_DRAWN_BARS } from './text-form.ts';
 import { block, rule, wrapText, PAGE_COLUMNS } from './text-lines.ts';
 
@@ -106,7 +107,7 @@ function allFigures(report: Report, words: Words): readonly string[] {
   return [
     '',
     ...inMargin(headings.numbers, [headlineNumbers(report, words)]),
-    ...sharesTable(report.shares, ROWS, words),
+    ...sharesTable(report.shares, SHARE_ROWS, words),
     ...inMargin(headings.changes, changeSentences(report, words)),
     ...inMargin(headings.thirds, thirdSentences(report.thirds, words)),
     ...inMargin(headings.palette, paletteSentences(report.palette, words)),
@@ -135,68 +136,6 @@ function title({ timeline, tuning, settings, summary }: Report, words: Words): s
     anticipationBeats: settings.anticipationBeats,
     turnBars: turnBars ?? null,
   });
-}
-
-const ROWS = ['landings', 'phraseEnds', 'strongBeats', 'allNotes', 'byLength'] as const;
-const COLUMNS = ['thirds', 'guideTones', 'chordTones'] as const satisfies readonly (keyof Shares)[];
-const FIRST_COLUMNS = 14;
-const CELL_COLUMNS = 22;
-
-function sharesTable(
-  shares: Report['shares'],
-  shown: readonly (typeof ROWS)[number][],
-  words: Words,
-): readonly string[] {
-  const { rows, columns } = words.page;
-  const line = (name: string, cells: readonly string[]) =>
-    (name.padEnd(FIRST_COLUMNS) + cells.map((text) => text.padEnd(CELL_COLUMNS)).join('')).trimEnd();
-  return [
-    line(
-      '',
-      COLUMNS.map((column) => columns[column]),
-    ),
-    ...shown.map((row) =>
-      line(
-        rows[row],
-        COLUMNS.map((column) => cell(shares[row][column], row === 'byLength', words)),
-      ),
-    ),
-    ...signLegend(
-      shown.flatMap((row) => COLUMNS.map((column) => shares[row][column])),
-      words,
-    ),
-  ];
-}
-
-/** Longer counts would not fit their column, and say no more than per cent do. */
-const MOST_COUNTED = 1000;
-
-/** "7/12, luck 8 % +": counts, chance level, and whether it is more or less than that. */
-function cell(share: Share, byLength: boolean, { page, numbers }: Words): string {
-  if (share.share === null) return page.none;
-  const counted =
-    byLength || share.of >= MOST_COUNTED
-      ? numbers.percent({ share: share.share })
-      : `${share.hits}/${share.of}`;
-  const luck = share.chance === null ? '' : `, ${page.luck({ share: share.chance })}`;
-  const sign = VERDICT_SIGNS[share.verdict];
-  return `${counted}${luck}${sign === '' ? '' : ` ${sign}`}`;
-}
-
-const VERDICT_SIGNS: Readonly<Record<Share['verdict'], string>> = {
-  'above chance': '+',
-  'at chance': '',
-  'below chance': '−',
-  'too short to tell': '?',
-};
-
-function signLegend(cells: readonly Share[], { page }: Words): readonly string[] {
-  const verdicts = ['above chance', 'below chance', 'too short to tell'] as const;
-  const used = verdicts.filter((verdict) =>
-    cells.some((share) => share.verdict === verdict && share.share !== null),
-  );
-  const told = used.map((verdict) => `${VERDICT_SIGNS[verdict]} ${page.signs[verdict]}`);
-  return used.length === 0 ? [] : [`   ${told.join(', ')}`];
 }
 
 function changeSentences({ changes, timeline }: Report, words: Words): readonly (string | null)[] {
