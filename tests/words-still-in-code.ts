@@ -37,7 +37,7 @@ export const STILL_ENGLISH: Readonly<Record<string, string>> = {
   'core/music/instruments.ts': '',
   'core/music/parse-chord.ts': '',
   'core/report/aim-sentences.ts': '',
-  'core/report/text.ts': '',
+  'core/report/text-shares.ts': '',
   'core/take/landing-schema.ts': '',
   'core/take/share-schema.ts': '',
   'core/take/teaching-schema.ts': '',
