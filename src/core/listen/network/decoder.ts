@@ -1,7 +1,9 @@
 import type { HeardNote } from '../../take/note.ts';
 import * as D from './decoding.ts';
+import { hearPair, type PartialsAt } from '../measure/second.ts';
 import { Levels } from './levels.ts';
-import { isSameStroke, isTakenBy, onsetsOf, type Onset } from './onsets.ts';
+import { isTakenBy, onsetsOf, type Onset } from './onsets.ts';
+import { finePitch } from './fine-pitch.ts';
 import { heardNote, isScoop, type OpenNote } from './open-note.ts';
 import { Outputs } from './outputs.ts';
 import { DELAY_FRAMES, LOW_MIDI, PITCHES } from './settings.ts';
@@ -17,6 +19,7 @@ export class Decoder {
   readonly ended: HeardNote[] = [];
   readonly levels = new Levels();
   readonly #outputs = new Outputs();
+  readonly #partialsAt: PartialsAt;
   readonly #onsets: Onset[] = [];
   readonly #open: OpenNote[] = [];
   #fresh: HeardNote[] = [];
@@ -34,12 +37,17 @@ export class Decoder {
     for (let p = 1; p < PITCHES; p++)
       if (this.#outputs.sounding(frame, p) > this.#outputs.sounding(frame, best)) best = p;
     if (this.#outputs.soundAbout(frame, best) < D.LEAST_SOUND) return null;
-    return LOW_MIDI + this.#pitchOver(frame, best);
+    return LOW_MIDI + this.#outputs.pitchOver(frame, best);
   }
 
-  /** Takes one frame of the network's answers, by semitone, each 0 to 1. */
-  push(onset: Float32Array, sounding: Float32Array): void {
+  /** Takes one frame of the network's answers, by semitone, each 0 to 1, and the long window's autocorrelation. */
+  push(onset: Float32Array, sounding: Float32Array, correlation: Float64Array): void {
     this.#outputs.push(onset, sounding);
+    for (let p = 0; p < PITCHES; p++) {
+      if (sounding[p]! < D.STAY_SOUND) continue;
+      const fine = finePitch(correlation, this.#outputs.pitchOver(this.#outputs.count - 1, p) + LOW_MIDI);
+      if (fine !== null) this.#outputs.setFine(p, fine - LOW_MIDI);
+    }
     const { count } = this.#outputs;
     for (; this.#peaksTo + PEAK_LAG < count; this.#peaksTo++)
       onsetsOf(this.#outputs, this.#peaksTo, this.#onsets);
@@ -47,6 +55,11 @@ export class Decoder {
     for (; this.#chosenTo + CHOICE_LAG < count; this.#chosenTo++) this.#choose(this.#chosenTo);
     for (; this.#followedTo + FOLLOW_LAG < count; this.#followedTo++) this.#follow(this.#followedTo);
     this.#handOver();
+  }
+
+  /** @param partialsAt the partials of the sound so far, for second notes */
+  constructor(partialsAt: PartialsAt) {
+    this.#partialsAt = partialsAt;
   }
 
   /** Notes sure enough to be shown since the last call: ended, or sounding with their pitch at rest. */
@@ -67,29 +80,17 @@ export class Decoder {
     for (const onset of this.#onsets) {
       if (onset.frame !== frame) continue;
       const taker = this.#onsets.find((other) => other !== onset && isTakenBy(onset, other));
-      if (!taker) this.#start(onset, this.#secondOf(onset));
+      if (!taker) this.#start(onset);
     }
     while (this.#onsets.length > 0 && this.#onsets[0]!.frame < frame - 2 * CHOICE_LAG) this.#onsets.shift();
   }
 
-  /** A surely struck other pitch of the same stroke whose harmonics are not the first one's. */
-  #secondOf(onset: Onset): number | null {
-    for (const other of this.#onsets) {
-      const interval = Math.abs(other.pitch - onset.pitch);
-      if (other === onset || interval < 2 || [12, 19, 24, 28, 31, 36].includes(interval)) continue;
-      if (isSameStroke(onset, other) && other.onset >= D.SECOND_ONSET && other.body >= D.SECOND_BODY)
-        return other.semitone;
-    }
-    return null;
-  }
-
-  #start(onset: Onset, second: number | null): void {
+  #start(onset: Onset): void {
     this.#anyChosen = true;
     for (const note of this.#open)
       if (onset.at > note.onset.at + 1.5) note.limit = Math.min(note.limit, Math.ceil(onset.at) + 1);
     this.#open.push({
       onset,
-      second,
       struck: this.levels.isStruck(onset.frame),
       peakDb: this.levels.peakDb(onset.frame),
       path: [],
@@ -117,8 +118,9 @@ export class Decoder {
       pitch = p;
     }
     if (best / (D.BEGUN_TO - D.BEGUN_FROM) <= D.BEGUN_SOUND) return;
+    if (this.levels.peakDb(DELAY_FRAMES) < D.BEGUN_DB) return;
     const frame = DELAY_FRAMES;
-    this.#start({ frame, pitch, at: frame, semitone: pitch, onset: D.BEGUN_ONSET, body: 1 }, null);
+    this.#start({ frame, pitch, at: frame, semitone: pitch, onset: D.BEGUN_ONSET, body: 1 });
   }
 
   /** The open notes go on through `frame`, from semitone to semitone. */
@@ -138,17 +140,9 @@ export class Decoder {
       note.quiet = 0;
       note.current = best;
       note.end = frame;
-      note.path.push(this.#pitchOver(frame, best));
+      note.path.push(this.#outputs.pitchOver(frame, best));
       note.frames.push(frame);
     }
-  }
-
-  /** The mean pitch of a semitone and its neighbours, by how surely each sounds. In semitones above LOW_MIDI. */
-  #pitchOver(frame: number, pitch: number): number {
-    let height = 0;
-    for (let p = Math.max(0, pitch - 1); p <= Math.min(PITCHES - 1, pitch + 1); p++)
-      height += this.#outputs.sounding(frame, p) * p;
-    return height / this.#outputs.soundAbout(frame, pitch);
   }
 
   /** The semitone at which a note goes on: its own while that sounds, else the surest within two. */
@@ -179,7 +173,7 @@ export class Decoder {
       }
       if (!note.closed) return;
       this.#open.shift();
-      this.ended.push(heard);
+      this.ended.push({ ...heard, ...hearPair(this.#partialsAt, heard, heard.onsetSeconds) });
     }
   }
 }

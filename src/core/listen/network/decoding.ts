@@ -41,6 +41,8 @@ export const SCOOP_LEAD = 0.2;
 /** A recording that begins within a note: what sounds in frames 4 to 11 on average. */
 export const BEGUN_SOUND = 0.6;
 export const BEGUN_ONSET = 0.7;
+/** … at this level in dBFS: hum and rustle are softer than a note that was cut into. */
+export const BEGUN_DB = -42;
 export const BEGUN_FROM = 4;
 export const BEGUN_TO = 12;
 /** No onset this early makes the recording begin within a note. */
@@ -48,15 +50,12 @@ export const BEGUN_CLEAR = 10;
 
 /**
  * Confidence: the odds in nepers that a note was played, fitted on the recordings of eight instruments, each counting alike; with
- * any one of them left out of the fit, notes given 0.76 on average were right in 0.80 of cases, those given 0.86 in 0.89.
+ * any one of them left out of the fit, notes given 0.75 on average were right in 0.78 of cases, those given 0.86 in 0.90.
  */
-export const ODDS = { always: -2.976, onset: 3.981, body: 0.36, length: 0.909, longSeconds: 0.2 };
+export const ODDS = { always: -2.927, onset: 3.532, body: 1.165, length: 0.715, longSeconds: 0.2 };
 
-/** A second note of the same stroke is told where it is this sure, and no octave or twelfth. */
-export const SECOND_ONSET = 0.6;
-export const SECOND_BODY = 0.85;
 /** A note is handed over while it sounds once its pitch has been followed for so many frames. */
-export const FRESH_FRAMES = 10;
+export const FRESH_FRAMES = 3;
 /** Rise of the bright part within 24 ms of an onset, in dB, from which on it is struck. */
 export const STRUCK_DB = 6;
 /** Vibrato: from this half width in cents, of these rates in hertz. */
@@ -66,3 +65,5 @@ export const VIBRATO_SLOWEST_HZ = 3;
 export const VIBRATO_FASTEST_HZ = 10;
 /** Below this a bend is none, in semitones. */
 export const LEAST_BEND = 0.35;
+/** The fine pitch of a frame counts where it lies this near the network's own, in semitones. */
+export const FINE_REACH = 0.4;

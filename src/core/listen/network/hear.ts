@@ -1,4 +1,5 @@
 import { Resampler } from '../../base/resample.ts';
+import { SoundMemory } from '../frames/memory.ts';
 import { NewestFrame } from '../live/newest.ts';
 import { DC_POLE, INNER_RATE, PASS_HZ, STOP_HZ } from '../tuning/frames.ts';
 import { Decoder } from './decoder.ts';
@@ -10,7 +11,8 @@ const BUFFER = 8192;
 
 /** Sound at any rate → notes, streaming: the inner rate, features, network, decoder. All buffers are made here. */
 export class Hearing {
-  readonly decoder = new Decoder();
+  readonly #memory = new SoundMemory();
+  readonly decoder = new Decoder((from, length) => this.#memory.partialsAt(from, length));
   readonly newest = new NewestFrame();
   readonly #resampler: Resampler;
   readonly #features = new Features();
@@ -19,7 +21,7 @@ export class Hearing {
   readonly #onFrame = (): void => {
     this.#network.step(this.#features.bins, this.#features.globals);
     this.decoder.levels.push(this.#features.levelDb, this.#features.brightDb);
-    this.decoder.push(this.#network.onset, this.#network.sounding);
+    this.decoder.push(this.#network.onset, this.#network.sounding, this.#features.long.correlation);
   };
   #lastIn = 0;
   #lastOut = 0;
@@ -35,7 +37,9 @@ export class Hearing {
       const to = Math.min(samples.length, from + largest);
       const written = this.#resampler.process(samples, from, to, this.#buffer, 0);
       this.#removeOffset(written);
-      this.newest.push(this.#buffer.subarray(0, written));
+      const fresh = this.#buffer.subarray(0, written);
+      this.newest.push(fresh);
+      this.#memory.push(fresh);
       this.#features.push(this.#buffer, written, this.#onFrame);
     }
   }

@@ -58,7 +58,7 @@ const comesBefore = (a: Onset, b: Onset): boolean =>
   a.at < b.at || (a.at === b.at && a.semitone < b.semitone);
 
 /** Whether two onsets are near enough in time to be one stroke. */
-export const isSameStroke = (a: Onset, b: Onset): boolean => Math.abs(a.at - b.at) <= D.STROKE_FRAMES;
+const isSameStroke = (a: Onset, b: Onset): boolean => Math.abs(a.at - b.at) <= D.STROKE_FRAMES;
 
 /** Whether `other` takes `onset`'s place: a surer pitch of the same stroke, or the same note a moment away. */
 export function isTakenBy(onset: Onset, other: Onset): boolean {

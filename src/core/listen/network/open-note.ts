@@ -10,8 +10,6 @@ const STEP_SECONDS = HOP / INNER_RATE;
 /** A note that is being followed. */
 export interface OpenNote {
   readonly onset: Onset;
-  /** A second pitch struck with it, in semitones above LOW_MIDI, else null. */
-  readonly second: number | null;
   readonly struck: boolean;
   readonly peakDb: number;
   /** Its pitch by frame, in semitones above LOW_MIDI, and those frames. */
@@ -65,7 +63,7 @@ export function heardNote(note: OpenNote): HeardNote {
     attack: note.struck ? 'struck' : 'legato',
     bendSemitones: Math.abs(bend) < D.LEAST_BEND ? 0 : bend,
     vibrato,
-    second: note.second === null ? null : LOW_MIDI + note.second,
+    second: null,
   };
 }
 

@@ -1,3 +1,4 @@
+import { FINE_REACH } from './decoding.ts';
 import { PITCHES } from './settings.ts';
 
 /** Frames remembered; a power of two. */
@@ -13,11 +14,13 @@ export class Outputs {
   readonly #across = new Float32Array(KEPT * PITCHES);
   readonly #about = new Float32Array(KEPT * PITCHES);
   readonly #soundAbout = new Float32Array(KEPT * PITCHES);
+  readonly #fine = new Float32Array(KEPT * PITCHES);
 
   /** Takes the next frame in; sums of the frame before it are complete then. */
   push(onset: Float32Array, sounding: Float32Array): void {
     const at = this.#at(this.count);
     this.#onset.set(onset, at);
+    this.#fine.fill(NaN, at, at + PITCHES);
     this.#sounding.set(sounding, at);
     sumThree(onset, this.#across, at);
     sumThree(sounding, this.#soundAbout, at);
@@ -29,6 +32,21 @@ export class Outputs {
         this.#across[at + p]! + this.#across[before + p]! + (hasTwo ? this.#across[two + p]! : 0);
     }
     this.count++;
+  }
+
+  /** Pitch of the newest frame near the semitone `pitch`, in semitones above the lowest: `fine`, or NaN where it is not known. */
+  setFine(pitch: number, fine: number): void {
+    this.#fine[this.#at(this.count - 1) + pitch] = fine;
+  }
+
+  /** The mean pitch of a semitone and its neighbours, by how surely each sounds, or the fine pitch where that lies near. */
+  pitchOver(frame: number, pitch: number): number {
+    let height = 0;
+    for (let p = Math.max(0, pitch - 1); p <= Math.min(PITCHES - 1, pitch + 1); p++)
+      height += this.sounding(frame, p) * p;
+    const mean = height / this.soundAbout(frame, pitch);
+    const fine = this.#fine[this.#at(frame) + pitch]!;
+    return Math.abs(fine - mean) < FINE_REACH ? fine : mean;
   }
 
   onset(frame: number, pitch: number): number {
