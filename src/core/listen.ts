@@ -1,4 +1,4 @@
-import { pitchOfFrame } from './listen/path/frame-pitch.ts';
+import { pitchOfFrame } from './listen/live/frame-pitch.ts';
 import { Hearing } from './listen/network/hear.ts';
 import { LIVE_LOW_MIDI } from './listen/tuning/path.ts';
 import type { HeardNote, LiveReading } from './take/note.ts';

@@ -8,8 +8,7 @@ interface Rows {
   readonly weight: Float64Array;
 }
 
-const hzOfBin = (bin: number): number =>
-  440 * 2 ** ((LOW_MIDI + (bin - EDGE) / PER_SEMITONE - 69) / 12);
+const hzOfBin = (bin: number): number => 440 * 2 ** ((LOW_MIDI + (bin - EDGE) / PER_SEMITONE - 69) / 12);
 
 function rowsOf(each: (bin: number) => { from: number; weights: number[] }): Rows {
   const from = new Int32Array(BINS);
