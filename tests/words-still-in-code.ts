@@ -69,8 +69,6 @@ export const STILL_ENGLISH: Readonly<Record<string, string>> = {
   'core/grade/landings/timing.ts': '',
   'core/grade/teach/advice.ts': 'Faults, by the words of the report.',
   'core/grade/teach/findings.ts': 'Faults and the tests of aims, by the words of the report.',
-  'core/listen/decide/attack-rules.ts': '',
-  'core/listen/decide/maker.ts': '',
   'core/room/check/sound-check.ts': '',
   'core/room/path/measure-path.ts': '',
 };
