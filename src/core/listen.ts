@@ -1,6 +1,6 @@
 import { pitchOfFrame } from './listen/live/frame-pitch.ts';
 import { Hearing } from './listen/network/hear.ts';
-import { LIVE_LOW_MIDI } from './listen/tuning/path.ts';
+import { LIVE_LOW_MIDI } from './listen/tuning/live.ts';
 import type { HeardNote, LiveReading } from './take/note.ts';
 
 export interface ListenOptions {

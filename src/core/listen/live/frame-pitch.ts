@@ -1,5 +1,5 @@
 import type { Frame } from '../frames/frame.ts';
-import * as S from '../tuning/path.ts';
+import * as S from '../tuning/live.ts';
 
 /** The pitch of the newest frame on its own, as a fractional MIDI number, or null. */
 export function pitchOfFrame(frame: Frame): number | null {

@@ -1,5 +1,5 @@
 import type { Partial, Partials } from '../frames/partials.ts';
-import { INNER_RATE, LONGEST_STRETCH, PASS_HZ, SHORTEST_STRETCH } from '../tuning/frames.ts';
+import { INNER_RATE, LONGEST_STRETCH, SHORTEST_STRETCH } from '../tuning/frames.ts';
 import * as S from '../tuning/measure.ts';
 import { hzToMidi, midiToHz } from '../../music/temperament.ts';
 import type { HeardNote } from '../../take/note.ts';
@@ -80,20 +80,6 @@ function inCommon(partials: Partials, midi: number): Pair | null {
       : pair;
   }
   return null;
-}
-
-/** Does `midi` sound beside `other`: are most of those of its harmonics there which the other does not hide? */
-export function soundsBeside(partials: Partials, midi: number, other: number): boolean {
-  const { list, binHz } = partials;
-  const [hz, otherHz] = [midiToHz(midi), midiToHz(other)];
-  let open = 0;
-  let found = 0;
-  for (let n = 1; n <= S.BESIDE && n * hz < PASS_HZ; n++) {
-    if (isNear(n * hz, otherHz, S.SECOND_HIDDEN_BINS * binHz)) continue;
-    open++;
-    if (nearest(list, n * hz, reachHz(n * hz, binHz)) !== null) found++;
-  }
-  return found >= S.BESIDE_LEAST && found >= S.BESIDE_FOUND * open;
 }
 
 interface Harmonics {

@@ -5,49 +5,7 @@
 
 // Pitch, bend and vibrato.
 
-/** Semitones. A smaller travel is intonation, not a bend. */
-export const LEAST_BEND = 0.2;
-/** Semitones. A string is bent by two tones at most. */
-export const WIDEST_BEND = 4.5;
-/** Frames at the start of a note whose median is the pitch where it begins. */
-export const START_FRAMES = 3;
-/** Frames left out at the start of a plateau: the attack still sounds in their windows. */
-export const SETTLE_FRAMES = 2;
-/** Hz. Vibrato is no slower and no faster. */
-export const VIBRATO_SLOWEST_HZ = 3;
-export const VIBRATO_FASTEST_HZ = 9;
-/** Cents, half the width. Vibrato is no narrower and no wider. */
-export const VIBRATO_NARROWEST_CENTS = 7;
-export const VIBRATO_WIDEST_CENTS = 150;
-/** Half swings that a vibrato takes. */
-export const HALF_SWINGS = 4;
-/** Swings are counted past this share of the half width on either side of the centre. */
-export const SWING_SHARE = 1 / 3;
-/** The longest half swing is no longer than so many times the mean: a wandering pitch is no vibrato. */
-export const UNEVEN_SWINGS = 2.2;
-/** The half width is taken between this share of the pitches and the same share from above. */
-export const WIDTH_QUANTILE = 0.08;
-/** The centre of a vibrato lies midway between this share and the same from above. */
-export const CENTRE_QUANTILE = 0.05;
-
 // A reed that speaks an octave down.
-
-/** Seconds. An octave up that comes so soon after the attack, */
-export const OCTAVE_SECONDS = 0.2;
-/** and stands so many frames, was there from the start. */
-export const OCTAVE_FRAMES = 4;
-/** In high notes (HIGH_MIDI) only if the clarity of the longer period is then under this share of the shorter one's. */
-export const OCTAVE_BELOW = 1.01;
-/** Frames. The rise is looked for in notes of 64 to 200 ms: of 28 such notes on tuning lines, all were an octave down. */
-export const RISING_FRAMES_LEAST = 8;
-export const RISING_FRAMES_MOST = 25;
-/** dB. Only while the note is no further under its peak than this: muted tuning lines 0.976 → 0.994 of F1, with others. */
-export const RISING_DROP_DB = 12;
-/** Semitones. Frames so near the note's pitch count. */
-export const RISING_REACH = 1;
-/** The last frames are this part of them, but at least so many. */
-export const RISING_LATE_SHARE = 1 / 4;
-export const RISING_LATE_LEAST = 3;
 
 // A second note that sounds with the main one.
 
