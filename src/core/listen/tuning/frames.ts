@@ -14,16 +14,6 @@ export const STOP_HZ = 8000;
 /** Pole of the filter that removes a constant offset: y[n] = x[n] − x[n−1] + pole · y[n−1], 20 Hz at the inner rate. */
 export const DC_POLE = 0.9896;
 
-// The grid of time.
-
-/** Inner samples from one pitch frame to the next: 8 ms. */
-export const FRAME_HOP = 96;
-
-// How much is remembered.
-
-/** Ticks and blocks that the traces hold: 33 s, a power of two. */
-export const TICKS_KEPT = 8192;
-
 // The two windows of the pitch.
 
 /** Inner samples of the middle window: 29 ms, four periods of E3 and two of E2. */

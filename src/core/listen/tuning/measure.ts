@@ -52,9 +52,3 @@ export const TWO_SHARE = 0.97;
 export const LOUDER = 4;
 /** Semitones. A ratio so near a whole number is the main note's own overtone or its misreading. */
 export const WHOLE_RATIO = 0.4;
-/** Harmonics by which a note is known to sound on beside another, */
-export const BESIDE = 6;
-/** the share of those not hidden that must be there, */
-export const BESIDE_FOUND = 0.6;
-/** and their number. */
-export const BESIDE_LEAST = 2;
