@@ -142,7 +142,7 @@ describe('landfall grade', () => {
     const line = files.file('line.csv', NOTES);
     const explained = landfall('grade', line, ...CHART, '--explain', '2');
     expect(explained.status).toBe(0);
-    expect(explained.stdout).toMatch(/3 of D7, the third/);
+    expect(explained.stdout).toMatch(/F#5, the third of D7; bar 2/);
     expectRefusal(landfall('grade', line, ...CHART, '--explain', '3'), /2 bars and no bar 3/);
   });
 
@@ -152,7 +152,7 @@ describe('landfall grade', () => {
     expect(report.aims[0]).toMatchObject({ id: 'third-on-arrival' });
     expectRefusal(
       landfall('grade', line, ...CHART, '--aim', files.file('aim.json', '{}')),
-      /aim\.json: .*can't be read/,
+      /aim\.json: .*can’t be read/,
     );
     expectRefusal(landfall('grade', line, ...CHART, '--aim', line), /line\.csv is not the JSON/);
     expectRefusal(landfall('grade', line, ...CHART, '--aim', 'win'), /"win" is neither/);

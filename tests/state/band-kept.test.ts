@@ -1,4 +1,6 @@
 /** A take over a band that comes back through the microphone: heard past it live, later, cut off, and elsewhere. */
+import { en } from '../../src/core/words/en.ts';
+import { describe as describeMessage, type Message } from '../../src/core/words/problem.ts';
 import { describe, expect, it } from 'vitest';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
 import type { Report } from '../../src/core/take/schema.ts';
@@ -9,6 +11,10 @@ import { gradedByCommand, makeReview } from './by-command.ts';
 import { usualPractice } from '../../src/state/practice-settings.ts';
 import type { Settings } from '../../src/state/settings.ts';
 import { world } from './world.ts';
+
+/** What the session tells, in English. */
+const toldOf = (w: { readonly session: { readonly notices: readonly Message[] } }): string =>
+  w.session.notices.map((told) => describeMessage(told, en)).join();
 
 /** What the browser gives is 44.1 kHz or more; this is quicker, and holds all that the listener hears. */
 const RATE = 16_000;
@@ -137,7 +143,7 @@ describe('a take without a sound check', () => {
     expect(review.report.source.backing?.offsetSeconds).toBeCloseTo(0.06, 3);
     expect(review.details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.06, 3);
     expect(review.timeline.beatMap.secondsAt(0)).toBeCloseTo(COUNT_IN + 0.06, 3);
-    expect(w.session.notices.join()).toMatch(/The band came back through the microphone, 60 ms late/);
+    expect(toldOf(w)).toMatch(/The band came back through the microphone, 60 ms late/);
     // From the disk the same report stands, and graded anew it comes out the same.
     await w.settle();
     await w.session.openTake(review.id!);
@@ -164,7 +170,7 @@ describe('a take without a sound check', () => {
     const review = await makeReview(w);
     expect(review.report.source).not.toHaveProperty('backing');
     expect(review.details.firstBeatSeconds).toBeCloseTo(COUNT_IN + 0.02, 6);
-    expect(w.session.notices.join()).not.toMatch(/band/);
+    expect(toldOf(w)).not.toMatch(/band/);
     w.session.save('band');
     expect(w.saved).toEqual([]);
     w.session.save('line');
