@@ -1,10 +1,8 @@
+import { median as middleOf } from '../../base/statistics.ts';
 import * as D from './decoding.ts';
 
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
-}
+/** NaN of no values. */
+const median = (values: readonly number[]): number => middleOf(values) ?? NaN;
 
 /** Where the pitch has gone by the end if it goes one way in small steps and stays there; else null. */
 function arrivalOf(path: readonly number[]): number | null {
