@@ -46,7 +46,7 @@ async function delays(midi: number): Promise<number[]> {
 
 describe('from sound in to a reading', () => {
   it.each([
-    ['F1, on a bass', 29, 85],
+    ['F1, on a bass', 29, 115],
     ['E2, the lowest string of a guitar', 40, 40],
     ['A2', 45, 34],
     ['D3', 50, 34],

@@ -1,9 +1,14 @@
-/** Plucked tones by arithmetic: harmonics that fade, the upper ones sooner. Enough of a string to be heard as one. */
+/**
+ * Plucked tones by arithmetic: the partials of an ideal string that is plucked at a fifth of its length and heard by
+ * the speed with which it moves, sin(πh / 5) / h (textbook acoustics, from memory); the upper ones fade sooner.
+ */
 export interface Pluck {
   readonly atSeconds: number;
   readonly midi: number;
   readonly seconds?: number;
 }
+
+const PARTIALS = 30;
 
 export function pluckLine(
   plucks: readonly Pluck[],
@@ -18,8 +23,12 @@ export function pluckLine(
     for (let i = from; i < to; i++) {
       const t = (i - from) / sampleRate;
       const edge = Math.min(1, t / 0.002, (to - i) / (0.01 * sampleRate));
-      for (let h = 1; h <= 6 && h * hz < sampleRate / 2.5; h++)
-        out[i]! += (0.3 / h) * edge * Math.exp(-t * (2 + 2 * h)) * Math.sin(2 * Math.PI * h * hz * t);
+      for (let h = 1; h <= PARTIALS && h * hz < sampleRate / 2.5; h++)
+        out[i]! +=
+          ((0.3 * Math.sin((Math.PI * h) / 5)) / h) *
+          edge *
+          Math.exp(-t * (2 + 0.8 * h)) *
+          Math.sin(2 * Math.PI * h * hz * t);
     }
   }
   return out;

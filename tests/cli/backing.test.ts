@@ -46,7 +46,7 @@ describe('landfall grade --backing', () => {
     const plain = graded(take, '--json');
     const without = graded(take, '--backing', backing, '--json');
     expect(without).toMatchObject({ status: 0, stderr: '' });
-    expect(f1(without.stdout)).toBeGreaterThan(f1(plain.stdout) + 0.2);
+    expect(f1(without.stdout)).toBeGreaterThan(f1(plain.stdout) + 0.1);
     const found = report(without.stdout).source.backing;
     expect(found?.offsetSeconds).toBeCloseTo(scene.delaySeconds - 1, 2);
     expect(Math.abs(found?.driftPpm ?? NaN)).toBeLessThan(20);

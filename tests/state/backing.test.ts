@@ -8,6 +8,7 @@ import { Backings, emptyStand } from '../../src/state/backings.svelte.ts';
 import type { BackingRecord } from '../../src/state/chosen-backing.ts';
 import type { BackingRun, BackingsPort, OpenBacking } from '../../src/state/ports.ts';
 import { wanderingSeconds } from '../core/beats/rendered-track.ts';
+import { pluckLine } from '../analysis/pluck.ts';
 import { world } from './world.ts';
 
 const secondsAt = wanderingSeconds(120, 0.08, 32);
@@ -209,10 +210,8 @@ describe('a recording that is kept', () => {
       });
     };
     await session.start();
-    const tone = Float32Array.from({ length: 8000 * 9 }, (_, i) =>
-      i < 20_000 ? 0 : 0.3 * Math.sin((2 * Math.PI * 277.18 * i) / 8000) * ((i >> 12) % 2),
-    );
-    await play(tone);
+    const cSharps = Array.from({ length: 12 }, (_, i) => ({ atSeconds: 2.6 + i / 2, midi: 61, seconds: 0.4 }));
+    await play(pluckLine(cSharps, 8000, 9));
     await session.stop();
     await until('review');
     const { phase } = session;
