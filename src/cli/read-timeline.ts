@@ -4,9 +4,7 @@ import { timelineFromBeats, timelineFromTempo } from '../core/chart/build-timeli
 import type { Chart, Meter } from '../core/chart/chart.ts';
 import { readChartArgument } from '../core/chart/forms.ts';
 import { playedBars } from '../core/chart/play-order.ts';
-import { transposeChart } from '../core/chart/transpose-chart.ts';
-import { keyOn } from '../core/music/keys.ts';
-import { wrapPitchClass } from '../core/music/spelling.ts';
+import { movedChart } from '../core/chart/transpose-chart.ts';
 import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
 import { readBeatsCsv } from '../core/files/charts/beats-csv.ts';
 import { readChartFile } from '../core/files/charts/read-chart-file.ts';
@@ -74,10 +72,6 @@ export interface ReadTimeline {
   readonly timeline: Timeline;
   readonly warnings: readonly string[];
 }
-
-/** The same chart so many half steps up. */
-const movedChart = (chart: Chart, semitones: number): Chart =>
-  transposeChart(chart, keyOn(wrapPitchClass(chart.key.tonicPitchClass + semitones), chart.key.mode));
 
 function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<ReadTimeline> {
   const read = readChartGiven(under.chart, order.meter);

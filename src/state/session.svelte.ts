@@ -24,7 +24,7 @@ import type { Playback } from './playback.svelte.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import type { SessionPorts } from './session-ports.ts';
 import { withMessage, withoutMessage } from './messages.ts';
-import { withSuspectedDelay } from './take-delay.ts';
+import { canTakeSuspected, suspectedTake, type SuspectedThing } from './suspected-take.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
 export type { LiveMoment, LiveNote } from './live-moment.ts';
@@ -151,13 +151,13 @@ export class Session {
     return this.#open({ kind: 'take' }, () => openStoredTake(this.#ports.takes, id));
   }
 
-  /** Grades with the delay that the take makes probable; a take just played sets it for its devices, too. */
-  async takeSuspectedDelay(): Promise<void> {
-    const redelayed = this.#phase.kind === 'review' ? withSuspectedDelay(this.#phase.review) : null;
-    if (redelayed === null) return;
-    const { take, changed, devices } = redelayed;
-    if (devices !== null) this.#ports.rooms.setDelay(devices, this.#ports.today());
-    await this.#judge(take, null, this.#begin(), changed);
+  /** Grades with the delay or over the chart that the take makes probable; it then holds for what comes next, too. */
+  async takeSuspected(what: SuspectedThing): Promise<void> {
+    const review = this.#phase.kind === 'review' ? this.#phase.review : null;
+    if (review === null || !canTakeSuspected(what, review)) return;
+    const turn = this.#begin();
+    const { take, known, changed } = await suspectedTake(what, review, this.#ports);
+    if (turn === this.#turn) await this.#judge(take, known, turn, changed);
   }
 
   /** Downloads a part of the take in review. Does nothing elsewhere, or where the take has no such part. */

@@ -10,6 +10,7 @@ import { readArgs } from '../../src/cli/args.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';
 import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { noteScore } from '../bench/note-metrics.ts';
+import { usualSettings } from '../../src/state/settings.ts';
 import { expect, test } from './app.ts';
 import { playKeys, withKeyboard } from './fake-midi.ts';
 import {
@@ -107,6 +108,25 @@ test('files let fall on the page are opened', async ({ openApp }) => {
   await page.getByRole('button', { name: 'Hear the take' }).click();
   await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
   await expect.poll(() => page.getByLabel('Place in the take').inputValue()).not.toBe('0');
+});
+
+test('a line in another key than the chart is graded in its own by one press', async ({ openApp }) => {
+  const { page } = await openApp();
+  await expect(startButton(page)).toBeEnabled();
+  // The page opens on a blues in A; this is one in B: third, root, fifth and seventh of each bar.
+  const roots = [11, 11, 11, 11, 4, 4, 11, 11, 6, 4, 11, 11];
+  const midis = [...roots, ...roots].flatMap((root) => [4, 0, 7, 10].map((step) => 48 + root + step));
+  const { bpm } = usualSettings;
+  const rows = midis.map((midi, i) => `${(i * 60) / bpm},${48 / bpm},${midi}`);
+  const buffer = Buffer.from(['onset,duration,pitch', ...rows].join('\n'));
+  await openRecording(page, { name: 'line.csv', mimeType: 'text/csv', buffer });
+  await untilReview(page);
+  await expect(page.getByText('This fits B major better than A major')).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Grade it in B major' }).click();
+  await untilReview(page);
+  await expect(page.getByText('This fits B major better than A major')).toBeHidden();
+  expect((await savedReport(page)).timeline.key).toEqual({ tonic: 'B', mode: 'major' });
 });
 
 test('a note is taken out of the grade and put back, by key and by button', async ({ openApp }) => {

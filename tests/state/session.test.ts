@@ -114,7 +114,7 @@ describe('a take', () => {
     const before = await reviewed(w);
     const suspected = before.report.suspectedDelay!;
     expect(Math.abs(suspected.ms - 126)).toBeLessThan(10);
-    await w.session.takeSuspectedDelay();
+    await w.session.takeSuspected('delay');
     const after = await reviewed(w);
     expect(after.report.suspectedDelay).toBeNull();
     expect(after.id).toBe(before.id);

@@ -2,7 +2,7 @@
 import type { Chord, Key } from '../music/chord.ts';
 import { keyOn, parseKey } from '../music/keys.ts';
 import { parseChord, splitSymbol } from '../music/parse-chord.ts';
-import { intervalBetween, moveByInterval } from '../music/spelling.ts';
+import { intervalBetween, moveByInterval, wrapPitchClass } from '../music/spelling.ts';
 import type { Chart, ChartBar } from './chart.ts';
 
 /**
@@ -32,6 +32,13 @@ export function transposeChart(chart: Chart, toKey: Key): Chart {
     })),
   };
 }
+
+/**
+ * The chart so many half steps up, down with a minus, its key in the name that has the fewest signs.
+ * @example movedChart(bluesInC, 2).key.tonic // 'D'
+ */
+export const movedChart = (chart: Chart, semitones: number): Chart =>
+  transposeChart(chart, keyOn(wrapPitchClass(chart.key.tonicPitchClass + semitones), chart.key.mode));
 
 function movedKey({ tonic, mode }: Key, interval: string): Key {
   const moved = parseKey(`${moveByInterval(tonic, interval)}${mode === 'minor' ? ' minor' : ''}`);

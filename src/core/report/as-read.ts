@@ -10,7 +10,7 @@ import { parseChord } from '../music/parse-chord.ts';
 import { nameInKey, nameOverChord, noteName } from '../music/pitch-names.ts';
 import { keyAsRead, midiOfName, type Reading } from '../music/reading.ts';
 import { intervalBetween, wrapPitchClass } from '../music/spelling.ts';
-import type { Advice, Landing, Report, ReportNote } from '../take/schema.ts';
+import type { Advice, Landing, Report, ReportNote, Suspected } from '../take/schema.ts';
 
 /** Moves the names of one report; each chord symbol is moved once. */
 class Mover {
@@ -103,8 +103,14 @@ export function reportAsRead(report: Report, reading: Reading): Report {
     },
     palette: { ...report.palette, byChord: report.palette.byChord.map(withChord) },
     advice: report.advice.map((advice) => adviceAsRead(advice, key, mover)),
+    suspected: report.suspected && suspectedAsRead(report.suspected, sounding.mode, reading),
   };
 }
+
+const suspectedAsRead = (suspected: Suspected, mode: Key['mode'], reading: Reading): Suspected => ({
+  ...suspected,
+  tonic: keyAsRead(keyOf({ tonic: suspected.tonic, mode }), reading).tonic,
+});
 
 const noteAsRead = (note: ReportNote, key: Key, mover: Mover): ReportNote => ({
   ...note,

@@ -1157,6 +1157,7 @@ export const de: Words = {
     lostIsHatched: 'Auf der Linie ist die Stelle schraffiert.',
     heard: 'Was noch zu hören ist',
     gradeThere: 'Von dort an bewerten',
+    gradeInKey: ({ key }) => `In ${key} bewerten`,
 
     facts: {
       bpm: ({ bpm }) => `Tempo ${bpm}`,

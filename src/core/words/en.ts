@@ -1376,6 +1376,7 @@ export const en = {
     lostIsHatched: 'It is hatched on the line.',
     heard: 'What else is heard',
     gradeThere: 'Grade it from there',
+    gradeInKey: ({ key }: { key: string }) => `Grade it in ${key}`,
 
     // The facts of a take, one after the other.
     facts: {

@@ -14,6 +14,7 @@ import { INSTRUMENTS, instrumentOf } from '../../../src/core/music/instruments.t
 import { parseKey, writeKey } from '../../../src/core/music/keys.ts';
 import { noteName } from '../../../src/core/music/pitch-names.ts';
 import { CONCERT, keyAsRead, midiOfName, pitchedIn, readingOf } from '../../../src/core/music/reading.ts';
+import { suspectedSentence } from '../../../src/core/report/sentences.ts';
 import { landingAsRead, reportAsRead } from '../../../src/core/report/as-read.ts';
 import { chart, gradeLine } from '../grade/line.ts';
 
@@ -160,6 +161,19 @@ describe('a report as it is read', () => {
     expect(written.advice.map((piece) => adviceSentence(piece, en)).join(' ')).not.toMatch(/\bC7\b|\bF7\b/);
     expect(landingAsRead(report.landings[1]!, reading.interval).chord).toBe('D7');
     expect(landingAsRead(report.landings[1]!, reading.interval).fromChord).toBe('A7');
+  });
+
+  it('names the key that a take fits better as it is written: an alto reads B where D sounds', () => {
+    const suspected = {
+      what: 'key',
+      semitones: 2,
+      beats: 0,
+      tonic: 'D',
+      shareHere: 0.3,
+      shareThere: 0.8,
+    } as const;
+    const written = reportAsRead({ ...report, suspected }, read('alto-sax'));
+    expect(suspectedSentence(written, en)).toContain('This fits B major better than A major');
   });
 
   it('at concert pitch it is the report itself', () => {

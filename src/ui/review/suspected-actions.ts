@@ -1,4 +1,10 @@
-/** What can be done where the delay of a take is suspected. */
+/** What can be done where a take makes its delay, its key or its first beat suspect. */
+export interface SuspectedActions {
+  readonly delay: DelayActions;
+  /** Grades the take over the chart that it fits better; null where none is suspected, or where that can't be done. */
+  readonly onchart: (() => void) | null;
+}
+
 export interface DelayActions {
   /** Grades the take with the delay that it makes probable. */
   readonly ontake: () => void;
