@@ -117,6 +117,7 @@ async function assemble(): Promise<AppState> {
     takes,
     rooms,
     backings: recordings,
+    stand: backings,
     frames,
     files,
     today: () => new Date(),

@@ -68,9 +68,9 @@ export const backingTimeline = ({ record, chart, round, bpm }: ChosenBacking): O
 
 /** What a take keeps of it. */
 function takenBacking({ record, round }: ChosenBacking): TakenBacking {
-  const { id, title, speed, cents } = record;
+  const { id, title, speed, cents, bars } = record;
   const { fromSeconds, toSeconds, beatSeconds } = round;
-  return { id, title, speed, cents, fromSeconds, toSeconds, beatSeconds: [...beatSeconds] };
+  return { id, title, speed, cents, fromSeconds, toSeconds, beatSeconds: [...beatSeconds], bars };
 }
 
 /** What of the chosen recording is played. */

@@ -23,7 +23,7 @@ export type ExportPart = 'line' | 'band' | 'beats' | 'report';
 /** A name that every system takes: "landfall 2026-03-01 10-15 Blues in A". */
 export function fileStem(details: TakeDetails): string {
   const day = details.startedAt.slice(0, 16).replace('T', ' ').replaceAll(':', '-');
-  const title = details.title
+  const title = (details.name || details.title)
     .replace(/[^\p{L}\p{N} #-]+/gu, ' ')
     .replace(/ +/g, ' ')
     .trim()

@@ -3,12 +3,12 @@ import { foundIn, withHeard, type GradedSound, type GradingEvents } from '../ana
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { withChoice, type NoteChoice } from '../core/grade/assign/doubtful.ts';
 import type { Report } from '../core/take/schema.ts';
-import type { Message } from '../core/words/problem.ts';
+import { notice, type Message } from '../core/words/problem.ts';
 import { gradeTake, type FinishedTake } from './finished-take.ts';
 import type { Library } from './library.svelte.ts';
 import { makeReview, type Review } from './phase.ts';
 import type { AnalysisPort, TakesPort } from './ports.ts';
-import { gradeOrder, type TakeDetails } from './take.ts';
+import { gradeOrder, type TakeDetails, type TakeId } from './take.ts';
 
 export interface GradingPorts {
   readonly analysis: AnalysisPort;
@@ -39,8 +39,23 @@ export async function gradeAndKeep(
     if (take.id !== null) void ports.library.load();
     return graded;
   }
+  if (graded.value.heard.length === 0 && take.id !== null) {
+    await discardEmpty(take.id, ports, events);
+    return good({ take: { ...take, id: null }, ...graded.value });
+  }
   const change = { ...changed, ...correctedFirstBeat(take, graded.value.report) };
   return good(await keep(take, graded.value, change, ports, events));
+}
+
+/** A take in which nothing was heard would only stand in the way among the others. */
+async function discardEmpty(
+  id: TakeId,
+  { takes, library }: GradingPorts,
+  events: GradingEvents,
+): Promise<void> {
+  const removed = await takes.remove(id);
+  events.message(removed.ok ? notice('take.emptyNotKept') : removed.problem);
+  void library.load();
 }
 
 /** A note of a take, and whether it is to count; null takes back what was said of it. */

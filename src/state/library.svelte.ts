@@ -6,7 +6,7 @@ import { takeFromStore } from './finished-take.ts';
 import type { FilesPort, TakesPort } from './ports.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import { withMessage } from './messages.ts';
-import type { TakeCard, TakeId, UnfinishedTake } from './take.ts';
+import type { TakeCard, TakeId, TakeMark, UnfinishedTake } from './take.ts';
 
 export class Library {
   readonly #store: TakesPort;
@@ -49,9 +49,9 @@ export class Library {
     this.#notices = messages;
   }
 
-  async rename(id: TakeId, title: string): Promise<void> {
-    const tidy = title.trim();
-    if (tidy !== '') await this.#afterwards(await this.#store.rename(id, tidy));
+  /** Names a take, or takes its name away with an empty one; stars it, or takes the star away. */
+  async mark(id: TakeId, change: TakeMark): Promise<void> {
+    await this.#afterwards(await this.#store.mark(id, change));
   }
 
   async remove(id: TakeId): Promise<void> {

@@ -6,8 +6,11 @@ import type { Report } from '../core/take/schema.ts';
 import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
 import { readKeptNotes, readKeptReport } from './kept-report.ts';
 import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
+import type { SessionPorts } from './session-ports.ts';
 import { notice, type Message } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
+
+type OpenerPorts = Pick<SessionPorts, 'setup' | 'analysis' | 'takes' | 'audio' | 'today'>;
 
 export interface OpenedTake {
   readonly take: FinishedTake;
@@ -26,8 +29,20 @@ export interface RecordingFiles {
   readonly backing: File | null;
 }
 
+/** The takes that a session opens, each from where it is. */
+export const takeOpeners = ({ setup, analysis, takes, audio, today }: OpenerPorts) => ({
+  /** Files against the chart, key and tempo that are set. */
+  recording: async (files: RecordingFiles, firstBeatSeconds: number) => {
+    if (!setup.timeline.ok) return setup.timeline;
+    const { details } = setup.planTake(setup.timeline.value, today());
+    return openFilesAsTake(analysis, files, details, firstBeatSeconds);
+  },
+  demo: () => openDemoTake(audio, today()),
+  stored: (id: TakeId) => openStoredTake(takes, id),
+});
+
 /** Reads the files, against a chart and its details. */
-export async function openFilesAsTake(
+async function openFilesAsTake(
   analysis: AnalysisPort,
   { line, backing }: RecordingFiles,
   details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>,
@@ -56,7 +71,7 @@ export async function openFilesAsTake(
 }
 
 /** The demo line, rendered afresh. */
-export async function openDemoTake(audio: AudioPort, now: Date): Promise<Outcome<OpenedTake>> {
+async function openDemoTake(audio: AudioPort, now: Date): Promise<Outcome<OpenedTake>> {
   const demo = await audio.renderDemo();
   return demo.ok
     ? good({ take: takeFromDemo(demo.value, now), report: null, heard: null, warnings: [] })
@@ -64,7 +79,7 @@ export async function openDemoTake(audio: AudioPort, now: Date): Promise<Outcome
 }
 
 /** A stored take; without a report where it was cut off, or where its report can't be read any more. */
-export async function openStoredTake(takes: TakesPort, id: TakeId): Promise<Outcome<OpenedTake>> {
+async function openStoredTake(takes: TakesPort, id: TakeId): Promise<Outcome<OpenedTake>> {
   const stored = await takes.open(id);
   if (!stored.ok) return stored;
   const report = readKeptReport(stored.value);

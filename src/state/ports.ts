@@ -27,7 +27,15 @@ import type { Report } from '../core/take/schema.ts';
 import type { KeptReport } from './kept-report.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
-import type { StoredTake, TakeCard, TakeDetails, TakeId, TakeSummary, UnfinishedTake } from './take.ts';
+import type {
+  StoredTake,
+  TakeCard,
+  TakeDetails,
+  TakeId,
+  TakeMark,
+  TakeSummary,
+  UnfinishedTake,
+} from './take.ts';
 
 export type TakeAudio = Sound;
 
@@ -206,7 +214,7 @@ export interface TakesPort {
   list(): Promise<{ readonly takes: readonly TakeCard[]; readonly messages: readonly Message[] }>;
   unfinished(): Promise<readonly UnfinishedTake[]>;
   open(id: TakeId): Promise<Outcome<StoredTake>>;
-  rename(id: TakeId, title: string): Promise<Outcome<void>>;
+  mark(id: TakeId, change: TakeMark): Promise<Outcome<void>>;
   remove(id: TakeId): Promise<Outcome<void>>;
 }
 

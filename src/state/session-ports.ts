@@ -1,5 +1,6 @@
 /** What a session of playing needs: the ports of a take, and what the app keeps. */
 import type { BackingsPort, FilesPort, FramesPort } from './ports.ts';
+import type { Stand } from './again.ts';
 import type { Library } from './library.svelte.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
@@ -11,6 +12,7 @@ export interface SessionPorts extends TakePorts {
   readonly library: Library;
   readonly frames: FramesPort;
   readonly backings: BackingsPort;
+  readonly stand: Stand;
   readonly files: FilesPort;
   readonly today: () => Date;
 }

@@ -12,23 +12,17 @@ import { gradeAndKeep } from './grade-and-keep.ts';
 import { NoteChoices, type PlaceInReport } from './note-choices.ts';
 import type { LiveMoment } from './live-moment.ts';
 import { LiveState } from './live-state.svelte.ts';
-import {
-  openDemoTake,
-  openFilesAsTake,
-  openStoredTake,
-  type RecordingFiles,
-  type OpenedTake,
-} from './open-take.ts';
+import { takeOpeners, type OpenedTake, type RecordingFiles } from './open-take.ts';
 import { makeReview, type Opening, type Phase, type Review } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import type { SessionPorts } from './session-ports.ts';
 import { withMessage, withoutMessage } from './messages.ts';
+import { marked, setUpAgain, type AgainChange } from './again.ts';
 import { canTakeSuspected, suspectedTake, type SuspectedThing } from './suspected-take.ts';
-import type { TakeDetails, TakeId } from './take.ts';
+import type { TakeDetails, TakeId, TakeMark } from './take.ts';
 
 export type { LiveMoment, LiveNote } from './live-moment.ts';
-export type { Phase } from './phase.ts';
 
 /** The take ends itself so long after its last chorus: an anticipated note rings, nothing new is landed. */
 const BEATS_AFTER_LAST_CHORUS = 0.25;
@@ -43,13 +37,17 @@ export class Session {
   #take: RunningTake | null = null;
   #stopFrames: (() => void) | null = null;
   #endedByItself = $state.raw(false);
+  /** Whether the take in review was opened, and not just played. */
+  #opened = false;
   /** Counts what was begun: an answer that comes after something else began is dropped. */
   #turn = 0;
   readonly #choices: NoteChoices;
+  readonly #openers: ReturnType<typeof takeOpeners>;
 
   constructor(ports: SessionPorts) {
     this.#ports = ports;
     this.#choices = new NoteChoices(ports);
+    this.#openers = takeOpeners(ports);
   }
 
   get phase(): Phase {
@@ -91,6 +89,7 @@ export class Session {
     if (['opening', 'counting-in', 'playing', 'grading'].includes(this.#phase.kind)) return;
     const { setup, today } = this.#ports;
     const turn = this.#begin();
+    this.#opened = false;
     const timeline = setup.timeline;
     if (!timeline.ok) return this.#trouble(timeline.problem, 'back');
     this.#timeline = timeline.value;
@@ -119,9 +118,20 @@ export class Session {
     if (this.#phase.kind === 'counting-in' || this.#phase.kind === 'opening') this.close();
   }
 
-  /** From review or trouble: starts with the same setup. */
-  async again(): Promise<void> {
-    await this.start();
+  /**
+   * Starts again. A take that was opened brings its whole set-up; one just played goes on with what is set now, which is
+   * its own and what was turned since.
+   */
+  async again(change: AgainChange = {}): Promise<void> {
+    const opened = this.#phase.kind === 'review' && this.#opened ? this.#phase.review.details : null;
+    const ready = setUpAgain(opened, change, this.#ports);
+    return ready.ok ? this.start() : this.#trouble(ready.problem, 'back');
+  }
+
+  /** Names or stars the take in review. */
+  mark(change: TakeMark): void {
+    if (this.#phase.kind !== 'review') return;
+    this.#phase = { kind: 'review', review: marked(this.#phase.review, change, this.#ports.library) };
   }
 
   /** Back to ready. A take that is being played is thrown away. */
@@ -133,22 +143,18 @@ export class Session {
 
   /** Grades files against the setup's chart and tempo, the first downbeat so many seconds from their start. */
   async openRecording(files: RecordingFiles, firstBeatSeconds = 0): Promise<void> {
-    const { setup, analysis, today } = this.#ports;
-    await this.#open({ kind: 'file', name: files.line.name }, async () => {
-      if (!setup.timeline.ok) return setup.timeline;
-      const { details } = setup.planTake(setup.timeline.value, today());
-      return openFilesAsTake(analysis, files, details, firstBeatSeconds);
-    });
+    const opening: Opening = { kind: 'file', name: files.line.name };
+    await this.#open(opening, () => this.#openers.recording(files, firstBeatSeconds));
   }
 
   /** Renders the demo line and grades it like a recording. */
   playDemo(): Promise<void> {
-    return this.#open({ kind: 'demo' }, () => openDemoTake(this.#ports.audio, this.#ports.today()));
+    return this.#open({ kind: 'demo' }, () => this.#openers.demo());
   }
 
   /** Reviews a stored take; grades it first if it was cut off, or if its report can't be read any more. */
   openTake(id: TakeId): Promise<void> {
-    return this.#open({ kind: 'take' }, () => openStoredTake(this.#ports.takes, id));
+    return this.#open({ kind: 'take' }, () => this.#openers.stored(id));
   }
 
   /** Grades with the delay or over the chart that the take makes probable; it then holds for what comes next, too. */
@@ -187,10 +193,6 @@ export class Session {
     this.#notices = withoutMessage(this.#notices, message);
   }
 
-  dispose(): void {
-    this.#begin();
-  }
-
   /** Lets go of whatever was going on and opens a new turn. */
   #begin(): number {
     this.#release();
@@ -202,6 +204,7 @@ export class Session {
   async #open(what: Opening, open: () => Promise<Outcome<OpenedTake>>): Promise<void> {
     const turn = this.#begin();
     this.#phase = { kind: 'opening', what };
+    this.#opened = true;
     const opened = await open();
     if (turn !== this.#turn) return;
     if (!opened.ok) return this.#trouble(opened.problem, 'back');
@@ -275,9 +278,8 @@ export class Session {
     turn: number,
     changed: Partial<TakeDetails> = {},
   ): Promise<void> {
-    const progress = (share: number) => {
+    const progress = (share: number) =>
       this.#while(turn, () => (this.#phase = { kind: 'grading', progress: share }));
-    };
     progress(0);
     const message = (told: Message) => this.#while(turn, () => this.#notice(told));
     const judged = await gradeAndKeep(take, known, this.#ports, { progress, message }, changed);

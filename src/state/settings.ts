@@ -12,6 +12,8 @@ export interface Settings extends PlayingSettings, PracticeSettings {
   readonly form: string | null;
   /** The player's own chart; kept while a built-in form is chosen. */
   readonly ownChart: string;
+  /** What the player's own chart is called; null: as its text says, or by its first chords. */
+  readonly ownTitle: string | null;
   /** Of the chart that counts now: "Bb", "A minor". */
   readonly key: string;
   readonly bpm: number;
@@ -52,6 +54,7 @@ export const settingsFields: { readonly [K in keyof Settings]: v.GenericSchema<u
   ...practiceFields,
   form: v.nullable(v.string()),
   ownChart: v.string(),
+  ownTitle: v.nullable(v.string()),
   key: v.string(),
   bpm: within(BPM_RANGE),
   feel: v.picklist(feelNames),
@@ -69,6 +72,7 @@ export const usualSettings: Settings = {
   ...usualPractice,
   form: '12-bar blues',
   ownChart: '',
+  ownTitle: null,
   key: 'A',
   bpm: 96,
   feel: 'shuffle',

@@ -28,7 +28,8 @@ import {
   type Settings,
 } from './settings.ts';
 import { planWithBacking, backingTimeline, type ChosenBacking } from './chosen-backing.ts';
-import { bandSeed } from './take.ts';
+import { bandSeed, type TakeDetails } from './take.ts';
+import { keptSetup, setupOfTake } from './take-setup.ts';
 import type { Message } from '../core/words/problem.ts';
 import type { TakePlan } from './take-plan.ts';
 
@@ -126,7 +127,15 @@ export class Setup {
     const { form, key } = this.#settings;
     if (this.#backing !== null) return this.#backing.record.title;
     if (form !== null) return `${form} in ${key}`;
-    return this.#chart.ok ? (this.#chart.value.title ?? firstChords(this.#chart.value)) : 'own chart';
+    return this.ownTitle ?? (this.#chart.ok ? firstChords(this.#chart.value) : 'own chart');
+  }
+
+  /** What the player's own chart is called, in any key; null where nobody has called it anything. */
+  get ownTitle(): string | null {
+    const { form, ownChart, ownTitle } = this.#settings;
+    if (ownTitle !== null) return ownTitle;
+    const chart = form === null ? this.#chart : parseChart(ownChart);
+    return chart.ok ? chart.value.title : null;
   }
 
   /** A form in the other mode keeps the tonic: blues in A, minor blues in A minor. */
@@ -139,12 +148,33 @@ export class Setup {
     this.#change({ form: name, key: writeKey(key), practice: { ...this.#settings.practice, loop: null } });
   }
 
-  /** A chart of the player's own. Its key is the one it writes, or the one its chords are in. */
-  writeChart(text: string): void {
+  /**
+   * A chart of the player's own. Its key is the one it writes, or the one its chords are in.
+   * @param title null where only the text may have one; left out, the chart is still the same one and keeps its title
+   */
+  writeChart(text: string, title?: string | null): void {
     const chart = parseChart(text);
     const key = chart.ok ? writeKey(chart.value.key) : this.#settings.key;
     this.#backing = null;
-    this.#change({ form: null, ownChart: text, key });
+    this.#change({
+      form: null,
+      ownChart: text,
+      key,
+      ownTitle: title === undefined ? this.#titleAfter(text) : title,
+    });
+  }
+
+  /** An edited chart keeps its title until its text gives another, or is gone. */
+  #titleAfter(text: string): string | null {
+    const written = (chart: string) => /^title:\s*(.*)$/im.exec(chart)?.[1] ?? null;
+    const { ownChart, ownTitle } = this.#settings;
+    const renamed = written(text) !== null && written(text) !== written(ownChart);
+    return text.trim() === '' || renamed ? null : ownTitle;
+  }
+
+  /** What the player calls the chart that is his own. */
+  nameChart(title: string): void {
+    this.#change({ ownTitle: title.trim() === '' ? null : title.trim() });
   }
 
   /** Moves the form, or the player's own chart, to the key's tonic; the mode stays the chart's. */
@@ -206,6 +236,12 @@ export class Setup {
     this.#change({ language });
   }
 
+  /** The set-up of a take, whatever was set before. A recording in the band's place is not part of it. */
+  takeUp(details: TakeDetails): void {
+    this.#backing = null;
+    this.#change(setupOfTake(details));
+  }
+
   /** All that a take needs of the present setup. */
   planTake(timeline: Timeline, now: Date): TakePlan {
     const { bpm, feel, countInBars, levels, reference, instrument, capo, aim, practice } = this.#settings;
@@ -226,6 +262,7 @@ export class Setup {
       levels,
       details: {
         title: this.title,
+        setup: { ...keptSetup(this.#settings) },
         startedAt,
         source: 'microphone',
         chartText: timeline.chart,

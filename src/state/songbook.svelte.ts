@@ -40,6 +40,11 @@ export class Songbook {
     return this.#charts.find((chart) => chart.chartText === chartText) ?? null;
   }
 
+  /** The kept chart of this title, in whatever key it stands now; null where there is none. */
+  called(title: string | null): KeptChart | null {
+    return this.#charts.find((chart) => chart.title === title) ?? null;
+  }
+
   async load(): Promise<void> {
     const { charts, messages } = await this.#store.list();
     this.#charts = charts;

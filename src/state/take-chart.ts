@@ -4,6 +4,7 @@ import { movedChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
 import { writeKey } from '../core/music/keys.ts';
 import type { Review } from './phase.ts';
+import { movedSetup } from './take-setup.ts';
 import type { TakeDetails } from './take.ts';
 
 /**
@@ -25,7 +26,10 @@ export function chartChange({
   return firstBeatSeconds >= 0 ? { firstBeatSeconds } : null;
 }
 
-function inOtherKey({ chartText, key: old, title }: TakeDetails, semitones: number): Partial<TakeDetails> {
+function inOtherKey(
+  { chartText, key: old, title, setup }: TakeDetails,
+  semitones: number,
+): Partial<TakeDetails> {
   const chart = parseChart(chartText);
   if (!chart.ok) throw new Error('the chart of a take in review can always be read');
   const moved = movedChart(chart.value, semitones);
@@ -34,6 +38,7 @@ function inOtherKey({ chartText, key: old, title }: TakeDetails, semitones: numb
   return {
     chartText: writeChart(moved),
     key,
+    ...(setup && { setup: movedSetup(setup, semitones) }),
     // A built-in form is named with its key: "12-bar blues in A".
     ...(title.endsWith(inOld) && { title: `${title.slice(0, -inOld.length)} in ${key}` }),
   };

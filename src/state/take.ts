@@ -12,6 +12,9 @@ export type {
   UnfinishedTake,
 } from '../storage/records.ts';
 
+/** What the player says of a take: its name, empty for none, and whether it is starred. */
+export type TakeMark = Pick<TakeDetails, 'name' | 'starred'>;
+
 /** How a take is to be graded. Until its first downbeat is known it counts from the first sample. */
 export const gradeOrder = (details: TakeDetails): GradeOrder => ({
   chartText: details.chartText,

@@ -46,5 +46,7 @@ export const TakenBackingSchema = v.object({
   toSeconds: seconds,
   /** Each beat of a round as it was played, from its first downbeat; the last is where it began again. */
   beatSeconds: rising,
+  /** The bars that were chosen to go round; left out by earlier takes. */
+  bars: v.exactOptional(v.nullable(v.object({ fromBar: barNumber, toBar: barNumber }))),
 });
 export type TakenBacking = Readonly<v.InferOutput<typeof TakenBackingSchema>>;

@@ -12,7 +12,7 @@ export function nothingKept(problem: Problem) {
     beginNotes: refuse,
     saveReport: refuse,
     open: refuse,
-    rename: refuse,
+    mark: refuse,
     remove: refuse,
     list: () => Promise.resolve({ takes: [] as readonly TakeCard[], messages: [problem] }),
     unfinished: () => Promise.resolve([] as readonly UnfinishedTake[]),

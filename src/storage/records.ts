@@ -11,7 +11,13 @@ const bars = v.pipe(v.number(), v.integer(), v.minValue(1));
 
 /** What is known about a take besides its sound: written when it begins, so that a cut-off one can be graded. */
 export const TakeDetailsSchema = v.object({
+  /** Of what was played: of the form, the chart, or the file. */
   title: text,
+  /** What the player calls the take; left out, or empty, where it has no name of its own. */
+  name: v.exactOptional(text),
+  starred: v.exactOptional(v.boolean()),
+  /** The settings that it was played with, each read by its own schema; earlier takes have none. */
+  setup: v.exactOptional(v.record(text, v.unknown())),
   /** ISO 8601. */
   startedAt: v.pipe(text, v.isoTimestamp()),
   source: v.picklist(['microphone', 'midi', 'recording', 'demo']),

@@ -172,8 +172,9 @@ export class Takes {
     });
   }
 
-  rename(id: TakeId, title: string): Promise<Outcome<void>> {
-    return attempt(() => this.#changeDetails(id, { title }));
+  /** What the player says of a take: its name, and whether it is starred. */
+  mark(id: TakeId, change: Pick<TakeDetails, 'name' | 'starred'>): Promise<Outcome<void>> {
+    return attempt(() => this.#changeDetails(id, change));
   }
 
   remove(id: TakeId): Promise<Outcome<void>> {

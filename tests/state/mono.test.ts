@@ -26,7 +26,7 @@ describe('a sweep measures one path, so both speakers play the same', () => {
     const w = await world(known ? { known } : {});
     await w.session.start();
     expect(w.inMono).toEqual([mono]);
-    w.session.dispose();
+    w.session.close();
   });
 
   test('a node is mixed down, and back again (channelCount and its mode, Web Audio API)', () => {

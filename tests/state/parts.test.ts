@@ -206,10 +206,8 @@ describe('Library', () => {
     await library.load();
     expect(library.takes).toHaveLength(1);
     const { id } = begun.value;
-    await library.rename(id, '  Slow one ');
-    expect(library.takes[0]?.title).toBe('Slow one');
-    await library.rename(id, '   ');
-    expect(library.takes[0]?.title).toBe('Slow one');
+    await library.mark(id, { name: 'Slow one', starred: true });
+    expect(library.takes[0]).toMatchObject({ title: details.title, name: 'Slow one', starred: true });
     expect(await library.exportLine(id)).toEqual(good(undefined));
     expect(saved).toEqual(['landfall 2026-03-01 10-00 Slow one.wav']);
     expect((await library.exportReport(id)).ok).toBe(false);

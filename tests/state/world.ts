@@ -238,6 +238,7 @@ export async function world(
     takes,
     rooms,
     backings: noBackings(problem('storage.none')),
+    stand: { kept: [], play: () => Promise.resolve() },
     frames: {
       each: (draw) => {
         draws.add(draw);

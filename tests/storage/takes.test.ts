@@ -56,8 +56,9 @@ describe('a take', () => {
       ids.push(writer.id);
     }
     expect((await takes.list()).takes.map((t) => t.id)).toEqual([ids[1], ids[2], ids[0]]);
-    await takes.rename(ids[0]!, 'The good one');
-    expect((await takes.list()).takes.at(-1)?.title).toBe('The good one');
+    await takes.mark(ids[0]!, { name: 'The good one', starred: true });
+    expect((await takes.list()).takes.at(-1)).toMatchObject({ name: 'The good one', starred: true });
+    expect((await takes.list()).takes[0]).not.toHaveProperty('name');
     await takes.saveReport(ids[0]!, {}, summary);
     await takes.remove(ids[0]!);
     expect((await takes.list()).takes).toHaveLength(2);
@@ -263,7 +264,7 @@ describe('a broken record', () => {
     expect((await takes.begin(details, never)).ok).toBe(false);
     expect((await takes.list()).messages).toHaveLength(1);
     expect(await takes.unfinished()).toEqual([]);
-    expect((await takes.rename('x', 'y')).ok).toBe(false);
+    expect((await takes.mark('x', { name: 'y' })).ok).toBe(false);
   });
 });
 

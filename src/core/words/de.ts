@@ -668,6 +668,7 @@ export const de: Words = {
     },
     'microphone.telephone':
       'Dieses Headset liefert nur Telefonton: Nimm ein Mikrofon mit Kabel oder das im Laptop.',
+    'take.emptyNotKept': 'Es war kein einziger Ton zu hören, darum bleibt diese Aufnahme nicht in der Liste.',
     'midi.nothingPlugged':
       'Noch ist kein MIDI-Instrument angeschlossen; sobald eines da ist, wird es gehört.',
     'devices.notChecked':
@@ -951,6 +952,7 @@ export const de: Words = {
       remove: 'Entfernen',
       removeNamed: ({ title }) => `${title} entfernen`,
       removeForGood: 'Endgültig entfernen',
+      heldOnly: 'Nur die hervorgehobenen',
       keep: 'Behalten',
       notGraded: 'noch nicht bewertet',
       noLandings: 'keine Landungen',
@@ -1469,6 +1471,12 @@ export const de: Words = {
     title: 'Landfall',
     putAway: ({ sentence }) => `Schließen: ${sentence}`,
     bar: ({ bar }) => `Takt ${bar}:`,
+    name: 'Benennen',
+    nameTake: ({ title }) => `${title} benennen`,
+    takeName: 'Name des Takes',
+    keepName: 'Namen behalten',
+    hold: 'Hervorheben',
+    holdTake: ({ title }) => `${title} hervorheben`,
     bandBar: ({ bar }) => `Takt ${bar}, die Band ist dran:`,
     goesOn: 'geht weiter',
     earlierLanding: ({ chorus, landing }) => `Chorus ${chorus}. ${landing}`,

@@ -882,6 +882,7 @@ export const en = {
     },
     'microphone.telephone':
       'This headset sends telephone sound: use a wired microphone, or the one in the laptop.',
+    'take.emptyNotKept': 'Not one note was heard, so this take is not kept among the others.',
     'midi.nothingPlugged': 'No MIDI instrument is plugged in yet; it will be heard as soon as it is.',
     'devices.notChecked':
       'You play through other devices than at your last sound check: do a sound check with these, it takes half a minute.',
@@ -1174,6 +1175,7 @@ export const en = {
       remove: 'Remove',
       removeNamed: ({ title }: { title: string }) => `Remove ${title}`,
       removeForGood: 'Remove for good',
+      heldOnly: 'Only those to hold on to',
       keep: 'Keep',
       notGraded: 'not graded yet',
       noLandings: 'no landings',
@@ -1732,6 +1734,13 @@ export const en = {
     putAway: ({ sentence }: { sentence: string }) => `Put away: ${sentence}`,
     /** Read out before the chords of a bar. */
     bar: ({ bar }: { bar: number }) => `Bar ${bar}:`,
+    // A kept take is named, and marked as one to hold on to.
+    name: 'Name it',
+    nameTake: ({ title }: { title: string }) => `Name ${title}`,
+    takeName: 'Name of the take',
+    keepName: 'Keep the name',
+    hold: 'One to hold on to',
+    holdTake: ({ title }: { title: string }) => `Hold on to ${title}`,
     bandBar: ({ bar }: { bar: number }) => `Bar ${bar}, the band’s:`,
     goesOn: 'goes on',
     earlierLanding: ({ chorus, landing }: { chorus: number; landing: string }) =>

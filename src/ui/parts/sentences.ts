@@ -6,6 +6,7 @@ import { keyAsRead, type Reading } from '../../core/music/reading.ts';
 import type { Landing } from '../../core/take/schema.ts';
 import { en } from '../../core/words/en.ts';
 import { spelledNote } from '../../core/words/spelling.ts';
+import type { TakeDetails } from '../../state/take.ts';
 import type { Words } from '../../core/words/words.ts';
 
 /** "A 7: third, flat 3, 20 ms late." for a screen reader and the live region. */
@@ -69,4 +70,18 @@ export function titleAsRead(title: string, reading: Reading, words: Words = en):
     title: forms[name]?.title ?? name,
     key: words.parts.key({ tonic: spelledNote(read.tonic, words), mode: read.mode }),
   });
+}
+
+/**
+ * A take by the name that the player gave it; else by its form and key, in the player's language, or by the title of a
+ * chart or a recording of the player's own, as it was written.
+ */
+export function takeTitle(
+  { name, title, setup, backing }: Pick<TakeDetails, 'name' | 'title' | 'setup' | 'backing'>,
+  reading: Reading,
+  words: Words,
+): string {
+  if (name !== undefined && name !== '') return name;
+  const isOwn = backing !== undefined || setup?.form === null;
+  return isOwn ? title : titleAsRead(title, reading, words);
 }

@@ -1,0 +1,49 @@
+/** The same again: the set-up of a take is taken up, with the recording it was played to, and what is to be otherwise. */
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import type { Backings } from './backings.svelte.ts';
+import type { Setup } from './setup.svelte.ts';
+import type { PracticeSettings } from './practice-settings.ts';
+import type { Library } from './library.svelte.ts';
+import type { Review } from './phase.ts';
+import type { TakeDetails, TakeMark } from './take.ts';
+
+/** What is to be other than it was. */
+export interface AgainChange {
+  /** Id of an aim. */
+  readonly aim?: string;
+  readonly loop?: PracticeSettings['practice']['loop'];
+}
+
+/** The player's own recordings, as far as one of them is put in the band's place. */
+export type Stand = Pick<Backings, 'kept' | 'play'>;
+
+/**
+ * @param opened the take whose set-up is taken up; null goes on with what is set
+ * @returns a problem where the recording that the take was played to is no longer kept
+ */
+export function setUpAgain(
+  opened: TakeDetails | null,
+  { aim, loop }: AgainChange,
+  { setup, stand }: { readonly setup: Setup; readonly stand: Stand },
+): Outcome<void> {
+  const ready = opened === null ? good(undefined) : takeUp(opened, setup, stand);
+  if (aim !== undefined) setup.setPlaying({ aim });
+  if (loop !== undefined) setup.setPractice({ loop });
+  return ready;
+}
+
+/** A take in review with what the player says of it, kept where the take is kept. */
+export function marked(review: Review, change: TakeMark, library: Pick<Library, 'mark'>): Review {
+  if (review.id !== null) void library.mark(review.id, change);
+  return { ...review, details: { ...review.details, ...change } };
+}
+
+function takeUp(details: TakeDetails, setup: Setup, stand: Stand): Outcome<void> {
+  setup.takeUp(details);
+  if (details.backing === undefined) return good(undefined);
+  const { id, speed, cents, bars = null } = details.backing;
+  if (stand.kept.every((record) => record.id !== id)) return bad('backing.gone');
+  // It is chosen at once; that its speed is written may take a while.
+  void stand.play(id, { speed, cents, bars });
+  return setup.backing === null ? bad('backing.gone') : good(undefined);
+}
