@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { holm, momentsOf, normalTail, poissonBinomial, tailFrom } from '../../src/core/base/statistics.ts';
 import { hitsOfFigure, luckOf, type LuckEvent, type PitchEvent } from '../../src/core/grade/chance/draws.ts';
+import { figureAt } from '../../src/core/grade/chance/figures.ts';
 import { sumOfTurns } from '../../src/core/grade/chance/turned-sum.ts';
 import { mulberry32 } from '../bench/made-players.ts';
 
@@ -102,6 +103,27 @@ describe('one draw a figure', () => {
     expect(hitsOfFigure(figure, evenly(0)).map((weight) => Number(weight.toFixed(12)))).toEqual([
       0.5, 0.3, 0.2,
     ]);
+  });
+});
+
+describe('the figure that ends at a note', () => {
+  const figures = (...line: readonly number[]) => {
+    const notes = line.map((pitchClass) => ({ pitchClass }));
+    return line.map((_, index) => figureAt(notes, index));
+  };
+
+  it('is its pitch class and the two before it', () => {
+    expect(figures(4, 0, 7, 9)).toEqual(['4', '4 0', '4 0 7', '0 7 9']);
+  });
+
+  // By hand: the riff 4 0 7 | 4 0 7 | 4 0 7; its first 4 is the 4 after 0 7, its first 0 the one after 7 4.
+  it('of the first notes of a riff is the one that they end when the riff comes again', () => {
+    expect(figures(4, 0, 7, 4, 0, 7, 4, 0, 7).slice(0, 3)).toEqual(['0 7 4', '7 4 0', '4 0 7']);
+  });
+
+  // The 4 comes again, but goes on to 2: that is another figure.
+  it('of first notes that come again with others after them is their own', () => {
+    expect(figures(4, 0, 7, 4, 2, 9, 4, 2)[0]).toBe('4');
   });
 });
 
