@@ -7,6 +7,7 @@ import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import type { SoundToGrade } from './grade-samples.ts';
 import type { Message } from '../core/words/problem.ts';
+import type { AimCount } from './aim-so-far.ts';
 import type { GradeOrder } from './order.ts';
 
 export type AnalysisRequest =
@@ -65,6 +66,8 @@ export interface Heard {
   readonly delayChangeSeconds: number | null;
   /** Every landing so far; null while nothing has changed, or no chart is followed. */
   readonly landings: readonly Landing[] | null;
+  /** How the aim in hand goes; null while nothing has changed, or the take has no aim. */
+  readonly aim: AimCount | null;
   /** A4 that notes are named by now; null while no chart is followed. */
   readonly referenceHz: number | null;
 }

@@ -5,7 +5,7 @@ import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/
 import type { FeelName } from '../core/chart/feel-names.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
-import { AIM_LADDER } from '../core/grade/aims/aims.ts';
+import { aimOf } from '../core/grade/aims/targets.ts';
 import type { NoteChoice } from '../core/grade/assign/doubtful.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import { instrumentOf, withCapo } from '../core/music/instruments.ts';
@@ -38,7 +38,7 @@ export interface GradeOrder {
   /** Id of the instrument, for the places in the advice, and the fret of its capo. */
   readonly instrument?: string;
   readonly capo?: number;
-  /** Id of the rung of the ladder that the take tries for. */
+  /** Id of the aim choice that the take tries for. */
   readonly aim?: string;
   /** What the player has said of single notes: whether they count. */
   readonly noteChoices?: readonly NoteChoice[];
@@ -52,10 +52,11 @@ export function choiceOf({
   noteChoices,
 }: GradeOrder): Pick<GradeSettings, 'instrument' | 'aims' | 'noteChoices'> {
   const played = instrument === undefined ? null : instrumentOf(instrument);
+  const tried = aim === undefined ? null : aimOf(aim);
   const capoFits = played?.neck && Number.isInteger(capo) && capo >= 0 && capo < played.neck.frets;
   return {
     ...(played && { instrument: capoFits ? withCapo(played, capo) : played }),
-    aims: AIM_LADDER.filter(({ id }) => id === aim),
+    aims: tried === null ? [] : [tried],
     ...(noteChoices && { noteChoices }),
   };
 }

@@ -13,8 +13,9 @@ import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { Landing } from '../core/take/schema.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
+import { AimSoFar, type AimCount } from './aim-so-far.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
-import { timelineOf, type GradeOrder } from './order.ts';
+import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
 import { factsOf, gradeHeard, gradeNotes, gradeSound, withHeard, type GradedSound } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine } from './messages.ts';
 
@@ -28,6 +29,7 @@ export class AnalysisSession {
   #listener: Listener | null = null;
   #remover: BandRemover | null = null;
   #landings: LandingsSoFar | null = null;
+  #aim: AimSoFar | null = null;
   /** Notes that had ended when the landings were last looked at, and the one that still sounded. */
   #ended = 0;
   #standing: HeardNote | null = null;
@@ -86,6 +88,7 @@ export class AnalysisSession {
     this.#listener = new Listener({ sampleRate: path ? ROOM_HZ : sampleRate });
     this.#sampleRate = sampleRate;
     this.#landings = null;
+    this.#aim = null;
     this.#ended = 0;
     this.#standing = null;
     this.#untold = 0;
@@ -97,6 +100,8 @@ export class AnalysisSession {
     const timeline = timelineOf(order);
     if (!timeline.ok) return timeline;
     this.#landings = new LandingsSoFar(timeline.value, order.reference);
+    const [aim] = choiceOf(order).aims ?? [];
+    this.#aim = aim === undefined ? null : new AimSoFar(aim, timeline.value);
     return good(undefined);
   }
 
@@ -111,9 +116,10 @@ export class AnalysisSession {
     const { reading } = this.#listener;
     const notes = this.#listener.takeNotes();
     const landings = this.#landingsAfter(this.#listener, notes);
+    const aim: AimCount | null = landings === null ? null : (this.#aim?.count ?? null);
     const referenceHz = this.#landings?.referenceHz ?? null;
     const delayChangeSeconds = this.#remover?.delayChangeSeconds ?? null;
-    this.#post({ kind: 'heard', heard: { reading, notes, landings, referenceHz, delayChangeSeconds } });
+    this.#post({ kind: 'heard', heard: { reading, notes, landings, aim, referenceHz, delayChangeSeconds } });
   }
 
   /** Every landing so far, or null where nothing has changed since they were last told. */
@@ -124,6 +130,7 @@ export class AnalysisSession {
     const lastEnded = ended.at(-1)?.onsetSeconds ?? -Infinity;
     if (this.#standing && this.#standing.onsetSeconds <= lastEnded) this.#standing = null;
     this.#landings.update(ended, this.#standing);
+    this.#aim?.update(ended, this.#standing, this.#landings.referenceHz);
     return this.#landings.landings;
   }
 

@@ -1,7 +1,7 @@
 /** `landfall grade`: the two inputs in, the core in the middle, a page or JSON out. */
 import { grade } from '../core/grade.ts';
 import { readAim, type Aim } from '../core/grade/aims/aim.ts';
-import { AIM_LADDER } from '../core/grade/aims/aims.ts';
+import { HOUSE_AIMS } from '../core/grade/aims/targets.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
 import { explainBar } from '../core/report/explain.ts';
@@ -25,7 +25,7 @@ export interface Graded {
 /** An aim of the house by its id or its name in the language of the page, or a file. */
 function aimOf(name: string, words: Words): Outcome<Aim> {
   const wanted = name.toLowerCase();
-  const known = AIM_LADDER.find(
+  const known = HOUSE_AIMS.find(
     (aim) => aim.id === name || aimWords(aim, words).name.toLowerCase() === wanted,
   );
   if (known) return good(known);

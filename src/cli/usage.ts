@@ -2,7 +2,7 @@
 import { feelNames } from '../core/chart/feel-names.ts';
 import { METERS } from '../core/chart/chart.ts';
 import { languageCodes } from '../core/words/languages.ts';
-import { AIM_LADDER } from '../core/grade/aims/aims.ts';
+import { HOUSE_AIMS } from '../core/grade/aims/targets.ts';
 import { INSTRUMENTS } from '../core/music/instruments.ts';
 import { PALETTES, RANGES } from './options.ts';
 
@@ -94,7 +94,7 @@ export const HELP = [
     ['--palette NAME', `What counts as colour: ${PALETTES.join(', ')}.`],
     [
       '--aim NAME|FILE',
-      `Measure this aim first; more than one may be given. A file of your own, or ${ids(AIM_LADDER)}.`,
+      `Measure this aim first; more than one may be given. A file of your own, or ${ids(HOUSE_AIMS)}.`,
     ],
     ['--instrument NAME', `Say where the advised notes lie: ${ids(INSTRUMENTS)}.`],
     ['--capo FRET', 'The fret its capo lies on.'],

@@ -1,6 +1,6 @@
 /** The words that grade a take elsewhere: its exported files at the command line. */
 import { parseChart } from '../core/chart/parse-chart.ts';
-import { AIM_LADDER } from '../core/grade/aims/aims.ts';
+import { aimOf } from '../core/grade/aims/targets.ts';
 import type { Report } from '../core/take/schema.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
 import { fileNames } from './export-files.ts';
@@ -35,7 +35,7 @@ function backingName({ details, content, report }: GradedTake): string | null {
 export function gradeCommand(take: GradedTake): string {
   const { details } = take;
   const backing = backingName(take);
-  const aim = AIM_LADDER.find(({ id }) => id === details.aim)?.id;
+  const aim = details.aim === undefined ? undefined : aimOf(details.aim)?.id;
   return [
     `npx landfall grade ${quoted(lineName(take))}`,
     ...(backing === null ? [] : [`--backing ${quoted(backing)}`]),

@@ -34,9 +34,23 @@ export interface LiveMoment {
   readonly beatsToNext: number | null;
   /** Tones of the next chord to land on, by the player's aim. */
   readonly targets: readonly TargetTone[];
+  /** Whether those are the tones that the aim in hand asks for there; else they only help. */
+  readonly targetsAreAim: boolean;
+  /** Tones of the chord now that the aim in hand asks for while it lasts; none where it asks as a chord arrives. */
+  readonly aimNow: readonly TargetTone[];
   readonly note: LiveNote | null;
   readonly levelDb: number;
 }
+
+/** What the aim in hand asks for over a chord, and when. */
+export interface AimTones {
+  /** As a chord arrives, or while it lasts. */
+  readonly onArrival: boolean;
+  readonly over: (chord: Chord) => readonly TargetTone[];
+}
+
+const NONE: readonly TargetTone[] = [];
+const NO_AIM: AimTones = { onArrival: true, over: () => NONE };
 
 /**
  * @param timeline as the player reads it
@@ -52,6 +66,7 @@ export function liveMomentAt(
   referenceHz: number,
   targetsOver: (chord: Chord) => readonly TargetTone[],
   semitones = 0,
+  aim: AimTones = NO_AIM,
 ): LiveMoment {
   const { beatsPerBar, bars } = timeline;
   const bar = Math.floor(beat / beatsPerBar);
@@ -68,6 +83,8 @@ export function liveMomentAt(
     next,
     beatsToNext: next === null ? null : next.startBeat - beat,
     targets: next?.chord ? targetsOver(next.chord) : [],
+    targetsAreAim: aim.onArrival && next?.chord ? aim.over(next.chord).length > 0 : false,
+    aimNow: aim.onArrival || chordNow === null ? NONE : aim.over(chordNow),
     note: midi === null ? null : liveNote(midi + semitones, chordNow, keyAt(timeline, beat), referenceHz),
     levelDb: reading?.levelDb ?? -Infinity,
   };

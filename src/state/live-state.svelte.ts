@@ -1,9 +1,17 @@
 /** What the playing screen sees while a take goes on: the moment, and the landings so far. */
+import type { AimCount } from '../analysis/aim-so-far.ts';
 import type { Heard } from '../analysis/messages.ts';
 import { intervalAsRead, timelineAsRead } from '../core/chart/as-read.ts';
 import { chordKeys } from '../core/chart/keys-through.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import { aimChoiceOf, targetReader, type TargetTone } from '../core/grade/aims/targets.ts';
+import {
+  aimChoiceOf,
+  aimIsForArrival,
+  aimOf,
+  aimTonesReader,
+  targetReader,
+  type TargetTone,
+} from '../core/grade/aims/targets.ts';
 import type { Chord } from '../core/music/chord.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
 import { CONCERT, readingOf } from '../core/music/reading.ts';
@@ -13,11 +21,18 @@ import { landingAsRead } from '../core/report/as-read.ts';
 import type { Landing } from '../core/take/schema.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 import type { PlayingSettings } from './playing-settings.ts';
-import { cachingNextChange, liveMomentAt, type LiveMoment } from './live-moment.ts';
+import { cachingNextChange, liveMomentAt, type AimTones, type LiveMoment } from './live-moment.ts';
+
+/** The aim in hand while a take goes on. */
+export interface LiveAim extends AimCount {
+  /** Id of an aim of the house. */
+  readonly id: string;
+}
 
 export class LiveState {
   #now = $state.raw<LiveMoment | null>(null);
   #landings = $state.raw<readonly Landing[]>([]);
+  #aim = $state.raw<LiveAim | null>(null);
   #reading: LiveReading | null = null;
   #referenceHz = STANDARD_A4_HZ;
   #signal: PlayedSignal | null = null;
@@ -26,6 +41,7 @@ export class LiveState {
   #read: Timeline | null = null;
   #interval = CONCERT.interval;
   #targetsOver: (chord: Chord) => readonly TargetTone[] = () => [];
+  #aimTones: AimTones | undefined;
 
   /** As the player reads it. */
   get now(): LiveMoment | null {
@@ -36,10 +52,17 @@ export class LiveState {
     return this.#landings;
   }
 
+  /** What the take tries for, and how often it has come off; null for an aim that is no longer known. */
+  get aim(): LiveAim | null {
+    return this.#aim;
+  }
+
   /** Takes in what was heard; true where the player, in the take, gave the signal agreed on. */
-  heard({ reading, notes, landings, referenceHz }: Heard): boolean {
+  heard({ reading, notes, landings, aim, referenceHz }: Heard): boolean {
     this.#reading = reading;
     if (landings !== null) this.#landings = landings.map((landing) => landingAsRead(landing, this.#interval));
+    if (aim !== null && this.#aim !== null && (aim.hits !== this.#aim.hits || aim.of !== this.#aim.of))
+      this.#aim = { ...this.#aim, ...aim };
     if (referenceHz !== null) this.#referenceHz = referenceHz;
     const given = this.#signal?.hears(notes) ?? false;
     return given && this.#now !== null && this.#now.beat >= 0;
@@ -47,11 +70,17 @@ export class LiveState {
 
   /** Before the first frame: what the player aims for, and whether a signal may be played. */
   open({ aim, playedSignal, instrument, pitch }: PlayingSettings, timeline: Timeline): void {
+    const tried = aimOf(aim);
+    this.#aim = tried === null ? null : { id: tried.id, hits: 0, of: 0 };
     const played = instrumentOf(instrument);
     this.#pitch = readingOf(played, pitch);
     this.#read = cachingNextChange(timelineAsRead(timeline, this.#pitch));
     this.#interval = intervalAsRead(timeline, this.#read);
     this.#targetsOver = targetReader(aimChoiceOf(aim), chordKeys(this.#read));
+    this.#aimTones = {
+      onArrival: tried === null || aimIsForArrival(tried),
+      over: aimTonesReader(tried, chordKeys(this.#read)),
+    };
     this.#signal = playedSignal ? new PlayedSignal(played?.lowestMidi ?? 0) : null;
   }
 
@@ -65,6 +94,7 @@ export class LiveState {
       this.#referenceHz,
       this.#targetsOver,
       semitones,
+      this.#aimTones,
     );
   }
 
@@ -76,6 +106,7 @@ export class LiveState {
   clear(): void {
     this.#now = null;
     this.#landings = [];
+    this.#aim = null;
     this.#reading = null;
     this.#read = null;
     this.#pitch = CONCERT;

@@ -3,8 +3,9 @@
  * The player plays to the beat that reaches the ear, and the messages arrive at once, so the take is timed by what is
  * heard. Each message is written to the disk as soon as it is played.
  */
+import { AimSoFar } from '../analysis/aim-so-far.ts';
 import { LandingsSoFar } from '../analysis/landings-so-far.ts';
-import { timelineOf } from '../analysis/order.ts';
+import { choiceOf, timelineOf } from '../analysis/order.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
@@ -35,6 +36,7 @@ export class MidiTake {
   /** When the take began, as heard; see `firstBeatInHeardTime`. */
   #startHeardSeconds = 0;
   #landings: LandingsSoFar | null = null;
+  #aim: AimSoFar | null = null;
   /** How many of the ended notes the session has been given. */
   #notesSent = 0;
   #stopListening: (() => void) | null = null;
@@ -72,6 +74,8 @@ export class MidiTake {
     const timeline = timelineOf(gradeOrder(details));
     if (!timeline.ok) return timeline;
     this.#landings = new LandingsSoFar(timeline.value, STANDARD_A4_HZ);
+    const [aim] = choiceOf(gradeOrder(details)).aims ?? [];
+    this.#aim = aim === undefined ? null : new AimSoFar(aim, timeline.value);
     this.#stopListening = midi.listen((message, agoSeconds) => this.#takeMessage(message, agoSeconds));
     return good(undefined);
   }
@@ -125,10 +129,12 @@ export class MidiTake {
     const { ended } = this.#notes;
     const standing = this.#notes.standing(seconds);
     this.#landings?.update(ended, standing);
+    this.#aim?.update(ended, standing, STANDARD_A4_HZ);
     this.#events.heard({
       reading: this.#notes.reading(seconds),
       notes: ended.slice(this.#notesSent),
       landings: this.#landings?.landings ?? [],
+      aim: this.#aim?.count ?? null,
       referenceHz: STANDARD_A4_HZ,
       delayChangeSeconds: null,
     });

@@ -3,7 +3,7 @@ import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Landing } from '../core/take/schema.ts';
-import { createTake, type RunningTake } from './running-take.ts';
+import { areChorusesOver, createTake, type RunningTake } from './running-take.ts';
 import { exportFile, type ExportPart } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { openTakePlayback } from './take-playback.ts';
@@ -11,7 +11,7 @@ import type { GradedSound } from '../analysis/grade-samples.ts';
 import { gradeAndKeep } from './grade-and-keep.ts';
 import { NoteChoices, type PlaceInReport } from './note-choices.ts';
 import type { LiveMoment } from './live-moment.ts';
-import { LiveState } from './live-state.svelte.ts';
+import { LiveState, type LiveAim } from './live-state.svelte.ts';
 import { takeOpeners, type OpenedTake, type RecordingFiles } from './open-take.ts';
 import { makeReview, type Opening, type Phase, type Review } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';
@@ -23,9 +23,6 @@ import { canTakeSuspected, suspectedTake, type SuspectedThing } from './suspecte
 import type { TakeDetails, TakeId, TakeMark } from './take.ts';
 
 export type { LiveMoment, LiveNote } from './live-moment.ts';
-
-/** The take ends itself so long after its last chorus: an anticipated note rings, nothing new is landed. */
-const BEATS_AFTER_LAST_CHORUS = 0.25;
 
 export class Session {
   readonly #ports: SessionPorts;
@@ -72,6 +69,11 @@ export class Session {
   /** Landings as they happen; the same shape as the report's. */
   get landingsSoFar(): readonly Landing[] {
     return this.#live.landings;
+  }
+
+  /** The aim in hand and how it goes; null outside a take. */
+  get aimSoFar(): LiveAim | null {
+    return this.#live.aim;
   }
 
   /** null outside the review. */
@@ -241,9 +243,7 @@ export class Session {
     if (beat === null) return;
     if (this.#phase.kind === 'counting-in' && beat >= 0) this.#phase = { kind: 'playing' };
     this.#live.draw(timeline, beat);
-    const { choruses } = this.#ports.setup.settings;
-    const end = choruses === null ? Infinity : choruses * timeline.bars * timeline.beatsPerBar;
-    this.#endedByItself = beat >= end + BEATS_AFTER_LAST_CHORUS;
+    this.#endedByItself = areChorusesOver(beat, timeline, this.#ports.setup.settings.choruses);
     if (this.#endedByItself) void this.stop();
   }
 

@@ -183,7 +183,7 @@ describe('files that leave', () => {
     const opened = { ...named, title: "it's me.wav", source: 'recording' as const, capo: 2, aim: 'thirds' };
     const backing = { kind: 'recording' as const, name: 'band.wav', sound: audio };
     expect(gradeCommand({ ...take, details: opened, content: { kind: 'sound', audio, backing } })).toBe(
-      `npx landfall grade 'it'\\''s me.wav' --backing 'band.wav' ${chart}`,
+      `npx landfall grade 'it'\\''s me.wav' --backing 'band.wav' ${chart} --aim third-on-arrival`,
     );
     expect(gradeCommand({ ...take, details: { ...named, instrument: 'guitar', capo: 2 } })).toMatch(
       / --instrument guitar --capo 2$/,

@@ -1317,8 +1317,27 @@ export const en = {
     microphone: 'mic',
     listening: 'listening',
     next: 'Next:',
-    /** Before the number of beats until the next chord. */
+    /** Before and behind the number of beats until the next chord. */
     inBeats: 'in',
+    beats: ({ beats }: { beats: number }) => (beats === 1 ? 'beat' : 'beats'),
+    /** The aim in hand at the head of the stage, by its id, as short as it can be said. */
+    aims: {
+      'guide-tones': 'thirds and sevenths',
+      'chord-tones': 'chord tones as they arrive',
+      'third-over-one': 'the third over the I',
+      'flat-third-into-third': 'the b3 into the 3',
+      'add-the-sixth': 'the sixth over the I',
+      'add-the-ninth': 'the ninth over the I',
+      'third-sixth-ninth': 'third, sixth and ninth in one chorus',
+      'third-on-arrival': 'thirds as they arrive',
+      'guide-tones-by-step': 'guide tones by step',
+      'phrases-end-on-chord-tones': 'phrase ends on chord tones',
+      'off-the-third-over-four': 'off the key’s major third over the IV',
+    },
+    aimInHand: 'The aim in hand',
+    aimSoFar: ({ hits, of }: { hits: number; of: number }) => `${hits} of ${of} so far`,
+    /** Before the tones that the aim asks for while the chord lasts. */
+    aimNow: 'now',
     tonesToLandOn: 'Tones to land on',
     stays: 'stays',
     chords: 'Chords',

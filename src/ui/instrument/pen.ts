@@ -19,6 +19,8 @@ export interface Page {
 const NOW_SIZE = 0.74;
 const NOW_LETTER = 0.66;
 const TARGET_LETTER = 0.8;
+/** On a string, where no tone of the chord that sounds has a letter, there is room for one that is read from afar. */
+const STRING_LETTER = 1.3;
 const PALETTE_SIZE = 0.34;
 const SLUR_WEIGHT = 0.16;
 
@@ -63,25 +65,17 @@ export function drawSpot(page: Page, spot: Spot, { side, label }: Setting): void
     if (label === null) return;
     if (side === 'above')
       letter(page, label(tone), x, y - unit * (0.4 + 0.68 * size), unit * size, weight, colour, 'center');
-    else
-      letter(
-        page,
-        label(tone),
-        x + unit * (ringed ? 0.82 : 0.12 + 0.58 * size),
-        y,
-        unit * size,
-        weight,
-        colour,
-      );
+    else letter(page, label(tone), x + unit * (ringed ? 0.82 : 0.58), y, unit * size, weight, colour);
   };
   if (next !== null) {
     if (now !== null && label !== null && side === 'above') drawNow(page, now, x, y - unit * 1.9);
     else if (now !== null && label !== null && !ringed) drawNow(page, now, x - unit * 0.9, y);
     drawTarget(page, next, x, y);
-    write(next, TARGET_LETTER, 800, inks.ink);
+    write(next, side === 'beside' ? STRING_LETTER : TARGET_LETTER, 800, inks.ink);
   } else if (now !== null) {
     drawNow(page, now, x, y);
-    write(now, NOW_LETTER, 500, inks.soft);
+    // Letters this small are not read from afar, and crowd the strings: the shape tells.
+    if (side === 'above') write(now, NOW_LETTER, 500, inks.soft);
   } else if (inPalette) drawPalette(page, x, y);
 }
 

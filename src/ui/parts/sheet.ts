@@ -133,8 +133,9 @@ const sameLanding = (one: Landing, other: Landing): boolean =>
 /**
  * How many bars stand in a row: four, as lead sheets have it; eight where a long form meets a wide page, two
  * where four would be too narrow for a chord name.
+ * @param most four where the form is read from afar: its rows are turned instead
  */
-export function barsInRow(bars: number, widthPx: number): number {
+export function barsInRow(bars: number, widthPx: number, most: 4 | 8 = 8): number {
   if (widthPx < 300) return 2;
-  return bars > 16 && widthPx >= 900 ? 8 : 4;
+  return bars > 16 && widthPx >= 900 ? most : 4;
 }

@@ -28,6 +28,8 @@ export interface Moment {
   /** Whole beats, at least 1. */
   readonly beatsToNext: number | null;
   readonly targets: readonly TargetTone[];
+  readonly targetsAreAim: boolean;
+  readonly aimNow: readonly TargetTone[];
   /** Beats a minute now; null where the tempo stays. */
   readonly bpm: number | null;
   /** "F#", "A minor"; null where the form stays in one key. */
@@ -69,6 +71,8 @@ export function momentOf(live: LiveMoment, timeline: Course): Moment {
     next: live.next?.chord ?? null,
     beatsToNext: wholeBeats(live.beatsToNext),
     targets: live.targets,
+    targetsAreAim: live.targetsAreAim,
+    aimNow: live.aimNow,
     bpm: risenBpm(live, timeline),
     key: timeline.keys === undefined ? null : writeKey(keyAt(timeline, live.beat)),
     turn: turnOf(live, timeline),

@@ -67,6 +67,7 @@ it('sets four bars in a row, eight for long forms on wide pages, two on slips', 
   expect([barsInRow(12, 1200), barsInRow(32, 1200), barsInRow(32, 390), barsInRow(12, 250)]).toEqual([
     4, 8, 4, 2,
   ]);
+  expect(barsInRow(32, 1200, 4)).toBe(4);
 });
 
 describe('the bars that are the band’s', () => {

@@ -96,6 +96,31 @@ export const AIM_LADDER: readonly Aim[] = [
 ];
 
 /**
+ * Aims that are no rung of the ladder, and can be chosen all the same. Their shares to reach are those that the page
+ * asks of landings (chance/page.ts).
+ */
+export const PLAIN_AIMS: readonly Aim[] = [
+  {
+    id: 'guide-tones',
+    events: 'landings',
+    test: 'is one of',
+    tones: ['guide tone'],
+    shareToReach: 0.6,
+    leastEvents: 5,
+    againstLuck: true,
+  },
+  {
+    id: 'chord-tones',
+    events: 'landings',
+    test: 'is one of',
+    tones: ['chord tone'],
+    shareToReach: 0.9,
+    leastEvents: 5,
+    againstLuck: true,
+  },
+];
+
+/**
  * The easier aims that a harder one shows by itself: who lands on the third of every chord as it arrives has let the
  * third be heard over the I.
  */

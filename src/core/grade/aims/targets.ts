@@ -2,8 +2,9 @@
 import type { Chord, Key } from '../../music/chord.ts';
 import { degreeOver, nameOverChord } from '../../music/pitch-names.ts';
 import type { Role } from '../../take/schema.ts';
+import type { Aim } from './aim.ts';
 import { isOver } from './aim-chords.ts';
-import { AIM_LADDER } from './aims.ts';
+import { AIM_LADDER, PLAIN_AIMS } from './aims.ts';
 import { roleOf } from '../assign/roles.ts';
 import { palettePitchClasses } from '../assign/scales.ts';
 import { namedTones } from '../assign/tone-names.ts';
@@ -58,6 +59,19 @@ export const AIM_CHOICES: readonly AimChoice[] = [
 /** What holds until something is chosen. */
 export const USUAL_AIM = GUIDE_TONES.id;
 
+/** The aims of the house: the plain ones, and the rungs of the ladder. */
+export const HOUSE_AIMS: readonly Aim[] = [...PLAIN_AIMS, ...AIM_LADDER];
+
+/** The rung that a plain choice stands for: the same tones, asked at the same place. */
+const SAME_AS: Readonly<Record<string, string>> = { thirds: 'third-on-arrival' };
+
+/**
+ * The aim that a take with this choice is graded by; null for an id that is no longer known.
+ * @example aimOf('thirds')?.id // "third-on-arrival"
+ */
+export const aimOf = (id: string): Aim | null =>
+  HOUSE_AIMS.find((aim) => aim.id === (SAME_AS[id] ?? id)) ?? null;
+
 /** The choice with an id; the usual one for an id that is no longer known. */
 export const aimChoiceOf = (id: string): AimChoice =>
   AIM_CHOICES.find((choice) => choice.id === id) ?? GUIDE_TONES;
@@ -95,6 +109,37 @@ export function targetReader(
     return found;
   };
 }
+
+/** Where the tones of an aim are wanted: as a chord arrives, or while it lasts. */
+export const aimIsForArrival = ({ events }: Pick<Aim, 'events'>): boolean =>
+  events === 'landings' || events === 'changes';
+
+/**
+ * The tones that an aim itself asks for over a chord, worked out once a chord; none over a chord that the aim is not
+ * about, nor for an aim that keeps off its tones.
+ */
+export function aimTonesReader(
+  aim: Aim | null,
+  keyOf: (chord: Chord) => Key,
+): (chord: Chord) => readonly TargetTone[] {
+  const known = new Map<Chord, readonly TargetTone[]>();
+  return (chord) => {
+    const before = known.get(chord);
+    if (before !== undefined) return before;
+    const key = keyOf(chord);
+    const palette = palettePitchClasses('both pentatonics', key, chord);
+    const found =
+      aim === null || aim.test === 'is none of' || !isOver(aim, chord, key)
+        ? []
+        : aim.tones.flatMap((name) => asNamed(name, tonesNamed(name, chord, key, palette)));
+    known.set(chord, found);
+    return found;
+  };
+}
+
+/** A sixth that is asked for is called 6, whatever the chord would call it. */
+const asNamed = (name: string, tones: readonly TargetTone[]): readonly TargetTone[] =>
+  /^[b#]?\d+$/.test(name) ? tones.map((tone) => ({ ...tone, degree: name })) : tones;
 
 function tonesNamed(
   name: string,

@@ -4,6 +4,9 @@ import { AIM_LADDER } from '../../../../src/core/grade/aims/aims.ts';
 import {
   AIM_CHOICES,
   aimChoiceOf,
+  aimIsForArrival,
+  aimOf,
+  aimTonesReader,
   targetReader,
   targetsOf,
 } from '../../../../src/core/grade/aims/targets.ts';
@@ -50,5 +53,32 @@ describe('the tones to land on', () => {
     const read = targetReader(aimChoiceOf('thirds'), A);
     const chord = parseChord('D7')!;
     expect(read(chord)).toBe(read(chord));
+  });
+});
+
+describe('the tones that an aim itself asks for', () => {
+  const over = (id: string, symbol: string) =>
+    aimTonesReader(
+      aimOf(id),
+      () => A,
+    )(parseChord(symbol)!)
+      .map(({ degree, name }) => `${degree} ${name}`)
+      .join(', ');
+
+  // A7 and D7 are I and IV of A; the sixth of A is F#, its ninth B (any theory book).
+  it('are those of the aim, called as it calls them, and none over a chord that it is not about', () => {
+    expect(over('third-sixth-ninth', 'A7')).toBe('3 C#, 6 F#, 9 B');
+    expect(over('third-sixth-ninth', 'D7')).toBe('');
+    expect(over('thirds', 'D7')).toBe('3 F#');
+  });
+
+  it('are none where an aim keeps off its tones, or is not known', () => {
+    expect(over('off-the-third-over-four', 'D7')).toBe('');
+    expect(over('nobody knows', 'D7')).toBe('');
+  });
+
+  it('are wanted as a chord arrives, or while it lasts', () => {
+    expect(aimIsForArrival(aimOf('thirds')!)).toBe(true);
+    expect(aimIsForArrival(aimOf('third-over-one')!)).toBe(false);
   });
 });
