@@ -2,7 +2,7 @@
 import type { RoundPlayer } from '../audio/backing/round-player.ts';
 import { createBandPlayer } from '../audio/band/band-player.ts';
 import { wake } from '../audio/base/context.ts';
-import { bandAlong, roundAlong, type Along } from '../audio/playback/along.ts';
+import { bandAlong, roundAlong, slowedRound, type Along } from '../audio/playback/along.ts';
 import { createTakePlayer } from '../audio/playback/take-player.ts';
 import { demoChart, demoKey, demoProgram, demoSettings, demoStrokes } from '../core/band/demo-line.ts';
 import { bandForm } from '../core/band/form.ts';
@@ -32,9 +32,9 @@ export function playbackPort(audio: OpenAudio): Pick<AudioPort, 'openPlayer' | '
       return {
         durationSeconds: player.durationSeconds,
         positionSeconds: () => player.positionSeconds(),
-        play: async (fromSeconds) => {
+        play: async (order) => {
           const awake = await wake(context);
-          return awake.ok ? player.play(fromSeconds) : awake;
+          return awake.ok ? player.play(order) : awake;
         },
         pause: () => player.pause(),
         setTakeLevelDb: (levelDb) => player.setTakeLevelDb(levelDb),
@@ -47,8 +47,8 @@ export function playbackPort(audio: OpenAudio): Pick<AudioPort, 'openPlayer' | '
       };
     },
 
-    renderNotes: async (notes, durationSeconds) => {
-      const samples = await renderer.notes(notes, durationSeconds);
+    renderNotes: async (notes, durationSeconds, instrument) => {
+      const samples = await renderer.notes(notes, durationSeconds, instrument);
       return samples.ok ? good({ samples: samples.value, sampleRate: context.sampleRate }) : samples;
     },
 
@@ -96,10 +96,19 @@ function bandCompanion(
   { timeline, settings, levels, firstBeatSeconds }: Accompaniment,
 ): Companion {
   const player = createBandPlayer(context, renderer);
-  setBandLevels(player, levels);
+  let wanted = levels;
+  setBandLevels(player, wanted);
   return {
-    along: bandAlong(player, bandForm(timeline), settings, firstBeatSeconds),
-    setLevels: (changed) => setBandLevels(player, changed),
+    along: bandAlong(player, renderer, context.sampleRate, {
+      form: bandForm(timeline),
+      settings,
+      firstBeatSeconds,
+      levels: () => wanted,
+    }),
+    setLevels: (changed) => {
+      wanted = changed;
+      setBandLevels(player, changed);
+    },
     dispose: () => player.dispose(),
   };
 }
@@ -112,8 +121,13 @@ function roundCompanion(
 ): Companion {
   let player: RoundPlayer | null = null;
   let wanted = levels;
-  const open = async () => {
-    const opened = await backings.round(backing, context.destination, () => undefined);
+  const open = async (speed: number) => {
+    const slower = {
+      ...backing,
+      order: { ...backing.order, speed: backing.order.speed * speed },
+      beatSeconds: slowedRound(backing.beatSeconds, speed),
+    };
+    const opened = await backings.round(slower, context.destination, () => undefined);
     if (!opened.ok) return opened;
     player = opened.value;
     setRoundLevels(player, wanted);

@@ -76,6 +76,7 @@ export interface Accompaniment {
   readonly backing?: BackingRun;
 }
 
+export type { Passage, PlayOrder } from '../audio/playback/take-player.ts';
 export type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
 
 /** A recording to be played in the band's place. */
@@ -128,8 +129,15 @@ export interface AudioPort {
   heardSeconds(): number;
   /** The round trip where no sound check has measured it: see `assumedRoundTripSeconds` in core/take/round-trip.ts. */
   assumedRoundTripSeconds(): number;
-  /** Notes on the kit's guitar, from the take's beginning to its end. */
-  renderNotes(notes: readonly HeardNote[], durationSeconds: number): Promise<Outcome<TakeAudio>>;
+  /**
+   * Notes on a sound of the kit, from second 0 on.
+   * @param instrument id of the instrument whose sound is wanted; the guitar's where it is left out
+   */
+  renderNotes(
+    notes: readonly HeardNote[],
+    durationSeconds: number,
+    instrument?: string,
+  ): Promise<Outcome<TakeAudio>>;
   /** The demo line, rendered afresh. */
   renderDemo(): Promise<Outcome<DemoTake>>;
 }

@@ -1,6 +1,6 @@
 /** A player of notes that have to be rendered before they can be played. */
 import { good, type Outcome } from '../core/base/outcome.ts';
-import type { BandLevels, OpenPlayer } from './ports.ts';
+import type { BandLevels, OpenPlayer, PlayOrder } from './ports.ts';
 
 /** Renders at the first `play`, so that a player who only reads the review waits for nothing. */
 export class RenderedPlayer implements OpenPlayer {
@@ -21,16 +21,16 @@ export class RenderedPlayer implements OpenPlayer {
     this.#open = open;
   }
 
-  async play(fromSeconds = this.#fromSeconds): Promise<Outcome<void>> {
+  async play(order: PlayOrder): Promise<Outcome<void>> {
     const turn = ++this.#turn;
-    this.#fromSeconds = fromSeconds;
+    this.#fromSeconds = order.fromSeconds;
     const opened = await (this.#opening ??= this.#open());
     if (!opened.ok) {
       this.#opening = null;
       return opened;
     }
     this.#setPlayer(opened.value);
-    return turn === this.#turn && !this.#disposed ? opened.value.play(fromSeconds) : good(undefined);
+    return turn === this.#turn && !this.#disposed ? opened.value.play(order) : good(undefined);
   }
 
   pause(): void {

@@ -1,5 +1,6 @@
-/** Opens the playback of a take: its sound, or its notes rendered on the kit's guitar, and the band as it played. */
+/** Opens the playback of a take: its sound, or its notes rendered on the kit, and the band as it played. */
 import { good } from '../core/base/outcome.ts';
+import type { HeardNote } from '../core/take/note.ts';
 import { accompaniment, type Review } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
 import type { AudioPort, BackingsPort, BandLevels, FramesPort } from './ports.ts';
@@ -33,10 +34,12 @@ export function openTakePlayback(
     content.kind === 'sound'
       ? audio.openPlayer(content.audio, band)
       : new RenderedPlayer(content.durationSeconds, async () => {
-          const sound = await audio.renderNotes(content.notes, content.durationSeconds);
+          const sound = await audio.renderNotes(content.notes, content.durationSeconds, details.instrument);
           return sound.ok ? good(audio.openPlayer(sound.value, band)) : sound;
         });
   // An opened recording may have a band of its own in it; ours would play against it.
   const withBand = !(details.source === 'recording' && content.kind === 'sound');
-  return new Playback({ player, frames, levels, withBand });
+  const render = (notes: readonly HeardNote[], seconds: number) =>
+    audio.renderNotes(notes, seconds, details.instrument);
+  return new Playback({ player, frames, levels, render, mix: withBand ? 'both' : 'line' });
 }

@@ -2,12 +2,16 @@
 export interface Scheduled {
   readonly when: number;
   readonly offset: number;
+  readonly loop: boolean;
+  readonly seconds: number;
   stoppedAt: number | null;
 }
 
 export interface FakeContext {
   readonly context: AudioContext;
   readonly scheduled: Scheduled[];
+  /** Everything that was started, so that a test may let it end. */
+  readonly sources: { onended: (() => void) | null }[];
   readonly gains: { readonly gain: { readonly value: number } }[];
   moveTo(seconds: number): void;
 }
@@ -25,6 +29,7 @@ class Param {
 
 export function fakeContext(sampleRate = 48_000): FakeContext {
   const scheduled: Scheduled[] = [];
+  const sources: { onended: (() => void) | null }[] = [];
   const gains: { gain: Param }[] = [];
   let now = 0;
   const node = { connect: (to: unknown) => to, disconnect: () => undefined };
@@ -48,11 +53,25 @@ export function fakeContext(sampleRate = 48_000): FakeContext {
   class Source {
     onended: (() => void) | null = null;
     #own: Scheduled | null = null;
+    readonly #options: { readonly loop?: boolean; readonly buffer: { readonly duration: number } };
+    constructor(
+      _: unknown,
+      options: { readonly loop?: boolean; readonly buffer: { readonly duration: number } },
+    ) {
+      this.#options = options;
+      sources.push(this);
+    }
     connect = node.connect;
     disconnect = node.disconnect;
     start(when: number, offset = 0) {
       if (when < now) throw new Error(`scheduled ${now - when} s late`);
-      this.#own = { when, offset, stoppedAt: null };
+      this.#own = {
+        when,
+        offset,
+        stoppedAt: null,
+        loop: this.#options.loop ?? false,
+        seconds: this.#options.buffer.duration,
+      };
       scheduled.push(this.#own);
     }
     stop(at: number) {
@@ -63,6 +82,7 @@ export function fakeContext(sampleRate = 48_000): FakeContext {
   return {
     context: context as unknown as AudioContext,
     scheduled,
+    sources,
     gains,
     moveTo: (seconds) => {
       now = seconds;

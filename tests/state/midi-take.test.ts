@@ -49,7 +49,7 @@ describe('a take on a MIDI instrument', () => {
     await w.session.playback!.play(2);
     expect(w.rendered.map((notes) => notes.map(({ midi }) => midi))).toEqual([melody]);
     expect(w.players[0]).toMatchObject({ position: 2, bandLevelDb: -18 });
-    w.session.playback!.setWithBand(false);
+    w.session.playback!.setMix('line');
     expect(w.players[0]!.bandLevelDb).toBe(-60);
     await w.session.playback!.play(0);
     expect(w.rendered).toHaveLength(1);

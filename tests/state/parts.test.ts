@@ -5,13 +5,10 @@ import { gradeCommand } from '../../src/state/grade-command.ts';
 import { fileStem } from '../../src/state/export-files.ts';
 import { Library } from '../../src/state/library.svelte.ts';
 import { liveMomentAt } from '../../src/state/live-moment.ts';
-import { Playback } from '../../src/state/playback.svelte.ts';
 import { Recording } from '../../src/state/recording.ts';
 import { details } from '../storage/fakes.ts';
 import { freshDatabase, memorySounds, ramp, takesOn } from '../storage/fakes.ts';
 import { aimChoiceOf, targetReader } from '../../src/core/grade/aims/targets.ts';
-import { problem } from '../../src/core/words/problem.ts';
-import { FakePlayer } from './world.ts';
 
 const hop = (startFrame: number, ...values: number[]) => ({
   startFrame,
@@ -98,58 +95,6 @@ describe('liveMomentAt', () => {
       role: null,
     });
     expect(liveMomentAt(timeline, 1, { ...heard(0), midi: null }, 440, guideTones).note).toBeNull();
-  });
-});
-
-describe('Playback', () => {
-  const withPlayer = () => {
-    const player = new FakePlayer(10);
-    const draws = new Set<() => void>();
-    const frames = {
-      each: (draw: () => void) => {
-        draws.add(draw);
-        return () => draws.delete(draw);
-      },
-    };
-    const levels = { all: -12, drums: 0, bass: 0, chords: 0, line: 0, click: 0 };
-    const playback = new Playback({ player, frames, levels, withBand: true });
-    return { player, draws, playback, draw: () => draws.forEach((one) => one()) };
-  };
-
-  it('plays, follows, pauses where it is, and starts anew at the end', async () => {
-    const { player, playback, draws, draw } = withPlayer();
-    await playback.play(2);
-    expect(playback.playing).toBe(true);
-    player.position = 3.5;
-    draw();
-    expect(playback.seconds).toBe(3.5);
-    playback.pause();
-    expect(draws.size).toBe(0);
-    expect(playback.playing).toBe(false);
-    await playback.seek(99);
-    expect(playback.seconds).toBe(10);
-    await playback.play(9);
-    player.end();
-    expect(playback).toMatchObject({ playing: false, seconds: 0 });
-    playback.dispose();
-    expect(player.disposed).toBe(true);
-  });
-
-  it('has the band along or silent', () => {
-    const { player, playback } = withPlayer();
-    expect(player.bandLevelDb).toBe(-12);
-    playback.setWithBand(false);
-    expect(player.bandLevelDb).toBe(-60);
-  });
-
-  it('says why it does not sound', async () => {
-    const { player, playback } = withPlayer();
-    player.refusal = problem('output.asleep');
-    await playback.play();
-    expect(playback).toMatchObject({ playing: false, problem: { code: 'output.asleep' } });
-    player.refusal = null;
-    await playback.play();
-    expect(playback.problem).toBeNull();
   });
 });
 

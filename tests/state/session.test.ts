@@ -335,7 +335,7 @@ describe('other ways to a review', () => {
     await w.session.playback!.play();
     expect(w.rendered).toHaveLength(1);
     // Nothing else would be heard with it: the band plays along.
-    expect(w.session.playback!.withBand).toBe(true);
+    expect(w.session.playback!.mix).toBe('both');
     w.session.save('line');
     expect(w.saved).toEqual([]);
   });

@@ -16,6 +16,7 @@ import type {
   AudioPort,
   InputEvents,
   OpenPlayer,
+  PlayOrder,
   SettingsPort,
 } from '../../src/state/ports.ts';
 import { Session } from '../../src/state/session.svelte.ts';
@@ -55,13 +56,19 @@ export class FakePlayer implements OpenPlayer {
   constructor(durationSeconds: number) {
     this.durationSeconds = durationSeconds;
   }
-  play(fromSeconds = this.position): Promise<Outcome<void>> {
-    this.position = fromSeconds;
+  /** What was asked for, in order. */
+  readonly orders: PlayOrder[] = [];
+  takeLevelDb = 0;
+  play(order: PlayOrder): Promise<Outcome<void>> {
+    this.orders.push(order);
+    this.position = order.fromSeconds;
     return Promise.resolve(this.refusal === null ? good(undefined) : failure(this.refusal));
   }
   pause = () => undefined;
   positionSeconds = () => this.position;
-  setTakeLevelDb = () => undefined;
+  setTakeLevelDb = (levelDb: number) => {
+    this.takeLevelDb = levelDb;
+  };
   setBandLevels = ({ all }: { all: number }) => {
     this.bandLevelDb = all;
   };

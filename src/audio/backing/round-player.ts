@@ -3,6 +3,7 @@ import { roundBeatMap } from '../../core/chart/beat-maps.ts';
 import type { BandClock } from '../base/clock.ts';
 import { gainOf, rampTo } from '../base/level.ts';
 import { quietStartDb } from '../band/band-player.ts';
+import type { PassageSound } from '../band/band-stretches.ts';
 import type { BakedRound } from './backing-messages.ts';
 import { Clicks } from './clicks.ts';
 
@@ -19,8 +20,12 @@ export interface RoundStart {
 }
 
 export interface RoundPlayer {
+  /** The sum, behind the master level. */
+  readonly bus: AudioNode;
   /** Returns the clock of this run. */
   start(start: RoundStart): BandClock;
+  /** The recording from one beat of the rounds to another, each channel as long as that. */
+  passage(fromBeat: number, toBeat: number): PassageSound;
   /** Fades and stops. Safe to call at any time. */
   stop(fadeSeconds?: number): void;
   /** -60 (silent) to 0. */
@@ -53,6 +58,7 @@ export function createRoundPlayer(
   let run: { readonly source: AudioBufferSourceNode; readonly fade: GainNode } | null = null;
 
   const player: RoundPlayer = {
+    bus: master,
     start: ({ atContextSeconds, fromBeat }) => {
       player.stop(fadeInSeconds);
       const inRound = roundBeatMap(beatSeconds, 0);
@@ -82,6 +88,19 @@ export function createRoundPlayer(
         beatAt: (seconds) => map.beatAt(seconds),
         contextSecondsAt: (beat) => map.secondsAt(beat),
       };
+    },
+    passage: (fromBeat, toBeat) => {
+      const map = roundBeatMap(beatSeconds, 0);
+      const first = Math.round((map.secondsAt(fromBeat) + baked.leadSeconds) * baked.sampleRate);
+      const last = Math.round((map.secondsAt(toBeat) + baked.leadSeconds) * baked.sampleRate);
+      // Before the first downbeat only the take is heard.
+      const silent = Math.round(baked.leadSeconds * baked.sampleRate);
+      const side = (from: Float32Array) =>
+        Float32Array.from({ length: Math.max(1, last - first) }, (_, i) =>
+          first + i < silent ? 0 : from[(first + i) % frames]!,
+        );
+      const [left, right = left] = baked.channels;
+      return { channels: [side(left!), side(right!)], sampleRate: baked.sampleRate };
     },
     stop: (fadeSeconds = 0.15) => {
       clicks.stop();

@@ -75,7 +75,8 @@ export async function stretch(
   );
   if (cents === 0) return slowed;
   const frames = Math.round((channels[0]?.length ?? 0) / speed);
-  return slowed.map((side) => readFaster(side, sampleRate, faster, frames));
+  // As with a tape, pitch and tempo rise together.
+  return slowed.map((side) => atRate(side, sampleRate * faster, sampleRate, frames));
 }
 
 async function lengthen(
@@ -85,6 +86,39 @@ async function lengthen(
   speed: number,
   progress: (share: number) => boolean,
 ): Promise<readonly Float32Array<ArrayBuffer>[]> {
+  const out = channels.map(() => new Float32Array(Math.round((channels[0]?.length ?? 0) / speed)));
+  let given = 0;
+  let pieces = 0;
+  for (const piece of slowedPieces(at, channels, sampleRate, speed)) {
+    out.forEach((side, c) => side.set(piece[c]!, given));
+    given += piece[0]?.length ?? 0;
+    if (pieces++ % PIECES_A_WORD > 0) continue;
+    // Other tasks run here. There is only one engine, so that a rendering that was cancelled meanwhile must not use it.
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    if (!progress(Math.min(1, given / (out[0]?.length || 1)))) throw new CalledOff();
+  }
+  return out;
+}
+
+/**
+ * Slower at the same pitch, piece by piece: played back to back they are the whole. There is one engine: a second call
+ * makes the first one's further pieces meaningless.
+ * @param speed 1 as recorded, 0.5 half as fast
+ */
+export async function stretchInPieces(
+  channels: readonly Float32Array[],
+  sampleRate: number,
+  speed: number,
+): Promise<Generator<readonly Float32Array<ArrayBuffer>[]>> {
+  return slowedPieces(await (engine ??= loadEngine(sampleRate)), channels, sampleRate, speed);
+}
+
+function* slowedPieces(
+  at: Engine,
+  channels: readonly Float32Array[],
+  sampleRate: number,
+  speed: number,
+): Generator<readonly Float32Array<ArrayBuffer>[]> {
   at._presetDefault(channels.length, sampleRate);
   at._reset();
   at._setTransposeSemitones(0, TONALITY_HZ / sampleRate);
@@ -96,10 +130,9 @@ async function lengthen(
   const wanted = Math.round(frames / speed);
   // What goes in comes out later by both latencies; that much comes out first and is left out.
   const late = Math.round(at._outputLatency() + at._inputLatency() / speed);
-  const out = channels.map(() => new Float32Array(wanted));
   let taken = 0;
   let given = 0;
-  for (let pieces = 0; given < wanted + late; pieces++) {
+  while (given < wanted + late) {
     channels.forEach((channel, c) => {
       const piece = bufferOf(c, PIECE_FRAMES);
       piece.fill(0);
@@ -108,30 +141,21 @@ async function lengthen(
     taken += PIECE_FRAMES;
     const fresh = Math.round(taken / speed) - given;
     at._process(PIECE_FRAMES, fresh);
-    out.forEach((side, c) => {
-      const piece = bufferOf(channels.length + c, fresh);
-      const from = Math.max(0, late - given);
-      const place = given + from - late;
-      if (from < fresh && place < wanted)
-        side.set(piece.subarray(from, Math.min(fresh, from + wanted - place)), place);
-    });
+    const from = Math.max(0, late - given);
+    const to = Math.min(fresh, wanted + late - given);
     given += fresh;
-    if (pieces % PIECES_A_WORD > 0) continue;
-    // Other tasks run here. There is only one engine, so that a rendering that was cancelled meanwhile must not use it.
-    await new Promise((resolve) => setTimeout(resolve, 0));
-    if (!progress(Math.min(1, given / (wanted + late)))) throw new CalledOff();
+    if (from < to) yield channels.map((_, c) => bufferOf(channels.length + c, fresh).slice(from, to));
   }
-  return out;
 }
 
-/** Reads the samples `faster` times as fast: as with a tape, pitch and tempo rise together. */
-function readFaster(
+/** The samples at another rate, in Hz. @param frames how many of them are wanted */
+export function atRate(
   samples: Float32Array,
-  sampleRate: number,
-  faster: number,
-  frames: number,
+  fromRate: number,
+  toRate: number,
+  frames = Math.round((samples.length * toRate) / fromRate),
 ): Float32Array<ArrayBuffer> {
-  const resampler = new Resampler(sampleRate * faster, sampleRate, PASS_OF_RATE * sampleRate, sampleRate / 2);
+  const resampler = new Resampler(fromRate, toRate, PASS_OF_RATE * toRate, toRate / 2);
   const out = new Float32Array(frames);
   // The filter looks ahead: at the end it is fed with silence.
   const ahead = Math.ceil(resampler.delaySamples) + 1;

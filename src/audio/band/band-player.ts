@@ -1,10 +1,11 @@
 import { bandParts, type BandPart } from '../../core/band/events.ts';
-import { chorusBeats, type BandForm } from '../../core/band/form.ts';
+import type { BandForm } from '../../core/band/form.ts';
 import type { BandSettings } from '../../core/band/settings.ts';
-import { beatMapOf, tempoOf } from '../../core/band/tempo.ts';
-import { nextTempoBeat } from '../../core/chart/tempo-rise.ts';
+import { beatMapOf } from '../../core/band/tempo.ts';
+import { slowedBeatMap } from '../../core/chart/beat-maps.ts';
 import { good, type Outcome } from '../../core/base/outcome.ts';
 import type { BandRenderer } from './render-client.ts';
+import { stretchFrom } from './band-stretches.ts';
 import type { BandSound } from '../../core/sound/render-events.ts';
 import { bandClock, type BandClock } from '../base/clock.ts';
 import type { Problem } from '../../core/words/problem.ts';
@@ -37,8 +38,9 @@ export interface BandPlayer {
   /**
    * Renders the count-in, or the bars from `fromBeat`; the rest follows while it plays.
    * Stops what is playing.
+   * @param speed 1 as the settings say, 0.5 half as fast
    */
-  prepare(form: BandForm, settings: BandSettings, fromBeat?: number): Promise<Outcome<void>>;
+  prepare(form: BandForm, settings: BandSettings, fromBeat?: number, speed?: number): Promise<Outcome<void>>;
   /** Needs `prepare`. Returns the clock of this run. */
   start(options?: BandStart): BandClock;
   /** Fades and stops. Safe to call at any time. */
@@ -56,6 +58,7 @@ export interface BandPlayer {
 interface Prepared {
   readonly form: BandForm;
   readonly settings: BandSettings;
+  readonly speed: number;
   /** What is rendered already, in order. */
   readonly sounds: readonly BandSound[];
 }
@@ -112,20 +115,13 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     };
   };
 
-  /** Never across the end of a chorus, nor across a change of tempo. */
-  const stretchFrom = (form: BandForm, settings: BandSettings, startBeat: number, bars: number) => {
-    const chorusEnd = (Math.floor(startBeat / chorusBeats(form) + 1e-9) + 1) * chorusBeats(form);
-    const steadyUntil = nextTempoBeat(tempoOf(form, settings), startBeat);
-    return { startBeat, endBeat: Math.min(chorusEnd, steadyUntil, startBeat + bars * form.beatsPerBar) };
-  };
-
-  const goOn = async (current: Run, { form, settings }: Prepared) => {
+  const goOn = async (current: Run, { form, settings, speed }: Prepared) => {
     const needed = current.clock.contextSecondsAt(current.nextBeat) < context.currentTime + aheadSeconds;
     if (current.asking || !needed) return;
     current.asking = true;
     const bars = current.nextBeat <= 0 ? barsOf.firstStretch : barsOf.stretch;
     const stretch = stretchFrom(form, settings, current.nextBeat, bars);
-    const sound = await renderer.band({ form, settings, ...stretch });
+    const sound = await renderer.band({ form, settings, speed, ...stretch });
     if (run !== current) return;
     if (!sound.ok) {
       player.stop();
@@ -140,7 +136,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
       if (run !== current) return;
     }
     current.asking = false;
-    await goOn(current, { form, settings, sounds: [] });
+    await goOn(current, { form, settings, speed, sounds: [] });
   };
 
   const player: BandPlayer = {
@@ -148,7 +144,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
     get clock() {
       return run?.clock ?? null;
     },
-    prepare: async (form, settings, fromBeat = -settings.countInBars * form.beatsPerBar) => {
+    prepare: async (form, settings, fromBeat = -settings.countInBars * form.beatsPerBar, speed = 1) => {
       player.stop();
       prepared = null;
       // The count-in alone is rendered quickly; the first bars are rendered while it sounds.
@@ -157,18 +153,18 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
         fromBeat < 0
           ? { startBeat: fromBeat, endBeat: 0 }
           : stretchFrom(form, settings, firstBar * form.beatsPerBar, barsOf.firstStretch);
-      const sound = await renderer.band({ form, settings, ...first });
+      const sound = await renderer.band({ form, settings, speed, ...first });
       if (!sound.ok) return sound;
-      prepared = { form, settings, sounds: [sound.value] };
+      prepared = { form, settings, speed, sounds: [sound.value] };
       return good(undefined);
     },
     start: ({ atContextSeconds, fromBeat } = {}) => {
       if (!prepared) throw new Error('start needs a successful prepare first');
-      const { form, settings, sounds } = prepared;
+      const { form, settings, speed, sounds } = prepared;
       player.stop(0.01);
       const firstBeat = fromBeat ?? sounds[0]?.startBeat ?? 0;
       const firstSoundSeconds = Math.max(atContextSeconds ?? 0, context.currentTime + startLeadSeconds);
-      const beats = beatMapOf(form, settings);
+      const beats = slowedBeatMap(beatMapOf(form, settings), speed);
       const clock = bandClock(firstSoundSeconds - beats.secondsAt(firstBeat), beats);
       const rendered = sounds.filter((sound) => sound.endBeat > firstBeat);
       const nextBeat =
@@ -189,7 +185,7 @@ export function createBandPlayer(context: AudioContext, renderer: BandRenderer):
       };
       run = current;
       for (const sound of rendered) for (const part of bandParts) schedulePart(sound, part, current);
-      const look = () => void goOn(current, { form, settings, sounds });
+      const look = () => void goOn(current, { form, settings, speed, sounds });
       current.timer = setInterval(look, lookEveryMs);
       look();
       return clock;

@@ -15,8 +15,12 @@ export interface BandRenderer {
     program: number,
     place: { readonly bpm: number; readonly startBeat: number },
   ): Promise<Outcome<Float32Array<ArrayBuffer>>>;
-  /** Notes from the take's beginning to its end. */
-  notes(notes: readonly HeardNote[], durationSeconds: number): Promise<Outcome<Float32Array<ArrayBuffer>>>;
+  /** Notes from second 0 on. @param instrument whose sound is wanted; the guitar's where it is left out */
+  notes(
+    notes: readonly HeardNote[],
+    durationSeconds: number,
+    instrument?: string,
+  ): Promise<Outcome<Float32Array<ArrayBuffer>>>;
   dispose(): void;
 }
 
@@ -57,8 +61,13 @@ export function createBandRenderer(kitUrl: string, sampleRate: number): BandRend
     band: async (job) => (await run({ kind: 'band', ...job })) as Outcome<BandSound>,
     line: async (strokes, program, place) =>
       (await run({ kind: 'line', strokes, program, ...place })) as Outcome<Float32Array<ArrayBuffer>>,
-    notes: async (notes, durationSeconds) =>
-      (await run({ kind: 'notes', notes, durationSeconds })) as Outcome<Float32Array<ArrayBuffer>>,
+    notes: async (notes, durationSeconds, instrument) =>
+      (await run({
+        kind: 'notes',
+        notes,
+        durationSeconds,
+        ...(instrument !== undefined && { instrument }),
+      })) as Outcome<Float32Array<ArrayBuffer>>,
     dispose: () => {
       worker.terminate();
       failAll('it was closed');

@@ -9,6 +9,16 @@ export const steadyBeatMap = (bpm: number, firstBeatSeconds: number): BeatMap =>
 });
 
 /**
+ * The same beats at another speed, about second 0.
+ * @param speed above 0: 0.5 is half as fast
+ */
+export const slowedBeatMap = (map: BeatMap, speed: number): BeatMap => ({
+  bpm: map.bpm === null ? null : map.bpm * speed,
+  beatAt: (seconds) => map.beatAt(seconds * speed),
+  secondsAt: (beat) => map.secondsAt(beat) / speed,
+});
+
+/**
  * Straight lines between listed beats, the outer ones drawn on. At a listed beat the position is exact.
  * @param times rising, two or more
  */

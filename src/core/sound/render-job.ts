@@ -19,6 +19,8 @@ export interface BandJob {
   readonly settings: BandSettings;
   readonly startBeat: number;
   readonly endBeat: number;
+  /** 1 as it is played, 0.5 half as fast: the same events, farther apart. */
+  readonly speed?: number;
 }
 
 /** A line, mono. */
@@ -35,16 +37,18 @@ export interface NotesJob {
   readonly kind: 'notes';
   readonly notes: readonly HeardNote[];
   readonly durationSeconds: number;
+  /** Id of an instrument, for the sound that comes nearest; the guitar's where it is left out. */
+  readonly instrument?: string;
 }
 
 export type RenderJob = BandJob | LineJob | NotesJob;
 
 export function renderBand(
   synth: Synth,
-  { form, settings, startBeat, endBeat }: Omit<BandJob, 'kind'>,
+  { form, settings, startBeat, endBeat, speed = 1 }: Omit<BandJob, 'kind'>,
 ): BandSound {
   const events = eventsBetween(form, settings, startBeat, endBeat);
-  const stretch = { bpm: bpmAt(tempoOf(form, settings), startBeat), startBeat, endBeat };
+  const stretch = { bpm: speed * bpmAt(tempoOf(form, settings), startBeat), startBeat, endBeat };
   return renderEvents(synth, events, bandInstruments(settings), stretch);
 }
 
@@ -55,7 +59,7 @@ export function runJob(synth: Synth, job: RenderJob): BandSound | Float32Array<A
     case 'line':
       return renderLine(synth, job.strokes, job.program, job);
     case 'notes':
-      return renderNotes(synth, job.notes, job.durationSeconds);
+      return renderNotes(synth, job.notes, job.durationSeconds, job.instrument);
   }
 }
 

@@ -1,12 +1,9 @@
-/** Notes that were played or written down → mono samples on the kit's guitar, chords and bent pitches included. */
+/** Notes that were played or written down → mono samples on a sound of the kit, chords and bent pitches included. */
 import type { HeardNote } from '../take/note.ts';
+import { voiceFor, type Voice } from './note-voice.ts';
 import type { Stereo } from './stereo.ts';
 import { drumChannel, type Synth } from './synth.ts';
 
-/** General MIDI 28, counted from 1: clean electric guitar. Of the kit's instruments it has the widest compass. */
-export const guitarProgram = 27;
-/** The keys it is kept with (kit-plan.json); a note beyond them sounds an octave or two nearer. */
-const compass = { lowest: 40, highest: 88 } as const;
 const octave = 12;
 /** A pitch wheel turns its whole channel: notes that sound together take channels in turn. */
 const channels = Array.from({ length: 16 }, (_, channel) => channel).filter(
@@ -20,19 +17,25 @@ const gain = 2;
 /**
  * Renders notes from second 0 to the end of the take.
  * @param notes seconds from the take's beginning; pitches as sounding MIDI numbers, fractions allowed
+ * @param instrument id of the instrument whose sound is wanted: see `voiceFor`
  */
 export function renderNotes(
   synth: Synth,
   notes: readonly HeardNote[],
   durationSeconds: number,
+  instrument = 'guitar',
 ): Float32Array<ArrayBuffer> {
   const frameOf = (seconds: number) => Math.round(Math.max(0, seconds) * synth.sampleRate);
   const length = Math.max(1, frameOf(durationSeconds));
   const sound: Stereo = [new Float32Array(length), new Float32Array(length)];
+  const voice = voiceFor(
+    instrument,
+    notes.map(({ midi }) => midi),
+  );
   synth.reset();
-  for (const channel of channels) synth.program(channel, guitarProgram);
+  for (const channel of channels) synth.program(channel, voice.program);
   let at = 0;
-  for (const { frame, act } of commandsOf(synth, notes, frameOf)) {
+  for (const { frame, act } of commandsOf(synth, notes, voice, frameOf)) {
     if (frame >= length) break;
     synth.render([sound], at, frame);
     at = frame;
@@ -52,11 +55,12 @@ interface Command {
 function commandsOf(
   synth: Synth,
   notes: readonly HeardNote[],
+  voice: Voice,
   frameOf: (seconds: number) => number,
 ): readonly Command[] {
   const commands = notes.flatMap((note, i): Command[] => {
     const channel = channels[i % channels.length]!;
-    const midi = inCompass(note.midi);
+    const midi = inCompass(note.midi, voice);
     const key = Math.round(midi);
     const strike = () => {
       synth.bend(channel, midi - key);
@@ -70,9 +74,10 @@ function commandsOf(
   return commands.toSorted((a, b) => a.frame - b.frame || Number(a.strike) - Number(b.strike));
 }
 
-function inCompass(midi: number): number {
-  if (midi < compass.lowest) return midi + octave * Math.ceil((compass.lowest - midi) / octave);
-  if (midi > compass.highest) return midi - octave * Math.ceil((midi - compass.highest) / octave);
+/** A note beyond the voice sounds an octave or two nearer. */
+function inCompass(midi: number, { lowest, highest }: Voice): number {
+  if (midi < lowest) return midi + octave * Math.ceil((lowest - midi) / octave);
+  if (midi > highest) return midi - octave * Math.ceil((midi - highest) / octave);
   return midi;
 }
 

@@ -577,6 +577,8 @@ export const de: Words = {
       'Dieser Browser hat kein Web MIDI; Chrome, Edge und Firefox haben es. Das Mikrofon geht trotzdem.',
     'midi.refused':
       'Der Browser durfte MIDI nicht benutzen. Erlaube es neben der Adresse, dann wähle es noch einmal; das Mikrofon geht trotzdem.',
+    'playback.notSlowed': ({ reason }) =>
+      `Der Take lässt sich nicht verlangsamen (${reason}). Im vollen Tempo spielt er wie bisher.`,
     'band.failed': ({ reason }) =>
       `Die Band kann nicht spielen: ${reason}. Lade die Seite neu und versuch es noch einmal.`,
     'backing.failed': ({ reason }) =>
@@ -1213,7 +1215,34 @@ export const de: Words = {
     pause: 'Anhalten',
     hearTake: 'Take anhören',
     placeInTake: 'Stelle im Take',
-    withBand: 'mit der Band',
+    speed: 'Tempo',
+    speeds: { 1: 'voll', 0.75: '¾', 0.5: 'halb' },
+    mix: 'Hören',
+    mixes: { both: 'Linie und Band', line: 'Linie', band: 'Band' },
+    loop: 'Diese Takte wiederholen',
+    looped: ({ fromBar, toBar }) =>
+      fromBar === toBar
+        ? `Takt ${fromBar} wird wiederholt`
+        : `Takt ${fromBar} bis ${toBar} werden wiederholt`,
+    showKeys: 'Tasten (?)',
+    keysTitle: 'Tasten',
+    keysInLine:
+      'Auf der Linie selbst gehen die Pfeiltasten von Ton zu Ton. Zieh über die Akkordnamen, um ihre Takte zu wiederholen.',
+    closeKeys: 'Schließen',
+    keyNames: { ' ': 'Leertaste', ArrowLeft: '←', ArrowRight: '→', Home: 'Pos 1' },
+    keys: {
+      'play or pause': 'abspielen, anhalten',
+      'bar back': 'einen Takt zurück',
+      'bar on': 'einen Takt weiter',
+      'to the start': 'zum Anfang',
+      loop: 'diese Takte wiederholen, oder nicht mehr',
+      'loop starts': 'die Wiederholung beginnt hier',
+      'loop ends': 'die Wiederholung endet hier',
+      speed: 'volles Tempo, drei Viertel, halbes',
+      mix: 'Linie und Band, Linie, Band',
+      'hear the note': 'den gewählten Ton hören',
+      keys: 'diese Liste',
+    },
 
     // Eine Verzögerung, die dem Take nach falsch ist.
     takeDelay: ({ ms, isLate, stays }) =>
@@ -1253,6 +1282,7 @@ export const de: Words = {
     noteBefore: 'Ton davor',
     noteAfter: 'Ton danach',
     hearNote: 'Anhören',
+    stopHearing: 'Anhalten',
     letCount: 'Zählen lassen',
     takeOut: 'Herausnehmen',
     asHeard: 'Wie gehört',

@@ -797,6 +797,8 @@ export const en = {
       'This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works all the same.',
     'midi.refused':
       'The browser was not allowed to use MIDI. Allow it beside the address, then choose it again; the microphone works all the same.',
+    'playback.notSlowed': ({ reason }: { reason: string }) =>
+      `The take can't be slowed down (${reason}). At full speed it plays as before.`,
     'band.failed': ({ reason }: { reason: string }) =>
       `The band can't play: ${reason}. Reload the page and try again.`,
     'backing.failed': ({ reason }: { reason: string }) =>
@@ -1439,7 +1441,32 @@ export const en = {
     pause: 'Pause',
     hearTake: 'Hear the take',
     placeInTake: 'Place in the take',
-    withBand: 'with the band',
+    speed: 'Speed',
+    speeds: { 1: 'full', 0.75: '¾', 0.5: 'half' },
+    mix: 'Hear',
+    mixes: { both: 'line and band', line: 'line', band: 'band' },
+    loop: 'Loop these bars',
+    looped: ({ fromBar, toBar }: { fromBar: number; toBar: number }) =>
+      fromBar === toBar ? `Looping bar ${fromBar}` : `Looping bars ${fromBar} to ${toBar}`,
+    showKeys: 'Keys (?)',
+    keysTitle: 'Keys',
+    keysInLine:
+      'On the line itself the arrow keys go from note to note. Drag across the chord names to loop their bars.',
+    closeKeys: 'Close',
+    keyNames: { ' ': 'Space', ArrowLeft: '←', ArrowRight: '→', Home: 'Home' },
+    keys: {
+      'play or pause': 'play, pause',
+      'bar back': 'a bar back',
+      'bar on': 'a bar on',
+      'to the start': 'to the start',
+      loop: 'loop these bars, or no longer',
+      'loop starts': 'the loop starts here',
+      'loop ends': 'the loop ends here',
+      speed: 'full speed, three quarters, half',
+      mix: 'line and band, line, band',
+      'hear the note': 'hear the chosen note',
+      keys: 'this list',
+    },
 
     // A delay that the take makes suspect.
     takeDelay: ({ ms, isLate, stays }: { ms: number; isLate: boolean; stays: boolean }) =>
@@ -1496,6 +1523,7 @@ export const en = {
     noteBefore: 'Note before',
     noteAfter: 'Note after',
     hearNote: 'Hear it',
+    stopHearing: 'Stop it',
     letCount: 'Let it count',
     takeOut: 'Take it out',
     asHeard: 'As it was heard',

@@ -36,6 +36,8 @@ export function pressOf(key: string, screen: Screen, pedal: Pedal, under: Under)
   if (screen === 'playing')
     return key === ' ' || key === 'Escape' || ALL_SWITCHES.includes(key) ? 'first' : null;
   if (key === 'Escape') return screen === 'review' || screen === 'trouble' ? 'back' : null;
+  // There it plays the take back and pauses it, as in any player.
+  if (screen === 'review' && key === ' ') return null;
   if (under === 'field') return null;
   const [first, second] = SWITCHES[pedal];
   if (second.includes(key)) return 'second';

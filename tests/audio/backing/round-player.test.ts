@@ -42,7 +42,7 @@ test('begins in the middle of a later round', () => {
 test('plays along with a take: silent before its first downbeat, at its place after it', async () => {
   const { fake, player } = open();
   const along = roundAlong(() => Promise.resolve(good(player)), beatSeconds, 3);
-  await along.prepare(0);
+  await along.prepare(0, 1);
   along.start(0.5, 1);
   expect(fake.scheduled).toHaveLength(1);
   expect(fake.scheduled[0]!.when).toBeCloseTo(0.5 + 2 - baked.leadSeconds, 4);
@@ -52,11 +52,11 @@ test('plays along with a take: silent before its first downbeat, at its place af
 
 test('a recording that no longer exists is reported once, and the take is played without it', async () => {
   const along = roundAlong(() => Promise.resolve(bad('backing.gone')), beatSeconds, 3);
-  expect(await along.prepare(0)).toMatchObject({
+  expect(await along.prepare(0, 1)).toMatchObject({
     ok: false,
     problem: { code: 'backing.takeAlone', facts: { cause: { code: 'backing.gone' } } },
   });
-  expect((await along.prepare(0)).ok).toBe(true);
+  expect((await along.prepare(0, 1)).ok).toBe(true);
   along.start(0.5, 1);
   along.stop();
 });

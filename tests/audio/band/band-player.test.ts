@@ -8,6 +8,7 @@ import { formOf, settingsOf } from '../../core/band/forms.ts';
 import type { Problem } from '../../../src/core/words/problem.ts';
 import { fakeContext } from '../fake-context.ts';
 
+const LEVELS = { drums: 0, bass: 0, chords: 0, line: 0, click: 0 };
 const form = formOf('form:12-bar blues in D');
 const settings = settingsOf({ bpm: 137 });
 const beatSeconds = 60 / 137;
@@ -120,14 +121,15 @@ describe('BandPlayer', () => {
 describe('TakePlayer', () => {
   it('plays the take and its band from the same moment', async () => {
     const fake = fakeContext();
-    const band = createBandPlayer(fake.context, fakeRenderer());
+    const renderer = fakeRenderer();
+    const band = createBandPlayer(fake.context, renderer);
     const take = createTakePlayer(
       fake.context,
       new Float32Array(48_000 * 60),
       48_000,
-      bandAlong(band, form, settings, 2),
+      bandAlong(band, renderer, 48_000, { form, settings, firstBeatSeconds: 2, levels: () => LEVELS }),
     );
-    await take.play(10);
+    await take.play({ fromSeconds: 10, speed: 1, passage: null });
     const clock = band.clock!;
     const source = fake.scheduled.find(({ offset }) => offset === 10)!;
     expect(clock.contextSecondsAt(0) - source.when).toBeCloseTo(2 - 10, 6);
@@ -136,7 +138,7 @@ describe('TakePlayer', () => {
     take.pause();
     expect(take.playing).toBe(false);
     expect(take.positionSeconds()).toBeCloseTo(13, 6);
-    await take.seek(99);
+    await take.play({ fromSeconds: 99, speed: 1, passage: null });
     expect(take.positionSeconds()).toBe(60);
   });
 });

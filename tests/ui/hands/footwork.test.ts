@@ -87,6 +87,7 @@ describe('keys', () => {
     expect(pressOf('PageUp', 'review', 'pages', null)).toBe('second');
     expect(pressOf('ArrowRight', 'review', 'arrows', null)).toBe('first');
     expect(pressOf('Enter', 'ready', 'enter', null)).toBe('first');
+    expect(pressOf(' ', 'review', 'space', null)).toBeNull();
     expect(pressOf(' ', 'ready', 'pages', null)).toBe('first');
   });
 
