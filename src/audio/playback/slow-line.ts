@@ -13,7 +13,7 @@ export interface SlowLine {
   dispose(): void;
 }
 
-const WORKER_GONE = problem('playback.notSlowed', { reason: 'its worker could not start' });
+const WORKER_GONE = problem('playback.workerGone');
 
 /**
  * The worker starts with the first run, so that a player who never slows down waits for nothing.

@@ -577,6 +577,8 @@ export const de: Words = {
       'Dieser Browser hat kein Web MIDI; Chrome, Edge und Firefox haben es. Das Mikrofon geht trotzdem.',
     'midi.refused':
       'Der Browser durfte MIDI nicht benutzen. Erlaube es neben der Adresse, dann wähle es noch einmal; das Mikrofon geht trotzdem.',
+    'playback.workerGone':
+      'Der Take lässt sich nicht verlangsamen: Lade die Seite neu und versuch es noch einmal.',
     'playback.notSlowed': ({ reason }) =>
       `Der Take lässt sich nicht verlangsamen (${reason}). Im vollen Tempo spielt er wie bisher.`,
     'band.failed': ({ reason }) =>
@@ -1231,16 +1233,16 @@ export const de: Words = {
     closeKeys: 'Schließen',
     keyNames: { ' ': 'Leertaste', ArrowLeft: '←', ArrowRight: '→', Home: 'Pos 1' },
     keys: {
-      'play or pause': 'abspielen, anhalten',
+      play: 'abspielen, anhalten',
       'bar back': 'einen Takt zurück',
       'bar on': 'einen Takt weiter',
-      'to the start': 'zum Anfang',
+      start: 'zum Anfang',
       loop: 'diese Takte wiederholen, oder nicht mehr',
       'loop starts': 'die Wiederholung beginnt hier',
       'loop ends': 'die Wiederholung endet hier',
       speed: 'volles Tempo, drei Viertel, halbes',
       mix: 'Linie und Band, Linie, Band',
-      'hear the note': 'den gewählten Ton hören',
+      note: 'den gewählten Ton hören',
       keys: 'diese Liste',
     },
 

@@ -797,6 +797,7 @@ export const en = {
       'This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works all the same.',
     'midi.refused':
       'The browser was not allowed to use MIDI. Allow it beside the address, then choose it again; the microphone works all the same.',
+    'playback.workerGone': "The take can't be slowed down: reload the page and try again.",
     'playback.notSlowed': ({ reason }: { reason: string }) =>
       `The take can't be slowed down (${reason}). At full speed it plays as before.`,
     'band.failed': ({ reason }: { reason: string }) =>
@@ -1455,16 +1456,16 @@ export const en = {
     closeKeys: 'Close',
     keyNames: { ' ': 'Space', ArrowLeft: '←', ArrowRight: '→', Home: 'Home' },
     keys: {
-      'play or pause': 'play, pause',
+      play: 'play, pause',
       'bar back': 'a bar back',
       'bar on': 'a bar on',
-      'to the start': 'to the start',
+      start: 'start',
       loop: 'loop these bars, or no longer',
       'loop starts': 'the loop starts here',
       'loop ends': 'the loop ends here',
       speed: 'full speed, three quarters, half',
       mix: 'line and band, line, band',
-      'hear the note': 'hear the chosen note',
+      note: 'hear the chosen note',
       keys: 'this list',
     },
 

@@ -89,6 +89,17 @@ export const beatOf = (strip: Strip, x: number): number => strip.firstBeat + (x 
 export const yOf = (strip: Strip, midi: number): number =>
   strip.heightPx - (midi - strip.lowMidi) * strip.semitonePx;
 
+/** The whole bars that a drag from one beat to another touches, in beats. */
+export function barsBetween(
+  oneBeat: number,
+  otherBeat: number,
+  beatsPerBar: number,
+): [from: number, to: number] {
+  const first = Math.floor(Math.min(oneBeat, otherBeat) / beatsPerBar);
+  const last = Math.max(first + 1, Math.ceil(Math.max(oneBeat, otherBeat) / beatsPerBar));
+  return [first * beatsPerBar, last * beatsPerBar];
+}
+
 /** Room at either edge for the mark of a note that lies beyond it. */
 const EDGE_PX = 22;
 

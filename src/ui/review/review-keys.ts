@@ -1,35 +1,35 @@
 /** The keys of the review, as players of sound and video have them. */
 
 export type ReviewCommand =
-  | 'play or pause'
+  | 'play'
   | 'bar back'
   | 'bar on'
-  | 'to the start'
+  | 'start'
   | 'loop'
   | 'loop starts'
   | 'loop ends'
   | 'speed'
   | 'mix'
-  | 'hear the note'
+  | 'note'
   | 'keys';
 
 /** In the order in which they are shown. */
 export const REVIEW_KEYS: readonly (readonly [key: string, command: ReviewCommand])[] = [
-  [' ', 'play or pause'],
+  [' ', 'play'],
   ['ArrowLeft', 'bar back'],
   ['ArrowRight', 'bar on'],
-  ['Home', 'to the start'],
+  ['Home', 'start'],
   ['l', 'loop'],
   ['[', 'loop starts'],
   [']', 'loop ends'],
   ['s', 'speed'],
   ['m', 'mix'],
-  ['h', 'hear the note'],
+  ['h', 'note'],
   ['?', 'keys'],
 ];
 
-/** What stands under the focus. */
-export type Focus = 'text' | 'moves by arrows' | 'button' | null;
+/** What stands under the focus; a list or a slider moves by the arrow keys itself. */
+export type Focus = 'text' | 'list' | 'button' | null;
 
 /** Keys that a list or a slider takes itself. */
 const MOVES: ReadonlySet<string> = new Set(['ArrowLeft', 'ArrowRight', 'Home']);
@@ -40,7 +40,7 @@ const MOVES: ReadonlySet<string> = new Set(['ArrowLeft', 'ArrowRight', 'Home']);
  */
 export function reviewCommand(key: string, focus: Focus): ReviewCommand | null {
   if (focus === 'text' || (focus === 'button' && key === ' ')) return null;
-  if (focus === 'moves by arrows' && MOVES.has(key)) return null;
+  if (focus === 'list' && MOVES.has(key)) return null;
   const wanted = key.length === 1 ? key.toLowerCase() : key;
   return REVIEW_KEYS.find(([one]) => one === wanted)?.[1] ?? null;
 }
@@ -48,8 +48,8 @@ export function reviewCommand(key: string, focus: Focus): ReviewCommand | null {
 /** Which kind of thing an event of the keyboard comes from. */
 export function focusOf(target: EventTarget | null): Focus {
   if (!(target instanceof Element)) return null;
-  if (target.closest('input[type=range], [role=listbox]')) return 'moves by arrows';
-  if (target.closest('input[type=radio]')) return 'moves by arrows';
+  if (target.closest('input[type=range], [role=listbox]')) return 'list';
+  if (target.closest('input[type=radio]')) return 'list';
   if (target.closest('input:not([type=checkbox]), select, textarea')) return 'text';
   return target.closest('button, summary, a, input[type=checkbox]') ? 'button' : null;
 }

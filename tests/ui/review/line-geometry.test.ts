@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { parseChord } from '../../../src/core/music/parse-chord.ts';
 import type { ReportNote } from '../../../src/core/take/schema.ts';
 import {
+  barsBetween,
   beatOf,
   lostStretchesOn,
   notesBetween,
@@ -122,5 +123,14 @@ describe('shores', () => {
     }
     expect(shores.some(({ y }) => Math.abs(y - yOf(strip, 62)) < 1e-6)).toBe(false);
     expect(found).toContain('b7');
+  });
+});
+
+describe('barsBetween', () => {
+  it('takes every bar that a drag touches, to either side, and one at least', () => {
+    expect(barsBetween(1, 2, 4)).toEqual([0, 4]);
+    expect(barsBetween(9, 3, 4)).toEqual([0, 12]);
+    expect(barsBetween(4, 4, 4)).toEqual([4, 8]);
+    expect(barsBetween(-1, 3, 3)).toEqual([-3, 3]);
   });
 });

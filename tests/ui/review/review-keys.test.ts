@@ -12,9 +12,8 @@ it('leaves a field its letters, a button its space, a list and a slider their ar
   for (const [key] of REVIEW_KEYS) expect(reviewCommand(key, 'text')).toBeNull();
   expect(reviewCommand(' ', 'button')).toBeNull();
   expect(reviewCommand('l', 'button')).toBe('loop');
-  for (const key of ['ArrowLeft', 'ArrowRight', 'Home'])
-    expect(reviewCommand(key, 'moves by arrows')).toBeNull();
-  expect(reviewCommand(' ', 'moves by arrows')).toBe('play or pause');
+  for (const key of ['ArrowLeft', 'ArrowRight', 'Home']) expect(reviewCommand(key, 'list')).toBeNull();
+  expect(reviewCommand(' ', 'list')).toBe('play');
 });
 
 it('goes through a few, round and round', () => {
