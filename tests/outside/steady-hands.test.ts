@@ -153,6 +153,25 @@ describe('a note near a change of | G7 | C7 | at 120, by hand', () => {
     expect(at(0.04)).toBe('C7');
   });
 
+  it('of two short notes round the change the one nearer to where hands put it is the landing', () => {
+    // Players lie 16 ms behind the beat on average; C# and D are no tones of C7.
+    const landed = (firstMs: number, secondMs: number) =>
+      gradeLine(
+        '| G7 | C7 |',
+        [
+          [0, 1, 59],
+          [4 + firstMs / 500, (secondMs - firstMs) / 500, 61],
+          [4 + secondMs / 500, 0.5, 62],
+        ],
+        {},
+        'C',
+      ).landings[1]!.degree;
+    expect(landed(-20, 90)).toBe('b9');
+    expect(landed(-45, 110)).toBe('b9');
+    expect(landed(-45, 30)).toBe('9');
+    expect(landed(-60, 60)).toBe('9');
+  });
+
   it('an eighth that is let go as the chord arrives leads into the note on the change', () => {
     const { landings } = gradeLine('| G7 | C7 |', [
       [0, 1, 59],

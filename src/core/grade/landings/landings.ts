@@ -1,5 +1,5 @@
 /** What became of each change of chord. */
-import { landingCandidates, type ChordChange } from './candidates.ts';
+import { landingCandidates, PLAYED_AT_SECONDS, type ChordChange } from './candidates.ts';
 import type { Chord } from '../../music/chord.ts';
 import { degreeOver } from '../../music/pitch-names.ts';
 import type { Timeline } from '../../chart/timeline.ts';
@@ -53,7 +53,18 @@ export function findChanges(
       const onUntilBeat = span.startBeat + toleranceBeats(timeline, span.startBeat, toleranceSeconds);
       const beatLater = span.startBeat + LANDING_BEATS;
       const landingUntilBeat = beatLater + toleranceBeats(timeline, beatLater, toleranceSeconds);
-      changes.push({ span, chord: span.chord, fromChord, untilBeat, onUntilBeat, landingUntilBeat });
+      const playedAtBeat = timeline.beatMap.beatAt(
+        timeline.beatMap.secondsAt(span.startBeat) + PLAYED_AT_SECONDS,
+      );
+      changes.push({
+        span,
+        chord: span.chord,
+        fromChord,
+        untilBeat,
+        onUntilBeat,
+        playedAtBeat,
+        landingUntilBeat,
+      });
     }
     fromChord = span.chord;
     span = next;
