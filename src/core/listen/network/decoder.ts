@@ -6,6 +6,7 @@ import { isTakenBy, onsetsOf, type Onset } from './onsets.ts';
 import { finePitch } from './fine-pitch.ts';
 import { heardNote, isScoop, type OpenNote } from './open-note.ts';
 import { Outputs } from './outputs.ts';
+import { standsFor, Talk, talkOf } from './talk.ts';
 import { DELAY_FRAMES, LOW_MIDI, PITCHES } from './settings.ts';
 
 /** A peak needs this many frames after it, the choice among peaks this many, and the pitch follows behind that. */
@@ -22,6 +23,7 @@ export class Decoder {
   readonly #partialsAt: PartialsAt;
   readonly #onsets: Onset[] = [];
   readonly #open: OpenNote[] = [];
+  readonly #talk = new Talk();
   #fresh: HeardNote[] = [];
   #peaksTo = 0;
   #chosenTo = 0;
@@ -94,6 +96,7 @@ export class Decoder {
       struck: this.levels.isStruck(onset.frame),
       peakDb: this.levels.peakDb(onset.frame),
       path: [],
+      fine: [],
       frames: [],
       end: onset.frame,
       quiet: 0,
@@ -131,9 +134,17 @@ export class Decoder {
         note.closed = true;
         continue;
       }
-      const best = this.#pitchAt(frame, note.current);
-      const sum = this.#outputs.soundAbout(frame, best);
-      if (sum < D.LEAST_SOUND) {
+      let best = this.#pitchAt(frame, note.current);
+      if (this.#outputs.soundAbout(frame, best) < D.LEAST_SOUND) {
+        const risen = this.#octaveUp(frame, note);
+        if (risen !== null) {
+          best = risen;
+          note.path.length = 0;
+          note.fine.length = 0;
+          note.frames.length = 0;
+        }
+      }
+      if (this.#outputs.soundAbout(frame, best) < D.LEAST_SOUND) {
         if (++note.quiet > D.MOST_QUIET) note.closed = true;
         continue;
       }
@@ -141,6 +152,7 @@ export class Decoder {
       note.current = best;
       note.end = frame;
       note.path.push(this.#outputs.pitchOver(frame, best));
+      note.fine.push(this.#outputs.finePitchOver(frame, best));
       note.frames.push(frame);
     }
   }
@@ -154,20 +166,36 @@ export class Decoder {
     return best;
   }
 
+  /** The semitone an octave up where a note that began low goes on, else null. */
+  #octaveUp(frame: number, note: OpenNote): number | null {
+    const octave = note.current + 12;
+    if (octave >= PITCHES || frame > note.onset.frame + D.RISE_FRAMES) return null;
+    if (this.#outputs.soundAbout(frame, octave) < D.RISE_SOUND) return null;
+    let best = octave - 1;
+    for (let p = octave; p <= Math.min(PITCHES - 1, octave + 1); p++)
+      if (this.#outputs.sounding(frame, p) > this.#outputs.sounding(frame, best)) best = p;
+    return best;
+  }
+
   /** Hands over the oldest notes that have ended and whose successor is known where that matters. */
   #handOver(last = false): void {
     while (this.#open.length > 0) {
       const note = this.#open[0]!;
       const next = this.#open[1];
       // The next stroke may still make it a scoop.
-      const settled = next !== undefined || last || this.#chosenTo > note.onset.frame + D.SCOOP_FRAMES + 4;
+      const settled = next !== undefined || last || this.#chosenTo > note.onset.frame + D.SCOOP_FRAMES + 2;
       if (!settled) return;
       const heard = heardNote(note);
       if (next && isScoop(note, next)) {
         this.#open.shift();
         continue;
       }
-      if (!note.handed && (note.closed || note.path.length >= D.FRESH_FRAMES)) {
+      if (!note.handed && (note.closed || isAtRest(note))) {
+        const isCutOff = next !== undefined && next.onset.at - note.end <= D.CUT_FRAMES;
+        if (this.#talk.hears(talkOf(note.fine, isCutOff), heard.confidence)) {
+          this.#open.shift();
+          continue;
+        }
         note.handed = true;
         this.#fresh.push(heard);
       }
@@ -177,3 +205,7 @@ export class Decoder {
     }
   }
 }
+
+/** Whether a note that still sounds has stood still, or has been followed for long enough without that. */
+const isAtRest = ({ fine }: OpenNote): boolean =>
+  fine.length >= D.WAIT_FRAMES || standsFor(fine, D.STILL_FRAMES) >= D.STILL_FRAMES;

@@ -4,9 +4,12 @@
 export const LEAST_ONSET = 0.33;
 /** A peak stands out over so many frames on either side. */
 export const PEAK_REACH = 3;
-/** Frames over which what sounds after an onset is averaged, and how sure it must be. */
+/** Frames over which what sounds after an onset is averaged (its body), and the least of it. */
 export const BODY_FRAMES = 4;
-export const LEAST_BODY = 0.6;
+export const LEAST_BODY = 0.15;
+/** A note needs onset + BODY_WEIGHT · body of at least this: palm-muted notes have a sure onset and die at once. */
+export const BODY_WEIGHT = 0.8;
+export const LEAST_BOTH = 1;
 /** Onsets of different pitches this near are one stroke: a line has one voice, and the surest pitch counts. */
 export const STROKE_FRAMES = 3;
 /** The same pitch struck again this soon is one note; the first counts unless it is so much weaker. */
@@ -50,12 +53,12 @@ export const BEGUN_CLEAR = 10;
 
 /**
  * Confidence: the odds in nepers that a note was played, fitted on the recordings of eight instruments, each counting alike; with
- * any one of them left out of the fit, notes given 0.75 on average were right in 0.78 of cases, those given 0.86 in 0.90.
+ * any one of them left out of the fit, notes given 0.75 on average were right in 0.79 of cases, those given 0.86 in 0.88.
  */
-export const ODDS = { always: -2.927, onset: 3.532, body: 1.165, length: 0.715, longSeconds: 0.2 };
+export const ODDS = { always: -3.489, onset: 3.993, body: 1.573, length: 0.433, longSeconds: 0.2 };
 
-/** A note is handed over while it sounds once its pitch has been followed for so many frames. */
-export const FRESH_FRAMES = 3;
+/** A note that ends no more than so many frames before the next one begins was cut off by it. */
+export const CUT_FRAMES = 2;
 /** Rise of the bright part within 24 ms of an onset, in dB, from which on it is struck. */
 export const STRUCK_DB = 6;
 /** Vibrato: from this half width in cents, of these rates in hertz. */
@@ -67,3 +70,21 @@ export const VIBRATO_FASTEST_HZ = 10;
 export const LEAST_BEND = 0.35;
 /** The fine pitch of a frame counts where it lies this near the network's own, in semitones. */
 export const FINE_REACH = 0.4;
+
+/** A reed or a flute may speak an octave low for a moment: a note that stops there and sounds an octave up this surely goes on, if so soon. */
+export const RISE_SOUND = 0.5;
+export const RISE_FRAMES = 12;
+
+/** A pitch stands still while it stays within ± so many semitones for so many frames (96 ms). */
+export const STILL_SEMITONES = 0.2;
+export const STILL_FRAMES = 6;
+/** What a note says that ends by itself before it could stand still, between 0 (stands) and 1 (glides): a palm-muted note does so, too. */
+export const SHORT_TALK = 0.4;
+/** The share of syllables among the last notes: at first, what each note moves it by, and from where on it is talk. */
+export const TALK_AT_FIRST = 0.3;
+export const TALK_STEP = 0.2;
+export const LEAST_TALK = 0.4;
+/** In talk a note that stands still counts from this confidence on. */
+export const SURE_IN_TALK = 0.85;
+/** A note whose pitch does not come to rest is handed over after so many frames. */
+export const WAIT_FRAMES = 20;

@@ -35,8 +35,8 @@ function onsetAt(outputs: Outputs, frame: number, pitch: number): Onset | null {
       best = Math.max(best, outputs.soundAbout(f, p));
     body += best / D.BODY_FRAMES;
   }
-  if (body < D.LEAST_BODY) return null;
   const onset = Math.min(1, outputs.onsetAbout(frame, pitch));
+  if (body < D.LEAST_BODY || onset + D.BODY_WEIGHT * body < D.LEAST_BOTH) return null;
   return { frame, pitch, at: time / sum, semitone: height / sum, onset, body };
 }
 

@@ -12,8 +12,9 @@ export interface OpenNote {
   readonly onset: Onset;
   readonly struck: boolean;
   readonly peakDb: number;
-  /** Its pitch by frame, in semitones above LOW_MIDI, and those frames. */
+  /** Its pitch by frame in semitones above LOW_MIDI, by the network and by the autocorrelation; and those frames. */
   readonly path: number[];
+  readonly fine: number[];
   readonly frames: number[];
   end: number;
   quiet: number;
@@ -29,7 +30,7 @@ export interface OpenNote {
 function beginningOf(note: OpenNote, midi: number): number {
   const { onset, frames } = note;
   const path = settledPart(note.path);
-  if (path.length < 5 || Math.abs(onset.semitone - midi) <= D.SETTLE_SEMITONES) return onset.at;
+  if (path.length < 5 || Math.abs(startOf(note) - midi) <= D.SETTLE_SEMITONES) return onset.at;
   let jump = 0;
   for (let k = 0; k + 1 < Math.min(path.length, D.SETTLE_FRAMES + 2); k++)
     jump = Math.max(jump, Math.abs(path[k + 1]! - path[k]!));
@@ -46,14 +47,23 @@ function confidenceOf(onset: Onset, seconds: number): number {
   return 1 / (1 + Math.exp(-odds));
 }
 
+/** Where the note began, in semitones; where it went on, if it rose from the octave below. */
+function startOf({ onset, path }: OpenNote): number {
+  const first = path[0];
+  return first !== undefined && Math.abs(first - onset.semitone) > 9 ? first : onset.semitone;
+}
+
 /** The note as heard so far. */
 export function heardNote(note: OpenNote): HeardNote {
   const { onset, path } = note;
-  const semitone = restOf(path, onset.semitone);
-  const onsetSeconds = (beginningOf(note, semitone) - DELAY_FRAMES) * STEP_SECONDS;
+  const start = startOf(note);
+  const rest = restOf(path, start);
+  const fine = restOf(note.fine, start);
+  const semitone = Math.abs(fine - rest) < D.FINE_REACH ? fine : rest;
+  const onsetSeconds = (beginningOf(note, rest) - DELAY_FRAMES) * STEP_SECONDS;
   const offsetSeconds = (Math.max(note.end, onset.frame + 1) - DELAY_FRAMES) * STEP_SECONDS;
-  const vibrato = vibratoOf(settledPart(path));
-  const bend = vibrato ? 0 : semitone - onset.semitone;
+  const vibrato = vibratoOf(settledPart(note.fine));
+  const bend = vibrato ? 0 : semitone - start;
   return {
     onsetSeconds: Math.max(0, onsetSeconds),
     offsetSeconds: Math.max(offsetSeconds, onsetSeconds, 0),
@@ -69,7 +79,7 @@ export function heardNote(note: OpenNote): HeardNote {
 
 /** Whether a short unsure note only slides into the next one, from close by. */
 export function isScoop(note: OpenNote, next: OpenNote): boolean {
-  const semitone = restOf(note.path, note.onset.semitone);
+  const semitone = restOf(note.path, startOf(note));
   const away = Math.abs(next.onset.semitone - semitone);
   return (
     next.onset.at - beginningOf(note, semitone) < D.SCOOP_FRAMES &&

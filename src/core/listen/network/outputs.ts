@@ -39,12 +39,17 @@ export class Outputs {
     this.#fine[this.#at(this.count - 1) + pitch] = fine;
   }
 
-  /** The mean pitch of a semitone and its neighbours, by how surely each sounds, or the fine pitch where that lies near. */
+  /** The mean pitch of a semitone and its neighbours, by how surely each sounds. In semitones above the lowest. */
   pitchOver(frame: number, pitch: number): number {
     let height = 0;
     for (let p = Math.max(0, pitch - 1); p <= Math.min(PITCHES - 1, pitch + 1); p++)
       height += this.sounding(frame, p) * p;
-    const mean = height / this.soundAbout(frame, pitch);
+    return height / this.soundAbout(frame, pitch);
+  }
+
+  /** The fine pitch where it lies near the mean one, else the mean one. */
+  finePitchOver(frame: number, pitch: number): number {
+    const mean = this.pitchOver(frame, pitch);
     const fine = this.#fine[this.#at(frame) + pitch]!;
     return Math.abs(fine - mean) < FINE_REACH ? fine : mean;
   }
