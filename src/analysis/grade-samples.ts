@@ -3,7 +3,7 @@ import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import { grade } from '../core/grade.ts';
 import type { BackingFacts } from '../core/take/backing-facts.ts';
 import { Listener } from '../core/listen.ts';
-import { listenPastBacking, listenWithout, wanderingSentence } from '../core/listen-without.ts';
+import { listenPastBacking, listenWithout, wanderingNotice } from '../core/listen-without.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
@@ -80,8 +80,8 @@ export function gradeSound(
   const band = { samples: floats(backing.samples), sampleRate: sound.sampleRate };
   const found = listenPastBacking({ ...sound, samples: floats(sound.samples) }, band, events.progress);
   if (found === null) {
-    const sentence = wanderingSentence({ ...sound, samples: floats(sound.samples) }, band);
-    if (sentence !== null) events.message(notice('plain', { text: sentence }));
+    const wandering = wanderingNotice({ ...sound, samples: floats(sound.samples) }, band);
+    if (wandering !== null) events.message(wandering);
   }
   if (found === null || !canBeRoundTrip(found.backing.offsetSeconds)) {
     if (known) return good(known);
@@ -90,7 +90,7 @@ export function gradeSound(
   }
   // Rounded as in the report, so that the first downbeat computed from the report is the one that was graded.
   const facts = tidyNumbers(found.backing);
-  if (found.sentence !== null) events.message(notice('plain', { text: found.sentence }));
+  if (found.notice !== null) events.message(found.notice);
   events.message(
     notice('band.cameBack', {
       ms: Math.round(1000 * facts.offsetSeconds),
@@ -141,7 +141,7 @@ function heardIn(sound: SoundToGrade, backing: KnownBacking | null, events: Grad
     { ...backing.sound, name: backing.name, samples: floats(backing.sound.samples) },
     (share) => events.progress(share),
   );
-  if (heard.sentence !== null) events.message(notice('plain', { text: heard.sentence }));
+  if (heard.notice !== null) events.message(heard.notice);
   return { notes: heard.notes, facts: { backing: heard.backing } };
 }
 

@@ -6,7 +6,7 @@ import type { Landing } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import type { SoundToGrade } from './grade-samples.ts';
-import type { Message } from '../core/words/problem.ts';
+import type { Message, Notice } from '../core/words/problem.ts';
 import type { AimCount } from './aim-so-far.ts';
 import type { GradeOrder } from './order.ts';
 
@@ -79,7 +79,7 @@ export interface FileSound {
   /** Of a backing in stereo half of left less right; null, or left out, else. */
   readonly side?: Float32Array | null;
   readonly sampleRate: number;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Notice[];
 }
 
 /** What a file holds that can be graded: sound, or a line that is written down. */

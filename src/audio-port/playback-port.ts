@@ -66,7 +66,7 @@ export function playbackPort(audio: OpenAudio): Pick<AudioPort, 'openPlayer' | '
 function demoTake(samples: Float32Array<ArrayBuffer>, sampleRate: number): DemoTake {
   const { bpm, feel, swing } = demoSettings;
   return {
-    title: 'Demo take',
+    title: 'demo',
     chartText: `key: ${demoKey}\n${demoChart}`,
     key: demoKey,
     bpm,

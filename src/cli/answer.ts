@@ -1,5 +1,6 @@
 /** What a command answers with: an outcome, of which a slip of the caller's is told apart. */
-import { badSentence, type Failure, type Outcome } from '../core/base/outcome.ts';
+import { bad, type Failure, type Outcome } from '../core/base/outcome.ts';
+import type { ProblemCode, ProblemFacts } from '../core/words/problem.ts';
 
 export interface WrongUsage extends Failure {
   readonly wrongUsage: true;
@@ -7,7 +8,7 @@ export interface WrongUsage extends Failure {
 
 export type Answer<T> = Outcome<T> | WrongUsage;
 
-export const wrongUsage = (sentence: string): WrongUsage => ({
-  ...badSentence(sentence),
-  wrongUsage: true,
-});
+export const wrongUsage = <Code extends ProblemCode>(
+  code: Code,
+  ...facts: ProblemFacts<Code>
+): WrongUsage => ({ ...bad(code, ...facts), wrongUsage: true });

@@ -1,4 +1,4 @@
-/** Words of the command line to an order, or a sentence about the first one that can't be followed. */
+/** Words of the command line to an order, or the problem of the first one that can't be followed. */
 import type { DroneTones } from '../core/band/settings.ts';
 import { feelNames, type FeelName } from '../core/chart/feel-names.ts';
 import { METERS, meterOf, type Meter } from '../core/chart/chart.ts';
@@ -7,7 +7,7 @@ import type { PaletteName } from '../core/grade/assign/settings.ts';
 import type { Key } from '../core/music/chord.ts';
 import { instrumentOf, withCapo, type Instrument } from '../core/music/instruments.ts';
 import { parseKey } from '../core/music/keys.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import {
   countOf,
   numberOf,
@@ -90,24 +90,26 @@ export type Order =
   | BandOrder
   | { readonly command: 'forms' | 'schema' | 'help' | 'version'; readonly json: boolean };
 
+const METER_NAMES = METERS.map(({ written }) => written);
+
+function keyIn(given: Given): Key | null {
+  const asked = given.value('key');
+  return asked === null ? null : (parseKey(asked) ?? refuse('cli.key', { given: asked }));
+}
+
 const feelIn = (given: Given): FeelName | null =>
-  oneOf(
-    given,
-    'feel',
-    (text) => feelNames.find((name) => name === text.toLowerCase()) ?? null,
-    `one of ${feelNames.join(', ')}`,
-  );
+  oneOf(given, 'feel', (text) => feelNames.find((name) => name === text.toLowerCase()) ?? null, feelNames);
 
 function under(given: Given): GradeOrder['under'] {
   const chart = given.value('chart');
   const beats = given.value('beats');
-  if (chart !== null && beats !== null) refuse('Give --chart or --beats, not both.');
+  if (chart !== null && beats !== null) refuse('cli.chartOrBeats');
   if (beats !== null) {
     const idle = (['tempo', 'first-beat', 'rise', 'trade', 'feel', 'transpose'] as const).find(given.has);
-    if (idle) refuse(`--${idle} has no meaning with --beats: the list says when each beat comes.`);
+    if (idle) refuse('cli.idleWithBeats', { option: idle });
     return { kind: 'beats', file: beats };
   }
-  if (chart === null) return refuse('Say what chords are under the line: --chart with --tempo, or --beats.');
+  if (chart === null) return refuse('cli.noChords');
   return {
     kind: 'chart',
     chart,
@@ -122,27 +124,29 @@ function under(given: Given): GradeOrder['under'] {
 
 /** The instrument, a capo on its neck where one is given. */
 function instrumentIn(given: Given): Instrument | null {
-  const instrument = oneOf(given, 'instrument', instrumentOf, 'one that landfall --help lists');
+  const asked = given.value('instrument');
+  const instrument =
+    asked === null ? null : (instrumentOf(asked) ?? refuse('cli.instrument', { given: asked }));
   const fret = wholeOf(given, 'capo');
   if (fret === null) return instrument;
-  const neck = instrument?.neck ?? refuse('--capo needs an --instrument with a neck.');
-  if (fret >= neck.frets) refuse(`--capo must be a fret from 1 to ${neck.frets - 1}, not ${fret}.`);
+  const neck = instrument?.neck ?? refuse('cli.capoWithoutNeck');
+  if (fret >= neck.frets) refuse('cli.capoFret', { most: neck.frets - 1, fret });
   return instrument && withCapo(instrument, fret);
 }
 
 function gradeOrder(given: Given): GradeOrder {
   const [, file, ...more] = given.words;
-  if (file === undefined) return refuse('Say which file to grade.');
-  if (given.has('json') && given.has('explain')) refuse('Give --json or --explain, not both.');
-  if (more.length > 0) refuse(`One file at a time: what is "${more[0]}"? Put a chart in quotes.`);
+  if (file === undefined) return refuse('cli.noFile');
+  if (given.has('json') && given.has('explain')) refuse('cli.jsonOrExplain');
+  if (more[0] !== undefined) refuse('cli.oneFile', { word: more[0] });
   return {
     command: 'grade',
     file,
     backing: given.value('backing'),
     under: under(given),
-    meter: oneOf(given, 'meter', meterOf, `one of ${METERS.map(({ written }) => written).join(', ')}`),
+    meter: oneOf(given, 'meter', meterOf, METER_NAMES),
     swing: numberOf(given, 'swing'),
-    key: oneOf(given, 'key', parseKey, 'a key like Bb or "F# minor"'),
+    key: keyIn(given),
     referenceHz: given.value('reference') === 'auto' ? 'auto' : (numberOf(given, 'reference') ?? 440),
     anticipationBeats: numberOf(given, 'anticipation'),
     toleranceMs: numberOf(given, 'tolerance'),
@@ -150,7 +154,7 @@ function gradeOrder(given: Given): GradeOrder {
       given,
       'palette',
       (text) => PALETTES.find((name) => name === text.toLowerCase()) ?? null,
-      `one of ${PALETTES.join(', ')}`,
+      PALETTES,
     ),
     aims: given.values('aim'),
     instrument: instrumentIn(given),
@@ -183,20 +187,17 @@ function bandOrder(given: Given): BandOrder {
   const idle = (Object.keys(OPTIONS) as OptionName[]).find(
     (name) => given.has(name) && !BAND_OPTIONS.includes(name),
   );
-  if (idle) refuse(`--${idle} has no meaning for landfall band.`);
-  if (given.words.length > 1)
-    refuse(`landfall band takes no file: what is "${given.words[1]}"? Put a chart in quotes.`);
-  const chart = given.value('chart') ?? refuse('Say what the band plays: --chart.');
-  const file = given.value('out') ?? refuse('Say where to write: --out band.wav or --out band.mid.');
-  const kind =
-    OUT_KINDS.find(({ ending }) => ending.test(file))?.kind ??
-    refuse(`--out must end in .wav, .mid or .musicxml, not "${file}".`);
+  if (idle) refuse('cli.idleForBand', { option: idle });
+  if (given.words[1] !== undefined) refuse('cli.bandTakesNoFile', { word: given.words[1] });
+  const chart = given.value('chart') ?? refuse('cli.bandChart');
+  const file = given.value('out') ?? refuse('cli.bandOut');
+  const kind = OUT_KINDS.find(({ ending }) => ending.test(file))?.kind ?? refuse('cli.bandOutKind', { file });
   return {
     command: 'band',
     chart,
     bpm: numberOf(given, 'tempo'),
-    meter: oneOf(given, 'meter', meterOf, `one of ${METERS.map(({ written }) => written).join(', ')}`),
-    key: oneOf(given, 'key', parseKey, 'a key like Bb or "F# minor"'),
+    meter: oneOf(given, 'meter', meterOf, METER_NAMES),
+    key: keyIn(given),
     feel: feelIn(given),
     rise: riseIn(given),
     turnBars: countOf(given, 'trade'),
@@ -204,9 +205,9 @@ function bandOrder(given: Given): BandOrder {
       given,
       'aim',
       (text) => AIM_CHOICES.find(({ id }) => id === text.toLowerCase())?.id ?? null,
-      `one of ${AIM_CHOICES.map(({ id }) => id).join(', ')}`,
+      AIM_CHOICES.map(({ id }) => id),
     ),
-    drone: oneOf(given, 'drone', (text) => DRONES[text.toLowerCase()] ?? null, 'root or fifth'),
+    drone: oneOf(given, 'drone', (text) => DRONES[text.toLowerCase()] ?? null, Object.keys(DRONES)),
     swing: numberOf(given, 'swing'),
     choruses: countOf(given, 'choruses'),
     seed: countOf(given, 'seed'),
@@ -226,15 +227,15 @@ export function readArgs(args: readonly string[]): Outcome<Order> {
     if (given.has('version')) return good({ command: 'version', json });
     const [command, ...more] = given.words;
     const idle = BAND_ONLY.find(given.has);
-    if (idle && command !== 'band') refuse(`--${idle} is for landfall band.`);
+    if (idle && command !== 'band') refuse('cli.bandOnly', { option: idle });
     if (command === 'grade') return good(gradeOrder(given));
     if (command === 'band') return good(bandOrder(given));
     if (command === 'forms' || command === 'schema' || command === 'help') {
-      return more.length === 0 ? good({ command, json }) : badSentence(`landfall ${command} takes no file.`);
+      return more.length === 0 ? good({ command, json }) : bad('cli.noFileWanted', { command });
     }
-    return badSentence(command === undefined ? 'Say what to do.' : `There is no command "${command}".`);
+    return command === undefined ? bad('cli.noCommand') : bad('cli.unknownCommand', { command });
   } catch (error) {
-    if (error instanceof WrongUsage) return badSentence(error.message);
+    if (error instanceof WrongUsage) return failure(error.problem);
     throw error;
   }
 }

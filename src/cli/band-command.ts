@@ -15,13 +15,15 @@ import { toPcm16 } from '../core/files/sound/pcm16.ts';
 import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/sound/write-wav.ts';
 import { USUAL_AIM } from '../core/grade/aims/targets.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import { renderPerformance } from '../core/sound/render-performance.ts';
 import type { Stereo } from '../core/sound/stereo.ts';
 import { createSynth, loadKit } from '../core/sound/synth.ts';
 import { wrongUsage, type Answer } from './answer.ts';
 import type { BandOrder } from './args.ts';
-import { diskSentence } from './file-source.ts';
+import { notice, type Notice } from '../core/words/problem.ts';
+import type { Words } from '../core/words/words.ts';
+import { diskProblem } from './file-source.ts';
 import { BAND_TEMPO } from './options.ts';
 import { readChartGiven, riseOver } from './read-timeline.ts';
 
@@ -34,21 +36,23 @@ const USUAL_FEEL: FeelName = 'shuffle';
 export interface WrittenBand {
   /** What was written, for standard output. */
   readonly line: string;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Notice[];
 }
 
 /** @param kitFolder where the sound bank lies */
-export async function writeBand(order: BandOrder, kitFolder: string): Promise<Answer<WrittenBand>> {
+export async function writeBand(
+  order: BandOrder,
+  kitFolder: string,
+  words: Words,
+): Promise<Answer<WrittenBand>> {
   const read = readChartGiven(order.chart, order.meter);
   if (!read.ok) return read;
   const chart = order.key ? transposeChart(read.value.chart, order.key) : read.value.chart;
-  if (order.out.kind === 'musicxml') return writeScore(order.out.file, chart, order.bpm, read.value.warnings);
+  if (order.out.kind === 'musicxml') return writeScore(order, chart, read.value.warnings, words);
   const bpm = order.bpm ?? chart.bpm;
-  if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
+  if (bpm === null) return wrongUsage('cli.noTempo');
   if (!(bpm >= BAND_TEMPO.lowest && bpm <= BAND_TEMPO.highest))
-    return badSentence(
-      `The band plays ${BAND_TEMPO.lowest} to ${BAND_TEMPO.highest} beats a minute, not ${bpm}.`,
-    );
+    return bad('cli.bandTempo', { ...BAND_TEMPO, bpm });
   const settings: BandSettings = {
     feel: order.feel ?? feelOf(chart.feel ?? '') ?? USUAL_FEEL,
     bpm,
@@ -68,40 +72,42 @@ export async function writeBand(order: BandOrder, kitFolder: string): Promise<An
       : writeSound(file, form, settings, choruses, kitFolder),
   );
   if (!written.ok) return written;
-  const times = choruses === 1 ? 'one chorus' : `${choruses} choruses`;
   return good({
-    line: `${file}: ${times} of ${form.bars} bars, ${settings.feel}, ${bpm} bpm, seed ${settings.seed}.`,
+    line: words.cli.writtenBand({
+      file,
+      choruses,
+      bars: form.bars,
+      feel: settings.feel,
+      bpm,
+      seed: settings.seed,
+    }),
     warnings: [...read.value.warnings, ...feelWarnings(chart, order.feel)],
   });
 }
 
 /** The chart itself, for a notation program. */
 async function writeScore(
-  file: string,
+  { out: { file }, bpm }: BandOrder,
   chart: Chart,
-  bpm: number | null,
-  warnings: readonly string[],
+  warnings: readonly Notice[],
+  words: Words,
 ): Promise<Outcome<WrittenBand>> {
   const written = await toDisk(file, () => {
     writeFileSync(file, writeMusicXml({ ...chart, bpm: bpm ?? chart.bpm }));
     return good(undefined);
   });
   const bars = writtenBars(chart).length;
-  return written.ok
-    ? good({ line: `${file}: ${bars} ${bars === 1 ? 'bar' : 'bars'} of chords.`, warnings })
-    : written;
+  return written.ok ? good({ line: words.cli.writtenScore({ file, bars }), warnings }) : written;
 }
 
-/** Words for a feel that say nothing to this band. */
-function feelWarnings(chart: Chart, given: FeelName | null): readonly string[] {
+/** Names of feels that this band does not know. */
+function feelWarnings(chart: Chart, given: FeelName | null): readonly Notice[] {
   const asked = [given === null ? chart.feel : null, ...chart.sections.map((section) => section.feel)];
-  const unknown = new Set(asked.filter((words) => words !== null && feelOf(words) === null));
-  return [...unknown].map(
-    (words) => `The band knows no feel “${words}”; it plays these bars as the rest, or as --feel says.`,
-  );
+  const unknown = asked.flatMap((feel) => (feel !== null && feelOf(feel) === null ? [feel] : []));
+  return [...new Set(unknown)].map((feel) => notice('band.unknownFeel', { feel }));
 }
 
-/** Writes by `write`; what the disk refuses comes back as a sentence. */
+/** Writes by `write`; what the disk refuses comes back as a problem. */
 async function toDisk(
   file: string,
   write: () => Outcome<void> | Promise<Outcome<void>>,
@@ -109,11 +115,9 @@ async function toDisk(
   try {
     return await write();
   } catch (error) {
-    const sentence = diskSentence(file, error)
-      ?.replace("can't be read: there is no such file", "can't be written: there is no such folder")
-      .replace("can't be read", "can't be written");
-    if (sentence === undefined) throw error;
-    return badSentence(sentence);
+    const told = diskProblem(file, error, 'write');
+    if (told === null) throw error;
+    return failure(told);
   }
 }
 
@@ -138,7 +142,7 @@ async function writeSound(
     chorusBeats(form) * choruses + pickupBeats(form) + (settings.countInBars + 1) * form.beatsPerBar;
   // At the first tempo: a rise only makes it shorter.
   if ((beats * 60 * SAMPLE_RATE * BYTES_PER_FRAME) / settings.bpm > MOST_WAV_DATA_BYTES)
-    return badSentence(`${file} would be longer than a WAV file can be; ask for fewer choruses.`);
+    return bad('cli.wavTooLong', { file });
   const kit = new Uint8Array(readFileSync(join(kitFolder, KIT_FILE)));
   const synth = createSynth(await loadKit(kit.buffer), SAMPLE_RATE);
   const descriptor = openSync(file, 'w');

@@ -1,24 +1,27 @@
-/** Files of the disk for the core, and what the system says about them in a player's words. */
+/** Files of the disk for the core, and what the system's errors mean for a player. */
+import { problem, type Problem } from '../core/words/problem.ts';
 import { closeSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs';
 import { bytesInMemory, type ByteSource } from '../core/files/bytes/bytes.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { failure, good, type Outcome } from '../core/base/outcome.ts';
 
-/** The system's error codes that players meet. */
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
-  EACCES: 'you are not allowed to read it',
-  EPERM: 'you are not allowed to read it',
-  EISDIR: 'it is a folder; name a file in it',
-  EMFILE: 'too many files are open',
-  EIO: 'the disk could not read it',
-  ENAMETOOLONG: 'no file can have so long a name',
-};
+/** The system's error codes that players meet, by what they mean. */
+const REASONS = {
+  ENOENT: 'missing',
+  ENOTDIR: 'missing',
+  EACCES: 'notAllowed',
+  EPERM: 'notAllowed',
+  EISDIR: 'folder',
+  EMFILE: 'tooManyOpen',
+  EIO: 'disk',
+  ENAMETOOLONG: 'nameTooLong',
+} as const;
 
-/** A sentence for an error of the file system, or null for any other. */
-export function diskSentence(name: string, error: unknown): string | null {
+/** The problem that an error of the file system means, or null for any other error. */
+export function diskProblem(name: string, error: unknown, tried: 'read' | 'write' = 'read'): Problem | null {
   if (!(error instanceof Error && 'code' in error && typeof error.code === 'string')) return null;
-  return `${name} can't be read: ${REASONS[error.code] ?? `the system says ${error.code}`}.`;
+  const { code } = error;
+  const reason = code in REASONS ? REASONS[code as keyof typeof REASONS] : 'other';
+  return problem(`disk.${tried}`, { name, reason, system: code });
 }
 
 export interface OpenFile extends ByteSource {
@@ -53,8 +56,8 @@ export function openFile(path: string): Outcome<OpenFile> {
       },
     });
   } catch (error) {
-    const sentence = diskSentence(path, error);
-    if (sentence === null) throw error;
-    return badSentence(sentence);
+    const told = diskProblem(path, error);
+    if (told === null) throw error;
+    return failure(told);
   }
 }

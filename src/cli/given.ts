@@ -1,4 +1,5 @@
 /** The words of the command line taken apart, and read one by one: numbers in their range, one of a closed set. */
+import { problem, type Problem, type ProblemCode, type ProblemFacts } from '../core/words/problem.ts';
 import { parseArgs } from 'node:util';
 import { OPTIONS, RANGES, type OptionName } from './options.ts';
 
@@ -11,10 +12,16 @@ export interface RiseOrder {
 /** A step that is heard as a lift and no jump. */
 const MOST_RISE = 40;
 
-/** Leaves the reading with a sentence; never seen outside. */
-export class WrongUsage extends Error {}
-export const refuse = (sentence: string): never => {
-  throw new WrongUsage(sentence);
+/** Leaves the reading with a problem; never seen outside. */
+export class WrongUsage extends Error {
+  readonly problem: Problem;
+  constructor(told: Problem) {
+    super(told.code);
+    this.problem = told;
+  }
+}
+export const refuse = <Code extends ProblemCode>(code: Code, ...facts: ProblemFacts<Code>): never => {
+  throw new WrongUsage(problem(code, ...facts));
 };
 
 export interface Given {
@@ -24,7 +31,7 @@ export interface Given {
   readonly values: (name: OptionName) => readonly string[];
 }
 
-/** Takes the words apart; Node's own strictness would speak for us, so it is left off and done here. */
+/** Takes the words apart; Node's own messages are in English alone, so its strictness is left off and done here. */
 export function takeApart(args: readonly string[]): Given {
   const { tokens } = parseArgs({
     args: [...args],
@@ -38,14 +45,14 @@ export function takeApart(args: readonly string[]): Given {
   for (const token of tokens) {
     if (token.kind === 'positional') words.push(token.value);
     if (token.kind !== 'option') continue;
-    if (!Object.hasOwn(OPTIONS, token.name)) refuse(`There is no option ${token.rawName}.`);
+    if (!Object.hasOwn(OPTIONS, token.name)) refuse('cli.unknownOption', { option: token.rawName });
     const name = token.name as OptionName;
     const option = OPTIONS[name];
-    if (option.type === 'boolean' && token.value !== undefined) refuse(`--${name} takes no value.`);
+    if (option.type === 'boolean' && token.value !== undefined) refuse('cli.takesNoValue', { option: name });
     const missing = token.value === undefined || (!token.inlineValue && token.value.startsWith('--'));
-    if (option.type === 'string' && missing) refuse(`--${name} needs a value behind it.`);
+    if (option.type === 'string' && missing) refuse('cli.valueMissing', { option: name });
     const before = found.get(name) ?? [];
-    if (before.length > 0 && !('multiple' in option)) refuse(`--${name} is given twice.`);
+    if (before.length > 0 && !('multiple' in option)) refuse('cli.givenTwice', { option: name });
     found.set(name, [...before, token.value ?? '']);
   }
   return {
@@ -62,25 +69,35 @@ export function numberOf(given: Given, name: keyof typeof RANGES): number | null
   const { lowest, highest, unit } = RANGES[name];
   const value = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text.trim()) ? Number(text) : NaN;
   if (value >= lowest && value <= highest) return value;
-  const or = name === 'reference' ? ', or auto' : '';
-  return refuse(`--${name} must be a number from ${lowest} to ${highest} ${unit}${or}, not "${text}".`);
+  return refuse('cli.number', {
+    option: name,
+    lowest,
+    highest,
+    unit,
+    auto: name === 'reference',
+    given: text,
+  });
 }
 
 export function wholeOf(given: Given, name: 'part' | 'explain' | 'chorus' | 'capo'): number | null {
   const text = given.value(name);
   if (text === null) return null;
-  return /^[1-9]\d{0,5}$/.test(text)
-    ? Number(text)
-    : refuse(`--${name} must be a number from 1 up, not "${text}".`);
+  return /^[1-9]\d{0,5}$/.test(text) ? Number(text) : refuse('cli.fromOneUp', { option: name, given: text });
 }
 
 /** A number of things, within its range. */
 export function countOf(given: Given, name: 'choruses' | 'seed' | 'trade' | 'transpose'): number | null {
   const value = numberOf(given, name);
-  const { lowest, highest } = RANGES[name];
+  const { lowest, highest, unit } = RANGES[name];
   return value === null || Number.isInteger(value)
     ? value
-    : refuse(`--${name} must be a whole number from ${lowest} to ${highest}, not "${given.value(name)}".`);
+    : refuse('cli.wholeNumber', {
+        option: name,
+        lowest,
+        highest,
+        unit,
+        given: given.value(name) ?? '',
+      });
 }
 
 /** "4" or "4/24": faster by so many beats a minute, after each chorus or after so many bars. */
@@ -92,19 +109,20 @@ export function riseIn(given: Given): RiseOrder | null {
   const everyBars = read?.[2] === undefined ? null : Number(read[2]);
   return byBpm > 0 && byBpm <= MOST_RISE && everyBars !== 0
     ? { byBpm, everyBars }
-    : refuse(
-        `--rise must be beats a minute up to ${MOST_RISE}, and bars behind a slash where it is not each chorus, like 4/24; not "${text}".`,
-      );
+    : refuse('cli.rise', { most: MOST_RISE, given: text });
 }
 
-/** One of a closed set by what `find` makes of its name. */
+/**
+ * One of a closed set by what `find` makes of its name.
+ * @param choices the names, for the problem
+ */
 export function oneOf<T>(
   given: Given,
   name: OptionName,
   find: (text: string) => T | null,
-  what: string,
+  choices: readonly string[],
 ): T | null {
   const text = given.value(name);
   if (text === null) return null;
-  return find(text) ?? refuse(`--${name} must be ${what}, not "${text}".`);
+  return find(text) ?? refuse('cli.oneOf', { option: name, choices, given: text });
 }

@@ -1,9 +1,10 @@
 /** `landfall grade`: the two inputs in, the core in the middle, a page or JSON out. */
+import type { Notice } from '../core/words/problem.ts';
 import { grade } from '../core/grade.ts';
 import { readAim, type Aim } from '../core/grade/aims/aim.ts';
 import { HOUSE_AIMS } from '../core/grade/aims/targets.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { explainBar } from '../core/report/explain.ts';
 import { aimWords } from '../core/report/aim-sentences.ts';
 import type { Words } from '../core/words/words.ts';
@@ -19,7 +20,7 @@ import { readTimeline, textOfFile } from './read-timeline.ts';
 /** What goes to standard output, and what the player should know beside it. */
 export interface Graded {
   readonly page: string;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Notice[];
 }
 
 /** An aim of the house by its id or its name in the language of the page, or a file. */
@@ -31,16 +32,15 @@ function aimOf(name: string, words: Words): Outcome<Aim> {
   if (known) return good(known);
   const text = textOfFile(name);
   if (!text.ok) return text;
-  if (text.value === null)
-    return badSentence(`"${name}" is neither a file nor an aim of the house; landfall --help lists those.`);
+  if (text.value === null) return bad('cli.unknownAim', { name });
   let json: unknown;
   try {
     json = JSON.parse(text.value);
   } catch {
-    return badSentence(`${name} is not the JSON that an aim is written in; see the README for one.`);
+    return bad('cli.aimNotJson', { name });
   }
   const aim = readAim(json);
-  return aim.ok ? aim : badSentence(`${name}: ${aim.sentence}`);
+  return aim.ok ? aim : bad('cli.inFile', { name, cause: aim.problem });
 }
 
 /** The page that was asked for. */
@@ -49,7 +49,7 @@ function pageOf(report: Report, order: GradeOrder, words: Words): Outcome<string
   if (order.explainBar === null) return good(reportText(report, words, order.full ? 'full' : 'short'));
   const lines = explainBar(report, order.explainBar, order.explainChorus, words);
   return lines === null
-    ? badSentence(`The form has ${report.timeline.bars} bars and no bar ${order.explainBar} to explain.`)
+    ? bad('cli.noSuchBar', { bars: report.timeline.bars, bar: order.explainBar })
     : good(lines.join('\n'));
 }
 

@@ -5,15 +5,24 @@ import { fileURLToPath } from 'node:url';
 import { version } from '../../package.json';
 import { listForms } from '../core/chart/forms.ts';
 import { reportJsonSchema } from '../core/report/json-schema.ts';
-import { wordsOf } from '../core/words/languages.ts';
+import type { Outcome } from '../core/base/outcome.ts';
+import { wordsOf, type Language } from '../core/words/languages.ts';
+import {
+  describeNotice,
+  describeProblem,
+  problem,
+  type Notice,
+  type Problem,
+} from '../core/words/problem.ts';
 import type { Words } from '../core/words/words.ts';
 import { readArgs, type Order } from './args.ts';
-import { diskSentence } from './file-source.ts';
+import type { Answer } from './answer.ts';
+import { diskProblem } from './file-source.ts';
 import { formsPage } from './forms-page.ts';
 import { gradeFile } from './grade-command.ts';
 import { languageIn } from './language.ts';
 import { showProgress } from './progress.ts';
-import { HELP, SHORT_USAGE } from './usage.ts';
+import { helpPage } from './usage.ts';
 
 const CANNOT_GRADE = 1;
 const WRONG_USAGE = 2;
@@ -21,70 +30,84 @@ const WRONG_USAGE = 2;
 const say = (text: string) => process.stdout.write(`${text}\n`);
 const tell = (text: string) => process.stderr.write(`${text}\n`);
 
-function refuse(sentence: string): number {
-  tell(sentence);
+function refuse(told: Problem, words: Words): number {
+  tell(describeProblem(told, words));
   return CANNOT_GRADE;
 }
 
-function usage(sentence: string): number {
-  tell(`${sentence}\n\n${SHORT_USAGE}`);
+function usage(told: Problem, words: Words): number {
+  tell(`${describeProblem(told, words)}\n\n${words.cli.usage}`);
   return WRONG_USAGE;
+}
+
+/** Ends a command: what it says goes out, or what stood in its way. */
+function end<T extends { readonly warnings: readonly Notice[] }>(
+  answer: Answer<T>,
+  words: Words,
+  output: (value: T) => string,
+): number {
+  if (!answer.ok)
+    return 'wrongUsage' in answer ? usage(answer.problem, words) : refuse(answer.problem, words);
+  for (const warning of answer.value.warnings) tell(describeNotice(warning, words));
+  say(output(answer.value));
+  return 0;
 }
 
 async function follow(order: Order, words: Words): Promise<number> {
   switch (order.command) {
     case 'help':
-      say(HELP);
+      say(helpPage(words));
       return 0;
     case 'version':
       say(version);
       return 0;
     case 'forms':
-      say(order.json ? JSON.stringify(listForms(), null, 2) : formsPage());
+      say(order.json ? JSON.stringify(listForms(), null, 2) : formsPage(words));
       return 0;
     case 'schema':
       say(JSON.stringify(reportJsonSchema(), null, 2));
       return 0;
     case 'band': {
-      // The synthesiser is loaded for those who want it; grading starts without.
+      // The synthesiser is loaded only where the band plays, so that grading starts faster.
       const { writeBand } = await import('./band-command.ts');
-      const written = await writeBand(order, dirname(fileURLToPath(import.meta.url)));
-      if (!written.ok) return 'wrongUsage' in written ? usage(written.sentence) : refuse(written.sentence);
-      written.value.warnings.forEach(tell);
-      say(written.value.line);
-      return 0;
+      const folder = dirname(fileURLToPath(import.meta.url));
+      return end(await writeBand(order, folder, words), words, ({ line }) => line);
     }
-    case 'grade': {
-      const graded = await gradeFile(order, showProgress(process.stderr), words);
-      if (!graded.ok) return 'wrongUsage' in graded ? usage(graded.sentence) : refuse(graded.sentence);
-      graded.value.warnings.forEach(tell);
-      say(graded.value.page);
-      return 0;
-    }
+    case 'grade':
+      return end(
+        await gradeFile(order, showProgress(process.stderr, words), words),
+        words,
+        ({ page }) => page,
+      );
   }
 }
 
-async function main(): Promise<number> {
-  const args = process.argv.slice(2);
-  const language = languageIn(args);
-  if (!language.ok) return usage(language.sentence);
-  const order = readArgs(args);
-  return order.ok ? follow(order.value, wordsOf(language.value)) : usage(order.sentence);
+async function main(language: Outcome<Language>, words: Words): Promise<number> {
+  if (!language.ok) return usage(language.problem, words);
+  const order = readArgs(process.argv.slice(2));
+  return order.ok ? follow(order.value, words) : usage(order.problem, words);
 }
 
-// A reader that has seen enough (`| head`) closes the pipe: no fault of anybody's.
+const language = languageIn(process.argv.slice(2));
+const words = wordsOf(language.ok ? language.value : 'en');
+
+/** What an error that nobody caught says: the disk's, or a fault of the program. */
+const errorSentence = (name: string, error: unknown): string =>
+  describeProblem(
+    diskProblem(name, error) ??
+      problem('cli.fault', { reason: error instanceof Error ? error.message : String(error) }),
+    words,
+  );
+
+// A reader that has seen enough (`| head`) closes the pipe: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') tell(diskSentence('Standard output', error) ?? error.message);
+  if (error.code !== 'EPIPE') tell(errorSentence(words.cli.output, error));
   process.exit(error.code === 'EPIPE' ? 0 : CANNOT_GRADE);
 });
 
 try {
-  process.exitCode = await main();
+  process.exitCode = await main(language, words);
 } catch (error) {
-  const reason = error instanceof Error ? error.message : String(error);
-  tell(
-    diskSentence('The input', error) ??
-      `Landfall stumbled over a fault of its own (${reason}); please report it.`,
-  );
+  tell(errorSentence(words.cli.input, error));
   process.exitCode = CANNOT_GRADE;
 }

@@ -43,23 +43,24 @@ export type OptionName = keyof typeof OPTIONS;
 interface Range {
   readonly lowest: number;
   readonly highest: number;
-  readonly unit: string;
+  readonly unit:
+    'bpm' | 'beat' | 'bars' | 'seconds' | 'hz' | 'beats' | 'choruses' | 'halfSteps' | 'ms' | 'none';
 }
 
-/** What each number may be; the unit as a sentence goes on after it. */
+/** What each number may be. */
 export const RANGES = {
-  tempo: { lowest: SLOWEST_BPM, highest: FASTEST_BPM, unit: 'beats a minute' },
-  swing: { lowest: STRAIGHT_SWING, highest: WIDEST_SWING, unit: 'of the beat' },
+  tempo: { lowest: SLOWEST_BPM, highest: FASTEST_BPM, unit: 'bpm' },
+  swing: { lowest: STRAIGHT_SWING, highest: WIDEST_SWING, unit: 'beat' },
   trade: { lowest: 1, highest: 64, unit: 'bars' },
   // A day either way: the bound only keeps out what can't be meant.
   'first-beat': { lowest: -86_400, highest: 86_400, unit: 'seconds' },
   // From the lowest pitch that old-music players use (392) and the highest organs (about 480), with room.
-  reference: { lowest: 380, highest: 500, unit: 'Hz' },
+  reference: { lowest: 380, highest: 500, unit: 'hz' },
   anticipation: { lowest: 0, highest: 1, unit: 'beats' },
   tolerance: { lowest: 0, highest: 1000 * MOST_TOLERANCE_SECONDS, unit: 'ms' },
-  transpose: { lowest: -11, highest: 11, unit: 'half steps' },
+  transpose: { lowest: -11, highest: 11, unit: 'halfSteps' },
   choruses: { lowest: 1, highest: 99, unit: 'choruses' },
-  seed: { lowest: 1, highest: 999_999, unit: '' },
+  seed: { lowest: 1, highest: 999_999, unit: 'none' },
 } as const satisfies Partial<Record<OptionName, Range>>;
 
 /** What the band can play; a line is graded at any tempo. */

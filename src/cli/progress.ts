@@ -1,4 +1,5 @@
 /** How far the listening has come, on one line that is wiped away; only where somebody watches. */
+import type { Words } from '../core/words/words.ts';
 import { clockWords } from '../core/base/clock-words.ts';
 
 export interface Progress {
@@ -11,7 +12,7 @@ export interface Progress {
 const REDRAW_MS = 100;
 const WIPE = '\r\x1b[K';
 
-export function showProgress(stream: NodeJS.WriteStream): Progress {
+export function showProgress(stream: NodeJS.WriteStream, words: Words): Progress {
   if (!stream.isTTY) return { at: () => undefined, dispose: () => undefined };
   let last = 0;
   return {
@@ -19,8 +20,7 @@ export function showProgress(stream: NodeJS.WriteStream): Progress {
       const now = Date.now();
       if (now - last < REDRAW_MS) return;
       last = now;
-      const percent = share === null ? '' : `, ${Math.floor(100 * share)} %`;
-      stream.write(`${WIPE}Listening: ${clockWords(seconds)}${percent}`);
+      stream.write(`${WIPE}${words.cli.listening({ time: clockWords(seconds), share })}`);
     },
     dispose() {
       if (last > 0) stream.write(WIPE);

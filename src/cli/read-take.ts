@@ -1,4 +1,5 @@
 /** The line that is to be graded: listened to, or read from a list. */
+import type { Notice } from '../core/words/problem.ts';
 import { isAudio, openAudio, openAudioOfKind, readWhole, type Recording } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readBacking } from '../core/files/read-backing.ts';
@@ -8,14 +9,14 @@ import type { GradeSettings } from '../core/grade-settings.ts';
 import { Listener } from '../core/listen.ts';
 import { listenWithout } from '../core/listen-without.ts';
 import type { HeardNote } from '../core/take/note.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { Progress } from './progress.ts';
 
 export interface Take {
   readonly notes: readonly HeardNote[];
   readonly source: GradeSettings['source'];
-  /** What was odd in the file and mended, a sentence each. */
-  readonly warnings: readonly string[];
+  /** What was odd in the file and mended. */
+  readonly warnings: readonly Notice[];
 }
 
 async function listenTo(source: ByteSource, kind: AudioKind, progress: Progress): Promise<Outcome<Take>> {
@@ -23,17 +24,14 @@ async function listenTo(source: ByteSource, kind: AudioKind, progress: Progress)
   if (!opened.ok) return opened;
   const { sampleRate, expectedFrames } = opened.value;
   const listener = new Listener({ sampleRate });
-  const warnings: string[] = [];
+  const warnings: Notice[] = [];
   let samples = 0;
-  for await (const block of opened.value.blocks((sentence) => warnings.push(sentence))) {
+  for await (const block of opened.value.blocks((warning) => warnings.push(warning))) {
     listener.push(block);
     samples += block.length;
     progress.at(samples / sampleRate, expectedFrames === null ? null : Math.min(1, samples / expectedFrames));
   }
-  if (samples === 0)
-    return badSentence(
-      `${source.name} holds no sound that can be read; it may be damaged: save or export it again.`,
-    );
+  if (samples === 0) return bad('file.noSound', { name: source.name });
   return good({
     notes: listener.finish(),
     source: { kind: 'audio', durationSeconds: samples / sampleRate, sampleRate },
@@ -53,10 +51,7 @@ async function listenWithBacking(source: ByteSource, backing: ByteSource): Promi
   const band = await readBacking(backing);
   if (!band.ok) return band;
   const { samples, sampleRate } = take.value;
-  if (samples.length === 0)
-    return badSentence(
-      `${source.name} holds no sound that can be read; it may be damaged: save or export it again.`,
-    );
+  if (samples.length === 0) return bad('file.noSound', { name: source.name });
   const heard = listenWithout(
     { name: source.name, samples, sampleRate },
     { name: backing.name, ...band.value },
@@ -72,7 +67,7 @@ async function listenWithBacking(source: ByteSource, backing: ByteSource): Promi
     warnings: [
       ...take.value.warnings,
       ...band.value.warnings,
-      ...(heard.sentence === null ? [] : [heard.sentence]),
+      ...(heard.notice === null ? [] : [heard.notice]),
     ],
   });
 }
@@ -93,7 +88,7 @@ export async function readTake(
   if (!kind.ok) return kind;
   if (isAudio(kind.value))
     return backing ? listenWithBacking(source, backing) : listenTo(source, kind.value, progress);
-  if (backing) return badSentence(`${name} is no recording: there is no backing to take out of it.`);
+  if (backing) return bad('take.notesHaveNoBacking', { name });
   const line = await readList(source, kind.value, part);
   if (!line.ok) return line;
   const { notes, durationSeconds, warnings } = line.value;

@@ -10,10 +10,11 @@ import { readBeatsCsv } from '../core/files/charts/beats-csv.ts';
 import { readChartFile } from '../core/files/charts/read-chart-file.ts';
 import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
 import { decodeText } from '../core/files/bytes/text.ts';
-import { badSentence, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import type { GradeOrder } from './args.ts';
 import { wrongUsage, type Answer } from './answer.ts';
-import { diskSentence } from './file-source.ts';
+import type { Notice } from '../core/words/problem.ts';
+import { diskProblem } from './file-source.ts';
 import type { RiseOrder } from './given.ts';
 
 /** Bytes of a file; null where there is no file of that name. */
@@ -21,11 +22,11 @@ function bytesOfFile(path: string): Outcome<Uint8Array | null> {
   try {
     return good(readFileSync(path));
   } catch (error) {
-    const sentence = diskSentence(path, error);
-    if (sentence === null) throw error;
+    const told = diskProblem(path, error);
+    if (told === null) throw error;
     // A chart is no name that a file could have: too long, or with a slash in "C/E".
     const absent = ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'EINVAL'];
-    return absent.includes((error as NodeJS.ErrnoException).code ?? '') ? good(null) : badSentence(sentence);
+    return absent.includes((error as NodeJS.ErrnoException).code ?? '') ? good(null) : failure(told);
   }
 }
 
@@ -34,15 +35,11 @@ export function textOfFile(path: string): Outcome<string | null> {
   const bytes = bytesOfFile(path);
   if (!bytes.ok || bytes.value === null) return bytes.ok ? good(null) : bytes;
   const text = decodeText(bytes.value);
-  return text === null
-    ? badSentence(`${path} is not text; save it as UTF-8 text and try again.`)
-    : good(text);
+  return text === null ? bad('file.notText', { name: path }) : good(text);
 }
 
 /** True for what was surely meant as a chart and not as the name of a file. */
 const looksLikeChart = (given: string) => /\||^\s*form\s*:|\n/i.test(given);
-
-const lowerFirst = (sentence: string) => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
 type Chosen<Kind> = Extract<GradeOrder['under'], { readonly kind: Kind }>;
 
@@ -55,10 +52,7 @@ export function readChartGiven(given: string, meter: Meter | null): Outcome<Read
   const chart = readChartArgument(given, defaults);
   if (chart.ok) return good({ chart: chart.value, warnings: [] });
   if (looksLikeChart(given)) return chart;
-  return badSentence(
-    `"${given}" is neither a file nor a chart; write bars like "| G7 | C7 |", ` +
-      'or name a form like "form:minor blues in A" (landfall forms lists them).',
-  );
+  return bad('cli.neitherFileNorChart', { given });
 }
 
 /** A rise that names no bars comes after each chorus. */
@@ -70,7 +64,7 @@ export const riseOver = (chart: Chart, { byBpm, everyBars }: RiseOrder): TempoRi
 /** The chords on time, and what was left out of the file they came from. */
 export interface ReadTimeline {
   readonly timeline: Timeline;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Notice[];
 }
 
 function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<ReadTimeline> {
@@ -78,7 +72,7 @@ function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<ReadTimeli
   if (!read.ok) return read;
   const { chart, warnings } = read.value;
   const bpm = under.bpm ?? chart.bpm;
-  if (bpm === null) return wrongUsage('The chart has no tempo of its own; give --tempo.');
+  if (bpm === null) return wrongUsage('cli.noTempo');
   const moved = under.transpose === null ? chart : movedChart(chart, under.transpose);
   const timeline = timelineFromTempo(order.key ? { ...moved, key: order.key } : moved, {
     bpm,
@@ -94,7 +88,7 @@ function fromChart(order: GradeOrder, under: Chosen<'chart'>): Answer<ReadTimeli
 function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<ReadTimeline> {
   const text = textOfFile(under.file);
   if (!text.ok) return text;
-  if (text.value === null) return badSentence(`${under.file} can't be read: there is no such file.`);
+  if (text.value === null) return bad('disk.read', { name: under.file, reason: 'missing', system: 'ENOENT' });
   const rows = readBeatsCsv(text.value, under.file);
   if (!rows.ok) return rows;
   const timeline = timelineFromBeats(rows.value, {
@@ -104,7 +98,7 @@ function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<ReadTimel
   });
   return timeline.ok
     ? good({ timeline: timeline.value, warnings: [] })
-    : badSentence(`${under.file}: ${lowerFirst(timeline.sentence)}`);
+    : bad('cli.inFile', { name: under.file, cause: timeline.problem });
 }
 
 /** Lays the chords on time as the order says. */

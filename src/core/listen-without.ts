@@ -2,12 +2,13 @@
 import { clockWords } from './base/clock-words.ts';
 import type { BackingFacts } from './take/backing-facts.ts';
 import { Listener } from './listen.ts';
+import { notice, type Notice } from './words/problem.ts';
 import type { HeardNote } from './take/note.ts';
 import { isSomewhere, type Alignment } from './room/align/align.ts';
 import { removeBand } from './room/cancel/remove-band.ts';
 import { ROOM_HZ, toRoomRate } from './room/align/room-rate.ts';
 
-/** Sound, full scale ±1, the mean of its channels, with the name of its file for the sentences. */
+/** Sound, full scale ±1, the mean of its channels, with the name of its file for the notices. */
 export interface NamedSound {
   readonly name: string;
   readonly samples: Float32Array;
@@ -21,7 +22,7 @@ export interface HeardWithout {
   /** What was taken out; null where nothing was. */
   readonly backing: BackingFacts | null;
   /** Why nothing was taken out, or what went wrong on the way; or null. */
-  readonly sentence: string | null;
+  readonly notice: Notice | null;
 }
 
 /** Below this peak a file is silence: −80 dBFS, the noise of a bad 16-bit recorder. */
@@ -32,7 +33,7 @@ const BLOCK_SECONDS = 1;
 
 /**
  * Takes the backing out of the take, wherever it lies within ten seconds of the take's start, and listens to what is
- * left. A backing that does not fit costs nothing: the take is heard as it is, and a sentence says why. App and
+ * left. A backing that does not fit costs nothing: the take is heard as it is, and a notice says why. App and
  * command line both come through here, so that both tell the same.
  *
  * @param progress called with the share done, 0 to 1
@@ -45,10 +46,11 @@ export function listenWithout(
 ): HeardWithout {
   const heard = listenPastBacking(take, backing, progress);
   if (heard !== null) return heard;
-  const sentence = isSilent(backing.samples)
-    ? silentSentence(backing.name)
-    : (wanderingSentence(take, backing) ?? unheardSentence(take.name, backing.name));
-  return { notes: listenTo(take, progress), backing: null, sentence };
+  const told = isSilent(backing.samples)
+    ? notice('removal.silent', { name: backing.name })
+    : (wanderingNotice(take, backing) ??
+      notice('removal.notHeard', { take: take.name, backing: backing.name }));
+  return { notes: listenTo(take, progress), backing: null, notice: told };
 }
 
 /**
@@ -68,33 +70,29 @@ export function listenPastBacking(
     progress(SHARE_OF_REMOVAL + (1 - SHARE_OF_REMOVAL) * share),
   );
   const { offsetSeconds, driftPpm } = alignment;
-  return { notes, backing: { offsetSeconds, driftPpm, removedDb }, sentence: slipSentence(alignment.slips) };
+  return { notes, backing: { offsetSeconds, driftPpm, removedDb }, notice: slipNotice(alignment.slips) };
 }
 
 /** Why a backing that is in the take was left in it; null where it may not be there at all. */
-export function wanderingSentence(
+export function wanderingNotice(
   take: Omit<NamedSound, 'name'>,
   backing: Omit<NamedSound, 'name'>,
-): string | null {
+): Notice | null {
   if (isSilent(backing.samples)) return null;
   const [heard, played] = [take, backing].map(({ samples, sampleRate }) => toRoomRate(samples, sampleRate));
-  return isSomewhere(heard!, played!, ROOM_HZ)
-    ? 'The band is heard in the take, but it slipped to and fro and could not be taken out: some of the notes may ' +
-        'be the band’s. Close what else is running, and do a sound check before the next take.'
-    : null;
+  return isSomewhere(heard!, played!, ROOM_HZ) ? notice('removal.wandering') : null;
 }
 
 /** The slips are told by their size: whoever plays on after one is out by so much. */
-function slipSentence(slips: Alignment['slips']): string | null {
+function slipNotice(slips: Alignment['slips']): Notice | null {
   const [first] = slips;
   if (first === undefined) return null;
-  const ms = Math.round(1000 * Math.abs(first.bySeconds));
-  const at = Math.round(first.atSeconds);
-  const more = slips.length > 1 ? `, and ${slips.length - 1} more times after that` : '';
-  return (
-    `The band slipped by ${ms} ms at ${clockWords(at)}${more}: it was taken ` +
-    `out on both sides, but the notes after it are placed ${ms} ms too ${first.bySeconds > 0 ? 'late' : 'early'}.`
-  );
+  return notice('removal.slipped', {
+    ms: Math.round(1000 * Math.abs(first.bySeconds)),
+    time: clockWords(Math.round(first.atSeconds)),
+    more: slips.length - 1,
+    late: first.bySeconds > 0,
+  });
 }
 
 function listenTo(
@@ -111,10 +109,3 @@ function listenTo(
 }
 
 const isSilent = (samples: Float32Array): boolean => samples.every((x) => Math.abs(x) < SILENT_PEAK);
-
-const silentSentence = (backing: string) =>
-  `${backing} is silent, so there is nothing to take out; the take is graded as it is.`;
-
-const unheardSentence = (take: string, backing: string) =>
-  `${backing} is not heard in ${take} within 10 seconds of its start: it may be another recording or another ` +
-  'tempo, or headphones kept it out of the microphone; the take is graded as it is.';

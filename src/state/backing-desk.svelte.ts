@@ -11,7 +11,7 @@ import type { Backings } from './backings.svelte.ts';
 import { BeatEditor } from './beat-editor.svelte.ts';
 import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';
 import { beatsTable, freshRecord, withTrack, type BackingFields } from './backing-fields.ts';
-import { notice, problem, type Message } from '../core/words/problem.ts';
+import { problem, type Message } from '../core/words/problem.ts';
 import { beatTrack, type BackingRecord } from './chosen-backing.ts';
 
 /** What the desk is doing; null when it waits for the player. */
@@ -261,7 +261,7 @@ export class BackingDesk {
       return false;
     }
     const { durationSeconds, warnings } = sound.value.facts;
-    this.#problem = warnings[0] === undefined ? null : notice('plain', { text: warnings[0] });
+    this.#problem = warnings[0] ?? null;
     this.#record = { ...record, durationSeconds };
     this.editor.open(beatTrack(record), durationSeconds);
     this.#sound = sound.value;

@@ -7,7 +7,7 @@ import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './
 import { readKeptNotes, readKeptReport } from './kept-report.ts';
 import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
 import type { SessionPorts } from './session-ports.ts';
-import { notice, type Message } from '../core/words/problem.ts';
+import type { Message } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
 type OpenerPorts = Pick<SessionPorts, 'setup' | 'analysis' | 'takes' | 'audio' | 'today'>;
@@ -66,7 +66,7 @@ async function openFilesAsTake(
     take: takeFromFile(line.name, read.value, details, firstBeatSeconds, out),
     report: null,
     heard: null,
-    warnings: [...read.value.warnings, ...(band?.warnings ?? [])].map((text) => notice('plain', { text })),
+    warnings: [...read.value.warnings, ...(band?.warnings ?? [])],
   });
 }
 

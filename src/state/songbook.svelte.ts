@@ -5,7 +5,7 @@ import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { writeKey } from '../core/music/keys.ts';
 import type { Outcome } from '../core/base/outcome.ts';
-import { notice, type Message } from '../core/words/problem.ts';
+import type { Message } from '../core/words/problem.ts';
 import { withMessage } from './messages.ts';
 import type { ChartsPort, FilesPort, KeptChart } from './ports.ts';
 
@@ -75,7 +75,7 @@ export class Songbook {
   /** The chart in a file (text, MusicXML, MIDI with chord markers) as our text; null, and a notice, where there is none. */
   async open(file: File): Promise<string | null> {
     const read = readChartFile(new Uint8Array(await file.arrayBuffer()), file.name);
-    this.#notices = read.ok ? read.value.warnings.map((text) => notice('plain', { text })) : [read.problem];
+    this.#notices = read.ok ? read.value.warnings : [read.problem];
     return read.ok ? writeChart(read.value.chart) : null;
   }
 

@@ -53,7 +53,7 @@ const order: GradeOrder = {
 };
 
 const value = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.sentence);
+  if (!outcome.ok) throw new Error(english(outcome.problem));
   return outcome.value;
 };
 
@@ -80,7 +80,7 @@ async function atTheCommandLine(line: Name, backing: Name): Promise<{ report: Re
   const read = value(readArgs(['grade', ...paths, ...words, '--json']));
   if (read.command !== 'grade') throw new Error('not grade');
   const graded = value(await gradeFile(read, { at: () => undefined, dispose: () => undefined }, en));
-  const told = graded.warnings.map((sentence) => sentence.replaceAll(`${folder}/`, ''));
+  const told = graded.warnings.map((warning) => english(warning).replaceAll(`${folder}/`, ''));
   return { report: value(readReport(JSON.parse(graded.page))), told };
 }
 

@@ -1,3 +1,4 @@
+import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { gradeHeard } from '../../src/analysis/grade-samples.ts';
 import { choiceOf, type GradeOrder } from '../../src/analysis/order.ts';
@@ -28,7 +29,7 @@ describe('what the player chose', () => {
         aim: 'third-on-arrival',
       },
     );
-    if (!report.ok) throw new Error(report.sentence);
+    if (!report.ok) throw new Error(english(report.problem));
     expect(report.value.settings.instrument).toBe('Guitar');
     expect(report.value.advice[0]!.where).toMatchObject({ kind: 'neck' });
     expect(report.value.aims.filter(({ tried }) => tried).map(({ id }) => id)).toEqual(['third-on-arrival']);

@@ -1,3 +1,4 @@
+import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { AnalysisClient } from '../../src/analysis/client.ts';
 import { LandingsSoFar } from '../../src/analysis/landings-so-far.ts';
@@ -27,7 +28,7 @@ const twice = [...melody, ...melody];
 const sound = pluckLine(onTheBeat(twice, 120, 0.5), RATE, 18);
 
 const value = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.sentence);
+  if (!outcome.ok) throw new Error(english(outcome.problem));
   return outcome.value;
 };
 
@@ -170,9 +171,9 @@ describe('grading a recording', () => {
     const { client } = clientWith();
     const audio = recorded(new Int16Array(RATE));
     const chart = await client.grade(audio, { ...order, chartText: '| A7 | Xq9 |' });
-    expect(!chart.ok && chart.sentence).toMatch(/Xq9/);
+    expect(!chart.ok && english(chart.problem)).toMatch(/Xq9/);
     const tempo = await client.grade(audio, { ...order, bpm: 0 });
-    expect(!tempo.ok && tempo.sentence).toMatch(/tempo is 0/);
+    expect(!tempo.ok && english(tempo.problem)).toMatch(/tempo is 0/);
   });
 });
 
@@ -185,9 +186,9 @@ describe('reading a file', () => {
     expect(wav.sampleRate).toBe(RATE);
     expect(toPcm16(wav.samples)).toEqual(samples);
     const text = await client.read(new Blob(['dear diary, no chords today']), 'diary.wav');
-    expect(!text.ok && text.sentence).toMatch(/diary\.wav/);
+    expect(!text.ok && english(text.problem)).toMatch(/diary\.wav/);
     const empty = await client.read(new Blob([]), 'nothing.wav');
-    expect(!empty.ok && empty.sentence).toMatch(/nothing\.wav/);
+    expect(!empty.ok && english(empty.problem)).toMatch(/nothing\.wav/);
   });
 });
 
@@ -207,7 +208,7 @@ describe('a client', () => {
   it('refuses a rate that the listener does not take', async () => {
     const { client } = clientWith();
     const listening = await client.listen(4000, null, { heard: () => undefined, failed: () => undefined });
-    expect(!listening.ok && listening.sentence).toMatch(/4000 Hz/);
+    expect(!listening.ok && english(listening.problem)).toMatch(/4000 Hz/);
   });
 
   it('ends every job when it is disposed', async () => {

@@ -1,4 +1,5 @@
 /** Lines that were not played here: a recording with its backing, a list of notes; and a MIDI take on the disk. */
+import { english } from '../english.ts';
 import { en } from '../../src/core/words/en.ts';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -33,7 +34,7 @@ const wav = (name: string, samples: Float32Array) => {
 
 const reportIn = (path: string): Report => {
   const read = readReport(JSON.parse(readFileSync(path, 'utf8')));
-  if (!read.ok) throw new Error(read.sentence);
+  if (!read.ok) throw new Error(english(read.problem));
   return read.value;
 };
 const savedReport = async (page: Page) => reportIn((await download(page, 'Save the report')).path);
@@ -70,7 +71,7 @@ test('a recording loses its backing as at the command line', async ({ openApp })
   const order = readArgs([...typed, '--json']);
   if (!order.ok || order.value.command !== 'grade') throw new Error(`not understood: ${words}`);
   const graded = await gradeFile(order.value, { at: () => undefined, dispose: () => undefined }, en);
-  if (!graded.ok) throw new Error(graded.sentence);
+  if (!graded.ok) throw new Error(english(graded.problem));
   const elsewhere = JSON.parse(graded.value.page) as Report;
   // To the last digit it is the same where both run on one machine's arithmetic (tests/analysis/backing.test.ts).
   expect(noteScore(elsewhere.notes, app.notes).f1).toBeGreaterThan(0.95);

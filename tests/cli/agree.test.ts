@@ -1,4 +1,5 @@
 /** The same recording, whole and in blocks, in-process and through the built command line: one report. */
+import { english } from '../english.ts';
 import { execFileSync } from 'node:child_process';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../src/core/chart/build-timeline.ts';
@@ -39,7 +40,7 @@ function line(): Float32Array {
 
 const report = (notes: readonly HeardNote[], samples: number) => {
   const chart = readChartArgument(CHART);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   return grade(notes, timelineFromTempo(chart.value, { bpm: BPM }), {
     source: { kind: 'audio', durationSeconds: samples / SAMPLE_RATE, sampleRate: SAMPLE_RATE },
     referenceHz: 440,
@@ -54,9 +55,9 @@ describe('one report', () => {
 
   const whole = async () => {
     const opened = await openAudio(bytesInMemory('line.wav', wav));
-    if (!opened.ok) throw new Error(opened.sentence);
+    if (!opened.ok) throw new Error(english(opened.problem));
     const recording = await readWhole(opened.value, 'line.wav');
-    if (!recording.ok) throw new Error(recording.sentence);
+    if (!recording.ok) throw new Error(english(recording.problem));
     return recording.value.samples;
   };
 

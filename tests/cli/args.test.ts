@@ -1,15 +1,16 @@
+import { english } from '../english.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readArgs } from '../../src/cli/args.ts';
 
 const order = (...args: string[]) => {
   const read = readArgs(args);
-  if (!read.ok) throw new Error(read.sentence);
+  if (!read.ok) throw new Error(english(read.problem));
   return read.value;
 };
 const sentence = (...args: string[]) => {
   const read = readArgs(args);
-  return read.ok ? 'was taken' : read.sentence;
+  return read.ok ? 'was taken' : english(read.problem);
 };
 
 describe('a capo', () => {

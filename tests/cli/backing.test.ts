@@ -1,4 +1,5 @@
 /** `--backing` from end to end: a line over a trio, as loud in the microphone, through a living room. */
+import { english } from '../english.ts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
 import { wavBytes } from '../../fixtures/lines/wav.ts';
@@ -36,7 +37,7 @@ const graded = (...args: readonly string[]) =>
 
 function report(stdout: string): Report {
   const read = readReport(JSON.parse(stdout));
-  if (!read.ok) throw new Error(read.sentence);
+  if (!read.ok) throw new Error(english(read.problem));
   return read.value;
 }
 const f1 = (stdout: string) => noteScore(heard.truth, report(stdout).notes).f1;

@@ -197,7 +197,7 @@ describe('landfall band', () => {
       [
         ['band', ...chart, '--out', join(files.folder, 'nowhere', 'x.wav')],
         1,
-        /can't be written: there is no such folder/,
+        /can’t be written: there is no such folder/,
       ],
     ];
     for (const [args, status, reason] of cases) {

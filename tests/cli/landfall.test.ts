@@ -1,4 +1,5 @@
 /** The built command line as a process of its own: what it prints where, and what it ends with. */
+import { english } from '../english.ts';
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
 import { chmodSync, closeSync, mkdirSync, openSync, readFileSync, truncateSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
@@ -32,7 +33,7 @@ function expectUsage(result: ReturnType<typeof landfall>, reason: RegExp) {
 function expectReport(result: ReturnType<typeof landfall>) {
   expect(result.status).toBe(0);
   const report = readReport(JSON.parse(result.stdout));
-  if (!report.ok) throw new Error(report.sentence);
+  if (!report.ok) throw new Error(english(report.problem));
   return report.value;
 }
 
@@ -175,7 +176,7 @@ describe('landfall grade', () => {
 
 describe('what can not be graded ends with 1 and one sentence', () => {
   it.each<[string, RegExp, () => string]>([
-    ['no file', /absent\.wav can't be read: there is no such file/, () => join(files.folder, 'absent.wav')],
+    ['no file', /absent\.wav can’t be read: there is no such file/, () => join(files.folder, 'absent.wav')],
     ['a folder', /it is a folder/, () => files.folder],
     ['an empty file', /empty\.wav is empty/, () => files.file('empty.wav', '')],
     ['text', /diary\.wav is text/, () => files.file('diary.wav', 'Dear diary, practised today.\n')],
@@ -214,7 +215,7 @@ describe('what can not be graded ends with 1 and one sentence', () => {
   });
 
   it.each([
-    ['one bad symbol', /Bar 2: “Hmm” can't be read as a chord/, '| C7 | Hmm |'],
+    ['one bad symbol', /Bar 2: “Hmm” can’t be read as a chord/, '| C7 | Hmm |'],
     ['a form that is none', /no form “waltz”; the forms are/, 'form:waltz in C'],
     ['neither file nor chart', /"chart\.text" is neither a file nor a chart/, 'chart.text'],
   ])('a chart: %s', (_, reason, chart) => {
@@ -228,7 +229,7 @@ describe('what can not be graded ends with 1 and one sentence', () => {
     const chart = files.file('bad.txt', '| C7 | Hmm |\n');
     expectRefusal(
       landfall('grade', files.file('line.csv', NOTES), '--chart', chart, '--tempo', '120'),
-      /bad\.txt can't be read as a chart: Bar 2: “Hmm”/,
+      /bad\.txt can’t be read as a chart: Bar 2: “Hmm”/,
     );
     mkdirSync(join(files.folder, 'charts'));
     expectRefusal(
@@ -240,12 +241,12 @@ describe('what can not be graded ends with 1 and one sentence', () => {
         '--tempo',
         '120',
       ),
-      /charts can't be read: it is a folder/,
+      /charts can’t be read: it is a folder/,
     );
   });
 
   it.each([
-    [/absent\.csv can't be read/, null],
+    [/absent\.csv can’t be read/, null],
     [/b\.csv, line 3.*does not come after/, 'time,chord\n1,C\n0,F\n'],
     [/b\.csv: row 2 of the beats: “Hmm”/, 'time,chord\n1,C\n2,Hmm\n'],
     [/b\.csv has no column "chord"/, 'time,chords\n1,C\n2,F\n'],

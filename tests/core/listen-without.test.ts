@@ -1,6 +1,7 @@
+import { english } from '../english.ts';
 import { expect, test } from 'vitest';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
-import { listenWithout, wanderingSentence } from '../../src/core/listen-without.ts';
+import { listenWithout, wanderingNotice } from '../../src/core/listen-without.ts';
 
 const rate = 12_000;
 const { player, band, echo } = await bandInARoom({
@@ -25,13 +26,14 @@ test('a slip in mid-take is told in a sentence, and the band goes all the same',
     backing,
   );
   expect(heard.backing?.removedDb).toBeGreaterThan(6);
-  expect(heard.sentence).toMatch(/^The band slipped by 30 ms at 0:0[789]: .* 30 ms too late\.$/);
+  expect(english(heard.notice!)).toMatch(/^The band slipped by 30 ms at 0:0[789]: .* 30 ms too late\.$/);
 });
 
 test('a band that could not be taken out is told of; one that is not there is not', () => {
   // Every other second 150 ms away: no line goes through that.
   const wandering = takeWith((t) => 0.15 * (Math.floor(t) % 2) + 0.03 * (Math.floor(t / 2) % 3));
-  const sentence = wanderingSentence(wandering, backing);
-  expect(sentence).toMatch(/^The band is heard in the take, but .*sound check before the next take\.$/);
-  expect(wanderingSentence({ samples: player, sampleRate: rate }, backing)).toBeNull();
+  expect(english(wanderingNotice(wandering, backing)!)).toMatch(
+    /^The band is heard in the take, but .*sound check before the next take\.$/,
+  );
+  expect(wanderingNotice({ samples: player, sampleRate: rate }, backing)).toBeNull();
 });

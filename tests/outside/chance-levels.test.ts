@@ -3,6 +3,7 @@
  * second library.
  */
 import { headlineNumbers, headlineOf } from '../../src/core/report/sentences.ts';
+import { english } from '../english.ts';
 import { en } from '../../src/core/words/en.ts';
 import { Scale } from 'tonal';
 import { describe, expect, it } from 'vitest';
@@ -132,7 +133,7 @@ describe('rotations of a list of beats whose last bar is short, by hand', () => 
   it('closes on the last beat, not on the bar line', () => {
     const rows = ['C', '', '', '', 'F', ''].map((chord, i) => ({ timeSeconds: i / 2, chord }));
     const timeline = timelineFromBeats(rows);
-    if (!timeline.ok) throw new Error(timeline.sentence);
+    if (!timeline.ok) throw new Error(english(timeline.problem));
     const notes = line([60, 60, 60, 60, 65, 65].map((midi, beat) => [beat, 0.9, midi]));
     const { allNotes } = grade(notes, timeline.value, { ...SETTINGS, anticipationBeats: 0 }).shares;
     expect(allNotes.chordTones.share).toBe(1);

@@ -9,6 +9,7 @@
  *   imports pointing there; xmllint then validates what we write. Version 4.0 is the one meant; an older one does not
  *   know the swing element, which is left out of what is checked.
  */
+import { english } from '../english.ts';
 import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -61,7 +62,7 @@ const rootsOf = (chart: Parameters<typeof playedBars>[0]) =>
 describe('MusicXML read back by ourselves', () => {
   it.each(roadmaps)('$name', ({ text, order }) => {
     const read = readMusicXml(writeMusicXml(chartOf(text)), 'it');
-    if (!read.ok) throw new Error(read.sentence);
+    if (!read.ok) throw new Error(english(read.problem));
     expect(read.value.warnings).toEqual([]);
     expect(rootsOf(read.value.chart)).toBe(order);
   });
@@ -88,7 +89,7 @@ describe.skipIf(music21 === null)('the MusicXML test suite, where it is installe
   const read = (file: string) => readChartFile(readFileSync(join(suite, file)), file, {});
   const text = (file: string) => {
     const chart = read(file);
-    if (!chart.ok) throw new Error(chart.sentence);
+    if (!chart.ok) throw new Error(english(chart.problem));
     return chart.value.chart.sections
       .flatMap(({ bars }) => bars)
       .map(({ chords }) => chords.map(({ chord }) => chord?.symbol ?? 'N.C.').join(' '));
@@ -99,7 +100,7 @@ describe.skipIf(music21 === null)('the MusicXML test suite, where it is installe
     expect(files.length).toBeGreaterThan(100);
     for (const file of files) {
       const chart = read(file);
-      if (!chart.ok) expect(chart.sentence, file).toMatch(/^\S.*\.$/);
+      if (!chart.ok) expect(english(chart.problem), file).toMatch(/^\S.*\.$/);
     }
   });
 
@@ -120,7 +121,7 @@ describe.skipIf(schema === undefined || !xmllint)('the schema, where one is give
   it('finds nothing wrong with what we write', () => {
     const forms = listForms().map(({ name }) => {
       const chart = formChart(name, 'Eb');
-      if (!chart.ok) throw new Error(chart.sentence);
+      if (!chart.ok) throw new Error(english(chart.problem));
       return chart.value;
     });
     const others = [

@@ -3,6 +3,7 @@
  * degree-alter, and the three chords of its tutorial "Chord Symbols and Diagrams".
  * Source: w3.org/2021/06/musicxml40 (kind-value, degree-alter, degree-type; the tutorial).
  */
+import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { readMusicXml } from '../../src/core/files/charts/read-musicxml.ts';
 import { writeMusicXml } from '../../src/core/files/charts/write-musicxml.ts';
@@ -16,7 +17,7 @@ function chordOf(harmony: string) {
       '<note><rest measure="yes"/><duration>4</duration></note></measure></part></score-partwise>',
     'example',
   );
-  if (!file.ok) throw new Error(file.sentence);
+  if (!file.ok) throw new Error(english(file.problem));
   return file.value.chart.sections[0]!.bars[0]!.chords[0]!.chord;
 }
 const onC = (kind: string, degrees = '') =>

@@ -3,6 +3,7 @@
  * whole grading, against counts made independently of this code. The files lie beside the repository while it is
  * developed and are no part of it; without them these checks are skipped.
  */
+import { english } from '../english.ts';
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -31,7 +32,7 @@ function gradeSolo(name: string, anticipationBeats: number) {
     chord,
   }));
   const timeline = timelineFromBeats(beats);
-  if (!timeline.ok) throw new Error(timeline.sentence);
+  if (!timeline.ok) throw new Error(english(timeline.problem));
   // At 60 bpm a beat is a second: the rows are the line.
   const notes = line(
     rowsOf(`${name}.notes.csv`).map((row) => row.map(Number) as [number, number, number]),

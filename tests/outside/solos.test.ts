@@ -3,6 +3,7 @@
  * chord tones and thirds were counted independently of this code. The files lie beside the repository while it is
  * developed and are no part of it; without them these checks are skipped.
  */
+import { english } from '../english.ts';
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -32,7 +33,7 @@ function countSolo(name: string, anticipationBeats: number): Count {
     chord,
   }));
   const timeline = timelineFromBeats(beats);
-  if (!timeline.ok) throw new Error(timeline.sentence);
+  if (!timeline.ok) throw new Error(english(timeline.problem));
   const count = { notes: 0, chordTones: 0, thirds: 0 };
   for (const [onset, duration, pitch] of rowsOf(`${name}.notes.csv`)) {
     const onsetSeconds = Number(onset);

@@ -2,6 +2,7 @@
  * WAV files against SoX (14.4, Debian), where it is installed: what SoX writes is read to the same numbers that
  * SoX itself reads, and SoX reads our fixtures as we do.
  */
+import { english } from '../english.ts';
 import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -76,7 +77,7 @@ describe.skipIf(!hasSox)('WAV against SoX', () => {
       { ...LARGEST, stdio: ['ignore', 'pipe', 'ignore'] },
     );
     const opened = await openAudio(bytesInMemory('streamed.wav', bytes));
-    if (!opened.ok) throw new Error(opened.sentence);
+    if (!opened.ok) throw new Error(english(opened.problem));
     const audio = await collect(opened.value);
     expect(audio.samples).toHaveLength(4410);
     expect(audio.warnings).toEqual([]);

@@ -1,4 +1,5 @@
 /** A recording in the band's place: set on the desk, kept, played, graded by its own beats, and graded the same again. */
+import { english } from '../english.ts';
 import { describe, expect, test } from 'vitest';
 import { roundBeatMap } from '../../src/core/chart/beat-maps.ts';
 import { readBeatsCsv } from '../../src/core/files/charts/beats-csv.ts';
@@ -160,7 +161,7 @@ describe('a recording that is kept', () => {
     expect(setup.title).toBe('evening groove');
     await backings.play('new', { speed: 0.5, cents: 30, bars: { fromBar: 2, toBar: 3 } });
     const timeline = setup.timeline;
-    if (!timeline.ok) throw new Error(timeline.sentence);
+    if (!timeline.ok) throw new Error(english(timeline.problem));
     expect(timeline.value.bars).toBe(2);
     // It is rendered ahead as it will be played.
     expect(prepared.at(-1)).toMatchObject({ order: { speed: 0.5, cents: 30 } });
@@ -223,7 +224,7 @@ describe('a recording that is kept', () => {
     await library.load();
     const { id } = library.takes[0]!;
     const stored = await takes.open(id);
-    if (!stored.ok) throw new Error(stored.sentence);
+    if (!stored.ok) throw new Error(english(stored.problem));
     session.close();
     await session.openTake(id);
     await until('review');

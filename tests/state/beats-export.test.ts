@@ -1,4 +1,5 @@
 /** A take that was played to a recording has no one tempo: it leaves with its beats, and is graded by them elsewhere. */
+import { english } from '../english.ts';
 import { expect, it } from 'vitest';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { pluckLine } from '../analysis/pluck.ts';
@@ -47,7 +48,7 @@ it('leaves with its beats, and the words that grade it by them', async () => {
     },
     () => undefined,
   );
-  if (!begun.ok) throw new Error(begun.sentence);
+  if (!begun.ok) throw new Error(english(begun.problem));
   begun.value.append(toPcm16(line), null);
   await begun.value.finish();
   await w.session.openTake(begun.value.id);

@@ -1,4 +1,5 @@
 /** What a review saved, graded by the words that it gives for the command line: read by a real shell. */
+import { english } from '../english.ts';
 import { en } from '../../src/core/words/en.ts';
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -42,9 +43,9 @@ export async function gradedByCommand(
     const order = readArgs([...words.slice(1), '--json']);
     if (!order.ok || order.value.command !== 'grade') throw new Error(`not understood: ${words.join(' ')}`);
     const graded = await gradeFile(order.value, { at: () => undefined, dispose: () => undefined }, en);
-    if (!graded.ok) throw new Error(graded.sentence);
+    if (!graded.ok) throw new Error(english(graded.problem));
     const report = readReport(JSON.parse(graded.value.page));
-    if (!report.ok) throw new Error(report.sentence);
+    if (!report.ok) throw new Error(english(report.problem));
     return report.value;
   } finally {
     process.chdir(before);

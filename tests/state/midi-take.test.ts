@@ -1,3 +1,4 @@
+import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { usualPractice } from '../../src/state/practice-settings.ts';
 import { gradedByCommand, makeReview } from './by-command.ts';
@@ -65,7 +66,7 @@ describe('a take on a MIDI instrument', () => {
     await w.session.openTake(first.id!);
     expect((await makeReview(w)).report).toEqual(first.report);
     const stored = await w.takes.open(first.id!);
-    if (!stored.ok) throw new Error(stored.sentence);
+    if (!stored.ok) throw new Error(english(stored.problem));
     await w.takes.saveReport(first.id!, 'a report of a version to come' as never, first.report.summary);
     await w.session.openTake(first.id!);
     expect((await makeReview(w)).report).toEqual(first.report);

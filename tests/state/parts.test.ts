@@ -1,3 +1,4 @@
+import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { timelineOf } from '../../src/analysis/order.ts';
 import { bad, good } from '../../src/core/base/outcome.ts';
@@ -40,7 +41,7 @@ describe('Recording', () => {
 describe('liveMomentAt', () => {
   const order = { chartText: '| A7 | D7 |', bpm: 120, swing: 0.5, firstBeatSeconds: 0 };
   const laid = timelineOf(order);
-  if (!laid.ok) throw new Error(laid.sentence);
+  if (!laid.ok) throw new Error(english(laid.problem));
   const timeline = laid.value;
   const heard = (midi: number) => ({ timeSeconds: 0, midi, levelDb: -20 });
   const guideTones = targetReader(aimChoiceOf('guide-tones'), timeline.key);
@@ -145,7 +146,7 @@ describe('Library', () => {
     const saved: string[] = [];
     const library = new Library({ takes, files: { save: (_blob, name) => void saved.push(name) } });
     const begun = await takes.begin(details, () => undefined);
-    if (!begun.ok) throw new Error(begun.sentence);
+    if (!begun.ok) throw new Error(english(begun.problem));
     begun.value.append(ramp(8000));
     await begun.value.finish();
     await library.load();

@@ -35,7 +35,7 @@ async function reviewed(of: Awaited<ReturnType<typeof world>>): Promise<Review> 
 }
 
 const value = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.sentence);
+  if (!outcome.ok) throw new Error(english(outcome.problem));
   return outcome.value;
 };
 

@@ -1,3 +1,4 @@
+import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { listForms } from '../../src/core/chart/forms.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
@@ -52,7 +53,7 @@ describe('Setup', () => {
     setup.setPractice({ loop: { fromBar: 9, toBar: 10 }, chordsRest: true });
     expect(symbols(setup)).toEqual(['E7', 'D7']);
     const timeline = setup.timeline;
-    if (!timeline.ok) throw new Error(timeline.sentence);
+    if (!timeline.ok) throw new Error(english(timeline.problem));
     const plan = setup.planTake(timeline.value, new Date(0));
     expect(plan.band).toMatchObject({ chordsRest: true, backbeatClick: false });
     expect(plan.details.chartText).toContain('| E7 | D7 |');
@@ -77,7 +78,7 @@ describe('Setup', () => {
     const { setup } = await setupWith();
     setup.writeChart('| A7 | H7 |');
     expect(setup.chart.ok).toBe(false);
-    expect(!setup.timeline.ok && setup.timeline.sentence).toContain('H7');
+    expect(!setup.timeline.ok && english(setup.timeline.problem)).toContain('H7');
     expect(setup.settings.key).toBe('A');
     setup.chooseKey('C');
     expect(setup.settings.key).toBe('A');
@@ -112,7 +113,7 @@ describe('Setup', () => {
 
   it('plans a take: all that is needed to grade it later stands in its details', async () => {
     const { setup } = await setupWith();
-    if (!setup.timeline.ok) throw new Error(setup.timeline.sentence);
+    if (!setup.timeline.ok) throw new Error(english(setup.timeline.problem));
     const { details, band } = setup.planTake(setup.timeline.value, new Date('2026-03-01T10:15:00Z'));
     expect(details).toMatchObject({
       title: '12-bar blues in A',

@@ -1,3 +1,4 @@
+import { english } from '../english.ts';
 import 'fake-indexeddb/auto';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { openDatabase, type Database } from '../../src/storage/database.ts';
@@ -20,7 +21,7 @@ export const details: TakeDetails = {
 };
 
 export const value = <T>(outcome: Outcome<T>): T => {
-  if (!outcome.ok) throw new Error(outcome.sentence);
+  if (!outcome.ok) throw new Error(english(outcome.problem));
   return outcome.value;
 };
 

@@ -1,3 +1,4 @@
+import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { PcmFile, type SyncFile } from '../../src/storage/pcm-file.ts';
 import { ramp } from './fakes.ts';
@@ -45,7 +46,7 @@ describe('PcmFile', () => {
     expect(pcm.append(ramp(100) as Int16Array<ArrayBuffer>).ok).toBe(true);
     const full = pcm.append(ramp(100, 100) as Int16Array<ArrayBuffer>);
     expect(full).toMatchObject({ ok: false });
-    expect(!full.ok && full.sentence).toContain('disk is full');
+    expect(!full.ok && english(full.problem)).toContain('disk is full');
     expect(safe()).toEqual(ramp(way === 'short' ? 150 : 100));
   });
 });

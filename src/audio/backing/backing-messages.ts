@@ -1,4 +1,5 @@
 /** The messages between page and backing worker; an answer carries the number of its request. */
+import type { Notice } from '../../core/words/problem.ts';
 import type { DetectedBeats } from '../../core/beats/detect-beats.ts';
 import type { Outcome } from '../../core/base/outcome.ts';
 import type { BakedRound, RoundOrder } from './bake-round.ts';
@@ -24,7 +25,7 @@ export interface BackingFacts {
   /** Loudest sample of each stretch of 1 / `peaksPerSecond`. */
   readonly peaks: Float32Array<ArrayBuffer>;
   readonly peaksPerSecond: number;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Notice[];
 }
 
 export type { BakedRound, DetectedBeats, RoundOrder };

@@ -29,7 +29,7 @@ export function createBandRenderer(kitUrl: string, sampleRate: number): BandRend
   const worker = new Worker(new URL('./band-render.worker.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, (answer: FromRenderWorker) => void>();
   let lastId = 0;
-  const failAll = (reason: string) => {
+  const failAll = (reason: string | null) => {
     for (const [id, answer] of waiting) answer({ id, ok: false, reason });
     waiting.clear();
   };
@@ -37,7 +37,7 @@ export function createBandRenderer(kitUrl: string, sampleRate: number): BandRend
     waiting.get(data.id)?.(data);
     waiting.delete(data.id);
   };
-  worker.onerror = (event) => failAll(event.message || 'its worker could not start');
+  worker.onerror = (event) => failAll(event.message || null);
 
   const ask = async (message: (id: number) => ToRenderWorker) => {
     const id = ++lastId;
@@ -70,7 +70,7 @@ export function createBandRenderer(kitUrl: string, sampleRate: number): BandRend
       })) as Outcome<Float32Array<ArrayBuffer>>,
     dispose: () => {
       worker.terminate();
-      failAll('it was closed');
+      failAll(null);
     },
   };
 }

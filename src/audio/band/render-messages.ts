@@ -8,4 +8,4 @@ export type ToRenderWorker =
 
 export type FromRenderWorker =
   | { readonly id: number; readonly ok: true; readonly result: BandSound | Float32Array<ArrayBuffer> | null }
-  | { readonly id: number; readonly ok: false; readonly reason: string };
+  | { readonly id: number; readonly ok: false; readonly reason: string | null };

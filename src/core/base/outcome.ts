@@ -2,35 +2,19 @@
  * What comes back from the outside world (a file, a chart, a device): a value, or a problem, which the catalogue of
  * words turns into one sentence that says what is wrong, where, and what to do. A caller's bug throws instead.
  */
-import { en } from '../words/en.ts';
-import {
-  describeProblem,
-  problem,
-  type Problem,
-  type ProblemCode,
-  type ProblemFacts,
-} from '../words/problem.ts';
+import { problem, type Problem, type ProblemCode, type ProblemFacts } from '../words/problem.ts';
 
 export interface Failure {
   readonly ok: false;
   readonly problem: Problem;
-  /** @deprecated The English sentence, until every reader describes the problem in the player's language. */
-  readonly sentence: string;
 }
 export type Outcome<T> = { readonly ok: true; readonly value: T } | Failure;
 
 export const good = <T>(value: T): Outcome<T> => ({ ok: true, value });
 
-/** @example bad('file.tooLong', { name: 'take.wav', minutes: 60 }) */
+/** @example bad('file.empty', { name: 'take.wav' }) */
 export const bad = <Code extends ProblemCode>(code: Code, ...facts: ProblemFacts<Code>): Failure =>
   failure(problem(code, ...facts));
 
 /** Hands a problem on that is at hand already. */
-export const failure = (told: Problem): Failure => ({
-  ok: false,
-  problem: told,
-  sentence: describeProblem(told, en),
-});
-
-/** @deprecated A sentence without a code, until it is converted. */
-export const badSentence = (text: string): Failure => bad('plain', { text });
+export const failure = (told: Problem): Failure => ({ ok: false, problem: told });

@@ -6,7 +6,7 @@
  */
 import MusicTempo from 'music-tempo';
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
-import { badSentence, good, type Outcome } from '../base/outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import { bpmOf, smoothed } from './intervals.ts';
 import { feltBeats } from './levels.ts';
 import {
@@ -38,17 +38,14 @@ export interface DetectedBeats {
  * Finds the beats of a recording, drift included. How often a beat is felt is a matter of taste: the answer may be half
  * or double, or three times, what the player counts (`atLevel` changes that).
  *
- * Fails with a sentence for a recording that is too short, silent, or without a steady beat.
+ * Fails for a recording that is too short, silent, or without a steady beat.
  * @param samples mono
  * @example const found = detectBeats(samples, 44_100); // { ok: true, value: { beats: [0.79, 1.42, …], bpm: 96, … } }
  */
 export function detectBeats(samples: Float32Array, sampleRate: number): Outcome<DetectedBeats> {
   if (samples.length < LEAST_SECONDS * sampleRate)
-    return badSentence(
-      `The recording lasts less than ${LEAST_SECONDS} seconds: too short to find a beat in.`,
-    );
-  if (!samples.some((sample) => Math.abs(sample) > SILENT_PEAK))
-    return badSentence('The recording is silent: open another file.');
+    return bad('beatFinder.tooShort', { seconds: LEAST_SECONDS });
+  if (!samples.some((sample) => Math.abs(sample) > SILENT_PEAK)) return bad('beatFinder.silent');
   const factor = Math.max(1, Math.floor(sampleRate / PLAIN_RATE));
   const tracked = track(thinned(samples, factor), sampleRate / factor);
   const steady =
@@ -56,9 +53,7 @@ export function detectBeats(samples: Float32Array, sampleRate: number): Outcome<
     tracked.found.beats.length >= LEAST_BEATS &&
     tracked.contrast >= LEAST_CONTRAST &&
     supported(tracked.found) >= LEAST_SUPPORT;
-  return steady
-    ? good(tracked.found)
-    : badSentence('No steady beat was found in this recording: tap it along with the music.');
+  return steady ? good(tracked.found) : bad('beatFinder.none');
 }
 
 /** The share of beats that have an attack of their own. */

@@ -2,7 +2,7 @@
 import { feelOf } from './feel-words.ts';
 import type { FeelName } from './feel-names.ts';
 import { swingShare } from './swing.ts';
-import { badSentence, good, type Outcome } from '../base/outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { parseChord, readingHint } from '../music/parse-chord.ts';
 import { sameChord } from '../music/same-chord.ts';
@@ -121,7 +121,7 @@ export function timelineOnBeats(chart: Chart, beatMap: BeatMap, swing: number, f
  * A list of beats with their chords. Between beats the position is interpolated; behind the last one it goes on at
  * the pace of the last interval, and the last chord stands on without end (its span ends at Infinity). Before the
  * first beat, and until a chord is named, there is none. Where the chords come again, the bars are those of one
- * chorus. The sentence of a list that can't be read names the row, counted from 1 without the header.
+ * chorus. The problem of a list that can't be read names the row, counted from 1 without the header.
  */
 export function timelineFromBeats(
   rows: readonly BeatRow[],
@@ -130,28 +130,21 @@ export function timelineFromBeats(
   const { beatsPerBar = 4, swing = STRAIGHT_SWING } = options;
   if (!(Number.isInteger(beatsPerBar) && beatsPerBar >= 1)) throw new RangeError('beatsPerBar is 1 or more');
   if (rows.length < 2) {
-    return badSentence(
-      `The list of beats has ${rows.length === 0 ? 'no row' : 'one row'}: at least two beats are needed to tell the tempo.`,
-    );
+    return bad('beats.tooFew', { rows: rows.length });
   }
   const spans: ChordSpan[] = [];
   let standing: { readonly chord: Chord | null; readonly startBeat: number } = { chord: null, startBeat: 0 };
   for (const [index, row] of rows.entries()) {
     const before = rows[index - 1]?.timeSeconds ?? -Infinity;
-    if (!Number.isFinite(row.timeSeconds))
-      return badSentence(`Row ${index + 1} of the beats has no time: write seconds, like 2.45.`);
+    if (!Number.isFinite(row.timeSeconds)) return bad('beats.noTime', { row: index + 1 });
     if (row.timeSeconds - before < CLOSEST_BEATS_SECONDS) {
-      return badSentence(
-        `Row ${index + 1} of the beats, at ${row.timeSeconds} s, does not come after the row before, at ${before} s: put the beats in order.`,
-      );
+      return bad('beats.order', { row: index + 1, seconds: row.timeSeconds, before });
     }
     const symbol = row.chord.trim();
     if (symbol === '') continue;
     const chord = NO_CHORD.test(symbol) ? null : parseChord(symbol);
     if (chord === null && !NO_CHORD.test(symbol)) {
-      return badSentence(
-        `Row ${index + 1} of the beats: “${symbol}” can't be read as a chord; ${readingHint(symbol)}.`,
-      );
+      return bad('beats.chord', { row: index + 1, symbol, hint: readingHint(symbol) });
     }
     if (index > standing.startBeat) spans.push(spanFrom(standing, index, beatsPerBar));
     standing = { chord, startBeat: index };

@@ -17,8 +17,6 @@ export interface Form {
   /** Other names for it. */
   readonly aliases: readonly string[];
   readonly group: FormGroup;
-  /** What it trains, in a line. */
-  readonly trains: string;
   readonly mode: 'major' | 'minor';
   readonly text: string;
 }
@@ -28,7 +26,6 @@ export const FORMS: readonly Form[] = [
     name: 'one-chord vamp',
     group: 'one or two chords',
     aliases: ['vamp', '1-chord vamp'],
-    trains: 'One dominant chord and no hurry: find its third and its flat seventh.',
     mode: 'major',
     text: '| C7 | C7 | C7 | C7 |',
   },
@@ -36,7 +33,6 @@ export const FORMS: readonly Form[] = [
     name: 'minor one-chord vamp',
     group: 'one or two chords',
     aliases: ['minor vamp', 'minor 1-chord vamp'],
-    trains: 'One minor chord and no hurry.',
     mode: 'minor',
     text: '| Cm7 | Cm7 | Cm7 | Cm7 |',
   },
@@ -44,7 +40,6 @@ export const FORMS: readonly Form[] = [
     name: 'two-chord vamp',
     group: 'one or two chords',
     aliases: ['2-chord vamp'],
-    trains: 'I and IV, two bars each: the one half step that matters, over and over.',
     mode: 'major',
     text: '| C7 | C7 | F7 | F7 |',
   },
@@ -52,7 +47,6 @@ export const FORMS: readonly Form[] = [
     name: 'minor two-chord vamp',
     group: 'one or two chords',
     aliases: ['minor 2-chord vamp'],
-    trains: 'Minor I and the dominant a fourth above it, a bar each.',
     mode: 'minor',
     text: '| Cm7 | F7 | Cm7 | F7 |',
   },
@@ -60,7 +54,6 @@ export const FORMS: readonly Form[] = [
     name: '12-bar blues',
     group: 'blues',
     aliases: ['blues', 'basic blues', '12-bar', '12-bar basic blues'],
-    trains: 'Three dominant chords with time on each: hear the third change from I to IV.',
     mode: 'major',
     text: `| C7 | C7 | C7 | C7 |
            | F7 | F7 | C7 | C7 |
@@ -70,7 +63,6 @@ export const FORMS: readonly Form[] = [
     name: 'quick-change blues',
     group: 'blues',
     aliases: ['quick change', '12-bar quick-change blues'],
-    trains: 'The IV arrives in bar 2: be ready for it at once.',
     mode: 'major',
     text: `| C7 | F7 | C7 | C7 |
            | F7 | F7 | C7 | C7 |
@@ -80,8 +72,6 @@ export const FORMS: readonly Form[] = [
     name: 'jazz blues',
     group: 'blues',
     aliases: ['12-bar jazz blues'],
-    trains:
-      'The blues with a ii–V to the IV, a diminished passing chord and a turnaround of two chords a bar.',
     mode: 'major',
     text: `| C7 | F7 | C7 | Gm7 C7 |
            | F7 | F#dim7 | C7 | A7b9 |
@@ -91,7 +81,6 @@ export const FORMS: readonly Form[] = [
     name: 'minor blues',
     group: 'blues',
     aliases: ['12-bar minor blues'],
-    trains: 'Minor tonic and minor IV, then the flat sixth falling to the dominant.',
     mode: 'minor',
     text: `| Cm7 | Cm7 | Cm7 | Cm7 |
            | Fm7 | Fm7 | Cm7 | Cm7 |
@@ -101,7 +90,6 @@ export const FORMS: readonly Form[] = [
     name: '8-bar blues',
     group: 'blues',
     aliases: ['8-bar'],
-    trains: 'The short form: the V comes in bar 2 and a chorus is over soon.',
     mode: 'major',
     text: `| C7 | G7 | F7 | F7 |
            | C7 | G7 | C7 | G7 |`,
@@ -110,7 +98,6 @@ export const FORMS: readonly Form[] = [
     name: '16-bar blues',
     group: 'blues',
     aliases: ['16-bar'],
-    trains: 'The long form: eight bars on the I before anything moves.',
     mode: 'major',
     text: `| C7 | C7 | C7 | C7 |
            | C7 | C7 | C7 | C7 |
@@ -121,7 +108,6 @@ export const FORMS: readonly Form[] = [
     name: 'major ii-V-I',
     group: 'cadences',
     aliases: ['ii-V-I', '2-5-1', 'major 2-5-1'],
-    trains: 'The cadence of the standards: the seventh of each chord falls to the third of the next.',
     mode: 'major',
     text: '| Dm7 | G7 | Cmaj7 | Cmaj7 |',
   },
@@ -129,7 +115,6 @@ export const FORMS: readonly Form[] = [
     name: 'minor ii-V-I',
     group: 'cadences',
     aliases: ['minor 2-5-1'],
-    trains: 'The cadence in minor: half-diminished, a dominant with its flat ninth, minor sixth.',
     mode: 'minor',
     text: '| Dm7b5 | G7b9 | Cm6 | Cm6 |',
   },
@@ -137,7 +122,6 @@ export const FORMS: readonly Form[] = [
     name: 'turnaround',
     group: 'cadences',
     aliases: ['I-vi-ii-V', '1-6-2-5'],
-    trains: 'Two chords a bar: four thirds to find before the bar lines come round.',
     mode: 'major',
     text: `| C6 Am7 | Dm7 G7 | Em7 A7b9 | Dm7 G7 |`,
   },
@@ -145,8 +129,6 @@ export const FORMS: readonly Form[] = [
     name: 'minor line',
     group: 'cadences',
     aliases: ['minor cliche', 'minor line down'],
-    trains:
-      'One minor chord whose inner voice falls by half steps: root, major seventh, flat seventh, sixth.',
     mode: 'minor',
     text: '| Cm | Cm(maj7) | Cm7 | Cm6 |',
   },
@@ -154,7 +136,6 @@ export const FORMS: readonly Form[] = [
     name: 'plagal cadence',
     group: 'cadences',
     aliases: ['backdoor', 'IV to iv'],
-    trains: 'Major IV turns minor: its third falls a half step, and the flat seventh leads home.',
     mode: 'major',
     text: '| Cmaj7 | Fmaj7 | Fm6 Bb7 | C6 |',
   },
@@ -162,7 +143,6 @@ export const FORMS: readonly Form[] = [
     name: 'chain of dominants',
     group: 'chains',
     aliases: ['dominant cycle', 'circle of fifths'],
-    trains: 'Each seventh falls a half step to the next third, each third to the next seventh.',
     mode: 'major',
     text: '| E7 A7 | D7 G7 | C6 | C6 |',
   },
@@ -170,7 +150,6 @@ export const FORMS: readonly Form[] = [
     name: 'descending ii-Vs',
     group: 'chains',
     aliases: ['chain of ii-Vs', 'ii-V chain'],
-    trains: 'A ii–V a bar, each a whole step lower: a guide-tone line that only ever falls by half steps.',
     mode: 'major',
     text: '| Em7 A7 | Dm7 G7 | Cm7 F7 | Bm7b5 E7b9 | Am7 D7 | Dm7 G7 | C6 | C6 |',
   },
@@ -178,7 +157,6 @@ export const FORMS: readonly Form[] = [
     name: 'diatonic circle',
     group: 'chains',
     aliases: ['minor circle', 'circle in minor'],
-    trains: 'The seven chords of a minor key by falling fifths, the leading tone only at the end.',
     mode: 'minor',
     text: `| Fm7 | Bb7 | Ebmaj7 | Abmaj7 |
            | Dm7b5 | G7b9 | Cm6 | Cm6 |`,
@@ -187,7 +165,6 @@ export const FORMS: readonly Form[] = [
     name: 'side step',
     group: 'chains',
     aliases: ['half step up', 'modal side step'],
-    trains: 'One minor mode, then the same a half step higher: every finger moves, and moves back.',
     mode: 'minor',
     text: '| Cm7 | Cm7 | C#m7 | Cm7 |',
   },
@@ -195,7 +172,6 @@ export const FORMS: readonly Form[] = [
     name: '3/4 blues',
     group: 'other meters',
     aliases: ['blues in three', 'jazz waltz blues'],
-    trains: 'The blues in three: the strong beat comes round sooner than the hand expects.',
     mode: 'major',
     text: `meter: 3/4
            | C7 | F7 | C7 | C7 |
@@ -206,7 +182,6 @@ export const FORMS: readonly Form[] = [
     name: '12/8 blues',
     group: 'other meters',
     aliases: ['slow blues', 'blues in 12/8'],
-    trains: 'Slow, three eighths a beat, a ninth on every chord: time to lean on the third.',
     mode: 'major',
     text: `meter: 12/8
            | C9 | F9 | C9 | C9 |
@@ -217,7 +192,6 @@ export const FORMS: readonly Form[] = [
     name: '5/4 vamp',
     group: 'other meters',
     aliases: ['vamp in five'],
-    trains: 'Minor I and its dominant, three beats and two: hear where the two begins.',
     mode: 'minor',
     text: `meter: 5/4
            | Cm7 / / G7 / | Cm7 / / G7 / | Cm7 / / G7 / | Cm7 |`,
@@ -226,7 +200,6 @@ export const FORMS: readonly Form[] = [
     name: '6/8 ballad',
     group: 'other meters',
     aliases: ['ballad in 6/8'],
-    trains: 'Two slow beats a bar, triads with their bass moving: the third is all that tells them apart.',
     mode: 'major',
     text: `meter: 6/8
            | C | C/E | F | F | Dm7 | G | C | G/B |`,
@@ -235,7 +208,6 @@ export const FORMS: readonly Form[] = [
     name: '32-bar AABA',
     group: 'tunes',
     aliases: ['AABA', '32-bar'],
-    trains: 'Two chords a bar round the tonic, then a bridge of dominants that stand for two bars each.',
     mode: 'major',
     text: `[A1]
            | C6 Am7 | Dm7 G7 | Em7 A7 | Dm7 G7 |
@@ -254,7 +226,6 @@ export const FORMS: readonly Form[] = [
     name: '16-bar minor tune',
     group: 'tunes',
     aliases: ['16-bar minor', 'minor tune'],
-    trains: 'Minor home, a ii–V–I to the relative major in the middle, and back: two homes to hear.',
     mode: 'minor',
     text: `[A]
            | Cm7 | Fm7 | Dm7b5 | G7b9 |

@@ -1,5 +1,5 @@
 /** Built-in forms in any key, and the one argument by which a player names a form or writes a chart. */
-import { badSentence, good, type Outcome } from '../base/outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import { keyOn, parseKey } from '../music/keys.ts';
 import type { Chart } from './chart.ts';
 import { FORMS, type Form, type FormGroup } from './form-data.ts';
@@ -11,7 +11,6 @@ import { transposeChart } from './transpose-chart.ts';
 export interface FormEntry {
   readonly name: string;
   readonly group: FormGroup;
-  readonly trains: string;
   readonly mode: 'major' | 'minor';
   readonly bars: number;
 }
@@ -21,14 +20,13 @@ export const listForms = (): readonly FormEntry[] =>
   FORMS.map((form) => ({
     name: form.name,
     group: form.group,
-    trains: form.trains,
     mode: form.mode,
     bars: playedBars(inC(form)).length,
   }));
 
 /**
  * A built-in form in a key ("Bb", "A minor"; a tonic alone takes the form's own mode). Names are matched without
- * regard to case, hyphens and the order of words. The sentence says which forms there are, or what is wrong with the key.
+ * regard to case, hyphens and the order of words. The problem says which forms there are, or what is wrong with the key.
  *
  * @example formChart('minor blues', 'A')
  */
@@ -37,17 +35,18 @@ export function formChart(name: string, key: string): Outcome<Chart> {
     [known.name, ...known.aliases].some((called) => plain(called) === plain(name)),
   );
   if (!form) {
-    const names = FORMS.map((known) => known.name).join(', ');
-    return badSentence(`There is no form “${name.trim()}”; the forms are ${names}.`);
+    return bad('form.unknown', { name: name.trim(), known: FORMS.map((known) => known.name) });
   }
   const wanted = parseKey(key);
-  if (!wanted)
-    return badSentence(`“${key.trim()}” is no key for the ${form.name}; write its tonic, like Bb or F#.`);
+  if (!wanted) return bad('form.key', { key: key.trim(), form: form.name });
   const tonic = /^\s*[A-Ga-g][b#♭♯]?\s*$/u.test(key);
   if (!tonic && wanted.mode !== form.mode) {
-    return badSentence(
-      `The ${form.name} is in ${form.mode}, not ${wanted.tonic} ${wanted.mode}; leave the mode out or take another form.`,
-    );
+    return bad('form.mode', {
+      form: form.name,
+      mode: form.mode,
+      tonic: wanted.tonic,
+      asked: wanted.mode,
+    });
   }
   return good(transposeChart(inC(form), keyOn(wanted.tonicPitchClass, form.mode, respelled(key))));
 }
@@ -80,6 +79,6 @@ const respelled = (key: string): string => {
 function inC(form: Form): Chart {
   const key = form.mode === 'major' ? 'C' : 'C minor';
   const chart = parseChart(`title: ${form.name}\nkey: ${key}\n${form.text}`);
-  if (!chart.ok) throw new Error(`the form ${form.name} is miswritten: ${chart.sentence}`);
+  if (!chart.ok) throw new Error(`the form ${form.name} is miswritten: ${chart.problem.code}`);
   return chart.value;
 }

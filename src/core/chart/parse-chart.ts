@@ -1,7 +1,7 @@
 /** Chart text, as a lead sheet writes it, read into a chart. The grammar stands in the folder's README. */
-import { badSentence, good, type Outcome } from '../base/outcome.ts';
+import { failure, good, type Outcome } from '../base/outcome.ts';
 import { METERS, meterOf, writtenBars, type Chart, type ChartSection, type Meter } from './chart.ts';
-import { UnreadableChart, refuse, type ChartProblem } from './chart-problem.ts';
+import { UnreadableChart, refuse, refuseWith, type ChartProblem } from './chart-problem.ts';
 import { findKey } from './find-key.ts';
 import { hasSigns } from './read-signs.ts';
 import { lostJump, withCodaNamed } from './roadmap.ts';
@@ -20,14 +20,14 @@ export interface ChartDefaults {
 const LONGEST_TEXT = 200_000;
 
 /**
- * Reads a chart. The sentence of a chart that can't be read names the bar, the symbol and what would be read.
+ * Reads a chart. The problem of a chart that can't be read names the bar, the symbol and what would be read.
  * Throws only on a default that is no meter.
  *
  * @example parseChart('| G7 | C7 | G7 | D7 |')
  */
 export function parseChart(text: string, defaults: ChartDefaults = {}): Outcome<Chart> {
   const result = readChart(text, defaults);
-  return 'chart' in result ? good(result.chart) : badSentence(result.problem.sentence);
+  return 'chart' in result ? good(result.chart) : failure(result.problem.problem);
 }
 
 /** As {@link parseChart}, with the place of the problem for an editor. */
@@ -38,10 +38,7 @@ export function readChart(
   const reading = startReading(meterByDefault(defaults));
   try {
     if (text.length > LONGEST_TEXT) {
-      refuse(
-        { text: '', line: 1, column: 1 },
-        `The chart is longer than ${LONGEST_TEXT} characters: it is read in parts only.`,
-      );
+      refuse({ text: '', line: 1, column: 1 }, 'chart.tooLong', { characters: LONGEST_TEXT });
     }
     text.split(/\r\n|\r|\n/).forEach((line, index) => readLine(line, index + 1, reading));
     return { chart: finish(reading) };
@@ -67,14 +64,10 @@ function finish(reading: Reading): Chart {
   const start = { text: '', line: 1, column: 1 };
   refuseEmptySection(reading);
   if (reading.sections.length === 0) {
-    refuse(start, 'The chart has no bars: write chords between bar lines, like | G7 | C7 | G7 | D7 |.');
+    refuse(start, 'chart.noBars');
   }
-  if (repeatOpen)
-    refuse(
-      repeatOpen,
-      `Line ${repeatOpen.line} opens a repeat that never closes: write :| behind its last bar.`,
-    );
-  if (hasSigns(reading.signs)) refuse(start, 'A segno or coda sign at the end has no bar behind it.');
+  if (repeatOpen) refuse(repeatOpen, 'chart.repeatOpen', { line: repeatOpen.line });
+  if (hasSigns(reading.signs)) refuse(start, 'chart.signsAtEnd');
   const sections = withCodaNamed(
     reading.sections.map(({ name, feel, key, bars }): ChartSection => ({
       name,
@@ -84,7 +77,7 @@ function finish(reading: Reading): Chart {
     })),
   );
   const lost = lostJump(sections);
-  if (lost !== null) refuse(start, lost);
+  if (lost !== null) refuseWith(start, lost);
   const bars = writtenBars({ sections });
   const orphan = bars.findIndex(
     (bar, index) =>
@@ -92,13 +85,10 @@ function finish(reading: Reading): Chart {
       !bars.slice(index).some((later) => later.repeatTimes > 0) &&
       !closed(bars[index - 1]),
   );
-  if (orphan >= 0) refuse(start, `Bar ${orphan + 1} starts an ending, but no repeat sign :| closes it.`);
+  if (orphan >= 0) refuse(start, 'chart.endingWithoutRepeat', { bar: orphan + 1 });
   const played = playedBars({ sections });
   if (played.length >= LONGEST_CHORUS_BARS) {
-    refuse(
-      start,
-      `The chart plays ${LONGEST_CHORUS_BARS} bars and more before it comes round: shorten its repeats.`,
-    );
+    refuse(start, 'chart.chorusTooLong', { bars: LONGEST_CHORUS_BARS });
   }
   const chords = played.flatMap(({ bar }) => bar.chords);
   return {

@@ -6,8 +6,8 @@ import { refuse, type Piece } from './chart-problem.ts';
 
 /** What a bar takes over from the bars before it. */
 export interface BarContext {
-  /** How the bar is called in a sentence: "Bar 3". */
-  readonly label: string;
+  /** The bar's number, from 1; null for the pickup. */
+  readonly bar: number | null;
   readonly beats: number;
   /** The bar before, for the repeat-bar sign; null at the start. */
   readonly before: readonly ChartChord[] | null;
@@ -36,8 +36,7 @@ export function readBar(piece: Piece, context: BarContext): readonly ChartChord[
   const words = wordsOf(piece);
   const only = words.length === 1 ? words[0] : undefined;
   if (only && (only.text === '%' || only.text === '𝄎')) {
-    if (!context.before)
-      refuse(only, `${context.label} repeats the bar before with %, but there is none: write its chord.`);
+    if (!context.before) refuse(only, 'chart.repeatsNothing', { bar: context.bar });
     return context.before;
   }
   const slots: Slot[] = [];
@@ -79,11 +78,7 @@ export function shareBeats(chords: readonly (Chord | null)[], beats: number): re
 
 function goingOn(word: Piece, context: BarContext): Slot {
   const last = context.before?.at(-1);
-  if (!last)
-    refuse(
-      word,
-      `${context.label} starts with a beat mark, but no chord stands before it: write the chord first.`,
-    );
+  if (!last) refuse(word, 'chart.markFirst', { bar: context.bar });
   return { chord: last.chord, beats: null, marks: 0 };
 }
 
@@ -91,16 +86,11 @@ function readSlot(word: Piece, context: BarContext): Slot {
   const timed = WITH_BEATS.exec(word.text);
   const symbol = timed?.[1] ?? word.text;
   const beats = timed ? Number(timed[2]) : null;
-  if (beats === 0)
-    refuse(word, `${context.label}: ${word.text} lasts no beats; write how many, like ${symbol}:2.`);
+  if (beats === 0) refuse(word, 'chart.noBeats', { bar: context.bar, word: word.text, symbol });
   if (NO_CHORD.test(symbol)) return { chord: null, beats, marks: 1 };
-  if (symbol === '%')
-    refuse(
-      word,
-      `${context.label}: % repeats a whole bar and stands alone in it; to hold a chord for a beat write /.`,
-    );
+  if (symbol === '%') refuse(word, 'chart.percentBesideChords', { bar: context.bar });
   const chord = parseChord(symbol);
-  if (!chord) refuse(word, `${context.label}: “${symbol}” can't be read as a chord; ${readingHint(symbol)}.`);
+  if (!chord) refuse(word, 'chart.chord', { bar: context.bar, symbol, hint: readingHint(symbol) });
   return { chord, beats, marks: 1 };
 }
 
@@ -113,10 +103,7 @@ function withWrittenBeats(
   const timed: ChartChord[] = [];
   for (const { chord, beats } of slots) {
     if (beats === null || marked) {
-      refuse(
-        piece,
-        `${context.label} writes beats behind some of its chords: write them behind all, like C7:3 F7:1, and leave the beat marks out.`,
-      );
+      refuse(piece, 'chart.someBeats', { bar: context.bar });
     }
     timed.push({ chord, beats });
   }
@@ -126,15 +113,10 @@ function withWrittenBeats(
 function checkSum(piece: Piece, chords: readonly ChartChord[], context: BarContext): readonly ChartChord[] {
   const sum = chords.reduce((total, { beats }) => total + beats, 0);
   if (Math.abs(sum - context.beats) > BEAT_TOLERANCE) {
-    refuse(
-      piece,
-      `${context.label} has ${plain(sum)} ${sum === 1 ? 'beat' : 'beats'} written, but holds ${plain(context.beats)}: each chord and each / is one beat.`,
-    );
+    refuse(piece, 'chart.beatSum', { bar: context.bar, written: sum, holds: context.beats });
   }
   return chords;
 }
-
-const plain = (beats: number): string => String(Math.round(beats * 1000) / 1000);
 
 function wordsOf(piece: Piece): readonly Piece[] {
   return [...piece.text.matchAll(/\S+/gu)].map((match) => ({

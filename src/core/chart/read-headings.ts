@@ -50,52 +50,38 @@ export function readHeading(piece: Piece, word: string, value: string, headings:
     case 'meter':
       headings.meter =
         meterOf(value) ??
-        refuse(
-          piece,
-          `Line ${piece.line}: “${value}” is no meter that can be played; write one of ${METERS.map((meter) => meter.written).join(', ')}.`,
-        );
+        refuse(piece, 'chart.meter', {
+          line: piece.line,
+          value,
+          known: METERS.map((meter) => meter.written),
+        });
       return;
     case 'tempo':
-      headings.bpm = numberIn(piece, word, value, SLOWEST_BPM, FASTEST_BPM, 'beats a minute');
+      headings.bpm = numberIn(piece, 'tempo', value, SLOWEST_BPM, FASTEST_BPM);
       return;
     case 'swing':
-      headings.swing = numberIn(
-        piece,
-        word,
-        value,
-        STRAIGHT_SWING,
-        WIDEST_SWING,
-        'of the beat for its first eighth',
-      );
+      headings.swing = numberIn(piece, 'swing', value, STRAIGHT_SWING, WIDEST_SWING);
       return;
     case 'pickup':
-      headings.pickupBeats = numberIn(piece, word, value, 0.25, 7, 'beats before the first downbeat');
+      headings.pickupBeats = numberIn(piece, 'pickup', value, 0.25, 7);
       return;
     default:
-      refuse(piece, `Line ${piece.line}: “${word}” is no heading of a chart; there are ${WORDS.join(', ')}.`);
+      refuse(piece, 'chart.unknownHeading', { line: piece.line, word, known: WORDS });
   }
 }
 
 /** The key that a heading names; refuses what is none. */
 export const keyIn = (piece: Piece, value: string): Key =>
-  parseKey(value) ??
-  refuse(
-    piece,
-    `Line ${piece.line}: “${value}” is no key; write a tonic and, for minor, the word: Bb, F# minor.`,
-  );
+  parseKey(value) ?? refuse(piece, 'chart.key', { line: piece.line, value });
 
 function numberIn(
   piece: Piece,
-  word: string,
+  word: 'tempo' | 'swing' | 'pickup',
   value: string,
   least: number,
   most: number,
-  unit: string,
 ): number {
   const number = /^\d+(\.\d+)?$/.test(value) ? Number(value) : Number.NaN;
   if (number >= least && number <= most) return number;
-  return refuse(
-    piece,
-    `Line ${piece.line}: ${word} “${value}” is out of range; write a number from ${least} to ${most} (${unit}).`,
-  );
+  return refuse(piece, 'chart.number', { line: piece.line, word, value, least, most });
 }

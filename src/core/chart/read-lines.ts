@@ -82,10 +82,7 @@ function readWordLine(piece: Piece, reading: Reading): void {
   const words = name.split(/\s+/);
   const chords = words.filter((word) => parseChord(word)).length;
   if (chords * 2 > words.length && !SECTION_LETTER.test(name)) {
-    refuse(
-      piece,
-      `Line ${piece.line} has chords but no bar lines: write them between bar lines, like | C7 | F7 |.`,
-    );
+    refuse(piece, 'chart.noBarLines', { line: piece.line });
   }
   startSection(piece, name, reading);
 }
@@ -108,22 +105,15 @@ function takeHeading(piece: Piece, word: string, value: string, reading: Reading
     else reading.sections.push({ name: null, feel: null, key, bars: [], piece });
     return;
   } else if (isHeadingWord(word) && begun(reading)) {
-    refuse(
-      piece,
-      `Line ${piece.line}: ${word} stands above the first bar; only feel and key may change on the way.`,
-    );
+    refuse(piece, 'chart.headingTooLate', { line: piece.line, word });
   }
-  if (value === '')
-    refuse(piece, `Line ${piece.line}: ${word} says nothing; write a value behind it or take the line out.`);
+  if (value === '') refuse(piece, 'chart.headingEmpty', { line: piece.line, word });
   readHeading(piece, word, value, reading.headings);
 }
 
 function startSection(piece: Piece, name: string, reading: Reading): void {
   if (!SECTION_NAME.test(name)) {
-    refuse(
-      piece,
-      `Line ${piece.line}: “${name}” can't name a section; write letters and words in brackets, like [A] or [Bridge].`,
-    );
+    refuse(piece, 'chart.sectionName', { line: piece.line, name });
   }
   refuseEmptySection(reading);
   reading.sections.push({ name, feel: null, bars: [], piece });
@@ -134,12 +124,9 @@ export function refuseEmptySection(reading: Reading): void {
   const last = reading.sections.at(-1);
   if (last && last.bars.length === 0) {
     if (last.name !== null && last.name.length > 1 && parseChord(last.name)) {
-      refuse(last.piece, `${last.name} stands without bar lines: a bar of it is | ${last.name} |.`);
+      refuse(last.piece, 'chart.chordWithoutBarLines', { name: last.name });
     }
-    refuse(
-      last.piece,
-      `Section ${last.name ?? (last.feel === null ? 'in another key' : `with the feel ${last.feel}`)} has no bars: write some behind it or take its line out.`,
-    );
+    refuse(last.piece, 'chart.sectionEmpty', { name: last.name, feel: last.feel });
   }
 }
 
@@ -163,11 +150,7 @@ function takeLineStart(piece: Piece, reading: Reading): Piece {
   if (heading && isHeadingWord(heading.word)) {
     for (const part of piece.text.split(';')) {
       const one = headingOf(part);
-      if (!one)
-        refuse(
-          piece,
-          `Line ${piece.line}: “${part.trim()}” is no heading; write the word, a colon and its value.`,
-        );
+      if (!one) refuse(piece, 'chart.noHeading', { line: piece.line, text: part.trim() });
       takeHeading(piece, one.word, one.value, reading);
     }
     return slice(piece, piece.text.length, piece.text.length);
@@ -190,10 +173,7 @@ function takeBetweenSigns(piece: Piece, sign: string, next: Piece | null, readin
   }
   if (content.text.trim() !== '') takeBar(content, reading);
   else if (sign === '|' && next?.text === '|') {
-    refuse(
-      next,
-      `${nextBarLabel(reading)} is empty: write % to repeat the bar before, or N.C. for no chord.`,
-    );
+    refuse(next, 'chart.barEmpty', { bar: nextBar(reading) });
   }
   if (next?.text.startsWith(':')) closeRepeat(next, reading);
 }
@@ -204,16 +184,16 @@ function keepSigns(piece: Piece, before: BarSigns, behind: BarSigns, reading: Re
   const last = bars?.at(-1);
   if (hasSigns(behind)) {
     if (!bars || !last)
-      return refuse(piece, `Line ${piece.line}: no bar stands before ${piece.text.trim()}.`);
+      return refuse(piece, 'chart.signWithoutBar', { line: piece.line, signs: piece.text.trim() });
     bars[bars.length - 1] = { ...last, signs: { ...last.signs, ...behind } };
   }
   reading.signs = { ...reading.signs, ...before };
 }
 
 function takeBar(piece: Piece, reading: Reading): void {
-  const label = nextBarLabel(reading);
+  const number = nextBar(reading);
   const ending = ENDING.exec(piece.text);
-  const endings = ending ? passesOf(ending[1] ?? ending[2] ?? '', piece, label) : [];
+  const endings = ending ? passesOf(ending[1] ?? ending[2] ?? '', piece, number) : [];
   const {
     piece: content,
     before,
@@ -221,14 +201,14 @@ function takeBar(piece: Piece, reading: Reading): void {
   } = takeSigns(trimmed(slice(piece, ending?.[0].length ?? 0, piece.text.length)));
   if (content.text === '' && !ending && (hasSigns(before) || hasSigns(behind)))
     return keepSigns(piece, before, behind, reading);
-  if (content.text === '') refuse(piece, `${label} starts an ending but has no chord in it.`);
+  if (content.text === '') refuse(piece, 'chart.endingWithoutChord', { bar: number });
   const { meter, pickupBeats } = reading.headings;
   const isPickup = pickupBeats > 0 && !begun(reading);
   if (isPickup && pickupBeats >= meter.beatsPerBar) {
-    refuse(piece, `A pickup is shorter than a bar: ${pickupBeats} beats don't fit before ${meter.written}.`);
+    refuse(piece, 'chart.pickupTooLong', { beats: pickupBeats, meter: meter.written });
   }
   const beats = isPickup ? pickupBeats : meter.beatsPerBar;
-  const chords = readBar(content, { label, beats, before: reading.before });
+  const chords = readBar(content, { bar: number, beats, before: reading.before });
   const signs = { ...reading.signs, ...before, ...behind };
   reading.signs = {};
   const bar: ChartBar = {
@@ -240,8 +220,7 @@ function takeBar(piece: Piece, reading: Reading): void {
   };
   reading.before = chords;
   if (isPickup) {
-    if (bar.repeatStart || endings.length > 0 || bar.signs)
-      refuse(piece, 'The pickup is played once: put repeats and signs behind it.');
+    if (bar.repeatStart || endings.length > 0 || bar.signs) refuse(piece, 'chart.pickupRepeated');
     reading.pickup = bar;
     return;
   }
@@ -250,13 +229,13 @@ function takeBar(piece: Piece, reading: Reading): void {
   reading.sections.at(-1)?.bars.push(bar);
 }
 
-const nextBarLabel = (reading: Reading): string =>
-  reading.headings.pickupBeats > 0 && !begun(reading) ? 'The pickup' : `Bar ${barsIn(reading) + 1}`;
+/** The number of the bar that comes next, from 1; null for the pickup. */
+const nextBar = (reading: Reading): number | null =>
+  reading.headings.pickupBeats > 0 && !begun(reading) ? null : barsIn(reading) + 1;
 
 function openRepeat(piece: Piece, sign: string, reading: Reading): void {
   const open = { text: sign, line: piece.line, column: Math.max(1, piece.column - sign.length) };
-  if (reading.repeatOpen)
-    refuse(open, `${nextBarLabel(reading)} opens a repeat inside a repeat: close the first with :| before.`);
+  if (reading.repeatOpen) refuse(open, 'chart.repeatInRepeat', { bar: nextBar(reading) });
   reading.repeatOpen = open;
   reading.opening = true;
 }
@@ -264,8 +243,7 @@ function openRepeat(piece: Piece, sign: string, reading: Reading): void {
 function closeRepeat(sign: Piece, reading: Reading): void {
   const bars = reading.sections.at(-1)?.bars;
   const last = bars?.at(-1);
-  if (!bars || !last || reading.opening)
-    refuse(sign, `Line ${sign.line}: a repeat closes here with no bar in it.`);
+  if (!bars || !last || reading.opening) refuse(sign, 'chart.repeatWithoutBar', { line: sign.line });
   bars[bars.length - 1] = { ...last, repeatTimes: 2 };
   reading.repeatOpen = null;
 }
@@ -276,10 +254,7 @@ function takeTimesRound(piece: Piece, reading: Reading): Piece {
   if (!times) return piece;
   const count = Number(times[1]);
   if (count < 2 || count > MOST_TIMES_ROUND) {
-    refuse(
-      piece,
-      `Bar ${barsIn(reading)} repeats x${count}; write how often it sounds in all, x2 to x${MOST_TIMES_ROUND}.`,
-    );
+    refuse(piece, 'chart.repeatTimes', { bar: barsIn(reading), times: count, most: MOST_TIMES_ROUND });
   }
   const bars = reading.sections.at(-1)?.bars;
   const last = bars?.at(-1);

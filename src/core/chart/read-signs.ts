@@ -57,14 +57,16 @@ export const signWords = ({ segno, coda, toCoda, fine, jump }: BarSigns) => ({
 /** Whether there is any. */
 export const hasSigns = (signs: BarSigns): boolean => Object.keys(signs).length > 0;
 
-/** "1", "1,2", "1-3" as passes. */
-export function passesOf(text: string, piece: Piece, label: string): readonly number[] {
+/**
+ * "1", "1,2", "1-3" as passes.
+ * @param bar where they stand, from 1; null for the pickup
+ */
+export function passesOf(text: string, piece: Piece, bar: number | null): readonly number[] {
   const passes = new Set<number>();
   for (const part of text.split(',')) {
     const [first = 0, last = first] = part.split('-').map(Number);
     for (let pass = first; pass <= last; pass++) passes.add(pass);
   }
-  if (passes.size === 0 || passes.has(0))
-    refuse(piece, `${label}: endings are numbered from 1 up, like [1 or [1-3.`);
+  if (passes.size === 0 || passes.has(0)) refuse(piece, 'chart.endingNumber', { bar });
   return [...passes].sort((a, b) => a - b);
 }

@@ -2,11 +2,12 @@
  * Any audio file as one line of samples. This is the door for the command line and the app alike, so that both
  * grade the very same numbers.
  */
-import { badSentence, good, type Outcome } from '../base/outcome.ts';
+import { bad, good, type Outcome } from '../base/outcome.ts';
 import type { ByteSource } from './bytes/bytes.ts';
 import { chooseMixdown, mixed } from './sound/mix.ts';
 import type { PcmStream, Warn } from './sound/pcm.ts';
-import { beatsSentence, sniff, textSentence, type AudioKind, type FileKind } from './sniff.ts';
+import { sniff, type AudioKind, type FileKind } from './sniff.ts';
+import type { Notice } from '../words/problem.ts';
 import { openWav } from './sound/wav.ts';
 
 export interface AudioFile {
@@ -18,7 +19,7 @@ export interface AudioFile {
   readonly expectedFrames: number | null;
   /**
    * Mono samples, full scale ±1, in order; each block is valid until the next one is asked for. Damage is
-   * mended and told to `warn`, one sentence each. Rejects only where the source itself does.
+   * mended and handed to `warn`, one notice each. Rejects only where the source itself does.
    */
   blocks(warn: Warn): AsyncGenerator<Float32Array>;
 }
@@ -69,17 +70,17 @@ async function audioKind(source: ByteSource): Promise<Outcome<AudioKind>> {
   const kind = await sniff(source);
   if (!kind.ok) return kind;
   if (isAudio(kind.value)) return good(kind.value);
-  if (kind.value === 'beats') return badSentence(beatsSentence(source.name));
-  if (kind.value === 'text') return badSentence(textSentence(source.name));
-  return badSentence(`${source.name} is a list of notes and holds no sound; give a recording.`);
+  if (kind.value === 'beats') return bad('file.beats', { name: source.name });
+  if (kind.value === 'text') return bad('file.text', { name: source.name });
+  return bad('file.notesNoSound', { name: source.name });
 }
 
 /** A whole recording in memory. */
 export interface Recording {
   readonly samples: Float32Array;
   readonly sampleRate: number;
-  /** What was odd and mended, a sentence each. */
-  readonly warnings: readonly string[];
+  /** What was odd and mended. */
+  readonly warnings: readonly Notice[];
 }
 
 /** Two hours at 48 kHz are 1.4 GB as one array; half an hour is what a take may have that is held whole. */
@@ -87,15 +88,13 @@ const LONGEST_WHOLE_SECONDS = 30 * 60;
 
 /** Reads a whole recording into one array, for playing and drawing; a longer one goes block by block. */
 export async function readWhole(audio: AudioFile, name: string): Promise<Outcome<Recording>> {
-  const warnings: string[] = [];
+  const warnings: Notice[] = [];
   const limit = LONGEST_WHOLE_SECONDS * audio.sampleRate;
   let samples = new Float32Array(Math.min(audio.expectedFrames ?? 1 << 20, limit));
   let length = 0;
-  for await (const block of audio.blocks((sentence) => warnings.push(sentence))) {
+  for await (const block of audio.blocks((warning) => warnings.push(warning))) {
     if (length + block.length > limit)
-      return badSentence(
-        `${name} is longer than ${LONGEST_WHOLE_SECONDS / 60} minutes; cut it into takes, or grade it on the command line.`,
-      );
+      return bad('file.tooLongForWhole', { name, minutes: LONGEST_WHOLE_SECONDS / 60 });
     if (length + block.length > samples.length) {
       const larger = new Float32Array(Math.max(samples.length * 2, length + block.length));
       larger.set(samples);

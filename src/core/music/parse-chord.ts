@@ -1,4 +1,5 @@
 /** A chord symbol, as players write it, read into spelled tones with their roles. */
+import type { ChordHint } from '../words/entry.ts';
 import type { Chord, ChordTone, ToneRole } from './chord.ts';
 import { readQuality } from './read-quality.ts';
 import { pitchClassOf, semitonesOf, spellDegree, wrapPitchClass } from './spelling.ts';
@@ -67,17 +68,16 @@ export function splitSymbol(symbol: string): SymbolParts | null {
 const spelledPlainly = (name: string): string => name.replace('x', '##');
 
 /**
- * What a player could have meant by a symbol that can't be read, in words that end a sentence.
+ * What a player could have meant by a symbol that can't be read.
  *
- * @example readingHint('c7') // 'a root is a capital letter: write C7'
+ * @example readingHint('c7') // { kind: 'capital', write: 'C7' }
  */
-export function readingHint(symbol: string): string {
+export function readingHint(symbol: string): ChordHint {
   const raised = symbol.charAt(0).toUpperCase() + symbol.slice(1);
-  if (raised !== symbol && parseChord(raised)) return `a root is a capital letter: write ${raised}`;
+  if (raised !== symbol && parseChord(raised)) return { kind: 'capital', write: raised };
   for (let length = symbol.length - 1; length > 0; length--) {
     const start = symbol.slice(0, length);
-    if (parseChord(start))
-      return `only ${start} of it can be read: check what follows, as in Am7/G or Bb7(b9)`;
+    if (parseChord(start)) return { kind: 'beginning', readable: start };
   }
-  return 'a chord is a root from A to G and its quality, like C7, F#m7b5, Bbmaj7, Eb6/9 or G7/B';
+  return { kind: 'none' };
 }

@@ -1,5 +1,14 @@
 /** Everything that Landfall says, in German. */
-import { chordRootAscii, joinWith, type NoteName } from './entry.ts';
+import {
+  type ChordHint,
+  type ForeignFile,
+  type OggCodec,
+  isArchive,
+  isConvertible,
+  chordRootAscii,
+  joinWith,
+  type NoteName,
+} from './entry.ts';
 import type { en } from './en.ts';
 import type { Words } from './words.ts';
 
@@ -121,6 +130,66 @@ function chordRoot(name: NoteName): string {
   return name.alteration === -1 ? 'B' : chordRootAscii({ ...name, letter: 'H' });
 }
 
+const barOrPickup = (bar: number | null): string => (bar === null ? 'Der Auftakt' : `Takt ${bar}`);
+const decimalOf = (value: number): string => String(value).replace('.', ',');
+
+const MODES = { major: 'Dur', minor: 'Moll' } as const;
+
+function chordHint(hint: ChordHint): string {
+  if (hint.kind === 'capital') return `ein Grundton ist ein großer Buchstabe: Schreib ${hint.write}`;
+  if (hint.kind === 'beginning')
+    return `nur ${hint.readable} davon ist zu lesen: Sieh nach, was folgt, etwa in Am7/G oder Bb7(b9)`;
+  return 'ein Akkord ist ein Grundton von A bis G (englisch: B für H, Bb für B) und seine Art, etwa C7, F#m7b5, Bbmaj7, Eb6/9 oder G7/B';
+}
+
+type ChartNumber = Facts<(typeof en)['problems']['chart.number']>['word'];
+const CHART_NUMBERS: Readonly<Record<ChartNumber, string>> = {
+  tempo: 'Schläge in der Minute',
+  swing: 'des Schlags für seine erste Achtel',
+  pickup: 'Schläge vor dem ersten Takt',
+};
+
+const READABLE_FILES =
+  'Landfall liest Klang als WAV, MP3, FLAC und Ogg Vorbis, MIDI-Dateien und Tabellen mit dem Kopf onset,duration,pitch';
+
+const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
+  mp4: 'eine MP4- oder M4A-Datei',
+  aiff: 'eine AIFF-Datei',
+  caf: 'eine Core-Audio-Datei',
+  rifx: 'eine WAV-Datei in umgekehrter Bytefolge',
+  wma: 'eine Windows-Media-Datei',
+  webm: 'eine WebM- oder Matroska-Datei',
+  ape: 'eine Monkey’s-Audio-Datei',
+  wavpack: 'eine WavPack-Datei',
+  au: 'eine AU-Datei',
+  aac: 'ein AAC-Strom',
+  avi: 'ein Video (AVI)',
+  webp: 'ein Bild (WebP)',
+  png: 'ein Bild (PNG)',
+  jpeg: 'ein Bild (JPEG)',
+  gif: 'ein Bild (GIF)',
+  bmp: 'ein Bild (BMP)',
+  pdf: 'ein PDF-Dokument',
+  zip: 'ein Zip-Archiv',
+  gzip: 'ein Gzip-Archiv',
+  '7z': 'ein 7z-Archiv',
+  program: 'ein Programm',
+};
+
+function foreignAdvice(kind: ForeignFile): string {
+  if (isArchive(kind)) return 'pack den Inhalt aus und gib eine Aufnahme';
+  return isConvertible(kind)
+    ? 'speichere den Klang als WAV, FLAC, MP3 oder Ogg Vorbis und versuch es noch einmal'
+    : 'gib eine Aufnahme';
+}
+
+const OGG_CODECS: Readonly<Record<OggCodec, string>> = {
+  opus: 'Opus',
+  flac: 'FLAC in Ogg',
+  speex: 'Speex',
+  theora: 'Theora-Video',
+};
+
 type AimForm = Facts<(typeof en)['problems']['aim.form']>['form'];
 const AIM_FORMS: Readonly<Record<AimForm, string>> = {
   words: 'ein paar Wörter',
@@ -131,6 +200,33 @@ const AIM_FORMS: Readonly<Record<AimForm, string>> = {
 };
 
 const quoted = (texts: readonly string[]): readonly string[] => texts.map((text) => `„${text}“`);
+
+const OPTION_UNITS: Readonly<Record<Facts<(typeof en)['problems']['cli.number']>['unit'], string>> = {
+  bpm: 'Schlägen in der Minute',
+  beat: 'des Schlags',
+  bars: 'Takten',
+  seconds: 'Sekunden',
+  hz: 'Hz',
+  beats: 'Schlägen',
+  choruses: 'Chorussen',
+  halfSteps: 'Halbtönen',
+  ms: 'Millisekunden',
+  none: '',
+};
+
+type DiskReason = Facts<(typeof en)['problems']['disk.read']>['reason'];
+function diskReason(reason: DiskReason, system: string): string {
+  const told: Readonly<Record<DiskReason, string>> = {
+    missing: 'es gibt sie nicht',
+    notAllowed: 'du darfst es nicht',
+    folder: 'es ist ein Ordner; nenn eine Datei darin',
+    tooManyOpen: 'es sind zu viele Dateien offen',
+    disk: 'der Datenträger versagte',
+    nameTooLong: 'so lang kann kein Dateiname sein',
+    other: `das System sagt ${system}`,
+  };
+  return told[reason];
+}
 
 export const de: Words = {
   name: 'Deutsch',
@@ -528,12 +624,187 @@ export const de: Words = {
 
   // Probleme: gleiche Schlüssel und Gruppen wie in en.ts.
   problems: {
-    // Ein Satz ohne Schlüssel.
-    plain: ({ text }) => text,
-
     // ── charts ──
+    'chart.tooLong': ({ characters }) =>
+      `Der Chart ist länger als ${characters} Zeichen: Er kann nur in Teilen gelesen werden.`,
+    'chart.noBars':
+      'Der Chart hat keine Takte: Schreib Akkorde zwischen Taktstriche, etwa | G7 | C7 | G7 | D7 |.',
+    'chart.repeatOpen': ({ line }) =>
+      `Zeile ${line} beginnt eine Wiederholung, die nie endet: Schreib :| hinter ihren letzten Takt.`,
+    'chart.signsAtEnd': 'Hinter einem Segno oder Coda-Zeichen am Ende steht kein Takt.',
+    'chart.endingWithoutRepeat': ({ bar }) =>
+      `Takt ${bar} beginnt eine Klammer, aber kein Wiederholungszeichen :| schließt sie.`,
+    'chart.chorusTooLong': ({ bars }) =>
+      `Der Chart spielt ${bars} Takte und mehr, bevor er von vorn beginnt: Kürze seine Wiederholungen.`,
+    'chart.noBarLines': ({ line }) =>
+      `Zeile ${line} hat Akkorde, aber keine Taktstriche: Schreib sie zwischen Taktstriche, etwa | C7 | F7 |.`,
+    'chart.headingTooLate': ({ line, word }) =>
+      `Zeile ${line}: ${word} gehört vor den ersten Takt; nur feel und key dürfen unterwegs wechseln.`,
+    'chart.headingEmpty': ({ line, word }) =>
+      `Zeile ${line}: Hinter ${word} steht nichts; schreib einen Wert dahinter oder nimm die Zeile heraus.`,
+    'chart.sectionName': ({ line, name }) =>
+      `Zeile ${line}: „${name}“ kann kein Teil heißen; schreib Buchstaben und Wörter in Klammern, etwa [A] oder [Bridge].`,
+    'chart.chordWithoutBarLines': ({ name }) =>
+      `${name} steht ohne Taktstriche: Ein Takt davon ist | ${name} |.`,
+    'chart.sectionEmpty': ({ name, feel }) =>
+      `Der Teil ${name ?? (feel === null ? 'in einer anderen Tonart' : `mit dem Feel ${feel}`)} hat keine Takte: Schreib welche dahinter oder nimm seine Zeile heraus.`,
+    'chart.noHeading': ({ line, text }) =>
+      `Zeile ${line}: „${text}“ ist keine Angabe; schreib das Wort, einen Doppelpunkt und den Wert.`,
+    'chart.unknownHeading': ({ line, word, known }) =>
+      `Zeile ${line}: „${word}“ ist keine Angabe eines Charts; es gibt ${known.join(', ')}.`,
+    'chart.barEmpty': ({ bar }) =>
+      `${barOrPickup(bar)} ist leer: Schreib %, um den Takt davor zu wiederholen, oder N.C. für keinen Akkord.`,
+    'chart.signWithoutBar': ({ line, signs }) => `Zeile ${line}: Vor ${signs} steht kein Takt.`,
+    'chart.endingWithoutChord': ({ bar }) =>
+      `${barOrPickup(bar)} beginnt eine Klammer, hat aber keinen Akkord.`,
+    'chart.pickupTooLong': ({ beats, meter }) =>
+      `Ein Auftakt ist kürzer als ein Takt: ${decimalOf(beats)} Schläge passen nicht vor ${meter}.`,
+    'chart.pickupRepeated': 'Der Auftakt wird einmal gespielt: Setz Wiederholungen und Zeichen dahinter.',
+    'chart.repeatInRepeat': ({ bar }) =>
+      `${barOrPickup(bar)} beginnt eine Wiederholung in einer Wiederholung: Schließ die erste vorher mit :|.`,
+    'chart.repeatWithoutBar': ({ line }) =>
+      `Zeile ${line}: Hier endet eine Wiederholung, in der kein Takt steht.`,
+    'chart.repeatTimes': ({ bar, times: count, most }) =>
+      `Takt ${bar} hat x${count}; schreib, wie oft er insgesamt erklingt, x2 bis x${most}.`,
+    'chart.repeatsNothing': ({ bar }) =>
+      `${barOrPickup(bar)} wiederholt mit % den Takt davor, aber es gibt keinen: Schreib den Akkord.`,
+    'chart.markFirst': ({ bar }) =>
+      `${barOrPickup(bar)} beginnt mit einem Schlagzeichen, aber davor steht kein Akkord: Schreib zuerst den Akkord.`,
+    'chart.noBeats': ({ bar, word, symbol }) =>
+      `${barOrPickup(bar)}: ${word} dauert keine Schläge; schreib, wie viele, etwa ${symbol}:2.`,
+    'chart.percentBesideChords': ({ bar }) =>
+      `${barOrPickup(bar)}: % wiederholt einen ganzen Takt und steht darin allein; um einen Akkord einen Schlag zu halten, schreib /.`,
+    'chart.chord': ({ bar, symbol, hint }) =>
+      `${barOrPickup(bar)}: „${symbol}“ ist nicht als Akkord zu lesen; ${chordHint(hint)}.`,
+    'chart.someBeats': ({ bar }) =>
+      `${barOrPickup(bar)} hat nur hinter einigen Akkorden Schläge: Schreib sie hinter alle, etwa C7:3 F7:1, und lass die Schlagzeichen weg.`,
+    'chart.beatSum': ({ bar, written, holds }) =>
+      `In ${bar === null ? 'den Auftakt' : `Takt ${bar}`} passen ${trimmed(holds, 3)} ${noun(holds, 'Schlag', 'Schläge')}, geschrieben sind ${trimmed(written, 3)}: Jeder Akkord und jedes / ist ein Schlag.`,
+    'chart.meter': ({ line, value, known }) =>
+      `Zeile ${line}: „${value}“ ist keine Taktart, die gespielt werden kann; schreib eine von ${known.join(', ')}.`,
+    'chart.key': ({ line, value }) =>
+      `Zeile ${line}: „${value}“ ist keine Tonart; schreib den Grundton auf Englisch und für Moll minor dahinter: Bb, F# minor.`,
+    'chart.number': ({ line, word, value, least, most }) =>
+      `Zeile ${line}: ${word} „${value}“ liegt außerhalb; schreib eine Zahl von ${least} bis ${most} (${CHART_NUMBERS[word]}).`,
+    'chart.endingNumber': ({ bar }) =>
+      `${barOrPickup(bar)}: Klammern werden ab 1 gezählt, etwa [1 oder [1-3.`,
+    'chart.noCoda': ({ bar }) =>
+      `Takt ${bar} geht zur Coda, aber es gibt keine: Schreib Coda vor ihren ersten Takt oder nenn einen Teil [Coda].`,
+    'chart.noSegno': ({ bar, jump }) =>
+      `In Takt ${bar} steht ${jump}, aber es gibt kein Segno: Schreib Segno vor den Takt, zu dem es zurückgeht.`,
+    'chart.noFine': ({ bar, jump }) =>
+      `In Takt ${bar} steht ${jump}, aber es gibt kein Fine: Schreib Fine hinter den Takt, mit dem es endet.`,
+    'chart.noToCoda': ({ bar, jump }) =>
+      `In Takt ${bar} steht ${jump}, aber kein Takt geht dorthin: Schreib To Coda hinter den Takt vor dem Sprung.`,
+    'form.unknown': ({ name, known }) => `Es gibt keine Form „${name}“; die Formen sind ${known.join(', ')}.`,
+    'form.key': ({ key, form }) =>
+      `„${key}“ ist keine Tonart für ${form}; schreib ihren Grundton auf Englisch, etwa Bb oder F#.`,
+    'form.mode': ({ form, mode, tonic, asked }) =>
+      `${form} steht in ${MODES[mode]}, nicht in ${tonic} ${asked}; lass das Geschlecht weg oder nimm eine andere Form.`,
+    'beats.tooFew': ({ rows }) =>
+      `Die Liste der Schläge hat ${rows === 0 ? 'keine Zeile' : 'eine Zeile'}: Für ein Tempo braucht es mindestens zwei Schläge.`,
+    'beats.noTime': ({ row }) => `Zeile ${row} der Schläge hat keine Zeit: Schreib Sekunden, etwa 2.45.`,
+    'beats.order': ({ row, seconds, before }) =>
+      `Zeile ${row} der Schläge, bei ${decimalOf(seconds)} s, kommt nicht nach der Zeile davor, bei ${decimalOf(before)} s: Bring die Schläge in die richtige Folge.`,
+    'beats.chord': ({ row, symbol, hint }) =>
+      `Zeile ${row} der Schläge: „${symbol}“ ist nicht als Akkord zu lesen; ${chordHint(hint)}.`,
 
     // ── files ──
+    'file.empty': ({ name }) => `${name} ist leer; gib eine Aufnahme oder eine Liste von Tönen.`,
+    'file.tagOnly': ({ name }) =>
+      `${name} enthält Angaben und keinen Klang; die Datei ist vielleicht abgeschnitten.`,
+    'file.foreign': ({ name, kind }) =>
+      `${name} ist ${FOREIGN_FILES[kind]} und kann nicht bewertet werden; ${foreignAdvice(kind)}.`,
+    'file.zeros': ({ name }) =>
+      `${name} enthält Nullen und keine Aufnahme; die Datei wurde vielleicht nicht zu Ende gespeichert.`,
+    'file.unknown': ({ name }) => `${name} ist von keiner Art, die bewertet werden kann. ${READABLE_FILES}.`,
+    'file.text': ({ name }) => `${name} ist Text, kein Klang und keine Liste von Tönen. ${READABLE_FILES}.`,
+    'file.beats': ({ name }) =>
+      `${name} ist eine Liste von Schlägen und nicht von Tönen: Sie gehört unter eine Linie (auf der Kommandozeile hinter --beats); gib eine Aufnahme oder eine Liste von Tönen.`,
+    'file.notesNoSound': ({ name }) =>
+      `${name} ist eine Liste von Tönen und enthält keinen Klang; gib eine Aufnahme.`,
+    'file.tooLongForWhole': ({ name, minutes }) =>
+      `${name} ist länger als ${minutes} Minuten; teil die Datei in Takes oder bewerte sie auf der Kommandozeile.`,
+    'file.tooLongToPlay': ({ name, minutes }) =>
+      `${name} ist länger als ${minutes} Minuten: Schneid die Stelle heraus, zu der du spielst.`,
+    'file.listTooLong': ({ name }) => `${name} ist zu lang für eine Liste von Tönen; teil sie in Takes.`,
+    'file.notAllText': ({ name }) =>
+      `${name} ist nicht durchweg Text; speichere die Tabelle als UTF-8 und versuch es noch einmal.`,
+    'file.notText': ({ name }) =>
+      `${name} ist kein Text; speichere die Datei als UTF-8-Text und versuch es noch einmal.`,
+    'file.noSound': ({ name }) =>
+      `${name} enthält keinen lesbaren Klang; vielleicht ist die Datei beschädigt: Speichere oder exportiere sie noch einmal.`,
+    'table.columns': ({ name, missing, wanted }) =>
+      `${name} hat in der ersten Zeile keine Spalte ${quoted(missing).join(', ')}; beginn die Tabelle mit dem Kopf ${wanted.join(',')}.`,
+    'notes.cell': ({ name, line, column, cell, highest }) => {
+      const range = {
+        onset: 'keine Zahl von Sekunden',
+        duration: 'keine Zahl von Sekunden ab 0',
+        pitch: `keine MIDI-Nummer von 0 bis ${highest}`,
+      };
+      return `${name}, Zeile ${line}: „${cell}“ in der Spalte ${column} ist ${range[column]}; bessere die Zeile aus.`;
+    },
+    'notes.none': ({ name }) =>
+      `${name} hat einen Kopf und keine Töne darunter; schreib für jeden Ton eine Zeile.`,
+    'beats.cell': ({ name, line, cell }) =>
+      `${name}, Zeile ${line}: Die Zeit „${cell}“ ist keine Zahl von Sekunden; bessere die Zeile aus.`,
+    'beats.fileOrder': ({ name, line, seconds, before }) =>
+      `${name}, Zeile ${line}: Der Schlag bei ${decimalOf(seconds)} s kommt nicht nach dem davor, bei ${decimalOf(before)} s; bring die Schläge in die richtige Folge, jeden auf einer Zeile.`,
+    'beats.fileTooFew': ({ name, beats }) =>
+      `${name} hat ${beats === 0 ? 'keine Schläge' : 'nur einen Schlag'}; es müssen zwei oder mehr sein.`,
+    'midiFile.damaged': ({ name }) =>
+      `${name} ist eine beschädigte MIDI-Datei; speichere sie noch einmal als Standard-MIDI-Datei.`,
+    'midiFile.format': ({ name, format }) =>
+      `${name} ist eine MIDI-Datei im Format ${format}; speichere sie im Format 0 oder 1.`,
+    'midiFile.noNotes': ({ name }) =>
+      `${name} enthält keine Töne (Schlagzeug zählt nicht); gib eine Datei mit einer Linie.`,
+    'midiFile.noPart': ({ name, parts, part }) =>
+      `${name} hat ${parts} ${noun(parts, 'Stimme', 'Stimmen')} mit Tönen und keine Stimme ${part}.`,
+    'midiFile.noTempo': ({ name }) =>
+      `${name} zählt Bilder statt Schläge; speichere die Datei mit einem Tempo.`,
+    'midiFile.meterChanges': ({ name, from, to }) =>
+      `${name} wechselt die Taktart von ${from} zu ${to}; ein Chart hat eine Taktart: Teil die Datei dort.`,
+    'midiFile.meter': ({ name, meter }) =>
+      `${name} steht im ${meter}-Takt, in dem hier kein Chart stehen kann.`,
+    'midiFile.noChords': ({ name }) =>
+      `${name} hat unter den Markern und Texten keine Akkordsymbole; gib einen Chart oder eine MIDI-Datei mit welchen.`,
+    'score.notXml': ({ name }) =>
+      `${name} ist kein wohlgeformtes XML; speichere die Noten noch einmal als MusicXML.`,
+    'score.timewise': ({ name }) =>
+      `${name} ist Takt für Takt geschrieben (score-timewise); speichere die Noten nach Stimmen (partwise).`,
+    'score.otherXml': ({ name }) => `${name} ist XML, enthält aber keine MusicXML-Noten.`,
+    'score.noChords': ({ name }) => `${name} enthält keine Akkordsymbole (keine harmony-Elemente).`,
+    'score.meter': ({ name, bar, meter }) =>
+      `${name}: Takt ${bar} steht im ${meter}-Takt, in dem hier kein Chart stehen kann.`,
+    'score.meterChanges': ({ name, bar, meter }) =>
+      `${name}: In Takt ${bar} wechselt die Taktart zu ${meter}; ein Chart hat eine Taktart: Teil die Noten dort.`,
+    'chartFile.tooLong': ({ name }) => `${name} ist zu lang für einen Chart.`,
+    'chartFile.unreadable': ({ name, cause }) => `${name} ist nicht als Chart zu lesen: ${cause}`,
+    'chartFile.noScore': ({ name }) => `${name} ist ein Zip-Archiv, enthält aber keine MusicXML-Noten.`,
+    'chartFile.damagedArchive': ({ name }) =>
+      `${name} ist ein beschädigtes Archiv; speichere die Noten noch einmal als MusicXML.`,
+    'sound.noChannel': ({ name }) =>
+      `${name} hat nach eigener Angabe keinen Kanal; der Kopf der Datei ist beschädigt, speichere sie noch einmal.`,
+    'sound.sampleRate': ({ name, hz, lowest, highest }) =>
+      `${name} hat eine Abtastrate von ${hz} Hz; sie muss zwischen ${lowest} und ${highest} Hz liegen: Speichere die Datei mit 44100 oder 48000.`,
+    'flac.header': ({ name }) =>
+      `${name} ist eine FLAC-Datei mit beschädigtem Kopf; kodiere sie noch einmal.`,
+    'flac.empty': ({ name }) =>
+      `${name} ist eine FLAC-Datei ohne Klang; vielleicht ist sie abgeschnitten, kodiere sie noch einmal.`,
+    'mp3.empty': ({ name }) =>
+      `${name} enthält keinen MP3-Klang; vielleicht ist die Datei beschädigt, speichere sie noch einmal.`,
+    'wav.header': ({ name }) =>
+      `${name} ist eine WAV-Datei mit beschädigtem Kopf; speichere sie noch einmal.`,
+    'wav.samples': ({ name, format, bits }) =>
+      `${name} ist eine WAV-Datei mit Werten, die nicht zu lesen sind (${bits !== null ? `${bits} Bit` : typeof format === 'number' ? `Format ${format}` : format}); speichere sie als PCM mit 16 oder 24 Bit und versuch es noch einmal.`,
+    'wav.noFormat': ({ name }) =>
+      `${name} ist eine WAV-Datei, die nicht angibt, wie ihr Klang geschrieben ist; speichere sie noch einmal.`,
+    'wav.empty': ({ name }) =>
+      `${name} ist eine WAV-Datei ohne Klang; vielleicht ist sie abgeschnitten, oder die Aufnahme begann nie.`,
+    'ogg.codec': ({ name, codec }) =>
+      `${name} enthält ${OGG_CODECS[codec]}, das nicht zu lesen ist; speichere die Datei als WAV, FLAC, MP3 oder Ogg Vorbis.`,
+    'ogg.noVorbis': ({ name }) =>
+      `${name} ist eine Ogg-Datei ohne Vorbis-Klang; speichere sie noch einmal als WAV oder FLAC.`,
 
     // ── aims and reports ──
     'aim.field': ({ field, found, expected }) =>
@@ -547,6 +818,19 @@ export const de: Words = {
       'Bewerte den Take noch einmal, dann gibt es einen neuen Bericht.',
 
     // ── room and beats ──
+    'beatFinder.tooShort': ({ seconds }) =>
+      `Die Aufnahme dauert weniger als ${seconds} Sekunden: zu kurz, um darin einen Schlag zu finden.`,
+    'beatFinder.silent': 'Die Aufnahme ist still: Öffne eine andere Datei.',
+    'beatFinder.none': 'In dieser Aufnahme ist kein steter Schlag zu finden: Tipp ihn zur Musik mit.',
+    'sweep.silent':
+      'Das Mikrofon gab während des Messtons nur Stille: Sieh nach, ob es stummgeschaltet ist, und versuch es noch einmal.',
+    'sweep.tooLoud':
+      'Der Messton war zu laut für das Mikrofon: Stell die Lautsprecher oder den Eingang leiser und versuch es noch einmal.',
+    'sweep.noisyRoom':
+      'Der Raum ist zu laut, um den Messton zu hören: Warte, bis es ruhiger ist, oder stell die Lautsprecher etwas lauter.',
+    'sweep.nothingRecorded': 'Während des Messtons wurde nichts aufgenommen: Versuch es noch einmal.',
+    'sweep.spread': ({ ms }) =>
+      `Die Verzögerung lag von einem Messton zum anderen um ${ms} ms auseinander: Schließ, was sonst noch läuft, warte, bis es ruhig ist, und versuch es noch einmal.`,
 
     // ── audio, storage, analysis, state ──
     'microphone.insecure':
@@ -582,7 +866,7 @@ export const de: Words = {
     'playback.notSlowed': ({ reason }) =>
       `Der Take lässt sich nicht verlangsamen (${reason}). Im vollen Tempo spielt er wie bisher.`,
     'band.failed': ({ reason }) =>
-      `Die Band kann nicht spielen: ${reason}. Lade die Seite neu und versuch es noch einmal.`,
+      `Die Band kann nicht spielen${reason === null ? '' : ` (${reason})`}. Lade die Seite neu und versuch es noch einmal.`,
     'backing.failed': ({ reason }) =>
       `Die Aufnahme ließ sich nicht bearbeiten (${reason}). Lade die Seite neu und versuch es noch einmal.`,
     'backing.workerGone':
@@ -651,14 +935,102 @@ export const de: Words = {
     // ── command line ──
     'cli.language': ({ given, known }) =>
       `--language muss ${joinWith(known, 'oder')} sein, nicht „${given}“.`,
+    'cli.noCommand': 'Sag, was zu tun ist.',
+    'cli.unknownCommand': ({ command }) => `Es gibt keinen Befehl „${command}“.`,
+    'cli.noFileWanted': ({ command }) => `landfall ${command} nimmt keine Datei.`,
+    'cli.noFile': 'Sag, welche Datei zu bewerten ist.',
+    'cli.oneFile': ({ word }) =>
+      `Eine Datei auf einmal: Was ist „${word}“? Setz einen Chart in Anführungszeichen.`,
+    'cli.jsonOrExplain': 'Gib --json oder --explain an, nicht beides.',
+    'cli.chartOrBeats': 'Gib --chart oder --beats an, nicht beides.',
+    'cli.idleWithBeats': ({ option }) =>
+      `--${option} hat mit --beats keinen Sinn: Die Liste sagt, wann jeder Schlag kommt.`,
+    'cli.noChords': 'Sag, welche Akkorde unter der Linie liegen: --chart mit --tempo, oder --beats.',
+    'cli.noTempo': 'Der Chart hat kein eigenes Tempo; gib --tempo an.',
+    'cli.capoWithoutNeck': '--capo braucht ein --instrument mit einem Griffbrett.',
+    'cli.capoFret': ({ most, fret }) => `--capo muss ein Bund von 1 bis ${most} sein, nicht ${fret}.`,
+    'cli.idleForBand': ({ option }) => `--${option} hat für landfall band keinen Sinn.`,
+    'cli.bandTakesNoFile': ({ word }) =>
+      `landfall band nimmt keine Datei: Was ist „${word}“? Setz einen Chart in Anführungszeichen.`,
+    'cli.bandChart': 'Sag, was die Band spielt: --chart.',
+    'cli.bandOut': 'Sag, wohin zu schreiben ist: --out band.wav oder --out band.mid.',
+    'cli.bandOutKind': ({ file }) => `--out muss auf .wav, .mid oder .musicxml enden, nicht „${file}“.`,
+    'cli.bandOnly': ({ option }) => `--${option} gehört zu landfall band.`,
+    'cli.bandTempo': ({ lowest, highest, bpm }) =>
+      `Die Band spielt ${lowest} bis ${highest} Schläge in der Minute, nicht ${decimalOf(bpm)}.`,
+    'cli.wavTooLong': ({ file }) =>
+      `${file} würde länger, als eine WAV-Datei sein kann; verlange weniger Chorusse.`,
+    'cli.unknownOption': ({ option }) => `Es gibt keine Option ${option}.`,
+    'cli.takesNoValue': ({ option }) => `--${option} nimmt keinen Wert.`,
+    'cli.valueMissing': ({ option }) => `--${option} braucht einen Wert dahinter.`,
+    'cli.givenTwice': ({ option }) => `--${option} ist zweimal angegeben.`,
+    'cli.number': ({ option, lowest, highest, unit, auto, given }) =>
+      `--${option} muss eine Zahl von ${decimalOf(lowest)} bis ${decimalOf(highest)} ${OPTION_UNITS[unit]} sein${auto ? ' oder auto' : ''}, nicht „${given}“.`,
+    'cli.wholeNumber': ({ option, lowest, highest, given }) =>
+      `--${option} muss eine ganze Zahl von ${lowest} bis ${highest} sein, nicht „${given}“.`,
+    'cli.fromOneUp': ({ option, given }) => `--${option} muss eine Zahl ab 1 sein, nicht „${given}“.`,
+    'cli.rise': ({ most, given }) =>
+      `--rise nennt Schläge in der Minute bis ${most} und hinter einem Schrägstrich Takte, wenn es nicht jeder Chorus ist, etwa 4/24; nicht „${given}“.`,
+    'cli.oneOf': ({ option, choices, given }) =>
+      `--${option} muss eines von ${choices.join(', ')} sein, nicht „${given}“.`,
+    'cli.key': ({ given }) =>
+      `--key muss eine Tonart auf Englisch sein, etwa Bb oder "F# minor", nicht „${given}“.`,
+    'cli.instrument': ({ given }) =>
+      `--instrument muss eines sein, das landfall --help nennt, nicht „${given}“.`,
+    'cli.unknownAim': ({ name }) =>
+      `„${name}“ ist weder eine Datei noch ein Ziel des Hauses; landfall --help nennt sie.`,
+    'cli.aimNotJson': ({ name }) =>
+      `${name} ist nicht das JSON, in dem ein Ziel geschrieben ist; ein Beispiel steht in der README.`,
+    'cli.inFile': ({ name, cause }) => `${name}: ${cause}`,
+    'cli.noSuchBar': ({ bars, bar }) =>
+      `Die Form hat ${bars} ${noun(bars, 'Takt', 'Takte')} und keinen Takt ${bar}, der zu erklären wäre.`,
+    'cli.neitherFileNorChart': ({ given }) =>
+      `„${given}“ ist weder eine Datei noch ein Chart; schreib Takte wie "| G7 | C7 |" oder nenn eine Form, etwa "form:minor blues in A" (landfall forms zählt sie auf).`,
+    'cli.fault': ({ reason }) =>
+      `Landfall ist an einem eigenen Fehler gescheitert (${reason}); bitte melde ihn.`,
+    'disk.read': ({ name, reason, system }) =>
+      `${name} ist nicht zu lesen: ${reason === 'missing' ? 'Es gibt keine solche Datei' : diskReason(reason, system)}.`,
+    'disk.write': ({ name, reason, system }) =>
+      `${name} ist nicht zu schreiben: ${reason === 'missing' ? 'Es gibt keinen solchen Ordner' : diskReason(reason, system)}.`,
   },
 
   // Hinweise: gleiche Schlüssel und Gruppen wie in en.ts.
   notices: {
-    // Ein Satz ohne Schlüssel.
-    plain: ({ text }) => text,
-
     // ── of the core ──
+    'sound.cut': ({ name, promisedSeconds, heldSeconds }) =>
+      `${name} ist abgeschnitten oder beschädigt: Angegeben sind ${decimal(promisedSeconds, 1)} s, vorhanden ${decimal(heldSeconds, 1)} s; was da ist, wurde genommen.`,
+    'sound.cutStream': ({ name }) =>
+      `${name} ist abgeschnitten: Der Klang kommt nicht an sein Ende; was da ist, wurde genommen.`,
+    'sound.damaged': ({ name, places, silence }) =>
+      `${name} ist ${places === null ? '' : `an ${places === 1 ? 'einer Stelle' : `${places} Stellen`} `}beschädigt; ${silence ? 'dort steht nun Stille' : 'was zu lesen ist, wurde genommen'}.`,
+    'sound.channelTaken': ({ name, channel }) =>
+      `Die Kanäle von ${name} löschen sich beim Mischen fast aus; nur Kanal ${channel} wurde genommen.`,
+    'sound.notNumbers': ({ name, samples }) =>
+      `${name} hat ${samples} ${noun(samples, 'Wert, der keine brauchbare Zahl ist', 'Werte, die keine brauchbaren Zahlen sind')} (NaN oder unendlich); dort steht nun Stille.`,
+    'midiFile.cut': ({ name }) => `${name} ist abgeschnitten; die Töne, die da sind, wurden genommen.`,
+    'midiFile.partTaken': ({ name, parts, part, title, track, channel }) => {
+      const place = channel === null ? `Spur ${track ?? 1}` : `Kanal ${channel}`;
+      return `${name} hat ${parts} ${noun(parts, 'Stimme', 'Stimmen')} mit Tönen; genommen wurde ${title === null ? place : `„${title}“ (${place})`}, Stimme ${part}.`;
+    },
+    'midiFile.unread': ({ name, texts }) =>
+      `${name}: ${quoted(texts).join(', ')} wurde nicht als Akkord gelesen.`,
+    'score.lostJumps': ({ name }) =>
+      `${name}: Die Sprünge (D.C., D.S., Coda) führen nirgendwohin; die Takte werden gespielt, wie sie dastehen.`,
+    'score.unreadChord': ({ name, bar, what }) =>
+      `${name}: In Takt ${bar} ist ${what === null ? 'ein Akkord ohne Grundton' : `„${what}“`} nicht als Akkord zu lesen; der Akkord davor gilt weiter.`,
+    'score.repeatAfterJump': ({ name }) =>
+      `${name}: Wiederholungen, die nach einem D.C. oder D.S. gespielt werden sollen, werden dort nicht gespielt.`,
+    'removal.silent': ({ name }) =>
+      `${name} ist still, es gibt nichts herauszunehmen; der Take wird bewertet, wie er ist.`,
+    'removal.notHeard': ({ take, backing }) =>
+      `${backing} ist in ${take} innerhalb von 10 Sekunden um den Anfang nicht zu hören: Vielleicht ist es eine andere Aufnahme oder ein anderes Tempo, oder Kopfhörer hielten sie vom Mikrofon fern; der Take wird bewertet, wie er ist.`,
+    'removal.wandering':
+      'Die Band ist im Take zu hören, rutschte aber hin und her und ließ sich nicht herausnehmen: Einige Töne können von der Band sein. Schließ, was sonst noch läuft, und mach vor dem nächsten Take einen Soundcheck.',
+    'removal.slipped': ({ ms, time, more, late }) =>
+      `Die Band rutschte bei ${time} um ${ms} ms${more > 0 ? ` und danach noch ${times(more)}` : ''}: Sie wurde davor und danach herausgenommen, aber die Töne danach liegen ${ms} ms zu ${late ? 'spät' : 'früh'}.`,
+
+    'band.unknownFeel': ({ feel }) =>
+      `Die Band kennt kein Feel „${feel}“; sie spielt diese Takte wie die übrigen oder wie --feel sagt.`,
 
     // ── of the app ──
     'microphone.processing': ({ echo, noise, gain }) => {
@@ -1528,6 +1900,7 @@ export const de: Words = {
     holdTake: ({ title }) => `${title} hervorheben`,
     bandBar: ({ bar }) => `Takt ${bar}, die Band ist dran:`,
     goesOn: 'geht weiter',
+    demo: 'Demo-Take',
     earlierLanding: ({ chorus, landing }) => `Chorus ${chorus}. ${landing}`,
     landing: ({ chord, role, degree, timing }) =>
       `${chord}: ${[role, degree, timing].filter((part) => part !== '').join(', ')}.`,
@@ -1571,6 +1944,80 @@ export const de: Words = {
 
   // Hilfe und andere Seiten der Kommandozeile.
   cli: {
-    noCommand: 'Sag, was zu tun ist.',
+    listening: ({ time, share }) =>
+      `Es wird gehört: ${time}${share === null ? '' : `, ${Math.floor(100 * share)} %`}`,
+    writtenBand: ({ file, choruses, bars, feel, bpm, seed }) =>
+      `${file}: ${choruses === 1 ? 'ein Chorus' : `${choruses} Chorusse`} zu ${bars} ${noun(bars, 'Takt', 'Takten')}, ${feel}, ${decimalOf(bpm)} bpm, seed ${seed}.`,
+    writtenScore: ({ file, bars }) => `${file}: ${bars} ${noun(bars, 'Takt', 'Takte')} Akkorde.`,
+    formLength: ({ bars, mode }) => `${bars} ${noun(bars, 'Takt', 'Takte')}, ${MODES[mode]}`,
+    input: 'Die Eingabe',
+    output: 'Die Standardausgabe',
+    formHint:
+      'Nimm eine mit --chart "form:NAME in TONART", die Tonart auf Englisch, etwa --chart "form:minor blues in A".',
+    usage: `Aufruf: landfall grade FILE --chart TEXT|FILE --tempo BPM [Optionen]
+        landfall grade FILE --beats BEATS.csv [Optionen]
+        landfall band --chart TEXT|FILE --tempo BPM --out band.wav|band.mid
+        landfall forms | schema | --help | --version`,
+    help: {
+      whatItDoes: 'Landfall hört eine improvisierte Linie und sagt, wo sie auf den Akkorden landet.',
+      file: 'FILE ist eine Aufnahme (WAV, FLAC, MP3, Ogg Vorbis) oder eine Liste von Tönen: eine Tabelle mit dem Kopf onset,duration,pitch (Sekunden, Sekunden, MIDI-Nummer) oder eine MIDI-Datei.',
+      range: ({ lowest, highest }) => `${decimalOf(lowest)} bis ${decimalOf(highest)}`,
+      exit: 'Es endet mit 0, wenn bewertet wurde, mit 1, wenn die Eingabe nicht bewertet werden kann, mit 2 bei falschem Aufruf.',
+      sections: {
+        chords: 'Die Akkorde darunter',
+        grading: 'Wie bewertet wird',
+        output: 'Was herauskommt',
+        band: 'Die Band als Datei',
+        others: 'Andere Befehle',
+      },
+      options: {
+        chart:
+          'Der Chart: Taktstriche und Akkorde, "| G7 | C7 | G7 | D7 |", ausgeschrieben oder als Datei (Text, MusicXML, MIDI mit Akkord-Markern); "form:NAME in TONART" für eine eingebaute Form. Er läuft herum, bis die Eingabe endet. Akkorde stehen auf Englisch: B und Bb statt H und B.',
+        tempo: ({ range }) => `Schläge in der Minute, ${range}; das des Charts, wenn er eines hat.`,
+        firstBeat: 'Wann der erste Takt beginnt, vom Anfang von FILE an. 0, wenn nichts angegeben ist.',
+        beats:
+          'Statt eines Charts: eine Tabelle mit dem Kopf time,chord, eine Zeile für jeden Schlag, ein leerer Akkord, wo der letzte weitergilt.',
+        meter: ({ meters }) => `${meters.join(', ')}. 4/4, wenn nichts angegeben ist.`,
+        swing: ({ range }) =>
+          `Anteil des Schlags, den die erste Achtel einnimmt, ${range}. 0,5, wenn nichts angegeben ist.`,
+        rise: 'Das Tempo steigt nach jedem Chorus um so viel, oder nach so vielen Takten, bis 280.',
+        transpose: 'Der Chart um so viele Halbtöne höher, mit einem Minus tiefer.',
+        trade:
+          'Spieler und Band wechseln sich nach so vielen Takten ab, der Spieler zuerst: Nur seine werden bewertet.',
+        feel: 'Wie gespielt wird, wenn der Chart es nicht sagt: Ein Teil mit anderem Feel swingt danach.',
+        key: 'Für die zweite Lesart jedes Tons, auf Englisch, etwa Bb oder "F# minor"; die des Charts, wenn nichts angegeben ist.',
+        reference: ({ range }) =>
+          `A4, ${range} Hz, oder aus den Tönen gefunden. 440, wenn nichts angegeben ist.`,
+        anticipation: ({ range }) =>
+          `Wie früh ein Ton zum nächsten Akkord gehören kann, ${range}; 0 ist der Akkord am Einsatz. Eine Achtel, wenn nichts angegeben ist.`,
+        tolerance: ({ range }) =>
+          `Wie ungenau ein Ton an einem Wechsel sein darf, ${range} ms; 50, wenn nichts angegeben ist. --anticipation 0 schaltet es ab.`,
+        full: 'Jede Zahl auf der Seite; ohne das passt die Seite auf einen Bildschirm.',
+        chorus: 'Zu --explain: dieser Takt nur in diesem Chorus, ab 1 gezählt.',
+        palette: ({ names }) => `Was als Farbe zählt: ${names.join(', ')}.`,
+        aim: ({ ids }) =>
+          `Misst dieses Ziel zuerst; es dürfen mehrere sein. Eine eigene Datei oder ${ids.join(', ')}.`,
+        instrument: ({ ids }) => `Sagt, wo die empfohlenen Töne liegen: ${ids.join(', ')}.`,
+        capo: 'Der Bund, auf dem der Kapodaster liegt.',
+        backing:
+          'Eine Aufnahme der Begleitung, die das Mikrofon mitgehört hat: Sie wird im Take gefunden, bis zu 10 Sekunden davor oder danach, und vor dem Hören herausgenommen.',
+        part: 'Die Stimme, die aus einer MIDI-Datei mit mehreren zu nehmen ist.',
+        json: 'Der Bericht als JSON und sonst nichts; landfall schema gibt seine Form aus.',
+        explain: 'Die Gründe hinter jeder Landung und jedem Ton dieses Takts.',
+        language: ({ codes }) =>
+          `Die Sprache der Seite: ${joinWith(codes, 'oder')}. en, wenn nichts angegeben ist.`,
+        out: 'landfall band: wohin zu schreiben ist: eine Aufnahme (.wav), eine MIDI-Datei (.mid) oder der Chart als Noten (.musicxml).',
+        bandFeel: ({ names }) =>
+          `${names.join(', ')}; das des Charts, wenn nichts angegeben ist, sonst shuffle.`,
+        bandSwing: 'Wie oben; was das Feel bei diesem Tempo hat, wenn nichts angegeben ist.',
+        bandTurns: 'Wie oben; in ihren Runden spielt die Band eine Linie zum Ziel --aim.',
+        drone: 'Der Grundton der Tonart, oder Grundton und Quinte, gehalten anstelle von Bass und Akkorden.',
+        choruses: ({ range }) =>
+          `Wie oft der Chart herumläuft, ${range}. 3, wenn nichts angegeben ist; ein Schluss folgt.`,
+        seed: 'Dieselbe Zahl spielt dieselben Töne. 1, wenn nichts angegeben ist.',
+        forms: 'Die eingebauten Formen.',
+        schema: 'Das JSON-Schema des Berichts.',
+      },
+    },
   },
 };

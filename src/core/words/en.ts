@@ -3,7 +3,17 @@
  * to it. An entry is a text, or a function of one object of plain values that gives a text. How to add one stands in
  * the folder's README.
  */
-import { chordRootAscii, joinWith, noteAscii, type NoteName } from './entry.ts';
+import {
+  type ChordHint,
+  type ForeignFile,
+  type OggCodec,
+  isArchive,
+  isConvertible,
+  chordRootAscii,
+  joinWith,
+  noteAscii,
+  type NoteName,
+} from './entry.ts';
 
 type VerdictCode = 'above chance' | 'at chance' | 'below chance' | 'too short to tell';
 
@@ -152,6 +162,74 @@ function inCents(cents: number): string {
   return rounded === 0 ? 'in tune' : `${rounded < 0 ? '−' : '+'}${Math.abs(rounded)} cents`;
 }
 
+/** A file by the name that the player knows. */
+interface Named {
+  readonly name: string;
+}
+
+/** A bar of a chart counted from 1; null for the pickup. */
+interface InBar {
+  readonly bar: number | null;
+}
+const barOrPickup = (bar: number | null): string => (bar === null ? 'The pickup' : `Bar ${bar}`);
+
+type Mode = 'major' | 'minor';
+
+/** What a player could have meant by a symbol that can't be read. */
+function chordHint(hint: ChordHint): string {
+  if (hint.kind === 'capital') return `a root is a capital letter: write ${hint.write}`;
+  if (hint.kind === 'beginning')
+    return `only ${hint.readable} of it can be read: check what follows, as in Am7/G or Bb7(b9)`;
+  return 'a chord is a root from A to G and its quality, like C7, F#m7b5, Bbmaj7, Eb6/9 or G7/B';
+}
+
+type ChartNumber = 'tempo' | 'swing' | 'pickup';
+const CHART_NUMBERS: Readonly<Record<ChartNumber, string>> = {
+  tempo: 'beats a minute',
+  swing: 'of the beat for its first eighth',
+  pickup: 'beats before the first downbeat',
+};
+
+const READABLE_FILES =
+  'Landfall reads WAV, MP3, FLAC and Ogg Vorbis audio, MIDI files, and tables with the header onset,duration,pitch';
+
+/** Files that are known and can't be graded. */
+const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
+  mp4: 'an MP4 or M4A file',
+  aiff: 'an AIFF file',
+  caf: 'a Core Audio file',
+  rifx: 'a big-endian WAV file',
+  wma: 'a Windows Media file',
+  webm: 'a WebM or Matroska file',
+  ape: 'a Monkey’s Audio file',
+  wavpack: 'a WavPack file',
+  au: 'an AU file',
+  aac: 'an AAC stream',
+  avi: 'a video (AVI)',
+  webp: 'a picture (WebP)',
+  png: 'a picture (PNG)',
+  jpeg: 'a picture (JPEG)',
+  gif: 'a picture (GIF)',
+  bmp: 'a picture (BMP)',
+  pdf: 'a PDF document',
+  zip: 'a zip archive',
+  gzip: 'a gzip archive',
+  '7z': 'a 7z archive',
+  program: 'a program',
+};
+
+function foreignAdvice(kind: ForeignFile): string {
+  if (isArchive(kind)) return 'unpack it and give a recording';
+  return isConvertible(kind) ? 'save it as WAV, FLAC, MP3 or Ogg Vorbis and try again' : 'give a recording';
+}
+
+const OGG_CODECS: Readonly<Record<OggCodec, string>> = {
+  opus: 'Opus',
+  flac: 'FLAC inside Ogg',
+  speex: 'Speex',
+  theora: 'Theora video',
+};
+
 /** What a field of an aim has to look like. */
 type AimForm = 'words' | 'id' | 'degree of the key' | 'tone' | 'tones';
 const AIM_FORMS: Readonly<Record<AimForm, string>> = {
@@ -163,6 +241,51 @@ const AIM_FORMS: Readonly<Record<AimForm, string>> = {
 };
 
 const quoted = (texts: readonly string[]): readonly string[] => texts.map((text) => `"${text}"`);
+
+/** A number behind an option of the command line. */
+interface OptionRange {
+  readonly option: string;
+  readonly lowest: number;
+  readonly highest: number;
+  readonly unit: keyof typeof OPTION_UNITS;
+  readonly given: string;
+}
+const OPTION_UNITS = {
+  bpm: 'beats a minute',
+  beat: 'of the beat',
+  bars: 'bars',
+  seconds: 'seconds',
+  hz: 'Hz',
+  beats: 'beats',
+  choruses: 'choruses',
+  halfSteps: 'half steps',
+  ms: 'ms',
+  none: '',
+};
+
+interface WrittenBandFacts {
+  readonly file: string;
+  readonly choruses: number;
+  readonly bars: number;
+  readonly feel: string;
+  readonly bpm: number;
+  readonly seed: number;
+}
+
+/** Why a file can't be read or written. */
+type DiskReason = 'missing' | 'notAllowed' | 'folder' | 'tooManyOpen' | 'disk' | 'nameTooLong' | 'other';
+function diskReason(reason: DiskReason, system: string): string {
+  const told: Readonly<Record<DiskReason, string>> = {
+    missing: 'there is no such file',
+    notAllowed: 'you are not allowed to',
+    folder: 'it is a folder; name a file in it',
+    tooManyOpen: 'too many files are open',
+    disk: 'the disk failed',
+    nameTooLong: 'no file can have so long a name',
+    other: `the system says ${system}`,
+  };
+  return told[reason];
+}
 
 export const en = {
   /** The language's own name, as its speakers write it. */
@@ -734,12 +857,221 @@ export const en = {
   // Everything that keeps something from being done: what is wrong, where, and what to do. A key is a code; a fact
   // named `cause` holds another problem. Keys are grouped by the folder or the thing that they speak of.
   problems: {
-    // A sentence that has no code yet. It goes when everything is converted.
-    plain: ({ text }: { text: string }) => text,
-
     // ── charts ──
+    'chart.tooLong': ({ characters }: { characters: number }) =>
+      `The chart is longer than ${characters} characters: it is read in parts only.`,
+    'chart.noBars': 'The chart has no bars: write chords between bar lines, like | G7 | C7 | G7 | D7 |.',
+    'chart.repeatOpen': ({ line }: { line: number }) =>
+      `Line ${line} opens a repeat that never closes: write :| behind its last bar.`,
+    'chart.signsAtEnd': 'A segno or coda sign at the end has no bar behind it.',
+    'chart.endingWithoutRepeat': ({ bar }: { bar: number }) =>
+      `Bar ${bar} starts an ending, but no repeat sign :| closes it.`,
+    'chart.chorusTooLong': ({ bars }: { bars: number }) =>
+      `The chart plays ${bars} bars and more before it comes round: shorten its repeats.`,
+    'chart.noBarLines': ({ line }: { line: number }) =>
+      `Line ${line} has chords but no bar lines: write them between bar lines, like | C7 | F7 |.`,
+    'chart.headingTooLate': ({ line, word }: { line: number; word: string }) =>
+      `Line ${line}: ${word} stands above the first bar; only feel and key may change on the way.`,
+    'chart.headingEmpty': ({ line, word }: { line: number; word: string }) =>
+      `Line ${line}: ${word} says nothing; write a value behind it or take the line out.`,
+    'chart.sectionName': ({ line, name }: { line: number; name: string }) =>
+      `Line ${line}: “${name}” can’t name a section; write letters and words in brackets, like [A] or [Bridge].`,
+    'chart.chordWithoutBarLines': ({ name }: { name: string }) =>
+      `${name} stands without bar lines: a bar of it is | ${name} |.`,
+    'chart.sectionEmpty': ({ name, feel }: { name: string | null; feel: string | null }) =>
+      `Section ${name ?? (feel === null ? 'in another key' : `with the feel ${feel}`)} has no bars: write some behind it or take its line out.`,
+    'chart.noHeading': ({ line, text }: { line: number; text: string }) =>
+      `Line ${line}: “${text}” is no heading; write the word, a colon and its value.`,
+    'chart.unknownHeading': ({
+      line,
+      word,
+      known,
+    }: {
+      line: number;
+      word: string;
+      known: readonly string[];
+    }) => `Line ${line}: “${word}” is no heading of a chart; there are ${known.join(', ')}.`,
+    'chart.barEmpty': ({ bar }: InBar) =>
+      `${barOrPickup(bar)} is empty: write % to repeat the bar before, or N.C. for no chord.`,
+    'chart.signWithoutBar': ({ line, signs }: { line: number; signs: string }) =>
+      `Line ${line}: no bar stands before ${signs}.`,
+    'chart.endingWithoutChord': ({ bar }: InBar) =>
+      `${barOrPickup(bar)} starts an ending but has no chord in it.`,
+    'chart.pickupTooLong': ({ beats, meter }: { beats: number; meter: string }) =>
+      `A pickup is shorter than a bar: ${beats} beats don’t fit before ${meter}.`,
+    'chart.pickupRepeated': 'The pickup is played once: put repeats and signs behind it.',
+    'chart.repeatInRepeat': ({ bar }: InBar) =>
+      `${barOrPickup(bar)} opens a repeat inside a repeat: close the first with :| before.`,
+    'chart.repeatWithoutBar': ({ line }: { line: number }) =>
+      `Line ${line}: a repeat closes here with no bar in it.`,
+    'chart.repeatTimes': ({ bar, times: count, most }: { bar: number; times: number; most: number }) =>
+      `Bar ${bar} repeats x${count}; write how often it sounds in all, x2 to x${most}.`,
+    'chart.repeatsNothing': ({ bar }: InBar) =>
+      `${barOrPickup(bar)} repeats the bar before with %, but there is none: write its chord.`,
+    'chart.markFirst': ({ bar }: InBar) =>
+      `${barOrPickup(bar)} starts with a beat mark, but no chord stands before it: write the chord first.`,
+    'chart.noBeats': ({ bar, word, symbol }: InBar & { word: string; symbol: string }) =>
+      `${barOrPickup(bar)}: ${word} lasts no beats; write how many, like ${symbol}:2.`,
+    'chart.percentBesideChords': ({ bar }: InBar) =>
+      `${barOrPickup(bar)}: % repeats a whole bar and stands alone in it; to hold a chord for a beat write /.`,
+    'chart.chord': ({ bar, symbol, hint }: InBar & { symbol: string; hint: ChordHint }) =>
+      `${barOrPickup(bar)}: “${symbol}” can’t be read as a chord; ${chordHint(hint)}.`,
+    'chart.someBeats': ({ bar }: InBar) =>
+      `${barOrPickup(bar)} writes beats behind some of its chords: write them behind all, like C7:3 F7:1, and leave the beat marks out.`,
+    'chart.beatSum': ({ bar, written, holds }: InBar & { written: number; holds: number }) =>
+      `${barOrPickup(bar)} has ${trimmed(written, 3)} ${noun(written, 'beat')} written, but holds ${trimmed(holds, 3)}: each chord and each / is one beat.`,
+    'chart.meter': ({ line, value, known }: { line: number; value: string; known: readonly string[] }) =>
+      `Line ${line}: “${value}” is no meter that can be played; write one of ${known.join(', ')}.`,
+    'chart.key': ({ line, value }: { line: number; value: string }) =>
+      `Line ${line}: “${value}” is no key; write a tonic and, for minor, the word: Bb, F# minor.`,
+    'chart.number': ({
+      line,
+      word,
+      value,
+      least,
+      most,
+    }: {
+      line: number;
+      word: ChartNumber;
+      value: string;
+      least: number;
+      most: number;
+    }) =>
+      `Line ${line}: ${word} “${value}” is out of range; write a number from ${least} to ${most} (${CHART_NUMBERS[word]}).`,
+    'chart.endingNumber': ({ bar }: InBar) =>
+      `${barOrPickup(bar)}: endings are numbered from 1 up, like [1 or [1-3.`,
+    'chart.noCoda': ({ bar }: { bar: number }) =>
+      `Bar ${bar} goes to the coda, but there is none: write Coda before its first bar, or name a section [Coda].`,
+    'chart.noSegno': ({ bar, jump }: { bar: number; jump: string }) =>
+      `Bar ${bar} says ${jump}, but there is no segno: write Segno before the bar it goes back to.`,
+    'chart.noFine': ({ bar, jump }: { bar: number; jump: string }) =>
+      `Bar ${bar} says ${jump}, but there is no Fine: write Fine behind the bar it ends with.`,
+    'chart.noToCoda': ({ bar, jump }: { bar: number; jump: string }) =>
+      `Bar ${bar} says ${jump}, but no bar goes there: write To Coda behind the bar before the leap.`,
+    'form.unknown': ({ name, known }: { name: string; known: readonly string[] }) =>
+      `There is no form “${name}”; the forms are ${known.join(', ')}.`,
+    'form.key': ({ key, form }: { key: string; form: string }) =>
+      `“${key}” is no key for the ${form}; write its tonic, like Bb or F#.`,
+    'form.mode': ({ form, mode, tonic, asked }: { form: string; mode: Mode; tonic: string; asked: Mode }) =>
+      `The ${form} is in ${mode}, not ${tonic} ${asked}; leave the mode out or take another form.`,
+    'beats.tooFew': ({ rows }: { rows: number }) =>
+      `The list of beats has ${rows === 0 ? 'no row' : 'one row'}: at least two beats are needed to tell the tempo.`,
+    'beats.noTime': ({ row }: { row: number }) =>
+      `Row ${row} of the beats has no time: write seconds, like 2.45.`,
+    'beats.order': ({ row, seconds, before }: { row: number; seconds: number; before: number }) =>
+      `Row ${row} of the beats, at ${seconds} s, does not come after the row before, at ${before} s: put the beats in order.`,
+    'beats.chord': ({ row, symbol, hint }: { row: number; symbol: string; hint: ChordHint }) =>
+      `Row ${row} of the beats: “${symbol}” can’t be read as a chord; ${chordHint(hint)}.`,
 
     // ── files ──
+    'file.empty': ({ name }: Named) => `${name} is empty; give a recording or a list of notes.`,
+    'file.tagOnly': ({ name }: Named) => `${name} holds a tag and no sound; the file may be cut short.`,
+    'file.foreign': ({ name, kind }: Named & { kind: ForeignFile }) =>
+      `${name} is ${FOREIGN_FILES[kind]}, which can’t be graded; ${foreignAdvice(kind)}.`,
+    'file.zeros': ({ name }: Named) =>
+      `${name} holds zeros and no recording; it may not have been saved to its end.`,
+    'file.unknown': ({ name }: Named) => `${name} is of no kind that can be graded. ${READABLE_FILES}.`,
+    'file.text': ({ name }: Named) => `${name} is text, and no sound or list of notes. ${READABLE_FILES}.`,
+    'file.beats': ({ name }: Named) =>
+      `${name} is a list of beats, and no notes: it belongs under a line (at the command line, after --beats); give a recording or a list of notes.`,
+    'file.notesNoSound': ({ name }: Named) =>
+      `${name} is a list of notes and holds no sound; give a recording.`,
+    'file.tooLongForWhole': ({ name, minutes }: Named & { minutes: number }) =>
+      `${name} is longer than ${minutes} minutes; cut it into takes, or grade it on the command line.`,
+    'file.tooLongToPlay': ({ name, minutes }: Named & { minutes: number }) =>
+      `${name} is longer than ${minutes} minutes: cut out the part you play to.`,
+    'file.listTooLong': ({ name }: Named) => `${name} is too long for a list of notes; cut it into takes.`,
+    'file.notAllText': ({ name }: Named) =>
+      `${name} is not all text; save it as a UTF-8 table and try again.`,
+    'file.notText': ({ name }: Named) => `${name} is not text; save it as UTF-8 text and try again.`,
+    'file.noSound': ({ name }: Named) =>
+      `${name} holds no sound that can be read; it may be damaged: save or export it again.`,
+    'table.columns': ({
+      name,
+      missing,
+      wanted,
+    }: Named & { missing: readonly string[]; wanted: readonly string[] }) =>
+      `${name} has no column ${quoted(missing).join(', ')} in its first line; begin it with the header ${wanted.join(',')}.`,
+    'notes.cell': ({
+      name,
+      line,
+      column,
+      cell,
+      highest,
+    }: Named & { line: number; column: 'onset' | 'duration' | 'pitch'; cell: string; highest: number }) => {
+      const range = {
+        onset: 'a number of seconds',
+        duration: 'a number of seconds, 0 or more',
+        pitch: `a MIDI number from 0 to ${highest}`,
+      };
+      return `${name}, line ${line}: the ${column} "${cell}" is not ${range[column]}; mend that line.`;
+    },
+    'notes.none': ({ name }: Named) => `${name} has a header and no notes under it; add a row for each note.`,
+    'beats.cell': ({ name, line, cell }: Named & { line: number; cell: string }) =>
+      `${name}, line ${line}: the time "${cell}" is not a number of seconds; mend that line.`,
+    'beats.fileOrder': ({
+      name,
+      line,
+      seconds,
+      before,
+    }: Named & { line: number; seconds: number; before: number }) =>
+      `${name}, line ${line}: the beat at ${seconds} s does not come after the one before it, at ${before} s; put the beats in order, one row each.`,
+    'beats.fileTooFew': ({ name, beats }: Named & { beats: number }) =>
+      `${name} has ${beats === 0 ? 'no beats' : 'one beat only'}; it needs two beats or more.`,
+    'midiFile.damaged': ({ name }: Named) =>
+      `${name} is a damaged MIDI file; save it again as a standard MIDI file.`,
+    'midiFile.format': ({ name, format }: Named & { format: number }) =>
+      `${name} is a MIDI file of format ${format}; save it as format 0 or 1.`,
+    'midiFile.noNotes': ({ name }: Named) =>
+      `${name} has no notes in it (percussion is left out); give a file with a line.`,
+    'midiFile.noPart': ({ name, parts, part }: Named & { parts: number; part: number }) =>
+      `${name} has ${parts} ${noun(parts, 'part')} with notes, and no part ${part}.`,
+    'midiFile.noTempo': ({ name }: Named) => `${name} counts frames instead of beats; save it with a tempo.`,
+    'midiFile.meterChanges': ({ name, from, to }: Named & { from: string; to: string }) =>
+      `${name} changes its meter from ${from} to ${to}; a chart has one meter: split the file there.`,
+    'midiFile.meter': ({ name, meter }: Named & { meter: string }) =>
+      `${name} is in ${meter}, which no chart here can be in.`,
+    'midiFile.noChords': ({ name }: Named) =>
+      `${name} has no chord symbols among its markers and texts; give a chart, or a MIDI file with some.`,
+    'score.notXml': ({ name }: Named) => `${name} is not well-formed XML; save it again as MusicXML.`,
+    'score.timewise': ({ name }: Named) =>
+      `${name} is written bar by bar (score-timewise); save it as a partwise score.`,
+    'score.otherXml': ({ name }: Named) => `${name} is XML, but no MusicXML score.`,
+    'score.noChords': ({ name }: Named) => `${name} has no chord symbols in it (no harmony elements).`,
+    'score.meter': ({ name, bar, meter }: Named & { bar: string; meter: string }) =>
+      `${name}: bar ${bar} is in ${meter}, which no chart here can be in.`,
+    'score.meterChanges': ({ name, bar, meter }: Named & { bar: string; meter: string }) =>
+      `${name}: the meter changes to ${meter} in bar ${bar}; a chart has one meter: split the score there.`,
+    'chartFile.tooLong': ({ name }: Named) => `${name} is too long for a chart.`,
+    'chartFile.unreadable': ({ name, cause }: Named & { cause: string }) =>
+      `${name} can’t be read as a chart: ${cause}`,
+    'chartFile.noScore': ({ name }: Named) => `${name} is a zip archive, but no compressed MusicXML score.`,
+    'chartFile.damagedArchive': ({ name }: Named) =>
+      `${name} is a damaged archive; save the score again as MusicXML.`,
+    'sound.noChannel': ({ name }: Named) =>
+      `${name} says that it has no channel; its header is damaged, save it again.`,
+    'sound.sampleRate': ({
+      name,
+      hz,
+      lowest,
+      highest,
+    }: Named & { hz: number; lowest: number; highest: number }) =>
+      `${name} has a sample rate of ${hz} Hz; it must lie between ${lowest} and ${highest} Hz: save it again at 44100 or 48000.`,
+    'flac.header': ({ name }: Named) => `${name} is a FLAC file with a damaged header; encode it again.`,
+    'flac.empty': ({ name }: Named) =>
+      `${name} is a FLAC file with no samples in it; it may be cut short, encode it again.`,
+    'mp3.empty': ({ name }: Named) => `${name} has no MP3 sound in it; it may be damaged, save it again.`,
+    'wav.header': ({ name }: Named) => `${name} is a WAV file with a damaged header; save it again.`,
+    'wav.samples': ({ name, format, bits }: Named & { format: string | number; bits: number | null }) =>
+      `${name} is a WAV file with ${bits !== null ? `${bits}-bit` : typeof format === 'number' ? `format ${format}` : format} samples, which can’t be read; save it as 16 or 24-bit PCM and try again.`,
+    'wav.noFormat': ({ name }: Named) =>
+      `${name} is a WAV file that does not say how its samples are written; save it again.`,
+    'wav.empty': ({ name }: Named) =>
+      `${name} is a WAV file with no samples in it; it may be cut short, or the recording never began.`,
+    'ogg.codec': ({ name, codec }: Named & { codec: OggCodec }) =>
+      `${name} holds ${OGG_CODECS[codec]}, which can’t be read; save it as WAV, FLAC, MP3 or Ogg Vorbis.`,
+    'ogg.noVorbis': ({ name }: Named) =>
+      `${name} is an Ogg file with no Vorbis sound in it; save it again as WAV or FLAC.`,
 
     // ── aims and reports ──
     'aim.field': ({
@@ -769,6 +1101,19 @@ export const en = {
       'Grade the take again to get a fresh report.',
 
     // ── room and beats ──
+    'beatFinder.tooShort': ({ seconds }: { seconds: number }) =>
+      `The recording lasts less than ${seconds} seconds: too short to find a beat in.`,
+    'beatFinder.silent': 'The recording is silent: open another file.',
+    'beatFinder.none': 'No steady beat was found in this recording: tap it along with the music.',
+    'sweep.silent':
+      'The microphone gave only silence during the sweep: check that it is not muted, then try again.',
+    'sweep.tooLoud':
+      'The sweep was too loud for the microphone: turn the speakers or the input down and try again.',
+    'sweep.noisyRoom':
+      'The room is too loud to hear the sweep: wait for a quieter moment, or turn the speakers up a little.',
+    'sweep.nothingRecorded': 'Nothing was recorded during the sweep: try again.',
+    'sweep.spread': ({ ms }: { ms: number }) =>
+      `The delay came out ${ms} ms apart from one sweep to the next: close what else is running, wait until it is quiet, and try again.`,
 
     // ── audio, storage, analysis, state ──
     'microphone.insecure':
@@ -800,8 +1145,8 @@ export const en = {
     'playback.workerGone': "The take can't be slowed down: reload the page and try again.",
     'playback.notSlowed': ({ reason }: { reason: string }) =>
       `The take can't be slowed down (${reason}). At full speed it plays as before.`,
-    'band.failed': ({ reason }: { reason: string }) =>
-      `The band can't play: ${reason}. Reload the page and try again.`,
+    'band.failed': ({ reason }: { reason: string | null }) =>
+      `The band can’t play${reason === null ? '' : ` (${reason})`}. Reload the page and try again.`,
     'backing.failed': ({ reason }: { reason: string }) =>
       `The recording could not be worked on (${reason}). Reload the page and try again.`,
     'backing.workerGone': 'The recording could not be worked on: reload the page and try again.',
@@ -835,14 +1180,14 @@ export const en = {
     'storage.chartUnreadable': 'A stored chart could not be read; the others are not touched.',
     'take.gone': 'This take is no longer on this machine.',
     'take.unreadable': ({ id }: { id: string }) =>
-      `The record of take ${id} can't be read; its sound is left where it is, the other takes are not touched.`,
+      `The record of take ${id} can’t be read; its sound is left where it is, the other takes are not touched.`,
     'take.calledOff': 'The take was called off before it began.',
     'take.notesHaveNoBacking': ({ name }: { name: string }) =>
       `${name} is no recording: there is no backing to take out of it.`,
     'take.backingIsNotes': ({ name }: { name: string }) =>
       `${name} is a list of notes and no recording of a backing: choose another file.`,
     'take.soundLost':
-      "The browser loses sound; what is played there can't be heard. Close what else is running.",
+      'The browser loses sound; what is played there can’t be heard. Close what else is running.',
     'take.slipped': ({ ms, time, late }: { ms: number; time: string; late: boolean }) =>
       `The sound slipped by ${ms} ms at ${time}: the notes after it are placed ${ms} ms too ${late ? 'late' : 'early'}. Close what else is running.`,
     'listener.failed': ({ reason }: { reason: string }) =>
@@ -868,20 +1213,145 @@ export const en = {
     // ── command line ──
     'cli.language': ({ given, known }: { given: string; known: readonly string[] }) =>
       `--language must be ${joinWith(known, 'or')}, not "${given}".`,
+    'cli.noCommand': 'Say what to do.',
+    'cli.unknownCommand': ({ command }: { command: string }) => `There is no command "${command}".`,
+    'cli.noFileWanted': ({ command }: { command: string }) => `landfall ${command} takes no file.`,
+    'cli.noFile': 'Say which file to grade.',
+    'cli.oneFile': ({ word }: { word: string }) =>
+      `One file at a time: what is "${word}"? Put a chart in quotes.`,
+    'cli.jsonOrExplain': 'Give --json or --explain, not both.',
+    'cli.chartOrBeats': 'Give --chart or --beats, not both.',
+    'cli.idleWithBeats': ({ option }: { option: string }) =>
+      `--${option} has no meaning with --beats: the list says when each beat comes.`,
+    'cli.noChords': 'Say what chords are under the line: --chart with --tempo, or --beats.',
+    'cli.noTempo': 'The chart has no tempo of its own; give --tempo.',
+    'cli.capoWithoutNeck': '--capo needs an --instrument with a neck.',
+    'cli.capoFret': ({ most, fret }: { most: number; fret: number }) =>
+      `--capo must be a fret from 1 to ${most}, not ${fret}.`,
+    'cli.idleForBand': ({ option }: { option: string }) => `--${option} has no meaning for landfall band.`,
+    'cli.bandTakesNoFile': ({ word }: { word: string }) =>
+      `landfall band takes no file: what is "${word}"? Put a chart in quotes.`,
+    'cli.bandChart': 'Say what the band plays: --chart.',
+    'cli.bandOut': 'Say where to write: --out band.wav or --out band.mid.',
+    'cli.bandOutKind': ({ file }: { file: string }) =>
+      `--out must end in .wav, .mid or .musicxml, not "${file}".`,
+    'cli.bandOnly': ({ option }: { option: string }) => `--${option} is for landfall band.`,
+    'cli.bandTempo': ({ lowest, highest, bpm }: { lowest: number; highest: number; bpm: number }) =>
+      `The band plays ${lowest} to ${highest} beats a minute, not ${bpm}.`,
+    'cli.wavTooLong': ({ file }: { file: string }) =>
+      `${file} would be longer than a WAV file can be; ask for fewer choruses.`,
+    'cli.unknownOption': ({ option }: { option: string }) => `There is no option ${option}.`,
+    'cli.takesNoValue': ({ option }: { option: string }) => `--${option} takes no value.`,
+    'cli.valueMissing': ({ option }: { option: string }) => `--${option} needs a value behind it.`,
+    'cli.givenTwice': ({ option }: { option: string }) => `--${option} is given twice.`,
+    'cli.number': ({ option, lowest, highest, unit, auto, given }: OptionRange & { auto: boolean }) =>
+      `--${option} must be a number from ${lowest} to ${highest} ${OPTION_UNITS[unit]}${auto ? ', or auto' : ''}, not "${given}".`,
+    'cli.wholeNumber': ({ option, lowest, highest, given }: OptionRange) =>
+      `--${option} must be a whole number from ${lowest} to ${highest}, not "${given}".`,
+    'cli.fromOneUp': ({ option, given }: { option: string; given: string }) =>
+      `--${option} must be a number from 1 up, not "${given}".`,
+    'cli.rise': ({ most, given }: { most: number; given: string }) =>
+      `--rise must be beats a minute up to ${most}, and bars behind a slash where it is not each chorus, like 4/24; not "${given}".`,
+    'cli.oneOf': ({
+      option,
+      choices,
+      given,
+    }: {
+      option: string;
+      choices: readonly string[];
+      given: string;
+    }) => `--${option} must be one of ${choices.join(', ')}, not "${given}".`,
+    'cli.key': ({ given }: { given: string }) => `--key must be a key like Bb or "F# minor", not "${given}".`,
+    'cli.instrument': ({ given }: { given: string }) =>
+      `--instrument must be one that landfall --help lists, not "${given}".`,
+    'cli.unknownAim': ({ name }: Named) =>
+      `"${name}" is neither a file nor an aim of the house; landfall --help lists those.`,
+    'cli.aimNotJson': ({ name }: Named) =>
+      `${name} is not the JSON that an aim is written in; see the README for one.`,
+    'cli.inFile': ({ name, cause }: Named & { cause: string }) => `${name}: ${cause}`,
+    'cli.noSuchBar': ({ bars, bar }: { bars: number; bar: number }) =>
+      `The form has ${bars} ${noun(bars, 'bar')} and no bar ${bar} to explain.`,
+    'cli.neitherFileNorChart': ({ given }: { given: string }) =>
+      `"${given}" is neither a file nor a chart; write bars like "| G7 | C7 |", or name a form like "form:minor blues in A" (landfall forms lists them).`,
+    'cli.fault': ({ reason }: { reason: string }) =>
+      `Landfall stumbled over a fault of its own (${reason}); please report it.`,
+    'disk.read': ({ name, reason, system }: Named & { reason: DiskReason; system: string }) =>
+      `${name} can’t be read: ${reason === 'missing' ? 'there is no such file' : diskReason(reason, system)}.`,
+    'disk.write': ({ name, reason, system }: Named & { reason: DiskReason; system: string }) =>
+      `${name} can’t be written: ${reason === 'missing' ? 'there is no such folder' : diskReason(reason, system)}.`,
   },
 
   // What was odd and was mended, or is good to know; nothing failed. Codes as in `problems`.
   notices: {
-    // A sentence that has no code yet. It goes when everything is converted.
-    plain: ({ text }: { text: string }) => text,
-
     // ── of the core ──
+    'sound.cut': ({
+      name,
+      promisedSeconds,
+      heldSeconds,
+    }: Named & { promisedSeconds: number; heldSeconds: number }) =>
+      `${name} is cut short or damaged: it promises ${decimal(promisedSeconds, 1)} s and holds ${decimal(heldSeconds, 1)} s; what is there was taken.`,
+    'sound.cutStream': ({ name }: Named) =>
+      `${name} is cut short: the stream does not come to its end; what is there was taken.`,
+    'sound.damaged': ({ name, places, silence }: Named & { places: number | null; silence: boolean }) =>
+      `${name} is damaged${places === null ? '' : ` in ${places === 1 ? 'one place' : `${places} places`}`}; ${silence ? 'silence was put there' : 'what can be read was taken'}.`,
+    'sound.channelTaken': ({ name, channel }: Named & { channel: number }) =>
+      `The channels of ${name} all but vanish when they are mixed; channel ${channel} alone was taken.`,
+    'sound.notNumbers': ({ name, samples }: Named & { samples: number }) =>
+      `${name} has ${samples} ${samples === 1 ? 'sample that is' : 'samples that are'} not a usable number (NaN or infinite); silence was put there.`,
+    'midiFile.cut': ({ name }: Named) => `${name} is cut short; the notes that are there were taken.`,
+    'midiFile.partTaken': ({
+      name,
+      parts,
+      part,
+      title,
+      track,
+      channel,
+    }: Named & {
+      parts: number;
+      part: number;
+      /** The name of the track, or null. */
+      title: string | null;
+      track: number | null;
+      channel: number | null;
+    }) => {
+      const place = channel === null ? `track ${track ?? 1}` : `channel ${channel}`;
+      return `${name} has ${parts} ${noun(parts, 'part')} with notes; ${title === null ? place : `"${title}" (${place})`} was taken, part ${part}.`;
+    },
+    'midiFile.unread': ({ name, texts }: Named & { texts: readonly string[] }) =>
+      `${name}: ${texts.map((text) => `“${text}”`).join(', ')} was not read as a chord.`,
+    'score.lostJumps': ({ name }: Named) =>
+      `${name}: its jumps (D.C., D.S., coda) lead nowhere; the bars are played in the order they are written.`,
+    'score.unreadChord': ({ name, bar, what }: Named & { bar: string; what: string | null }) =>
+      `${name}: in bar ${bar} ${what === null ? 'a chord without a root' : `“${what}”`} can’t be read as a chord; the chord before it goes on.`,
+    'score.repeatAfterJump': ({ name }: Named) =>
+      `${name}: repeats that are to be taken after a D.C. or D.S. are not taken there.`,
+    'removal.silent': ({ name }: Named) =>
+      `${name} is silent, so there is nothing to take out; the take is graded as it is.`,
+    'removal.notHeard': ({ take, backing }: { take: string; backing: string }) =>
+      `${backing} is not heard in ${take} within 10 seconds of its start: it may be another recording or another tempo, or headphones kept it out of the microphone; the take is graded as it is.`,
+    'removal.wandering':
+      'The band is heard in the take, but it slipped to and fro and could not be taken out: some of the notes may be the band’s. Close what else is running, and do a sound check before the next take.',
+    'removal.slipped': ({
+      ms,
+      time,
+      more,
+      late,
+    }: {
+      ms: number;
+      time: string;
+      more: number;
+      late: boolean;
+    }) =>
+      `The band slipped by ${ms} ms at ${time}${more > 0 ? `, and ${more} more ${noun(more, 'time')} after that` : ''}: it was taken out on both sides, but the notes after it are placed ${ms} ms too ${late ? 'late' : 'early'}.`,
+
+    'band.unknownFeel': ({ feel }: { feel: string }) =>
+      `The band knows no feel “${feel}”; it plays these bars as the rest, or as --feel says.`,
 
     // ── of the app ──
     'microphone.processing': ({ echo, noise, gain }: { echo: boolean; noise: boolean; gain: boolean }) => {
       const kept = [echo && 'echo cancellation', noise && 'noise suppression', gain && 'automatic gain'];
       const names = kept.filter((name) => name !== false);
-      return `The browser kept ${joinWith(names, 'and')} on, which removes notes: turn it off in the system's sound settings.`;
+      return `The browser kept ${joinWith(names, 'and')} on, which removes notes: turn it off in the system’s sound settings.`;
     },
     'microphone.telephone':
       'This headset sends telephone sound: use a wired microphone, or the one in the laptop.',
@@ -1791,6 +2261,8 @@ export const en = {
     holdTake: ({ title }: { title: string }) => `Hold on to ${title}`,
     bandBar: ({ bar }: { bar: number }) => `Bar ${bar}, the band’s:`,
     goesOn: 'goes on',
+    /** The title of the demo. */
+    demo: 'Demo take',
     earlierLanding: ({ chorus, landing }: { chorus: number; landing: string }) =>
       `Chorus ${chorus}. ${landing}`,
     /** "A 7: third, 3, 20 ms late.", read out. */
@@ -1847,6 +2319,83 @@ export const en = {
 
   // Help and the other pages of the command line.
   cli: {
-    noCommand: 'Say what to do.',
+    listening: ({ time, share }: { time: string; share: number | null }) =>
+      `Listening: ${time}${share === null ? '' : `, ${Math.floor(100 * share)} %`}`,
+    writtenBand: ({ file, choruses, bars, feel, bpm, seed }: WrittenBandFacts) =>
+      `${file}: ${choruses === 1 ? 'one chorus' : `${choruses} choruses`} of ${bars} ${noun(bars, 'bar')}, ${feel}, ${bpm} bpm, seed ${seed}.`,
+    writtenScore: ({ file, bars }: { file: string; bars: number }) =>
+      `${file}: ${bars} ${noun(bars, 'bar')} of chords.`,
+    formLength: ({ bars, mode }: { bars: number; mode: Mode }) => `${bars} ${noun(bars, 'bar')}, ${mode}`,
+    /** What can't be read or written, where it is no file. */
+    input: 'The input',
+    output: 'Standard output',
+    formHint: 'Take one with --chart "form:NAME in KEY", like --chart "form:minor blues in A".',
+    /** Shown under the sentence when it was called wrongly. */
+    usage: `Usage: landfall grade FILE --chart TEXT|FILE --tempo BPM [options]
+       landfall grade FILE --beats BEATS.csv [options]
+       landfall band --chart TEXT|FILE --tempo BPM --out band.wav|band.mid
+       landfall forms | schema | --help | --version`,
+    help: {
+      whatItDoes: 'Landfall hears an improvised line and says where it lands on the chords.',
+      file: 'FILE is a recording (WAV, FLAC, MP3, Ogg Vorbis) or a list of notes: a table with the header onset,duration,pitch (seconds, seconds, MIDI number) or a MIDI file.',
+      range: ({ lowest, highest }: { lowest: number; highest: number }) => `${lowest} to ${highest}`,
+      exit: 'It ends with 0 when it graded, 1 when the input can’t be graded, 2 when it was called wrongly.',
+      sections: {
+        chords: 'The chords under it',
+        grading: 'How it is graded',
+        output: 'What comes out',
+        band: 'The band as a file',
+        others: 'Other commands',
+      },
+      /** What each option does. */
+      options: {
+        chart:
+          'The chart: bar lines and chords, "| G7 | C7 | G7 | D7 |", in so many words or as a file (text, MusicXML, MIDI with chord markers); "form:NAME in KEY" for a built-in form. It goes round until the input ends.',
+        tempo: ({ range }: { range: string }) => `Beats a minute, ${range}; the chart’s own if it has one.`,
+        firstBeat: 'When the first downbeat comes, from the start of FILE. 0 unless given.',
+        beats:
+          'Instead of a chart: a table with the header time,chord, a row a beat, an empty chord where the last goes on.',
+        meter: ({ meters }: { meters: readonly string[] }) => `${meters.join(', ')}. 4/4 unless given.`,
+        swing: ({ range }: { range: string }) =>
+          `Share of the beat that the first eighth takes, ${range}. 0.5 unless given.`,
+        rise: 'The tempo rises by so much after each chorus, or after so many bars, up to 280.',
+        transpose: 'The chart so many half steps up, or down with a minus.',
+        trade: 'Player and band take turns of so many bars, the player first: only the player’s are graded.',
+        feel: 'How it is played, where the chart does not say: a section with another feel swings by that.',
+        key: 'For the second reading of each note, like Bb or "F# minor"; the chart’s own unless given.',
+        reference: ({ range }: { range: string }) =>
+          `A4, ${range} Hz, or found from the notes. 440 unless given.`,
+        anticipation: ({ range }: { range: string }) =>
+          `How early a note may belong to the next chord, ${range}; 0 is the chord at the onset. An eighth note unless given.`,
+        tolerance: ({ range }: { range: string }) =>
+          `How inexact a note may be at a change, ${range} ms; 50 unless given. --anticipation 0 switches it off.`,
+        full: 'Every figure on the page; without it the page is for one screen.',
+        chorus: 'Of --explain: that bar of this chorus alone, counted from 1.',
+        palette: ({ names }: { names: readonly string[] }) => `What counts as colour: ${names.join(', ')}.`,
+        aim: ({ ids }: { ids: readonly string[] }) =>
+          `Measure this aim first; more than one may be given. A file of your own, or ${ids.join(', ')}.`,
+        instrument: ({ ids }: { ids: readonly string[] }) =>
+          `Say where the advised notes lie: ${ids.join(', ')}.`,
+        capo: 'The fret its capo lies on.',
+        backing:
+          'A recording of the backing that the microphone heard too: it is found in the take, up to 10 seconds to either side, and taken out before listening.',
+        part: 'Of a MIDI file with several parts, the one to take.',
+        json: 'The report as JSON and nothing else; landfall schema prints its shape.',
+        explain: 'The reasons behind each landing and note of that bar.',
+        language: ({ codes }: { codes: readonly string[] }) =>
+          `The language of the page: ${joinWith(codes, 'or')}. en unless given.`,
+        out: 'landfall band: where to write: a recording (.wav), a MIDI file (.mid), or the chart as a score (.musicxml).',
+        bandFeel: ({ names }: { names: readonly string[] }) =>
+          `${names.join(', ')}; the chart’s own unless given, else shuffle.`,
+        bandSwing: 'As above; the feel’s own at this tempo unless given.',
+        bandTurns: 'As above; in its turns the band plays a line on the --aim.',
+        drone: 'The key’s root, or root and fifth, held in place of bass and chords.',
+        choruses: ({ range }: { range: string }) =>
+          `How often the chart goes round, ${range}. 3 unless given; an ending follows.`,
+        seed: 'The same number plays the same notes. 1 unless given.',
+        forms: 'The built-in forms.',
+        schema: 'The JSON Schema of the report.',
+      },
+    },
   },
 };

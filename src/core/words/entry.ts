@@ -27,3 +27,34 @@ export function joinWith(items: readonly string[], word: string): string {
   if (items.length < 2) return items.join('');
   return `${items.slice(0, -1).join(', ')} ${word} ${items.at(-1)!}`;
 }
+
+/** What a player could have meant by a chord symbol that can't be read. */
+export type ChordHint =
+  | { readonly kind: 'capital'; /** The symbol with a capital root. */ readonly write: string }
+  | { readonly kind: 'beginning'; /** As far as it can be read. */ readonly readable: string }
+  | { readonly kind: 'none' };
+
+const CONVERTIBLE = [
+  'mp4',
+  'aiff',
+  'caf',
+  'rifx',
+  'wma',
+  'webm',
+  'ape',
+  'wavpack',
+  'au',
+  'aac',
+  'avi',
+] as const;
+const ARCHIVES = ['zip', 'gzip', '7z'] as const;
+const SILENT_FILES = ['webp', 'png', 'jpeg', 'gif', 'bmp', 'pdf', 'program'] as const;
+
+/** Kinds of files that are known and can't be graded. */
+export type ForeignFile = (typeof CONVERTIBLE | typeof ARCHIVES | typeof SILENT_FILES)[number];
+export const isArchive = (kind: ForeignFile): boolean => ARCHIVES.some((archive) => archive === kind);
+/** Whether there is sound in it that another program can save in a form that is read. */
+export const isConvertible = (kind: ForeignFile): boolean => CONVERTIBLE.some((known) => known === kind);
+
+/** What an Ogg file may hold besides Vorbis. */
+export type OggCodec = 'opus' | 'flac' | 'speex' | 'theora';

@@ -1,4 +1,5 @@
 /** The backing worker's work: what a file has to be, and what is said of one that is not. */
+import { english } from '../../english.ts';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type {
   BackingAnswer,
@@ -45,7 +46,7 @@ function room() {
   return { ask, told };
 }
 const wav = (samples: Int16Array) => new Blob([writeWav(samples, RATE)]);
-const sentence = (outcome: Outcome<unknown>) => (outcome.ok ? null : outcome.sentence);
+const sentence = (outcome: Outcome<unknown>) => (outcome.ok ? null : english(outcome.problem));
 
 describe('a recording', () => {
   test('is read once, drawn, its beats found, a round of it rendered slower', async () => {
@@ -55,18 +56,18 @@ describe('a recording', () => {
       file: wav(toPcm16(track.mono)),
       name: 'groove.wav',
     });
-    if (!facts.ok) throw new Error(facts.sentence);
+    if (!facts.ok) throw new Error(english(facts.problem));
     expect(facts.value.durationSeconds).toBeCloseTo(track.mono.length / RATE, 6);
     expect(Math.max(...facts.value.peaks)).toBeGreaterThan(0.05);
     const beats = await ask<DetectedBeats>({ kind: 'beats' });
-    if (!beats.ok) throw new Error(beats.sentence);
+    if (!beats.ok) throw new Error(english(beats.problem));
     expect(Math.abs(beats.value.beats[0]! - track.beats[0]!)).toBeLessThan(0.02);
     const [fromSeconds, toSeconds] = [track.beats[0]!, track.beats[8]!];
     const round = await ask<BakedRound>({
       kind: 'round',
       order: { fromSeconds, toSeconds, speed: 0.8, cents: 0 },
     });
-    if (!round.ok) throw new Error(round.sentence);
+    if (!round.ok) throw new Error(english(round.problem));
     expect(round.value.channels[0]!.length / RATE).toBeCloseTo((toSeconds - fromSeconds) / 0.8, 4);
     expect(told.length).toBeGreaterThan(0);
   });

@@ -1,4 +1,5 @@
 /** Web MIDI (W3C) as far as it is used, faked: inputs that come and go, and a browser that says no. */
+import { english } from '../../english.ts';
 import { describe, expect, it } from 'vitest';
 import { openMidi, type MidiBrowser } from '../../../src/audio/devices/midi-input.ts';
 
@@ -77,10 +78,10 @@ describe('MIDI input', () => {
 
   it('a browser without it, or one that was told no: a sentence', async () => {
     const without = await openMidi(heard().events, {});
-    expect(!without.ok && without.sentence).toMatch(/no Web MIDI/);
+    expect(!without.ok && english(without.problem)).toMatch(/no Web MIDI/);
     const refused = await openMidi(heard().events, {
       requestMIDIAccess: () => Promise.reject(new DOMException('', 'SecurityError')),
     });
-    expect(!refused.ok && refused.sentence).toMatch(/not allowed/);
+    expect(!refused.ok && english(refused.problem)).toMatch(/not allowed/);
   });
 });

@@ -2,6 +2,7 @@
  * `npm run bench -- --real FOLDER`: every annotated recording of a folder, each listener in turn, by instrument or by
  * the collection they come from. What counts as right: README.md beside this.
  */
+import { english } from '../../english.ts';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { listen } from '../../../src/core/listen.ts';
@@ -65,7 +66,7 @@ async function hearAll(
   };
   for (const recording of recordings) {
     const sound = await readSound(recording.audioPath);
-    if (!sound.ok) throw new Error(sound.sentence);
+    if (!sound.ok) throw new Error(english(sound.problem));
     const { samples, sampleRate } = sound.value;
     audioSeconds += samples.length / sampleRate;
     const burst = (seconds: number): boolean => hasBurst(samples, sampleRate, seconds);

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { wavBytes } from '../../../fixtures/lines/wav.ts';
-import type { Outcome } from '../../../src/core/base/outcome.ts';
+import type { Read } from './read.ts';
 import { benchReal } from './bench-real.ts';
 import { readFolder, readSound } from './folder.ts';
 import { instrumentOf, readTruth } from './truth.ts';
@@ -19,7 +19,7 @@ afterEach(() => {
 const write = (name: string, value: unknown): void => {
   writeFileSync(join(folder, name), typeof value === 'string' ? value : JSON.stringify(value));
 };
-const sentenceOf = (outcome: Outcome<unknown>): string => (outcome.ok ? '' : outcome.sentence);
+const sentenceOf = (outcome: Read<unknown>): string => (outcome.ok ? '' : outcome.sentence);
 
 const RATE = 24_000;
 /** Each tone 0.4 s with a decay, 0.5 s apart, 0.3 s of silence before the first. */

@@ -1,7 +1,8 @@
 /** A folder of recordings, each NAME.flac (or wav, mp3, ogg) beside NAME.json, with or without a catalogue.json. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, parse } from 'node:path';
-import { bad, good, type Outcome } from '../../../src/core/base/outcome.ts';
+import type { Outcome } from '../../../src/core/base/outcome.ts';
+import { read, unreadable, type Read } from './read.ts';
 import { bytesInMemory } from '../../../src/core/files/bytes/bytes.ts';
 import { openAudio, readWhole, type Recording } from '../../../src/core/files/audio.ts';
 import { entryWithoutCatalogue, readCatalogue, readTruth, type CatalogueEntry, type Truth } from './truth.ts';
@@ -14,8 +15,8 @@ export interface AnnotatedRecording extends CatalogueEntry {
 const AUDIO_ENDINGS = ['.flac', '.wav', '.mp3', '.ogg'];
 
 /** Every annotated recording of a folder, in order of name. A folder without any is a problem, not an empty list. */
-export function readFolder(folder: string, wide: readonly string[]): Outcome<readonly AnnotatedRecording[]> {
-  if (!existsSync(folder)) return bad('plain', { text: `There is no folder ${folder}.` });
+export function readFolder(folder: string, wide: readonly string[]): Read<readonly AnnotatedRecording[]> {
+  if (!existsSync(folder)) return unreadable(`There is no folder ${folder}.`);
   const files = readdirSync(folder).sort();
   let entries: readonly CatalogueEntry[] = [];
   if (files.includes('catalogue.json')) {
@@ -37,10 +38,8 @@ export function readFolder(folder: string, wide: readonly string[]): Outcome<rea
     recordings.push({ ...entry, audioPath: join(folder, file), truth: truth.value });
   }
   if (recordings.length === 0)
-    return bad('plain', {
-      text: `${folder} holds no recording with its notes: put NAME.flac beside NAME.json.`,
-    });
-  return good(recordings);
+    return unreadable(`${folder} holds no recording with its notes: put NAME.flac beside NAME.json.`);
+  return read(recordings);
 }
 
 /** The whole sound of one recording, decoded as the app decodes it. */

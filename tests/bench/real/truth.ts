@@ -1,6 +1,6 @@
 /** Reads what is known of a recording: its notes, or their order alone, and how far its onsets can be trusted. */
 import * as v from 'valibot';
-import { bad, good, type Outcome } from '../../../src/core/base/outcome.ts';
+import { read, unreadable, type Read } from './read.ts';
 import type { MetricNote } from '../note-metrics.ts';
 
 /** An annotated note. */
@@ -52,31 +52,29 @@ const catalogueSchema = v.array(
 /** The part of a recording's name before its number: "wooden-flute" of "wooden-flute-03". */
 export const instrumentOf = (name: string): string => name.replace(/-\d+$/, '');
 
-function parsed(text: string, name: string): Outcome<unknown> {
+function parsed(text: string, name: string): Read<unknown> {
   try {
-    return good(JSON.parse(text));
+    return read(JSON.parse(text));
   } catch {
-    return bad('plain', { text: `${name} is not JSON.` });
+    return unreadable(`${name} is not JSON.`);
   }
 }
 
 /** Reads NAME.json; notes come back in order of onset. */
-export function readTruth(text: string, name: string): Outcome<Truth> {
+export function readTruth(text: string, name: string): Read<Truth> {
   const json = parsed(text, name);
   if (!json.ok) return json;
   const result = v.safeParse(truthSchema, json.value);
   if (!result.success)
-    return bad('plain', {
-      text: `${name} must hold "notes" with on, off and midi, or a "sequence" of MIDI numbers.`,
-    });
-  if ('sequence' in result.output) return good({ kind: 'sequence', midi: result.output.sequence });
+    return unreadable(`${name} must hold "notes" with on, off and midi, or a "sequence" of MIDI numbers.`);
+  if ('sequence' in result.output) return read({ kind: 'sequence', midi: result.output.sequence });
   const notes = result.output.notes.map(({ on, off, midi, unsure, grace }) => ({
     onsetSeconds: on,
     offsetSeconds: off,
     midi,
     setAside: unsure || grace,
   }));
-  return good({ kind: 'notes', notes: notes.sort((a, b) => a.onsetSeconds - b.onsetSeconds) });
+  return read({ kind: 'notes', notes: notes.sort((a, b) => a.onsetSeconds - b.onsetSeconds) });
 }
 
 /** What to take for a recording that no catalogue tells of. */
@@ -97,13 +95,12 @@ export function readCatalogue(
   text: string,
   name: string,
   wide: readonly string[],
-): Outcome<readonly CatalogueEntry[]> {
+): Read<readonly CatalogueEntry[]> {
   const json = parsed(text, name);
   if (!json.ok) return json;
   const result = v.safeParse(catalogueSchema, json.value);
-  if (!result.success)
-    return bad('plain', { text: `${name} must be a list of recordings, each with a name.` });
-  return good(
+  if (!result.success) return unreadable(`${name} must be a list of recordings, each with a name.`);
+  return read(
     result.output.map((entry) => {
       const plain = entryWithoutCatalogue(entry.name, wide);
       return {

@@ -1,4 +1,5 @@
 /** Forms that the band's tests play over. */
+import { english } from '../../english.ts';
 import { readChartArgument } from '../../../src/core/chart/forms.ts';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { bandForm, type BandForm } from '../../../src/core/band/form.ts';
@@ -7,7 +8,7 @@ import type { BandSettings } from '../../../src/core/band/settings.ts';
 /** A chart text, or "form:NAME in KEY", as a form. */
 export function formOf(text: string): BandForm {
   const chart = readChartArgument(text);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   return bandForm(timelineFromTempo(chart.value, { bpm: 120 }));
 }
 

@@ -2,6 +2,7 @@
  * Trading: whose bars are whose, and whether the example does what the aim asks for. The rules of the line (a landing on
  * each change, reached by step) are common practice of jazz teaching; from memory.
  */
+import { english } from '../../english.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arrange, arrangeChorus } from '../../../src/core/band/arrange.ts';
@@ -91,7 +92,7 @@ describe('the example line', () => {
 
   it('goes through the keys with the form: an aim over the I is one over the I of each chorus', () => {
     const chart = parseChart('key: C\n| C7 | F7 | G7 | C7 |');
-    if (!chart.ok) throw new Error(chart.sentence);
+    if (!chart.ok) throw new Error(english(chart.problem));
     const through = practiceChart(chart.value, { loop: null, keys: 'fourths', seed: 1 });
     const timeline = timelineFromTempo(through, { bpm: 120 });
     const form = bandForm(timeline);

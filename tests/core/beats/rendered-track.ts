@@ -1,4 +1,5 @@
 /** Our own band as a file of somebody else's: its sound, and where its beats really are. */
+import { english } from '../../english.ts';
 import { arrange } from '../../../src/core/band/arrange.ts';
 import { feels } from '../../../src/core/band/feels/table.ts';
 import { bandForm } from '../../../src/core/band/form.ts';
@@ -36,7 +37,7 @@ export function renderTrack(synth: Synth, order: TrackOrder): RenderedTrack {
   const { bpm, feel, seed, choruses = 1, leadSeconds = 0.8 } = order;
   const secondsAt = order.secondsAt ?? ((beat: number) => (beat * 60) / bpm);
   const chart = parseChart(order.chart);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   const form = bandForm(timelineFromTempo(chart.value, { bpm }));
   const settings = { feel, bpm, swing: null, seed, countInBars: 0 };
   const { events, endBeat } = arrange(form, settings, choruses, false);

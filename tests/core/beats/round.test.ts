@@ -1,4 +1,5 @@
 /** The part of a recording that goes round: its bars, its chart, its beats, and the same grading from a table. */
+import { english } from '../../english.ts';
 import { describe, expect, test } from 'vitest';
 import { chartOver, rangeOf, roundOf } from '../../../src/core/beats/round.ts';
 import { trackOf } from '../../../src/core/beats/track.ts';
@@ -15,7 +16,7 @@ import { wanderingSeconds } from './rendered-track.ts';
 
 const chartOf = (text: string) => {
   const chart = parseChart(text);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   return chart.value;
 };
 const chart = chartOf('key: F\n| F7 | Bb7 | F7 | C7 |');
@@ -82,9 +83,9 @@ describe('the same beats as a table', () => {
 
   test('read back, grade the same notes the same way', () => {
     const rows = readBeatsCsv(csv, 'beats.csv');
-    if (!rows.ok) throw new Error(rows.sentence);
+    if (!rows.ok) throw new Error(english(rows.problem));
     const listed = timelineFromBeats(rows.value, { key: chart.key });
-    if (!listed.ok) throw new Error(listed.sentence);
+    if (!listed.ok) throw new Error(english(listed.problem));
     const midis = [69, 65, 72, 58, 62, 70, 64, 67];
     const notes = Array.from({ length: 60 }, (_, i) => ({
       onsetSeconds: over.beatMap.secondsAt(i + 0.02),

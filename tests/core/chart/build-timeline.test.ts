@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -14,7 +15,7 @@ const rows = (...list: readonly (readonly [number, string])[]): readonly BeatRow
   list.map(([timeSeconds, chord]) => ({ timeSeconds, chord }));
 const listed = (...list: readonly (readonly [number, string])[]): Timeline => {
   const timeline = timelineFromBeats(rows(...list));
-  if (!timeline.ok) throw new Error(timeline.sentence);
+  if (!timeline.ok) throw new Error(english(timeline.problem));
   return timeline.value;
 };
 
@@ -58,7 +59,7 @@ describe('at a constant tempo', () => {
     const next = (beat: number) => timeline.nextChange(beat)?.startBeat;
     expect([-1, 0, 3.99, 4, 8, 12, 15].map(next)).toEqual([0, 4, 4, 6, 12, 16, 16]);
     const blues = formChart('12-bar blues', 'C');
-    if (!blues.ok) throw new Error(blues.sentence);
+    if (!blues.ok) throw new Error(english(blues.problem));
     const twelve = timelineFromTempo(blues.value, { bpm: 120 });
     expect([0, 16, 24, 44].map((beat) => twelve.nextChange(beat)?.startBeat)).toEqual([16, 24, 32, 48]);
     expect(timelineFromTempo(chartOf('| C7 | % |'), { bpm: 120 }).nextChange(0)).toBeNull();
@@ -160,11 +161,11 @@ describe('from a list of beats', () => {
   it.each([
     [rows(), 'no row'],
     [rows([1, 'C']), 'one row'],
-    [rows([1, 'C'], [2, 'H7']), "Row 2 of the beats: “H7” can't be read as a chord"],
+    [rows([1, 'C'], [2, 'H7']), 'Row 2 of the beats: “H7” can’t be read as a chord'],
     [rows([1, 'C'], [1, '']), 'Row 2 of the beats, at 1 s, does not come after the row before'],
     [rows([1, 'C'], [Number.NaN, '']), 'Row 2 of the beats has no time'],
   ])('refuses %j', (list, sentence) => {
     const timelineOutcome = timelineFromBeats(list);
-    expect(timelineOutcome.ok ? '' : timelineOutcome.sentence).toContain(sentence);
+    expect(timelineOutcome.ok ? '' : english(timelineOutcome.problem)).toContain(sentence);
   });
 });

@@ -1,4 +1,5 @@
 /** Charts for the tests: made at random for the properties, and read or refused in one word. */
+import { english } from '../../english.ts';
 import fc from 'fast-check';
 import type { Chart } from '../../../src/core/chart/chart.ts';
 import { METERS } from '../../../src/core/chart/chart.ts';
@@ -7,14 +8,14 @@ import { playedBars } from '../../../src/core/chart/play-order.ts';
 
 export function chartOf(text: string): Chart {
   const chart = parseChart(text);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   return chart.value;
 }
 
 export function refusalOf(text: string): string {
   const chart = parseChart(text);
   if (chart.ok) throw new Error(`${text} was read`);
-  return chart.sentence;
+  return english(chart.problem);
 }
 
 /** The chorus as played: "C7:4 | F7:2 G7:2". */

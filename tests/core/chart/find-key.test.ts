@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import { describe, expect, it } from 'vitest';
 import { findKey } from '../../../src/core/chart/find-key.ts';
 import { formChart, listForms } from '../../../src/core/chart/forms.ts';
@@ -31,7 +32,7 @@ describe('the key of a chart that writes none', () => {
     for (const form of listForms()) {
       for (const tonic of ['C', 'F#', 'Eb', 'A']) {
         const chart = formChart(form.name, tonic);
-        if (!chart.ok) throw new Error(chart.sentence);
+        if (!chart.ok) throw new Error(english(chart.problem));
         const found = findKey(playedBars(chart.value).flatMap(({ bar }) => bar.chords));
         expect([form.name, found.tonicPitchClass, found.mode]).toEqual([
           form.name,

@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FORMS, FORM_GROUPS } from '../../../src/core/chart/form-data.ts';
@@ -11,7 +12,7 @@ import { chartOf, chartText, playedText } from './charts.ts';
 
 const form = (name: string, key: string) => {
   const chart = formChart(name, key);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   return chart.value;
 };
 const roots = (name: string, key: string) => playedText(form(name, key)).replaceAll(':4', '');
@@ -97,7 +98,7 @@ describe('what a player gives for a chart', () => {
     ['| H7 |', 'Bar 1:'],
   ])('%s is refused: %s', (text, sentence) => {
     const chart = readChartArgument(text);
-    expect(chart.ok ? '' : chart.sentence).toContain(sentence);
+    expect(chart.ok ? '' : english(chart.problem)).toContain(sentence);
   });
 });
 

@@ -1,4 +1,5 @@
 /** A chart that changes its key on the way: a form through the keys, a modulation. Facts of keys: common practice. */
+import { english } from '../../english.ts';
 import { en } from '../../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { timelineAsRead } from '../../../src/core/chart/as-read.ts';
@@ -17,7 +18,7 @@ import { line } from '../grade/line.ts';
 
 const chartOf = (text: string) => {
   const chart = parseChart(text);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   return chart.value;
 };
 const bluesInFourths = practiceChart(chartOf('key: C\n| C7 | F7 | G7 | C7 |'), {
@@ -47,7 +48,7 @@ describe('a chart that changes its key on the way', () => {
       ['| C7 |\nmeter: 3/4\n| F7 |', 'only feel and key'],
     ] as const) {
       const read = parseChart(text);
-      expect(read.ok ? '' : read.sentence).toContain(word);
+      expect(read.ok ? '' : english(read.problem)).toContain(word);
     }
   });
 

@@ -3,6 +3,7 @@
  * practice, from memory): repeats are not taken after a jump, and of two endings the second is; a coda is played only
  * when it is jumped to. tests/outside/roadmap.test.ts holds them against another program's reading.
  */
+import { english } from '../../english.ts';
 import { describe, expect, it } from 'vitest';
 import { readChart } from '../../../src/core/chart/parse-chart.ts';
 import { playedBars } from '../../../src/core/chart/play-order.ts';
@@ -33,7 +34,7 @@ describe('a roadmap', () => {
   it('says which jump leads nowhere', () => {
     const sentence = (text: string) => {
       const read = readChart(text);
-      return 'problem' in read ? read.problem.sentence : 'read';
+      return 'problem' in read ? english(read.problem.problem) : 'read';
     };
     expect(sentence('| C | D D.S. |')).toMatch(/^Bar 2 says D\.S\., but there is no segno/);
     expect(sentence('| C | D D.C. al Fine |')).toMatch(/no Fine/);

@@ -1,4 +1,5 @@
 /** Charts out of files: MIDI with chord markers, compressed MusicXML, text. */
+import { english } from '../../english.ts';
 import { strToU8, zipSync } from 'fflate';
 import { writeMidi, type MidiEvent } from 'midi-file';
 import { describe, expect, it } from 'vitest';
@@ -14,12 +15,12 @@ import { chartOf, playedText } from '../chart/charts.ts';
 
 const read = (bytes: Uint8Array) => {
   const file = readChartFile(bytes, 'a-file');
-  if (!file.ok) throw new Error(file.sentence);
+  if (!file.ok) throw new Error(english(file.problem));
   return file.value;
 };
 const refusal = (bytes: Uint8Array) => {
   const file = readChartFile(bytes, 'a-file');
-  return file.ok ? 'was taken' : file.sentence;
+  return file.ok ? 'was taken' : english(file.problem);
 };
 const midi = (...events: MidiEvent[]) =>
   Uint8Array.from(
@@ -64,7 +65,7 @@ describe('a MIDI file from elsewhere', () => {
     );
     const { chart, warnings } = read(file);
     expect(playedText(chart)).toBe('C7:4 | F7:2 G7:2');
-    expect(warnings.join()).toContain('“Verse”');
+    expect(warnings.map(english).join()).toContain('“Verse”');
   });
 
   it('leaves a bar before the first chord out', () => {
@@ -112,7 +113,7 @@ describe('a compressed score', () => {
 describe('text', () => {
   it('is read as a chart', () => {
     expect(playedText(read(strToU8('\ufeff| C7 | F7 |')).chart)).toBe('C7:4 | F7:4');
-    expect(refusal(strToU8('| H7 |'))).toMatch(/^a-file can't be read as a chart: Bar 1/);
+    expect(refusal(strToU8('| H7 |'))).toMatch(/^a-file can’t be read as a chart: Bar 1/);
     expect(refusal(Uint8Array.of(0, 1, 2))).toMatch(/not text/);
   });
 });

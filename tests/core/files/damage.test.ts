@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -136,7 +137,7 @@ describe('bytes of any kind', () => {
     fc.assert(
       fc.property(fc.uint8Array({ maxLength: 90 }), (rest) => {
         const result = readMidi(Uint8Array.from([...head, ...rest]), 'line.mid');
-        if (!result.ok) expectSentence(result.sentence, 'line.mid');
+        if (!result.ok) expectSentence(english(result.problem), 'line.mid');
         else
           for (const note of result.value.notes)
             expect([note.onsetSeconds, note.offsetSeconds, note.midi].every(Number.isFinite)).toBe(true);
@@ -172,7 +173,7 @@ describe('a recording of two hours', () => {
   it('is read to its end in small pieces', async () => {
     const source = twoHours(8000);
     const opened = await openAudio(source);
-    if (!opened.ok) throw new Error(opened.sentence);
+    if (!opened.ok) throw new Error(english(opened.problem));
     let samples = 0;
     for await (const block of opened.value.blocks(() => undefined)) samples += block.length;
     expect(samples).toBe(2 * 3600 * 8000);
@@ -183,7 +184,7 @@ describe('a recording of two hours', () => {
     const source = twoHours(48_000);
     expect(source.size).toBeGreaterThan(2e9);
     const opened = await openAudio(source);
-    if (!opened.ok) throw new Error(opened.sentence);
+    if (!opened.ok) throw new Error(english(opened.problem));
     expect(opened.value.expectedFrames).toBe(2 * 3600 * 48_000);
     expect(source.largestRead()).toBeLessThan(1 << 18);
   });

@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readMusicXml } from '../../../src/core/files/charts/read-musicxml.ts';
@@ -7,12 +8,12 @@ import { chartOf, chartText, playedText } from '../chart/charts.ts';
 
 const read = (text: string) => {
   const file = readMusicXml(text, 'score.musicxml');
-  if (!file.ok) throw new Error(file.sentence);
+  if (!file.ok) throw new Error(english(file.problem));
   return file.value;
 };
 const refusal = (text: string) => {
   const file = readMusicXml(text, 'score.musicxml');
-  return file.ok ? 'was taken' : file.sentence;
+  return file.ok ? 'was taken' : english(file.problem);
 };
 const score = (measures: string) =>
   `<score-partwise><part-list/><part id="P1">${measures}</part></score-partwise>`;
@@ -49,7 +50,7 @@ describe('a chart as MusicXML', () => {
   it('holds every built-in form', () => {
     for (const { name } of listForms()) {
       const form = formChart(name, 'Eb');
-      if (!form.ok) throw new Error(form.sentence);
+      if (!form.ok) throw new Error(english(form.problem));
       expect(playedText(read(writeMusicXml(form.value)).chart), name).toBe(playedText(form.value));
     }
   });
@@ -108,8 +109,9 @@ describe('a score from elsewhere', () => {
       ),
     );
     expect(playedText(chart)).toBe('C:4 | G7:4');
-    expect(warnings.join('\n')).toMatch(/bar 1 “D pedal”/);
-    expect(warnings.join('\n')).toMatch(/lead nowhere/);
+    const told = warnings.map(english).join('\n');
+    expect(told).toMatch(/bar 1 “D pedal”/);
+    expect(told).toMatch(/lead nowhere/);
   });
 
   it('is refused with a sentence', () => {

@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import { expect, test } from 'vitest';
 import { bytesInMemory } from '../../../src/core/files/bytes/bytes.ts';
 import { readBacking } from '../../../src/core/files/read-backing.ts';
@@ -29,7 +30,7 @@ const tone = (gain: number, hz: number) =>
   Array.from({ length: 4000 }, (_, i) => gain * Math.sin((2 * Math.PI * hz * i) / 8000));
 const read = async (...channels: readonly (readonly number[])[]) => {
   const found = await readBacking(bytesInMemory('backing.wav', wav(channels)));
-  if (!found.ok) throw new Error(found.sentence);
+  if (!found.ok) throw new Error(english(found.problem));
   return found.value;
 };
 

@@ -1,16 +1,17 @@
+import type { Outcome } from '../../../src/core/base/outcome.ts';
+import { english } from '../../english.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readBeatsCsv } from '../../../src/core/files/charts/beats-csv.ts';
 import { readNotesCsv } from '../../../src/core/files/notes/notes-csv.ts';
 import { decodeText } from '../../../src/core/files/bytes/text.ts';
 
-const sentence = (outcome: { ok: boolean; sentence?: string }) =>
-  outcome.ok ? 'was read' : outcome.sentence;
+const sentence = (outcome: Outcome<unknown>) => (outcome.ok ? 'was read' : english(outcome.problem));
 
 describe('a list of notes', () => {
   it('gives what was written, sorted by onset', () => {
     const read = readNotesCsv('onset,duration,pitch\n1.5,0.25,60\n0.5,0.5,64.37\n', 'line.csv');
-    if (!read.ok) throw new Error(read.sentence);
+    if (!read.ok) throw new Error(english(read.problem));
     expect(
       read.value.map(({ onsetSeconds, offsetSeconds, midi }) => [onsetSeconds, offsetSeconds, midi]),
     ).toEqual([
@@ -28,7 +29,7 @@ describe('a list of notes', () => {
     ['quotes', '"onset","duration","pitch"\n"0.5","0.25","6e1"\n'],
   ])('may come with %s', (_, text) => {
     const read = readNotesCsv(text, 'line.csv');
-    if (!read.ok) throw new Error(read.sentence);
+    if (!read.ok) throw new Error(english(read.problem));
     expect(read.value).toMatchObject([{ onsetSeconds: 0.5, offsetSeconds: 0.75, midi: 60 }]);
   });
 
@@ -53,7 +54,7 @@ describe('a list of notes', () => {
         (rows) => {
           const text = `onset,duration,pitch\n${rows.map((row) => row.join(',')).join('\n')}\n`;
           const read = readNotesCsv(text, 'line.csv');
-          if (!read.ok) throw new Error(read.sentence);
+          if (!read.ok) throw new Error(english(read.problem));
           const expected = [...rows].sort((a, b) => a[0] - b[0]);
           expect(read.value.map((note) => [note.onsetSeconds, note.midi])).toEqual(
             expected.map((row) => [row[0], row[2]]),

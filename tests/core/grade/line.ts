@@ -1,4 +1,5 @@
 /** Small lines and charts for the grading tests, written as a player would say them: beat, length, pitch. */
+import { english } from '../../english.ts';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import type { Timeline } from '../../../src/core/chart/timeline.ts';
@@ -38,7 +39,7 @@ export const line = (played: readonly Played[], bpm = BPM): readonly HeardNote[]
 /** A chart at a constant tempo; its key is found from its chords unless named. */
 export function chart(text: string, { bpm = BPM, swing = 0.5, key = '' } = {}): Timeline {
   const read = parseChart(text);
-  if (!read.ok) throw new Error(read.sentence);
+  if (!read.ok) throw new Error(english(read.problem));
   const timeline = timelineFromTempo(read.value, { bpm, swing });
   return key === '' ? timeline : { ...timeline, key: parseKey(key)! };
 }

@@ -3,6 +3,7 @@
  * (trumpet in B flat written a major second above what sounds, tenor a major ninth, alto a major sixth, baritone a
  * major sixth and an octave; guitar and bass an octave, which changes no name).
  */
+import { english } from '../../english.ts';
 import { grade } from '../../../src/core/grade.ts';
 import { adviceSentence } from '../../../src/core/report/advice-sentence.ts';
 import type { Report } from '../../../src/core/take/schema.ts';
@@ -90,7 +91,7 @@ describe('a chart as it is read', () => {
   it('moves beats that were listed too, and spells as the key that is read', () => {
     const rows = ['B7', '', 'E7', ''].map((chord, i) => ({ timeSeconds: i, chord }));
     const listed = timelineFromBeats(rows, { key: parseKey('F#')! });
-    if (!listed.ok) throw new Error(listed.sentence);
+    if (!listed.ok) throw new Error(english(listed.problem));
     const tenor = timelineAsRead(listed.value, read('tenor-sax'));
     expect([tenor.key.tonic, tenor.chordAt(0)?.symbol, tenor.chordAt(2.5)?.symbol]).toEqual([
       'Ab',

@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import { describe, expect, test } from 'vitest';
 import { random } from '../../../fixtures/lines/random.ts';
 import { LIVING_ROOM, roomPath, throughSpeaker } from '../../../fixtures/room/rooms.ts';
@@ -19,7 +20,7 @@ function delayOf(path: Float32Array, snrDb: number, bend: number, seed: number):
     played,
     rate,
   );
-  if (!found.ok) throw new Error(found.sentence);
+  if (!found.ok) throw new Error(english(found.problem));
   return found.value.delaySeconds;
 }
 

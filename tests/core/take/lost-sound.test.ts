@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import { en } from '../../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
@@ -9,7 +10,7 @@ import { readReport } from '../../../src/core/take/schema.ts';
 import { reportText } from '../../../src/core/report/text.ts';
 
 const chart = readChartArgument('| A7 | % | % | E7 |');
-if (!chart.ok) throw new Error(chart.sentence);
+if (!chart.ok) throw new Error(english(chart.problem));
 /** A beat is half a second, a bar two, a chorus eight; the first downbeat comes at 2 s. */
 const timeline = timelineFromTempo(chart.value, { bpm: 120, firstBeatSeconds: 2 });
 const lost = [

@@ -1,3 +1,4 @@
+import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import { describe, expect, it } from 'vitest';
 import { bad } from '../../../src/core/base/outcome.ts';
 import { de } from '../../../src/core/words/de.ts';
@@ -21,6 +22,19 @@ describe('describeProblem', () => {
   });
 });
 
+describe('a problem inside another', () => {
+  const read = parseChart('| C7 | H7 |');
+  if (read.ok) throw new Error('H7 is no chord');
+  const told = problem('chartFile.unreadable', { name: 'song.txt', cause: read.problem });
+
+  it('is told in the same language', () => {
+    expect(describeProblem(told, en)).toMatch(/^song\.txt can’t be read as a chart: Bar 2: “H7” can’t be/);
+    expect(describeProblem(told, de)).toMatch(
+      /^song\.txt ist nicht als Chart zu lesen: Takt 2: „H7“ ist nicht als Akkord/,
+    );
+  });
+});
+
 describe('bad', () => {
   it('holds the problem and is not ok', () => {
     expect(bad('cli.language', { given: 'x', known: ['en'] })).toMatchObject({
@@ -31,8 +45,10 @@ describe('bad', () => {
 
   it('asks for the facts of its code', () => {
     // @ts-expect-error a fact is missing
-    expect(() => bad('cli.language', { given: 'x' })).toThrow();
+    const short = bad('cli.language', { given: 'x' });
     // @ts-expect-error no such code
-    expect(() => bad('cli.languages', {})).toThrow();
+    const unknown = bad('cli.languages', {});
+    expect([short.ok, unknown.ok]).toEqual([false, false]);
+    expect(() => describeProblem(unknown.problem, en)).toThrow(RangeError);
   });
 });

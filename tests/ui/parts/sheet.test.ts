@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import { describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
@@ -6,7 +7,7 @@ import { barsInRow, landingsByBar, placeOf, sheetBars, tacetBars } from '../../.
 
 function timeline(text: string) {
   const chart = parseChart(text);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   return timelineFromTempo(chart.value, { bpm: 100 });
 }
 

@@ -1,3 +1,4 @@
+import { english } from '../../english.ts';
 import { describe, expect, it } from 'vitest';
 import { timelineFromTempo, type TempoOptions } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
@@ -9,7 +10,7 @@ const at = (beat: number): LiveMoment =>
   ({ beat, beatInBar: 0, chorus: 0, targets: [] }) as unknown as LiveMoment;
 const course = (text: string, options: Partial<TempoOptions> = {}) => {
   const chart = parseChart(text);
-  if (!chart.ok) throw new Error(chart.sentence);
+  if (!chart.ok) throw new Error(english(chart.problem));
   return timelineFromTempo(chart.value, { bpm: 100, ...options });
 };
 const turnAt = (beat: number, turnBars?: number) =>

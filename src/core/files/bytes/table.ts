@@ -1,8 +1,8 @@
 /** Tables as spreadsheets write them: RFC 4180, and the semicolons or tabs some of them use instead. */
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
 
 export interface TableRow {
-  /** Line in the file, from 1: for the sentence about it. */
+  /** Line in the file, from 1: for the problem about it. */
   readonly line: number;
   /** The wanted columns, in the order wanted, white space trimmed. */
   readonly cells: readonly string[];
@@ -63,7 +63,7 @@ export function headerOf(text: string): readonly string[] {
 
 /**
  * Reads the wanted columns of a table; they may stand in any order, with others between them.
- * @param name the file, for the sentence.
+ * @param name the file, for the problem.
  */
 export function readTable(
   text: string,
@@ -73,11 +73,7 @@ export function readTable(
   const header = headerOf(text);
   const places = wanted.map((column) => header.indexOf(column));
   const missing = wanted.filter((_, k) => places[k]! < 0);
-  if (missing.length > 0)
-    return badSentence(
-      `${name} has no column ${missing.map((column) => `"${column}"`).join(', ')} in its first line; ` +
-        `begin it with the header ${wanted.join(',')}.`,
-    );
+  if (missing.length > 0) return bad('table.columns', { name, missing, wanted });
   const first = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? '';
   const rows = split(text, separatorOf(first)).slice(1);
   return good(rows.map(({ line, fields }) => ({ line, cells: places.map((place) => fields[place] ?? '') })));

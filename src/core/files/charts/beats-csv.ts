@@ -1,13 +1,13 @@
 /** A beat map as a table: header `time,chord`, a row a beat; an empty chord means that the last one goes on. */
 import type { BeatRow } from '../../chart/build-timeline.ts';
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { numberIn, readTable } from '../bytes/table.ts';
 
 export const BEAT_COLUMNS = ['time', 'chord'] as const;
 
 /**
  * Reads a list of beats. Times must rise; whether the chords can be read is the chart's affair.
- * @param name the file, for the sentences.
+ * @param name the file, for the problems.
  */
 export function readBeatsCsv(text: string, name: string): Outcome<readonly BeatRow[]> {
   const table = readTable(text, BEAT_COLUMNS, name);
@@ -15,21 +15,11 @@ export function readBeatsCsv(text: string, name: string): Outcome<readonly BeatR
   const rows: BeatRow[] = [];
   for (const { line, cells } of table.value) {
     const timeSeconds = numberIn(cells[0]!);
-    if (!Number.isFinite(timeSeconds))
-      return badSentence(
-        `${name}, line ${line}: the time "${cells[0]}" is not a number of seconds; mend that line.`,
-      );
+    if (!Number.isFinite(timeSeconds)) return bad('beats.cell', { name, line, cell: cells[0]! });
     const before = rows.at(-1)?.timeSeconds ?? -Infinity;
-    if (timeSeconds <= before)
-      return badSentence(
-        `${name}, line ${line}: the beat at ${timeSeconds} s does not come after the one before it, ` +
-          `at ${before} s; put the beats in order, one row each.`,
-      );
+    if (timeSeconds <= before) return bad('beats.fileOrder', { name, line, seconds: timeSeconds, before });
     rows.push({ timeSeconds, chord: cells[1]! });
   }
-  if (rows.length < 2)
-    return badSentence(
-      `${name} has ${rows.length === 0 ? 'no beats' : 'one beat only'}; it needs two beats or more.`,
-    );
+  if (rows.length < 2) return bad('beats.fileTooFew', { name, beats: rows.length });
   return good(rows);
 }

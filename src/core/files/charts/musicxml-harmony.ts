@@ -11,7 +11,10 @@ export type ReadHarmony =
   | { readonly kind: 'chord'; readonly chord: Chord }
   | { readonly kind: 'none' }
   /** As the sentence about it names it. */
-  | { readonly kind: 'unreadable'; readonly what: string };
+  | {
+      readonly kind: 'unreadable';
+      /** The symbol as the file shows it; null where nothing names its root. */ readonly what: string | null;
+    };
 
 /**
  * Reads a harmony element: its first chord, where several are stacked. The text that the file shows is kept where it
@@ -23,7 +26,7 @@ export function readHarmony(harmony: XmlElement): ReadHarmony {
   if (kind === 'none') return { kind: 'none' };
   const shown = kindElement?.attributes['text']?.trim();
   const root = noteOf(harmony, 'root');
-  if (root === null) return { kind: 'unreadable', what: shown ?? (kind || 'a chord without a root') };
+  if (root === null) return { kind: 'unreadable', what: shown ?? (kind === '' ? null : kind) };
   const unreadable = { kind: 'unreadable', what: root + (shown ?? ` ${kind}`) } as const;
 
   const plain = KINDS[kind] ?? null;

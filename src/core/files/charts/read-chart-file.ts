@@ -2,7 +2,7 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { readChartArgument } from '../../chart/forms.ts';
 import type { ChartDefaults } from '../../chart/parse-chart.ts';
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { hasMark } from '../bytes/bytes.ts';
 import { readChordMarkers } from './read-chord-markers.ts';
 import { readMusicXml, type ReadChartFile } from './read-musicxml.ts';
@@ -16,7 +16,7 @@ const CONTAINER = 'META-INF/container.xml';
 
 /**
  * Chart text, MusicXML (plain or compressed), or MIDI with chord symbols as markers.
- * @param name the file, for the sentences
+ * @param name the file, for the problems
  * @param defaults for chart text that does not say
  */
 export function readChartFile(
@@ -24,16 +24,16 @@ export function readChartFile(
   name: string,
   defaults: ChartDefaults = {},
 ): Outcome<ReadChartFile> {
-  if (bytes.length > LONGEST_SCORE_BYTES) return badSentence(`${name} is too long for a chart.`);
+  if (bytes.length > LONGEST_SCORE_BYTES) return bad('chartFile.tooLong', { name });
   if (hasMark(bytes, 'MThd')) return readChordMarkers(bytes, name);
   if (hasMark(bytes, 'PK\x03\x04')) return readCompressed(bytes, name);
   const text = decodeText(bytes);
-  if (text === null) return badSentence(`${name} is not text; save it as UTF-8 text and try again.`);
+  if (text === null) return bad('file.notText', { name });
   if (/^\s*<(?:\?xml|!DOCTYPE|!--|score-)/.test(text)) return readMusicXml(text, name);
   const chart = readChartArgument(text, defaults);
   return chart.ok
     ? good({ chart: chart.value, warnings: [] })
-    : badSentence(`${name} can't be read as a chart: ${chart.sentence}`);
+    : bad('chartFile.unreadable', { name, cause: chart.problem });
 }
 
 function readCompressed(bytes: Uint8Array, name: string): Outcome<ReadChartFile> {
@@ -50,10 +50,8 @@ function readCompressed(bytes: Uint8Array, name: string): Outcome<ReadChartFile>
         ? undefined
         : unzipSync(bytes, { filter: (file) => file.name === path && small(file) })[path];
     const text = score && decodeText(score);
-    return text
-      ? readMusicXml(text, name)
-      : badSentence(`${name} is a zip archive, but no compressed MusicXML score.`);
+    return text ? readMusicXml(text, name) : bad('chartFile.noScore', { name });
   } catch {
-    return badSentence(`${name} is a damaged archive; save the score again as MusicXML.`);
+    return bad('chartFile.damagedArchive', { name });
   }
 }

@@ -7,11 +7,14 @@ import { writeChart } from '../../chart/write-chart.ts';
 import type { Chord, Key } from '../../music/chord.ts';
 import { keyOfSignature, keyOn } from '../../music/keys.ts';
 import { parseChord } from '../../music/parse-chord.ts';
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { notice } from '../../words/problem.ts';
 import { meterFrom } from './meters.ts';
 import type { ReadChartFile } from './read-musicxml.ts';
 
 const NO_CHORD = /^n\.?c\.?$/i;
+/** At most so many texts that are no chords are named. */
+const MOST_NAMED = 5;
 /** A form that goes round is taken once, if it is no shorter than a phrase. */
 const SHORTEST_ROUND_BARS = 4;
 /** Beats are rounded to so many parts: a sequencer's hand is no finer. */
@@ -51,8 +54,7 @@ interface Facts {
 }
 
 function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
-  if (!header.ticksPerBeat)
-    return badSentence(`${name} counts frames instead of beats; save it with a tempo.`);
+  if (!header.ticksPerBeat) return bad('midiFile.noTempo', { name });
   const events = tracks.flat();
   const meters = new Map(
     events.flatMap((event) =>
@@ -60,12 +62,9 @@ function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
     ),
   );
   const [first, second] = [...meters.keys()];
-  if (second !== undefined)
-    return badSentence(
-      `${name} changes its meter from ${first} to ${second}; a chart has one meter: split the file there.`,
-    );
+  if (second !== undefined) return bad('midiFile.meterChanges', { name, from: first!, to: second });
   const meter = first === undefined ? meterOf('4/4') : meterFrom(...(first.split('/') as [string, string]));
-  if (!meter) return badSentence(`${name} is in ${first}, which no chart here can be in.`);
+  if (!meter) return bad('midiFile.meter', { name, meter: first ?? '4/4' });
   const tempo = events.find((event) => event.type === 'setTempo');
   const quarters = tempo?.type === 'setTempo' ? 60e6 / tempo.microsecondsPerBeat : null;
   const signature = events.find((event) => event.type === 'keySignature');
@@ -84,14 +83,14 @@ function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
 /**
  * Reads the chords. Whole bars before the first chord (a count-in) are left out, and so is what follows a marker
  * "end"; a form that goes round several times is taken once.
- * @param name the file, for the sentences
+ * @param name the file, for the problems
  */
 export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadChartFile> {
   let data: MidiData;
   try {
     data = parseMidi(bytes);
   } catch {
-    return badSentence(`${name} is a damaged MIDI file; save it again as a standard MIDI file.`);
+    return bad('midiFile.damaged', { name });
   }
   const facts = factsOf(data, name);
   if (!facts.ok) return facts;
@@ -99,10 +98,7 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
   const texts = TEXTS.map((kind) => textsOf(data, kind)).reduce((most, one) =>
     count(one) > count(most) ? one : most,
   );
-  if (count(texts) === 0)
-    return badSentence(
-      `${name} has no chord symbols among its markers and texts; give a chart, or a MIDI file with some.`,
-    );
+  if (count(texts) === 0) return bad('midiFile.noChords', { name });
   const end = texts.find(({ text }) => isEnd(text))?.tick ?? facts.value.endTick;
   const unread = texts.filter(({ text, tick }) => tick < end && symbolOf(text) === undefined);
   const chords = texts.flatMap(({ tick, text }) => {
@@ -111,11 +107,11 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
   });
   const chart = chartFrom(chords, end, facts.value);
   const written = parseChart(writeChart(chart));
-  if (!written.ok) return badSentence(`${name} can't be taken as a chart: ${written.sentence}`);
-  const what = [...new Set(unread.map(({ text }) => `“${text}”`))].slice(0, 5).join(', ');
+  if (!written.ok) return bad('chartFile.unreadable', { name, cause: written.problem });
+  const named = [...new Set(unread.map(({ text }) => text))].slice(0, MOST_NAMED);
   return good({
     chart: written.value,
-    warnings: unread.length === 0 ? [] : [`${name}: ${what} was not read as a chord.`],
+    warnings: unread.length === 0 ? [] : [notice('midiFile.unread', { name, texts: named })],
   });
 }
 

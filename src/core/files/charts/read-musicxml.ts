@@ -20,16 +20,18 @@ import { lostJump } from '../../chart/roadmap.ts';
 import { writeChart } from '../../chart/write-chart.ts';
 import type { Chord, Key } from '../../music/chord.ts';
 import { keyOfSignature, keyOn } from '../../music/keys.ts';
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
+import { notice, problem, type Notice } from '../../words/problem.ts';
 import { meterFrom } from './meters.ts';
 import { readHarmony } from './musicxml-harmony.ts';
+import { UnreadableScore, warnOnce } from './score-problems.ts';
 import { signsOfMeasure, type Roadmap } from './musicxml-roadmap.ts';
 import { childrenOf, firstOf, numberOf, readXml, textOf } from '../bytes/xml.ts';
 
 export interface ReadChartFile {
   readonly chart: Chart;
-  /** What was left out or mended, a sentence each. */
-  readonly warnings: readonly string[];
+  /** What was left out or mended. */
+  readonly warnings: readonly Notice[];
 }
 
 /** Beats are rounded to so many parts: finer than any chord is placed, coarse enough for thirds to meet. */
@@ -51,24 +53,22 @@ interface Reading {
   standing: Chord | null;
   pickup: ChartBar | null;
   readonly sections: SectionDraft[];
-  readonly warnings: Set<string>;
+  /** The file, for the problems. */
+  readonly name: string;
+  readonly warnings: Notice[];
   readonly roadmap: Roadmap;
 }
 
-/** Leaves the reading with a sentence; never seen outside. */
-class Unreadable extends Error {}
-
-/** @param name the file, for the sentences */
+/** @param name the file, for the problems */
 export function readMusicXml(text: string, name: string): Outcome<ReadChartFile> {
   const root = readXml(text);
-  if (root === null) return badSentence(`${name} is not well-formed XML; save it again as MusicXML.`);
-  if (root.name === 'score-timewise')
-    return badSentence(`${name} is written bar by bar (score-timewise); save it as a partwise score.`);
-  if (root.name !== 'score-partwise') return badSentence(`${name} is XML, but no MusicXML score.`);
+  if (root === null) return bad('score.notXml', { name });
+  if (root.name === 'score-timewise') return bad('score.timewise', { name });
+  if (root.name !== 'score-partwise') return bad('score.otherXml', { name });
   const part = childrenOf(root, 'part').find((one) =>
     childrenOf(one, 'measure').some((measure) => firstOf(measure, 'harmony') !== null),
   );
-  if (!part) return badSentence(`${name} has no chord symbols in it (no harmony elements).`);
+  if (!part) return bad('score.noChords', { name });
   const reading: Reading = {
     divisions: 1,
     meter: null,
@@ -78,13 +78,14 @@ export function readMusicXml(text: string, name: string): Outcome<ReadChartFile>
     standing: null,
     pickup: null,
     sections: [],
-    warnings: new Set(),
+    name,
+    warnings: [],
     roadmap: { unexplainedCodas: 0 },
   };
   try {
     childrenOf(part, 'measure').forEach((measure, index) => readMeasure(measure, index, reading));
   } catch (error) {
-    if (error instanceof Unreadable) return badSentence(`${name}: ${error.message}`);
+    if (error instanceof UnreadableScore) return failure(error.problem);
     throw error;
   }
   return finish(root, name, reading);
@@ -109,16 +110,15 @@ function finish(root: XmlElement, name: string, reading: Reading): Outcome<ReadC
   };
   // By way of our own text, so that what comes in is a chart that could have been written here.
   const written = parseChart(writeChart(chart));
-  if (!written.ok) return badSentence(`${name} can't be taken as a chart: ${written.sentence}`);
-  return good({ chart: written.value, warnings: [...warnings].map((warning) => `${name}: ${warning}`) });
+  if (!written.ok) return bad('chartFile.unreadable', { name, cause: written.problem });
+  return good({ chart: written.value, warnings });
 }
 
 /** The sections; without their jumps, and with a warning, where one leads nowhere. */
-function withJumpsThatLead({ sections, warnings }: Reading): readonly SectionDraft[] {
+function withJumpsThatLead(reading: Reading): readonly SectionDraft[] {
+  const { sections } = reading;
   if (lostJump(sections) === null) return sections;
-  warnings.add(
-    'its jumps (D.C., D.S., coda) lead nowhere; the bars are played in the order they are written.',
-  );
+  warnOnce(reading.warnings, notice('score.lostJumps', { name: reading.name }));
   return sections.map((section) => ({
     ...section,
     bars: section.bars.map(({ signs: _, ...bar }) => bar),
@@ -126,7 +126,7 @@ function withJumpsThatLead({ sections, warnings }: Reading): readonly SectionDra
 }
 
 function readMeasure(measure: XmlElement, index: number, reading: Reading): void {
-  const label = `bar ${measure.attributes['number'] ?? index + 1}`;
+  const label = measure.attributes['number'] ?? String(index + 1);
   const placed: { readonly at: number; readonly chord: Chord | null }[] = [];
   const marks = { repeatStart: false, repeatTimes: 0, endings: [] as readonly number[] };
   let at = 0;
@@ -190,11 +190,11 @@ function readMeasure(measure: XmlElement, index: number, reading: Reading): void
 }
 
 /** The chord of a harmony element; undefined, and a warning, where there is none for it. */
-function heard(element: XmlElement, label: string, { warnings }: Reading): Chord | null | undefined {
+function heard(element: XmlElement, bar: string, reading: Reading): Chord | null | undefined {
   const harmony = readHarmony(element);
   if (harmony.kind === 'chord') return harmony.chord;
   if (harmony.kind === 'none') return null;
-  warnings.add(`in ${label} “${harmony.what}” can't be read as a chord; the chord before it goes on.`);
+  warnOnce(reading.warnings, notice('score.unreadChord', { name: reading.name, bar, what: harmony.what }));
   return undefined;
 }
 
@@ -215,17 +215,16 @@ function chordsOf(
   });
 }
 
-function readAttributes(element: XmlElement, label: string, reading: Reading): void {
+function readAttributes(element: XmlElement, bar: string, reading: Reading): void {
   reading.divisions = numberOf(textOf(element, 'divisions')) ?? reading.divisions;
   const time = firstOf(element, 'time');
   if (time) {
     const meter = meterFrom(textOf(time, 'beats'), textOf(time, 'beat-type'));
     const said = `${textOf(time, 'beats') ?? '?'}/${textOf(time, 'beat-type') ?? '?'}`;
-    if (meter === null) throw new Unreadable(`${label} is in ${said}, which no chart here can be in.`);
+    if (meter === null)
+      throw new UnreadableScore(problem('score.meter', { name: reading.name, bar, meter: said }));
     if (reading.meter !== null && reading.meter.written !== meter.written)
-      throw new Unreadable(
-        `the meter changes to ${said} in ${label}; a chart has one meter: split the score there.`,
-      );
+      throw new UnreadableScore(problem('score.meterChanges', { name: reading.name, bar, meter: said }));
     reading.meter = meter;
   }
   const fifths = numberOf(textOf(element, 'key', 'fifths'));
@@ -282,7 +281,7 @@ interface Marks {
   endings: readonly number[];
 }
 
-function readBarline(barline: XmlElement, marks: Marks, { warnings }: Reading): void {
+function readBarline(barline: XmlElement, marks: Marks, reading: Reading): void {
   const repeat = firstOf(barline, 'repeat');
   const ending = firstOf(barline, 'ending');
   if (ending?.attributes['type'] === 'start') {
@@ -291,7 +290,7 @@ function readBarline(barline: XmlElement, marks: Marks, { warnings }: Reading): 
   }
   if (repeat?.attributes['direction'] === 'forward') marks.repeatStart = true;
   if (repeat?.attributes['after-jump'] === 'yes')
-    warnings.add('repeats that are to be taken after a D.C. or D.S. are not taken there.');
+    warnOnce(reading.warnings, notice('score.repeatAfterJump', { name: reading.name }));
   if (repeat?.attributes['direction'] === 'backward')
     marks.repeatTimes = Math.max(2, Math.round(numberOf(repeat.attributes['times']) ?? 2));
 }

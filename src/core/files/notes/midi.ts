@@ -8,7 +8,8 @@
  */
 import { parseMidi, type MidiData, type MidiEvent } from 'midi-file';
 import type { HeardNote } from '../../take/note.ts';
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { notice, type Notice } from '../../words/problem.ts';
 import { fourCharacters, viewOf } from '../bytes/bytes.ts';
 import { bendTrack, type BendTrack } from '../../midi/midi-bend.ts';
 import { midiClock } from './midi-clock.ts';
@@ -16,8 +17,8 @@ import { listedNote } from './notes-csv.ts';
 
 export interface MidiLine {
   readonly notes: readonly HeardNote[];
-  /** What the player should know, a sentence each. */
-  readonly warnings: readonly string[];
+  /** What the player should know. */
+  readonly warnings: readonly Notice[];
 }
 
 /** Channel 10 in the player's count. */
@@ -58,7 +59,12 @@ function wholeEvents(track: readonly MidiEvent[]): MidiEvent[] {
 }
 
 interface Part {
-  readonly title: string;
+  /** Its name and its place in the file, counted from 1. */
+  readonly place: {
+    readonly title: string | null;
+    readonly track: number | null;
+    readonly channel: number | null;
+  };
   readonly notes: readonly HeardNote[];
 }
 
@@ -112,18 +118,18 @@ function notesOf(
 
 function parts(data: MidiData, secondsAt: (tick: number) => number): Part[] {
   const single = data.header.format === 0;
-  return data.tracks.flatMap((track, index) => {
+  return data.tracks.flatMap((track, index): Part[] => {
     const found = notesOf(track, secondsAt);
     const named = track.find((event) => event.type === 'trackName');
     const text = named?.type === 'trackName' ? named.text.trim() : '';
-    const title = text === '' ? `track ${index + 1}` : `"${text}" (track ${index + 1})`;
+    const place = { title: text === '' ? null : text, track: index + 1, channel: null };
     const programs = new Set(
       track.flatMap((event) => (event.type === 'programChange' ? [event.programNumber] : [])),
     );
-    if (!single || programs.size <= 1) return [{ title, notes: found.map(({ note }) => note) }];
+    if (!single || programs.size <= 1) return [{ place, notes: found.map(({ note }) => note) }];
     const channels = [...new Set(found.map(({ channel }) => channel))].sort((a, b) => a - b);
     return channels.map((channel) => ({
-      title: `channel ${channel + 1}`,
+      place: { title: null, track: null, channel: channel + 1 },
       notes: found.filter((one) => one.channel === channel).map(({ note }) => note),
     }));
   });
@@ -139,34 +145,37 @@ function isLine({ notes }: Part): boolean {
 
 /**
  * Reads the line out of a standard MIDI file.
- * @param name the file, for the sentences.
+ * @param name the file, for the problems.
  * @param part which part to take, from 1, in the order of the file; null to choose.
  */
 export function readMidi(bytes: Uint8Array, name: string, part: number | null = null): Outcome<MidiLine> {
-  const damaged = badSentence(`${name} is a damaged MIDI file; save it again as a standard MIDI file.`);
-  const warnings: string[] = [];
+  const damaged = bad('midiFile.damaged', { name });
+  const warnings: Notice[] = [];
   let data: MidiData;
   try {
     const kept = tracksOnly(bytes);
     data = parseMidi(kept.bytes);
     data = { ...data, tracks: data.tracks.map(wholeEvents) };
-    if (kept.cut) warnings.push(`${name} is cut short; the notes that are there were taken.`);
+    if (kept.cut) warnings.push(notice('midiFile.cut', { name }));
   } catch {
     return damaged;
   }
-  if (data.header.format > 1)
-    return badSentence(`${name} is a MIDI file of format ${data.header.format}; save it as format 0 or 1.`);
+  if (data.header.format > 1) return bad('midiFile.format', { name, format: data.header.format });
   const secondsAt = midiClock(data);
   if (!secondsAt) return damaged;
   const found = parts(data, secondsAt).filter(({ notes }) => notes.length > 0);
-  if (found.length === 0)
-    return badSentence(`${name} has no notes in it (percussion is left out); give a file with a line.`);
+  if (found.length === 0) return bad('midiFile.noNotes', { name });
   const byLength = [...found].sort((a, b) => b.notes.length - a.notes.length);
   const chosen = part === null ? (byLength.find(isLine) ?? byLength[0]!) : found[part - 1];
-  if (!chosen) return badSentence(`${name} has ${found.length} parts with notes, and no part ${part}.`);
+  if (!chosen) return bad('midiFile.noPart', { name, parts: found.length, part: part ?? 0 });
   if (part === null && found.length > 1)
     warnings.push(
-      `${name} has ${found.length} parts with notes; ${chosen.title} was taken, part ${found.indexOf(chosen) + 1}.`,
+      notice('midiFile.partTaken', {
+        name,
+        parts: found.length,
+        part: found.indexOf(chosen) + 1,
+        ...chosen.place,
+      }),
     );
   return good({ notes: chosen.notes, warnings });
 }

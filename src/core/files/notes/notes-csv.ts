@@ -1,6 +1,6 @@
 /** A list of notes as a table: header `onset,duration,pitch` in seconds, seconds and MIDI numbers. */
 import type { HeardNote } from '../../take/note.ts';
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { numberIn, readTable } from '../bytes/table.ts';
 
 export const NOTE_COLUMNS = ['onset', 'duration', 'pitch'] as const;
@@ -25,7 +25,7 @@ export function listedNote(onsetSeconds: number, durationSeconds: number, midi: 
 
 /**
  * Reads a list of notes; the rows may stand in any order, the notes come out by onset.
- * @param name the file, for the sentences.
+ * @param name the file, for the problems.
  */
 export function readNotesCsv(text: string, name: string): Outcome<readonly HeardNote[]> {
   const table = readTable(text, NOTE_COLUMNS, name);
@@ -33,16 +33,19 @@ export function readNotesCsv(text: string, name: string): Outcome<readonly Heard
   const notes: HeardNote[] = [];
   for (const { line, cells } of table.value) {
     const [onset, duration, pitch] = cells.map(numberIn) as [number, number, number];
-    const wrong = (column: string, cell: string, range: string) =>
-      badSentence(`${name}, line ${line}: the ${column} "${cell}" is not ${range}; mend that line.`);
-    if (!Number.isFinite(onset)) return wrong('onset', cells[0]!, 'a number of seconds');
-    if (!(duration >= 0 && duration < Infinity))
-      return wrong('duration', cells[1]!, 'a number of seconds, 0 or more');
-    if (!(pitch >= 0 && pitch <= HIGHEST_MIDI))
-      return wrong('pitch', cells[2]!, `a MIDI number from 0 to ${HIGHEST_MIDI}`);
+    const wrong = (column: (typeof NOTE_COLUMNS)[number]) =>
+      bad('notes.cell', {
+        name,
+        line,
+        column,
+        cell: cells[NOTE_COLUMNS.indexOf(column)]!,
+        highest: HIGHEST_MIDI,
+      });
+    if (!Number.isFinite(onset)) return wrong('onset');
+    if (!(duration >= 0 && duration < Infinity)) return wrong('duration');
+    if (!(pitch >= 0 && pitch <= HIGHEST_MIDI)) return wrong('pitch');
     notes.push(listedNote(onset, duration, pitch));
   }
-  if (notes.length === 0)
-    return badSentence(`${name} has a header and no notes under it; add a row for each note.`);
+  if (notes.length === 0) return bad('notes.none', { name });
   return good(notes.sort((a, b) => a.onsetSeconds - b.onsetSeconds));
 }

@@ -1,5 +1,6 @@
 /** FLAC files (RFC 9639): the stream's own description, then frame after frame. */
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
+import { notice } from '../../words/problem.ts';
 import { OutOfBits } from '../bytes/bit-reader.ts';
 import { hasMark, viewOf, windowOver, type ByteSource, type ByteWindow } from '../bytes/bytes.ts';
 import {
@@ -116,22 +117,22 @@ async function* readBlocks(
     at += frame.bytes;
   }
   const total = info.totalFrames ?? frames;
-  const seconds = (count: number) => `${(count / info.sampleRate).toFixed(1)} s`;
   if (damaged > 0 && frames >= total)
-    warn(
-      `${source.name} is damaged in ${damaged === 1 ? 'one place' : `${damaged} places`}; silence was put there.`,
-    );
+    warn(notice('sound.damaged', { name: source.name, places: damaged, silence: true }));
   else if (frames < total)
     warn(
-      `${source.name} is cut short or damaged: it promises ${seconds(total)} and holds ${seconds(frames)}; ` +
-        'what is there was taken.',
+      notice('sound.cut', {
+        name: source.name,
+        promisedSeconds: total / info.sampleRate,
+        heldSeconds: frames / info.sampleRate,
+      }),
     );
 }
 
 /** Opens a FLAC file of up to eight channels and 32 bits. */
 export async function openFlac(source: ByteSource): Promise<Outcome<PcmStream>> {
   const { name } = source;
-  const broken = badSentence(`${name} is a FLAC file with a damaged header; encode it again.`);
+  const broken = bad('flac.header', { name });
   let at = id3Length(await source.read(0, 10));
   if (!hasMark(await source.read(at, 4), 'fLaC')) return broken;
   at += 4;
@@ -148,13 +149,12 @@ export async function openFlac(source: ByteSource): Promise<Outcome<PcmStream>> 
     at += 4 + length;
   }
   if (!info || info.maxBlockFrames === 0) return broken;
-  const sentence = unusable(name, info.sampleRate, info.channels);
-  if (sentence !== null) return badSentence(sentence);
+  const unfit = unusable(name, info.sampleRate, info.channels);
+  if (unfit !== null) return failure(unfit);
   const found = info;
   const firstByte = at;
   const first = await nextFrame(windowOver(source), firstByte, found);
-  if (first === null)
-    return badSentence(`${name} is a FLAC file with no samples in it; it may be cut short, encode it again.`);
+  if (first === null) return bad('flac.empty', { name });
   return good({
     sampleRate: found.sampleRate,
     channels: found.channels,

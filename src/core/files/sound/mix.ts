@@ -3,9 +3,10 @@
  *
  * The mono samples are the mean of the channels. Where the channels cancel each other (a guitar whose two pickups or
  * two microphones are wired out of phase, a "wide" stereo effect) the mean would take the instrument away:
- * then the loudest channel alone is taken for the whole file, and a sentence says so. The choice is made once,
+ * then the loudest channel alone is taken for the whole file, and a notice says so. The choice is made once,
  * from the first seconds in which something sounds, so that it can't flip in mid-phrase.
  */
+import { notice } from '../../words/problem.ts';
 import type { ChannelBlock, PcmStream, Warn } from './pcm.ts';
 
 /** How the channels of one file are mixed to mono. */
@@ -87,10 +88,7 @@ export async function* mixed(
   warn: Warn,
 ): AsyncGenerator<Float32Array> {
   let replaced = 0;
-  if (mixdown.take === 'channel')
-    warn(
-      `The channels of ${name} all but vanish when they are mixed; channel ${mixdown.channel + 1} alone was taken.`,
-    );
+  if (mixdown.take === 'channel') warn(notice('sound.channelTaken', { name, channel: mixdown.channel + 1 }));
   for await (const block of stream.blocks(warn)) {
     replaced += clean(block);
     yield mixdown.take === 'channel'
@@ -99,9 +97,5 @@ export async function* mixed(
         ? block[0]!
         : meanOf(block);
   }
-  if (replaced > 0)
-    warn(
-      `${name} has ${replaced} ${replaced === 1 ? 'sample that is' : 'samples that are'} not a usable number ` +
-        '(NaN or infinite); silence was put there.',
-    );
+  if (replaced > 0) warn(notice('sound.notNumbers', { name, samples: replaced }));
 }

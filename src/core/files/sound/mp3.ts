@@ -1,5 +1,6 @@
 /** MP3 files: frames found here, decoded by minimp3, the encoder's own samples left out at both ends. */
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
+import { notice } from '../../words/problem.ts';
 import { windowOver, type ByteSource } from '../bytes/bytes.ts';
 import { id3Length } from './id3.ts';
 import { startMinimp3 } from './minimp3.ts';
@@ -58,17 +59,16 @@ async function* readBlocks(source: ByteSource, stream: Stream, warn: Warn): Asyn
         channels[Math.min(channel, channels.length - 1)]!.subarray(from, length),
       );
   }
-  const seconds = (frameCount: number) =>
-    `${((frameCount * header.samples) / header.sampleRate).toFixed(1)} s`;
+  const seconds = (frameCount: number) => (frameCount * header.samples) / header.sampleRate;
   if (info.frames !== null && count < info.frames)
     warn(
-      `${source.name} is cut short: it promises ${seconds(info.frames)} and holds ${seconds(count)}; ` +
-        'what is there was taken.',
+      notice('sound.cut', {
+        name: source.name,
+        promisedSeconds: seconds(info.frames),
+        heldSeconds: seconds(count),
+      }),
     );
-  else if (losses > 0)
-    warn(
-      `${source.name} is damaged in ${losses === 1 ? 'one place' : `${losses} places`}; what can be read was taken.`,
-    );
+  else if (losses > 0) warn(notice('sound.damaged', { name: source.name, places: losses, silence: false }));
 }
 
 /** Opens an MP3 file (MPEG-1, 2 and 2.5, layer III). */
@@ -77,10 +77,10 @@ export async function openMp3(source: ByteSource): Promise<Outcome<PcmStream>> {
   const start = id3Length(await source.read(0, 10));
   const head = await source.read(start, 1 << 16);
   const found = findFrame(head, 0);
-  if (!found) return badSentence(`${name} has no MP3 sound in it; it may be damaged, save it again.`);
+  if (!found) return bad('mp3.empty', { name });
   const { header } = found;
-  const sentence = unusable(name, header.sampleRate, header.channels);
-  if (sentence !== null) return badSentence(sentence);
+  const unfit = unusable(name, header.sampleRate, header.channels);
+  if (unfit !== null) return failure(unfit);
   const frame = head.subarray(found.at, found.at + header.bytes);
   const info = streamInfo(frame, header);
   const stream: Stream = {

@@ -3,11 +3,13 @@
  * down and cleaning are `mix.ts`.
  */
 
+import { problem, type Notice, type Problem } from '../../words/problem.ts';
+
 /** One array a channel, all of one length, full scale ±1. Valid until the next block is asked for. */
 export type ChannelBlock = readonly Float32Array[];
 
-/** Receives a note about what was wrong in the file and was repaired. */
-export type Warn = (sentence: string) => void;
+/** Receives what was wrong in the file and was repaired. */
+export type Warn = (warning: Notice) => void;
 
 export interface PcmStream {
   readonly sampleRate: number;
@@ -24,13 +26,15 @@ export const BLOCK_FRAMES = 16_384;
 export const LOWEST_SAMPLE_RATE = 8000;
 export const HIGHEST_SAMPLE_RATE = 192_000;
 
-/** A sentence where the rate or the channels are out of what can be graded, else null. */
-export function unusable(name: string, sampleRate: number, channels: number): string | null {
-  if (channels < 1) return `${name} says that it has no channel; its header is damaged, save it again.`;
+/** The problem where the rate or the channels are out of what can be graded, else null. */
+export function unusable(name: string, sampleRate: number, channels: number): Problem | null {
+  if (channels < 1) return problem('sound.noChannel', { name });
   if (!(sampleRate >= LOWEST_SAMPLE_RATE && sampleRate <= HIGHEST_SAMPLE_RATE))
-    return (
-      `${name} has a sample rate of ${sampleRate} Hz; ` +
-      `it must lie between ${LOWEST_SAMPLE_RATE} and ${HIGHEST_SAMPLE_RATE} Hz: save it again at 44100 or 48000.`
-    );
+    return problem('sound.sampleRate', {
+      name,
+      hz: sampleRate,
+      lowest: LOWEST_SAMPLE_RATE,
+      highest: HIGHEST_SAMPLE_RATE,
+    });
   return null;
 }

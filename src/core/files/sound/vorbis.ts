@@ -3,8 +3,10 @@
  * a whole file at once, and two hours would not fit; so it is given pieces that are files of their own: the
  * headers, the page before (a packet sounds only together with the one before it), and a megabyte of pages.
  */
+import { notice } from '../../words/problem.ts';
+import type { OggCodec } from '../../words/entry.ts';
 import { StbVorbis } from 'stb-vorbis';
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { hasMark, viewOf, type ByteSource } from '../bytes/bytes.ts';
 import { oggPages, type OggPage } from './ogg-pages.ts';
 import { unusable, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
@@ -16,11 +18,11 @@ const HEADER_PACKETS = 3;
 const LONGEST_HOLE_SECONDS = 600;
 
 /** Other codecs that come in an Ogg file, by the mark of their first packet. */
-const OTHER_CODECS: readonly (readonly [string, string])[] = [
-  ['OpusHead', 'Opus'],
-  ['\x7fFLAC', 'FLAC inside Ogg'],
-  ['Speex   ', 'Speex'],
-  ['\x80theora', 'Theora video'],
+const OTHER_CODECS: readonly (readonly [mark: string, codec: OggCodec])[] = [
+  ['OpusHead', 'opus'],
+  ['\x7fFLAC', 'flac'],
+  ['Speex   ', 'speex'],
+  ['\x80theora', 'theora'],
 ];
 
 interface Identification {
@@ -149,9 +151,8 @@ async function* readBlocks(
         yield Array.from({ length: stream.channels }, () => new Float32Array(newFrames));
     }
   }
-  if (!complete)
-    warn(`${source.name} is cut short: the stream does not come to its end; what is there was taken.`);
-  else if (losses > 0) warn(`${source.name} is damaged; what can be read was taken.`);
+  if (!complete) warn(notice('sound.cutStream', { name: source.name }));
+  else if (losses > 0) warn(notice('sound.damaged', { name: source.name, places: null, silence: false }));
 }
 
 /** Opens an Ogg file whose first stream is Vorbis. */
@@ -160,18 +161,14 @@ export async function openVorbis(source: ByteSource): Promise<Outcome<PcmStream>
   let stream: Identification | null = null;
   for await (const page of oggPages(source, () => undefined)) {
     const other = OTHER_CODECS.find(([mark]) => hasMark(page.bytes, mark, page.bodyOffset));
-    if (other)
-      return badSentence(
-        `${name} holds ${other[1]}, which can't be read; save it as WAV, FLAC, MP3 or Ogg Vorbis.`,
-      );
+    if (other) return bad('ogg.codec', { name, codec: other[1] });
     stream = identification(page);
     break;
   }
-  if (!stream)
-    return badSentence(`${name} is an Ogg file with no Vorbis sound in it; save it again as WAV or FLAC.`);
+  if (!stream) return bad('ogg.noVorbis', { name });
   const found = stream;
-  const sentence = unusable(name, found.sampleRate, found.channels);
-  if (sentence !== null) return badSentence(sentence);
+  const unfit = unusable(name, found.sampleRate, found.channels);
+  if (unfit !== null) return failure(unfit);
   await StbVorbis.ready;
   return good({
     sampleRate: found.sampleRate,

@@ -3,7 +3,7 @@
  * 2001; RF64, EBU Tech 3306). Recorders that stream can't know the length when they write it, and may crash
  * before they correct it: the sizes in the header are used only where they are possible.
  */
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { fourCharacters, hasMark, viewOf, type ByteSource } from '../bytes/bytes.ts';
 import { unusable } from './pcm.ts';
 
@@ -48,15 +48,15 @@ interface Format {
 }
 
 function formatOf(fmt: Uint8Array, name: string): Outcome<Format> {
-  if (fmt.length < 16) return badSentence(`${name} is a WAV file with a damaged header; save it again.`);
+  if (fmt.length < 16) return bad('wav.header', { name });
   const view = viewOf(fmt);
   const extensible = view.getUint16(0, true) === EXTENSIBLE && fmt.length >= 26;
   // The first two bytes of the sub-format's GUID are the plain format tag.
   const format = extensible ? view.getUint16(24, true) : view.getUint16(0, true);
   const channels = view.getUint16(2, true);
   const sampleRate = view.getUint32(4, true);
-  const sentence = unusable(name, sampleRate, channels);
-  if (sentence !== null) return badSentence(sentence);
+  const unfit = unusable(name, sampleRate, channels);
+  if (unfit !== null) return failure(unfit);
   const bits = view.getUint16(14, true);
   // 12 or 20 bits sit left-justified in whole bytes, so reading the container is right.
   const bytesPerSample = Math.ceil(bits / 8);
@@ -67,11 +67,12 @@ function formatOf(fmt: Uint8Array, name: string): Outcome<Format> {
         ? ({ 4: 'float32', 8: 'float64' } as const)[bytesPerSample]
         : undefined;
   if (known) return good({ sampleRate, channels, format: known, bytesPerSample });
-  const what =
-    OTHER_FORMATS[format] ?? (format === PCM || format === FLOAT ? `${bits}-bit` : `format ${format}`);
-  return badSentence(
-    `${name} is a WAV file with ${what} samples, which can't be read; save it as 16 or 24-bit PCM and try again.`,
-  );
+  const bitsAlone = OTHER_FORMATS[format] === undefined && (format === PCM || format === FLOAT);
+  return bad('wav.samples', {
+    name,
+    format: OTHER_FORMATS[format] ?? format,
+    bits: bitsAlone ? bits : null,
+  });
 }
 
 /** True where the bytes from `at` to the end of the file are chunks: then a data length of 0 means 0. */
@@ -118,10 +119,7 @@ export async function readWavHeader(source: ByteSource): Promise<Outcome<WavHead
       if (sizes.length === 24) longDataBytes = Number(viewOf(sizes).getBigUint64(8, true));
     }
     if (id === 'data') {
-      if (!fmt)
-        return badSentence(
-          `${name} is a WAV file that does not say how its samples are written; save it again.`,
-        );
+      if (!fmt) return bad('wav.noFormat', { name });
       const format = formatOf(fmt, name);
       if (!format.ok) return format;
       const written = length === 0xffff_ffff && longDataBytes !== null ? longDataBytes : length;
@@ -141,9 +139,7 @@ export async function readWavHeader(source: ByteSource): Promise<Outcome<WavHead
       if (!isChunkName(fourCharacters(next, 0)) || isChunkName(fourCharacters(next, 1))) at += 1;
     }
   }
-  return badSentence(
-    `${name} is a WAV file with no samples in it; it may be cut short, or the recording never began.`,
-  );
+  return bad('wav.empty', { name });
 }
 
 /** True for the files that `readWavHeader` takes. */

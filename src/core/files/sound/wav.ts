@@ -1,5 +1,6 @@
 /** The samples of a WAV file, block by block. */
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { notice } from '../../words/problem.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { viewOf, type ByteSource } from '../bytes/bytes.ts';
 import { BLOCK_FRAMES, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
 import { readWavHeader, type SampleFormat, type WavHeader } from './wav-header.ts';
@@ -37,8 +38,6 @@ const TAKES: Readonly<Record<SampleFormat, Take>> = {
   float64: float((view, at) => view.getFloat64(at, true)),
 };
 
-const inSeconds = (frames: number, sampleRate: number) => `${(frames / sampleRate).toFixed(1)} s`;
-
 async function* readBlocks(source: ByteSource, header: WavHeader, warn: Warn): AsyncGenerator<ChannelBlock> {
   const { channels, bytesPerSample, sampleRate } = header;
   const frameBytes = channels * bytesPerSample;
@@ -59,8 +58,11 @@ async function* readBlocks(source: ByteSource, header: WavHeader, warn: Warn): A
   const promised = header.promisedFrames ?? frames;
   if (frames < promised)
     warn(
-      `${source.name} is cut short: it promises ${inSeconds(promised, sampleRate)} and holds ` +
-        `${inSeconds(frames, sampleRate)}; what is there was taken.`,
+      notice('sound.cut', {
+        name: source.name,
+        promisedSeconds: promised / sampleRate,
+        heldSeconds: frames / sampleRate,
+      }),
     );
 }
 
@@ -71,10 +73,7 @@ async function* readBlocks(source: ByteSource, header: WavHeader, warn: Warn): A
 export async function openWav(source: ByteSource): Promise<Outcome<PcmStream>> {
   const header = await readWavHeader(source);
   if (!header.ok) return header;
-  if (header.value.frames === 0)
-    return badSentence(
-      `${source.name} is a WAV file with no samples in it; it may be cut short, or the recording never began.`,
-    );
+  if (header.value.frames === 0) return bad('wav.empty', { name: source.name });
   return good({
     sampleRate: header.value.sampleRate,
     channels: header.value.channels,

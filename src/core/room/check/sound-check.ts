@@ -1,5 +1,6 @@
 /** Three quiet sweeps of rising level, and the result of all of them. */
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { problem, type Problem } from '../../words/problem.ts';
+import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { roomPathOf, type RoomPath } from '../cancel/band-remover.ts';
 import { interpolated } from '../../base/interpolate.ts';
 import { measurePath, type MeasuredPath } from '../path/measure-path.ts';
@@ -44,17 +45,17 @@ export function judgeSweeps(
   sampleRate: number,
 ): Outcome<SweepResult> {
   const measured: MeasuredPath[] = [];
-  let refusal: string | null = null;
+  let refusal: Problem | null = null;
   for (const [i, sound] of recorded.entries()) {
     const path = measurePath(sound, played[i]!, sampleRate);
     if (path.ok) measured.push(path.value);
-    else refusal = path.sentence;
+    else refusal = path.problem;
   }
   const heard = measured.filter(({ leakDb }) => leakDb > -Infinity);
   // The last sweep is the loudest, so that its measurement of the room counts.
   const last = measured.at(-1);
   if (last === undefined || (refusal !== null && heard.length === 0)) {
-    return badSentence(refusal ?? 'Nothing was recorded during the sweep: try again.');
+    return failure(refusal ?? problem('sweep.nothingRecorded'));
   }
   if (heard.length === 0) {
     return good({
@@ -70,9 +71,7 @@ export function judgeSweeps(
   const spreadSeconds = delays.at(-1)! - delays[0]!;
   if (spreadSeconds > MOST_SPREAD_SECONDS) {
     const ms = Math.round(1000 * spreadSeconds);
-    return badSentence(
-      `The delay came out ${ms} ms apart from one sweep to the next: close what else is running, wait until it is quiet, and try again.`,
-    );
+    return bad('sweep.spread', { ms });
   }
   const best = heard.at(-1)!;
   const speakers = best.through === 'speakers';

@@ -1,7 +1,7 @@
 /**
  * What one sweep tells: how late, how loudly and by which path the speakers come back through the microphone.
  */
-import { badSentence, good, type Outcome } from '../../base/outcome.ts';
+import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { deconvolve } from './sweep.ts';
 
 export interface MeasuredPath {
@@ -39,7 +39,7 @@ const SILENT = 1e-5;
 /**
  * @param recorded from the sample at which the sweep began to be played, with a second of what follows
  * @param played the sweep as it was played, its level included
- * @returns a sentence where the recording is silent, clipped, or drowned in noise
+ * @returns a problem where the recording is silent, clipped, or drowned in noise
  */
 export function measurePath(
   recorded: Float32Array,
@@ -53,14 +53,10 @@ export function measurePath(
     if (Math.abs(x) >= 0.99) clipped++;
   }
   if (loudest < SILENT) {
-    return badSentence(
-      'The microphone gave only silence during the sweep: check that it is not muted, then try again.',
-    );
+    return bad('sweep.silent');
   }
   if (clipped > CLIPPED_SAMPLES) {
-    return badSentence(
-      'The sweep was too loud for the microphone: turn the speakers or the input down and try again.',
-    );
+    return bad('sweep.tooLoud');
   }
   const length = Math.round((LONGEST_DELAY_SECONDS + TAIL_SECONDS) * sampleRate);
   const taps = deconvolve(recorded, played, length);
@@ -77,9 +73,7 @@ export function measurePath(
   const leakDb = 10 * Math.log10(Math.max(power, 1e-12));
   const heard = clarityDb >= LEAST_CLARITY_DB;
   if (!heard && loudest > NOISY) {
-    return badSentence(
-      'The room is too loud to hear the sweep: wait for a quieter moment, or turn the speakers up a little.',
-    );
+    return bad('sweep.noisyRoom');
   }
   return good({
     taps,

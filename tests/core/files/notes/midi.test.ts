@@ -1,10 +1,11 @@
+import { english } from '../../../english.ts';
 import { writeMidi, type MidiData, type MidiEvent } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import { readMidi } from '../../../../src/core/files/notes/midi.ts';
 
 const read = (bytes: Uint8Array, part: number | null = null) => {
   const outcome = readMidi(bytes, 'line.mid', part);
-  if (!outcome.ok) throw new Error(outcome.sentence);
+  if (!outcome.ok) throw new Error(english(outcome.problem));
   return outcome.value;
 };
 const rows = (bytes: Uint8Array, part: number | null = null) =>
@@ -84,7 +85,7 @@ describe('a MIDI file written byte by byte', () => {
   it('that is cut short gives what is there and says so', () => {
     const cut = read(file(0, 96, line).subarray(0, -8));
     expect(cut.notes).toHaveLength(2);
-    expect(cut.warnings).toEqual([expect.stringMatching(/cut short/)]);
+    expect(cut.warnings.map(english)).toEqual([expect.stringMatching(/cut short/)]);
   });
 
   it.each([
@@ -95,7 +96,7 @@ describe('a MIDI file written byte by byte', () => {
     ['a header alone', Uint8Array.from(ascii('MThd')), /damaged/],
   ])('with %s gets its sentence', (_, bytes, reason) => {
     const outcome = readMidi(bytes, 'line.mid');
-    expect(outcome.ok ? 'was read' : outcome.sentence).toMatch(reason);
+    expect(outcome.ok ? 'was read' : english(outcome.problem)).toMatch(reason);
   });
 });
 
@@ -171,7 +172,9 @@ describe("a MIDI file by midi-file's own writer", () => {
     const bytes = written(1, [...chords, end], [name, ...line, end], [...drums, end]);
     const chosen = read(bytes);
     expect(chosen.notes.map(({ midi }) => midi)).toEqual([62, 64, 65, 67]);
-    expect(chosen.warnings).toEqual([expect.stringMatching(/2 parts.*"Tenor" \(track 2\).*part 2/)]);
+    expect(chosen.warnings.map(english)).toEqual([
+      expect.stringMatching(/2 parts.*"Tenor" \(track 2\).*part 2/),
+    ]);
     expect(read(bytes, 1).notes).toHaveLength(9);
     expect(readMidi(bytes, 'line.mid', 3)).toMatchObject({ ok: false });
   });

@@ -1,4 +1,5 @@
 /** A played line as a standard MIDI file: read back by midi-file, an outside reader, and by our own. */
+import { english } from '../../../english.ts';
 import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import { readMidi } from '../../../../src/core/files/notes/midi.ts';
@@ -43,7 +44,7 @@ describe('a played line as a MIDI file', () => {
     const read = readMidi(writeLineMidi(line, 120), 'line.mid');
     const played = notesPlayed(line, 63);
     expect(read.ok && read.value.notes.map(({ midi }) => midi)).toEqual(played.map(({ midi }) => midi));
-    if (!read.ok) throw new Error(read.sentence);
+    if (!read.ok) throw new Error(english(read.problem));
     read.value.notes.forEach(({ onsetSeconds, offsetSeconds }, i) => {
       expect(onsetSeconds).toBeCloseTo(played[i]!.onsetSeconds, 4);
       expect(offsetSeconds).toBeCloseTo(played[i]!.offsetSeconds, 4);

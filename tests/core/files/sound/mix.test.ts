@@ -1,3 +1,4 @@
+import { english } from '../../../english.ts';
 import { describe, expect, it } from 'vitest';
 import { chooseMixdown, mixed } from '../../../../src/core/files/sound/mix.ts';
 import type { ChannelBlock, PcmStream } from '../../../../src/core/files/sound/pcm.ts';
@@ -40,8 +41,8 @@ describe('the mixdown', () => {
     const warnings: string[] = [];
     const line: number[] = [];
     const stream = streamOf([Float32Array.of(0.5, NaN, -0.5, Infinity, 1e30, 0.25)]);
-    for await (const block of mixed(stream, { take: 'mean' }, 'take.wav', (sentence) =>
-      warnings.push(sentence),
+    for await (const block of mixed(stream, { take: 'mean' }, 'take.wav', (warning) =>
+      warnings.push(english(warning)),
     ))
       line.push(...block);
     expect(line).toEqual([0.5, 0, -0.5, 0, 0, 0.25]);

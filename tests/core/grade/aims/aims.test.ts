@@ -1,3 +1,4 @@
+import { english } from '../../../english.ts';
 import { aimEvidence, aimWords } from '../../../../src/core/report/aim-sentences.ts';
 import { en } from '../../../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
@@ -45,7 +46,7 @@ describe('readAim', () => {
   };
   const sentence = (changed: object) => {
     const read = readAim({ ...aim, ...changed });
-    return read.ok ? 'ok' : read.sentence;
+    return read.ok ? 'ok' : english(read.problem);
   };
 
   it('takes a teacher’s aim, and a take tries for it', () => {

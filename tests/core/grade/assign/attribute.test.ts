@@ -1,3 +1,4 @@
+import { english } from '../../../english.ts';
 import { describe, expect, it } from 'vitest';
 import { chordOfNote, defaultAnticipationBeats } from '../../../../src/core/grade/assign/attribute.ts';
 import { timelineFromBeats, timelineFromTempo } from '../../../../src/core/chart/build-timeline.ts';
@@ -100,7 +101,7 @@ describe('an eighth before the beat', () => {
     const listed = timelineFromBeats(
       [1, 2, 3, 4].map((timeSeconds) => ({ timeSeconds, chord: timeSeconds === 1 ? 'C7' : '' })),
     );
-    if (!listed.ok) throw new Error(listed.sentence);
+    if (!listed.ok) throw new Error(english(listed.problem));
     const early = chordOfNote({ onsetSeconds: 0.9, offsetSeconds: 2, midi: E4 }, listed.value, 0.5);
     expect(early.chord).toBe(null);
   });

@@ -1,3 +1,4 @@
+import { english } from '../../../english.ts';
 import { expect, test } from 'vitest';
 import { random } from '../../../../fixtures/lines/random.ts';
 import { bandInARoom, levelDb, throughSpeaker } from '../../../../fixtures/room/band-in-a-room.ts';
@@ -26,7 +27,7 @@ test.each([
     const tone = sweep(sweepShape(rate)).map((x) => 0.1 * x);
     played.set(tone);
     const measured = measurePath(throughSpeaker(played, path), tone, rate);
-    if (!measured.ok) throw new Error(measured.sentence);
+    if (!measured.ok) throw new Error(english(measured.problem));
 
     const remover = new BandRemover(rate, roomPathOf(measured.value));
     const pieces: Float32Array[] = [];

@@ -1,3 +1,4 @@
+import { english } from '../../../english.ts';
 import { describe, expect, test } from 'vitest';
 import { random } from '../../../../fixtures/lines/random.ts';
 import { bandInARoom, speakerPath, throughSpeaker } from '../../../../fixtures/room/band-in-a-room.ts';
@@ -21,7 +22,7 @@ function recorded(delays: readonly number[], gain: number, noise: number): Float
 describe('three sweeps', () => {
   test('speakers: delay, spread, leak, and what is taken out', () => {
     const room = judgeSweeps(recorded([0.08, 0.081, 0.08], 0.5, 1e-4), played, rate);
-    if (!room.ok) throw new Error(room.sentence);
+    if (!room.ok) throw new Error(english(room.problem));
     const { delaySeconds, spreadSeconds, leakDb, through, removedDb, path } = room.value;
     expect(delaySeconds).toBeCloseTo(0.08, 4);
     expect(spreadSeconds).toBeCloseTo(0.001, 4);
@@ -50,7 +51,7 @@ describe('three sweeps', () => {
     ]) {
       const room = judgeSweeps(sounds, played, rate);
       expect(room.ok).toBe(false);
-      expect(!room.ok && room.sentence).toMatch(/\.$/);
+      expect(!room.ok && english(room.problem)).toMatch(/\.$/);
     }
   });
 });

@@ -1,3 +1,4 @@
+import { english } from '../../../english.ts';
 import { describe, expect, test } from 'vitest';
 import { random } from '../../../../fixtures/lines/random.ts';
 import { convolve } from '../../../../fixtures/lines/room.ts';
@@ -19,7 +20,7 @@ function recorded(delaySeconds: number, snrDb: number, gain = 1): Float32Array {
 
 const measured = (sound: Float32Array) => {
   const path = measurePath(sound, played, rate);
-  if (!path.ok) throw new Error(path.sentence);
+  if (!path.ok) throw new Error(english(path.problem));
   return path.value;
 };
 
@@ -60,8 +61,8 @@ describe('one sweep', () => {
       rate,
     );
     for (const answer of [silent, clipped, noisy]) expect(answer.ok).toBe(false);
-    expect(!silent.ok && silent.sentence).toMatch(/silence/);
-    expect(!clipped.ok && clipped.sentence).toMatch(/too loud for the microphone/);
-    expect(!noisy.ok && noisy.sentence).toMatch(/room is too loud/);
+    expect(!silent.ok && english(silent.problem)).toMatch(/silence/);
+    expect(!clipped.ok && english(clipped.problem)).toMatch(/too loud for the microphone/);
+    expect(!noisy.ok && english(noisy.problem)).toMatch(/room is too loud/);
   });
 });
