@@ -122,12 +122,15 @@ export class Setup {
     return swing ?? clampTo(SWING_RANGE, swingShare(feel, bpm));
   }
 
-  /** A short name for lists: "12-bar blues in A", the chart's own title, or its first chords. */
+  /**
+   * A short name for lists: "12-bar blues in A", the chart's own title, or its first chords. It is empty for a chart
+   * that can't be read, over which no take can start.
+   */
   get title(): string {
     const { form, key } = this.#settings;
     if (this.#backing !== null) return this.#backing.record.title;
     if (form !== null) return `${form} in ${key}`;
-    return this.ownTitle ?? (this.#chart.ok ? firstChords(this.#chart.value) : 'own chart');
+    return this.ownTitle ?? (this.#chart.ok ? firstChords(this.#chart.value) : '');
   }
 
   /** What the player's own chart is called, in any key; null where nobody has called it anything. */

@@ -6,11 +6,11 @@ import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { chooseRoundTrip, type RoundTrip } from '../core/take/round-trip.ts';
 import { InputLevel, type LevelReading } from '../core/room/check/input-level.ts';
 import type { HeardNote } from '../core/take/note.ts';
+import { CheckRecording } from './check-recording.ts';
+import { clicksToPlay, sweepsToPlay, type CheckSounds } from './check-sounds.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type { MeasuredRooms } from './measured-rooms.svelte.ts';
 import type { AnalysisPort, AudioPort, LiveListener } from './ports.ts';
-import { StrokeRecording } from './stroke-recording.ts';
-import { SweepRecording } from './sweep-recording.ts';
 import type { Notice, Problem } from '../core/words/problem.ts';
 import { readTuning, type TuningReading } from './tuning-check.ts';
 
@@ -39,7 +39,7 @@ export class SoundCheck {
   #listener: LiveListener | null = null;
   #meter: InputLevel | null = null;
   /** What is sounding and being recorded; null while only level and strings are listened to. */
-  #recording: SweepRecording | StrokeRecording | null = null;
+  #recording: CheckRecording<unknown> | null = null;
   #stopWatchingDevices: (() => void) | null = null;
   /** The problem of a microphone that sends nothing; taken back when it does. */
   #silence: Problem | null = null;
@@ -126,21 +126,13 @@ export class SoundCheck {
   /** Plays the sweeps and keeps what they measure. */
   async sweep(): Promise<void> {
     const { rooms, today } = this.#ports;
-    await this.#record('sweeping', SweepRecording, (pair, sweeps) => {
-      const measured = sweeps.measure();
-      if (measured.ok) rooms.keep(pair, measured.value, today());
-      return measured;
-    });
+    await this.#record('sweeping', sweepsToPlay, (pair, room) => rooms.keep(pair, room, today()));
   }
 
   /** Plays a count-in and eight clicks, and keeps the delay of the muted strokes that are played with them. */
   async strike(): Promise<void> {
     const { rooms, today } = this.#ports;
-    await this.#record('striking', StrokeRecording, (pair, strokes) => {
-      const measured = strokes.measure();
-      if (measured.ok) rooms.keepStrokes(pair, measured.value, today());
-      return measured;
-    });
+    await this.#record('striking', clicksToPlay, (pair, delay) => rooms.keepStrokes(pair, delay, today()));
   }
 
   /** Sets the round trip of the devices in use by hand; null goes back to what was measured. */
@@ -155,24 +147,25 @@ export class SoundCheck {
     this.#step = 'closed';
   }
 
-  /** Plays and records, and then measures; what fails is the problem that stands. */
-  async #record<Sounding extends SweepRecording | StrokeRecording>(
+  /** Plays and records, then measures and keeps the result; a failure becomes the problem that is shown. */
+  async #record<Measured>(
     step: 'sweeping' | 'striking',
-    Recorder: new (audio: AudioPort, sampleRate: number) => Sounding,
-    measure: (pair: DevicePair, recorded: Sounding) => Outcome<unknown>,
+    soundsAt: (sampleRate: number) => CheckSounds<Measured>,
+    keep: (pair: DevicePair, measured: Measured) => void,
   ): Promise<void> {
     const [pair, turn, sampleRate] = [this.#pair, this.#turn, this.#microphone?.sampleRate];
     if (this.#step !== 'listening' || sampleRate === undefined || pair === null) return;
     this.#step = step;
     this.#problem = null;
-    const recording = new Recorder(this.#ports.audio, sampleRate);
+    const recording = new CheckRecording(this.#ports.audio, sampleRate, soundsAt(sampleRate));
     this.#recording = recording;
     await recording.ended;
     if (turn !== this.#turn) return;
     this.#recording = null;
     this.#step = 'listening';
-    const measured = measure(pair, recording);
-    if (!measured.ok) this.#problem = measured.problem;
+    const measured = recording.measure();
+    if (measured.ok) keep(pair, measured.value);
+    else this.#problem = measured.problem;
   }
 
   async #listen(turn: number): Promise<Outcome<void>> {

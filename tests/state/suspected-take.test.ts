@@ -21,7 +21,7 @@ const chordsOfBars = (chart: Chart) => playedBars(chart).map(({ bar }) => bar.ch
 
 /** Two choruses of the chart, moved: third, root, fifth and seventh of each bar's first chord, a note a beat. */
 function overChart({ setup }: World, semitones: number, lateBeats = 0): readonly Note[] {
-  if (!setup.chart.ok) throw new Error(setup.chart.sentence);
+  if (!setup.chart.ok) throw new Error(setup.chart.problem.code);
   const bars = chordsOfBars(setup.chart.value);
   return [...bars, ...bars].flatMap(({ tones }, bar) =>
     (['third', 'root', 'fifth', 'seventh'] as const).map((role, beat): Note => {

@@ -3,16 +3,15 @@ import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 
 export interface DeviceChoice {
   readonly deviceId: string;
+  /** Its name; empty until a microphone has been opened once. */
   readonly label: string;
 }
 
-/** Labels are empty until a microphone has been opened once; they are numbered then. */
 export async function listDevices(kind: 'audioinput' | 'audiooutput'): Promise<readonly DeviceChoice[]> {
   const devices = (await navigator.mediaDevices?.enumerateDevices()) ?? [];
-  const name = kind === 'audioinput' ? 'Microphone' : 'Output';
   return devices
     .filter((device) => device.kind === kind && device.deviceId !== '')
-    .map(({ deviceId, label }, i) => ({ deviceId, label: label || `${name} ${i + 1}` }));
+    .map(({ deviceId, label }) => ({ deviceId, label }));
 }
 
 /** Whether the player allowed the microphone before, so that opening it asks nothing. */
@@ -52,9 +51,12 @@ export async function chooseOutput(context: AudioContext, deviceId: string | nul
   }
 }
 
-/** The name of the output that sounds now: the chosen one, or what the system's default stands for. */
+/**
+ * The name of the output that is used now: the chosen one, or the system's default. A measured room is found again by
+ * it; an output without a name is called "Output", which is never shown.
+ */
 export async function outputName(deviceId: string | null): Promise<string> {
   const outputs = await listDevices('audiooutput');
   const wanted = deviceId ?? 'default';
-  return (outputs.find((output) => output.deviceId === wanted) ?? outputs[0])?.label ?? 'Output';
+  return (outputs.find((output) => output.deviceId === wanted) ?? outputs[0])?.label || 'Output';
 }

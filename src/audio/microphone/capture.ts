@@ -134,6 +134,7 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
   }, lookEveryMs);
 
   return {
+    // A measured room is found again by this name, which is never shown.
     label: track?.label || 'Microphone',
     sampleRate: context.sampleRate,
     warnings: capturedOtherwise(track?.getSettings() ?? {}),

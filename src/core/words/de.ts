@@ -1742,6 +1742,7 @@ export const de: Words = {
     microphone: 'Mikrofon',
     output: 'Ausgang',
     systemDevice: 'Wie im System gewählt',
+    deviceNumber: ({ kind, number }) => `${kind} ${number}`,
     listenAgain: 'Noch einmal zuhören',
     level: 'Spiel etwas Lautes',
     levels: { silent: 'Noch nichts', 'turn up': 'Lauter drehen', good: 'Gut', 'too hot': 'Zu laut' },

@@ -2097,7 +2097,9 @@ export const en = {
     back: 'Back',
     microphone: 'Microphone',
     output: 'Output',
-    systemDevice: 'The system’s own',
+    systemDevice: 'The one chosen in the system',
+    /** A device without a name: "Microphone 2". */
+    deviceNumber: ({ kind, number }: { kind: string; number: number }) => `${kind} ${number}`,
     listenAgain: 'Listen again',
     level: 'Play something loud',
     levels: { silent: 'Nothing yet', 'turn up': 'Turn up', good: 'Good', 'too hot': 'Too hot' },

@@ -1,5 +1,4 @@
 /** How a chord symbol or a degree is set: which letters stand large, which are raised, and with what signs. */
-import { en } from '../../core/words/en.ts';
 import { spelledNote } from '../../core/words/spelling.ts';
 import type { Words } from '../../core/words/words.ts';
 
@@ -76,7 +75,7 @@ export function signsInText(sentence: string): string {
  * A chord symbol as a screen reader should say it.
  * @example spokenChord('C#m7b5/E', english) // 'C sharp m7 flat 5 over E'
  */
-export function spokenChord(symbol: string, words: Words = en): string {
+export function spokenChord(symbol: string, words: Words): string {
   const { letter, accidental, stem, raised, bass } = engraveChord(symbol);
   const { minor, over } = words.parts.signs;
   const tail = `${stem === '−' ? `${minor} ` : stem}${raised}`;
@@ -91,7 +90,7 @@ function spokenNote(name: string, words: Words): string {
 }
 
 /** @example speakSigns('♭7', english) // 'flat 7' */
-export function speakSigns(text: string, words: Words = en): string {
+export function speakSigns(text: string, words: Words): string {
   const { signs } = words.parts;
   return withSigns(text)
     .replaceAll('♭', ` ${signs.flat} `)

@@ -4,13 +4,12 @@ import { clockWords as wholeClockWords } from '../../core/base/clock-words.ts';
 import { parseKey } from '../../core/music/keys.ts';
 import { keyAsRead, type Reading } from '../../core/music/reading.ts';
 import type { Landing } from '../../core/take/schema.ts';
-import { en } from '../../core/words/en.ts';
 import { spelledNote } from '../../core/words/spelling.ts';
 import type { TakeDetails } from '../../state/take.ts';
 import type { Words } from '../../core/words/words.ts';
 
 /** "A 7: third, flat 3, 20 ms late." for a screen reader and the live region. */
-export function landingSentence(landing: Landing, words: Words = en): string {
+export function landingSentence(landing: Landing, words: Words): string {
   const { note, role, degree, offsetMs } = landing;
   const chord = spokenChord(landing.chord, words);
   const { parts, music } = words;
@@ -25,7 +24,7 @@ export function landingSentence(landing: Landing, words: Words = en): string {
 }
 
 /** "20 ms late", "on the beat", or null where it is not known. Nobody hears a difference of less than 10 ms. */
-export function timingWords(offsetMs: number | null, { parts }: Words = en): string | null {
+export function timingWords(offsetMs: number | null, { parts }: Words): string | null {
   if (offsetMs === null) return null;
   const ms = Math.round(Math.abs(offsetMs));
   if (ms < 10) return parts.onTheBeat;
@@ -33,20 +32,20 @@ export function timingWords(offsetMs: number | null, { parts }: Words = en): str
 }
 
 /** "+6 cents", "−12 cents", "in tune": with a true minus sign. */
-export function centsWords(cents: number, { parts }: Words = en): string {
+export function centsWords(cents: number, { parts }: Words): string {
   const rounded = Math.round(cents);
   return rounded === 0 ? parts.inTune : parts.cents({ cents: rounded });
 }
 
 /** "7 of 12". */
-export const ofAll = (count: number, all: number, { parts }: Words = en): string =>
+export const ofAll = (count: number, all: number, { parts }: Words): string =>
   parts.ofAll({ count, all });
 
 /** 96.4 seconds as "1:36", to the nearest second. */
 export const clockWords = (seconds: number): string => wholeClockWords(Math.max(0, Math.round(seconds)));
 
 /** "F#4" as "F♯4", in German "Fis4". */
-export const noteWords = (name: string, words: Words = en): string => withSigns(spelledNote(name, words));
+export const noteWords = (name: string, words: Words): string => withSigns(spelledNote(name, words));
 
 /** A key as "A minor" or "F♯", in German "a-Moll" or "Fis-Dur". What is no key stays as it is. */
 export function keyWords(key: string, words: Words): string {
@@ -60,7 +59,7 @@ export function keyWords(key: string, words: Words): string {
  * The title of a take as the player reads it: a built-in form by its name in this language, and the key it ends in as
  * it is written for the player's instrument. "12-bar blues in A" is one in B for a tenor.
  */
-export function titleAsRead(title: string, reading: Reading, words: Words = en): string {
+export function titleAsRead(title: string, reading: Reading, words: Words): string {
   const [, name, key] = /^(.*) in ([A-G][b#]?(?: minor)?)$/u.exec(title) ?? [];
   const parsed = key === undefined ? null : parseKey(key);
   if (name === undefined || parsed === null) return title;
@@ -77,11 +76,18 @@ export function titleAsRead(title: string, reading: Reading, words: Words = en):
  * chart or a recording of the player's own, as it was written.
  */
 export function takeTitle(
-  { name, title, setup, backing }: Pick<TakeDetails, 'name' | 'title' | 'setup' | 'backing'>,
+  {
+    name,
+    title,
+    source,
+    setup,
+    backing,
+  }: Pick<TakeDetails, 'name' | 'title' | 'source' | 'setup' | 'backing'>,
   reading: Reading,
   words: Words,
 ): string {
   if (name !== undefined && name !== '') return name;
+  if (source === 'demo') return words.parts.demo;
   const isOwn = backing !== undefined || setup?.form === null;
   return isOwn ? title : titleAsRead(title, reading, words);
 }

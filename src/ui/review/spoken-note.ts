@@ -8,8 +8,8 @@ import type { LineNote } from './line-notes.ts';
 /** "F sharp 4, the third of D7, +6 cents.", or "doubtful: F sharp 4, the third of D7, +6 cents." */
 export function spokenNote(one: LineNote, words: Words): string {
   const { note } = one;
-  const name = speakSigns(spelledNote(note.spelling, words));
-  const reading = speakSigns(readingOf(note, words));
+  const name = speakSigns(spelledNote(note.spelling, words), words);
+  const reading = speakSigns(readingOf(note, words), words);
   const spoken = `${name}, ${reading}, ${words.report.explain.tuning({ cents: note.cents, offsetMs: null })}`;
   if (one.counts) return spoken;
   const { spokenDoubtful, spokenTakenOut } = words.review;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { en } from '../../../src/core/words/en.ts';
 import {
   chordWidth,
   engraveChord,
@@ -61,8 +62,8 @@ describe('signs', () => {
   });
 
   it('are spoken', () => {
-    expect(speakSigns('b7')).toBe('flat 7');
-    expect(spokenChord('C#m7b5/E')).toBe('C sharp m7 flat 5 over E');
-    expect(spokenChord('C-7')).toBe('C minor 7');
+    expect(speakSigns('b7', en)).toBe('flat 7');
+    expect(spokenChord('C#m7b5/E', en)).toBe('C sharp m7 flat 5 over E');
+    expect(spokenChord('C-7', en)).toBe('C minor 7');
   });
 });
