@@ -166,7 +166,7 @@ describe('landfall grade', () => {
     );
     const cut = writeWav(tone, 16_000).subarray(0, 30_000);
     const result = landfall('grade', files.file('cut.wav', cut), ...CHART, '--json');
-    expect(result.stderr).toMatch(/^.*cut\.wav is cut short: .*what is there was taken\.\n$/);
+    expect(result.stderr).toMatch(/^.*cut\.wav is cut short or damaged: .*what is there was taken\.\n$/);
     expect(expectReport(result).source.durationSeconds).toBeLessThan(1);
     expect(landfall('grade', fixture('nan.wav'), ...CHART, '--json').stderr).toMatch(
       /3 samples that are not a usable number/,
@@ -248,7 +248,7 @@ describe('what can not be graded ends with 1 and one sentence', () => {
   it.each([
     [/absent\.csv can’t be read/, null],
     [/b\.csv, line 3.*does not come after/, 'time,chord\n1,C\n0,F\n'],
-    [/b\.csv: row 2 of the beats: “Hmm”/, 'time,chord\n1,C\n2,Hmm\n'],
+    [/b\.csv: Row 2 of the beats: “Hmm”/, 'time,chord\n1,C\n2,Hmm\n'],
     [/b\.csv has no column "chord"/, 'time,chords\n1,C\n2,F\n'],
   ])('beats: %s', (reason, text) => {
     const path = text === null ? join(files.folder, 'absent.csv') : files.file('b.csv', text);

@@ -211,7 +211,11 @@ describe('a recording that is kept', () => {
       });
     };
     await session.start();
-    const cSharps = Array.from({ length: 12 }, (_, i) => ({ atSeconds: 2.6 + i / 2, midi: 61, seconds: 0.4 }));
+    const cSharps = Array.from({ length: 12 }, (_, i) => ({
+      atSeconds: 2.6 + i / 2,
+      midi: 61,
+      seconds: 0.4,
+    }));
     await play(pluckLine(cSharps, 8000, 9));
     await session.stop();
     await until('review');

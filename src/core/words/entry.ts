@@ -48,10 +48,10 @@ const CONVERTIBLE = [
   'avi',
 ] as const;
 const ARCHIVES = ['zip', 'gzip', '7z'] as const;
-const SILENT_FILES = ['webp', 'png', 'jpeg', 'gif', 'bmp', 'pdf', 'program'] as const;
+type SilentFile = 'webp' | 'png' | 'jpeg' | 'gif' | 'bmp' | 'pdf' | 'program';
 
 /** Kinds of files that are known and can't be graded. */
-export type ForeignFile = (typeof CONVERTIBLE | typeof ARCHIVES | typeof SILENT_FILES)[number];
+export type ForeignFile = (typeof CONVERTIBLE | typeof ARCHIVES)[number] | SilentFile;
 export const isArchive = (kind: ForeignFile): boolean => ARCHIVES.some((archive) => archive === kind);
 /** Whether there is sound in it that another program can save in a form that is read. */
 export const isConvertible = (kind: ForeignFile): boolean => CONVERTIBLE.some((known) => known === kind);

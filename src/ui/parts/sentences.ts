@@ -38,8 +38,7 @@ export function centsWords(cents: number, { parts }: Words): string {
 }
 
 /** "7 of 12". */
-export const ofAll = (count: number, all: number, { parts }: Words): string =>
-  parts.ofAll({ count, all });
+export const ofAll = (count: number, all: number, { parts }: Words): string => parts.ofAll({ count, all });
 
 /** 96.4 seconds as "1:36", to the nearest second. */
 export const clockWords = (seconds: number): string => wholeClockWords(Math.max(0, Math.round(seconds)));
