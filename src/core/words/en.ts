@@ -1142,9 +1142,9 @@ export const en = {
       'This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works all the same.',
     'midi.refused':
       'The browser was not allowed to use MIDI. Allow it beside the address, then choose it again; the microphone works all the same.',
-    'playback.workerGone': "The take can't be slowed down: reload the page and try again.",
+    'playback.workerGone': 'The take can’t be slowed down: reload the page and try again.',
     'playback.notSlowed': ({ reason }: { reason: string }) =>
-      `The take can't be slowed down (${reason}). At full speed it plays as before.`,
+      `The take can’t be slowed down (${reason}). At full speed it plays as before.`,
     'band.failed': ({ reason }: { reason: string | null }) =>
       `The band can’t play${reason === null ? '' : ` (${reason})`}. Reload the page and try again.`,
     'backing.failed': ({ reason }: { reason: string }) =>
