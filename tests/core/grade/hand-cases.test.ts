@@ -12,7 +12,7 @@ import { BPM, line, SETTINGS, type Played } from './line.ts';
 
 function gradeCase({ chart, line: written }: HandCase): Report {
   const read = parseChart(chart);
-  if (!read.ok) throw new Error(read.sentence);
+  if (!read.ok) throw new Error(read.problem.code);
   const bpm = read.value.bpm ?? BPM;
   const played = written.split(', ').map((note): Played => {
     const [beat, beats, pitch] = note.split(' ');
