@@ -11,6 +11,8 @@ const LEAST_NOTES = 12;
 const LEAST_DB = 2;
 /** A swing this near the feel's is the feel's. */
 const LEAST_SWING = 0.03;
+/** Nobody hears that notes are early or late by less. */
+const LEAST_HEARD_MS = 10;
 /** Notes this exact were written and not played: their time says nothing of hands. */
 const LEAST_SPREAD_MS = 2;
 /** Of a longer figure the beginning is named. */
@@ -92,7 +94,7 @@ function timeSentences(
   return [
     ...(medianMs === null || spreadMs === null || notes < LEAST_NOTES || spreadMs < LEAST_SPREAD_MS
       ? []
-      : [hears.beat({ medianMs, spreadMs })]),
+      : [hears.beat({ medianMs: Math.abs(medianMs) < LEAST_HEARD_MS ? 0 : medianMs, spreadMs })]),
     ...(share === null || Math.abs(share - timeline.swing) < LEAST_SWING
       ? []
       : [hears.swing({ played: share, asked: timeline.swing })]),

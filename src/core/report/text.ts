@@ -12,6 +12,7 @@ import {
   suspectedSentence,
   timingSentence,
 } from './sentences.ts';
+import { goodSentences } from './good-sentences.ts';
 import { teacherSentences } from './teacher-sentences.ts';
 import { SHARE_ROWS, sharesTable } from './text-shares.ts';
 import { drawForm, LONGEST_DRAWN_BARS } from './text-form.ts';
@@ -56,6 +57,7 @@ function opening(report: Report, advice: Report['advice'], words: Words): readon
       delaySentence(report.suspectedDelay, words),
     ]),
     ...wrapText(headlineOf(report, words), PAGE_COLUMNS),
+    ...inMargin(headings.good, goodSentences(report, words)),
     ...inMargin(
       headings.advice,
       advice.map((piece, i) => `${i + 1}. ${adviceSentence(piece, words)}`),
@@ -123,11 +125,16 @@ function allFigures(report: Report, words: Words): readonly string[] {
   ];
 }
 
-function title({ timeline, tuning, settings, summary }: Report, words: Words): string {
-  const { bpm, bars, key, rise, turnBars } = timeline;
+/** A last note that starts so little into another chorus, as a part of one, ends the one before. */
+const INTO_NEXT_CHORUS = 0.1;
+
+function title({ timeline, tuning, settings, summary, notes }: Report, words: Words): string {
+  const { bpm, bars, beatsPerBar, key, rise, turnBars } = timeline;
+  const lastBeat = notes.at(-1)?.beat ?? 0;
   return words.page.title({
     notes: summary.notes,
     bars,
+    choruses: Math.max(1, Math.ceil(lastBeat / (bars * beatsPerBar) - INTO_NEXT_CHORUS)),
     key: spelledKey(key, words),
     bpm,
     rise: rise ?? null,

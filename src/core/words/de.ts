@@ -268,6 +268,15 @@ export const de: Words = {
         `95-%-Intervall ${Math.round(low * 100)} bis ${Math.round(high * 100)} %, ${pValue(tail)}.`,
     },
 
+    good: {
+      landings: ({ hits, of, tones }) =>
+        `${hits} von ${of} Landungen liegen auf ${tones === 'chordTones' ? 'Akkordtönen' : 'Leittönen'}: mehr als Zufall.`,
+      strongBeats: ({ hits, of }) =>
+        `${hits} von ${of} Tönen auf betonten Schlägen sind Akkordtöne: mehr als Zufall.`,
+      putRight: ({ count, of }) =>
+        `${count} von ${of} Landungen außerhalb des Akkords löst du im Schritt auf.`,
+    },
+
     suspected: {
       key: ({ here, there, shareHere, shareThere }) =>
         `Das passt besser zu ${there} als zu ${here}: ${percent(shareThere)} der Töne wären Akkordtöne, hier sind es ${percent(shareHere)}. Falsche Tonart gewählt?`,
@@ -521,7 +530,18 @@ export const de: Words = {
 
   // Die Seite, die die Kommandozeile ausgibt, 80 Spalten breit.
   page: {
-    title: ({ notes, bars, key, bpm, rise, referenceHz, estimated, anticipationBeats, turnBars }) => {
+    title: ({
+      notes,
+      bars,
+      choruses: rounds,
+      key,
+      bpm,
+      rise,
+      referenceHz,
+      estimated,
+      anticipationBeats,
+      turnBars,
+    }) => {
       const rising =
         rise === null
           ? ''
@@ -530,7 +550,7 @@ export const de: Words = {
       const turns =
         turnBars === null ? '' : `, deine Runden zu ${turnBars} ${noun(turnBars, 'Takt', 'Takten')}`;
       return (
-        `${notes} ${noun(notes, 'Ton', 'Töne')} über ${bars} ${noun(bars, 'Takt', 'Takte')} in ${key}, ${tempo}` +
+        `${notes} ${noun(notes, 'Ton', 'Töne')} über ${rounds > 1 ? `${choruses(rounds)} zu ` : ''}${bars} ${rounds > 1 ? noun(bars, 'Takt', 'Takten') : noun(bars, 'Takt', 'Takte')} in ${key}, ${tempo}` +
         `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (gefunden)' : ''}, Vorausnahme ${trimmed(anticipationBeats)} Schlag${turns}`
       );
     },
@@ -572,6 +592,7 @@ export const de: Words = {
       time: 'Zeit',
       aims: 'Ziele',
       advice: 'Rat',
+      good: 'Gut',
     },
     changes: {
       inBar: ({ chord, bar }) => `${chord} in Takt ${bar}`,

@@ -342,6 +342,16 @@ export const en = {
         `95 % interval ${Math.round(low * 100)} to ${Math.round(high * 100)} %, ${pValue(tail)}.`,
     },
 
+    /** What was good beside the headline. */
+    good: {
+      landings: ({ hits, of, tones }: { hits: number; of: number; tones: 'guideTones' | 'chordTones' }) =>
+        `${hits} of ${of} landings are on ${tones === 'chordTones' ? 'chord tones' : 'guide tones'}: more than luck.`,
+      strongBeats: ({ hits, of }: { hits: number; of: number }) =>
+        `${hits} of ${of} notes on strong beats are chord tones: more than luck.`,
+      putRight: ({ count, of }: { count: number; of: number }) =>
+        `${count} of ${of} landings outside the chord are put right by step.`,
+    },
+
     /** The chart fits better somewhere else: said before everything. */
     suspected: {
       key: ({ here, there, shareHere, shareThere }: { here: string; there: string } & Fits) =>
@@ -689,6 +699,7 @@ export const en = {
     title: ({
       notes,
       bars,
+      choruses: rounds,
       key,
       bpm,
       rise,
@@ -699,6 +710,8 @@ export const en = {
     }: {
       notes: number;
       bars: number;
+      /** Choruses that were played, a part of one too. */
+      choruses: number;
       key: string;
       bpm: number | null;
       rise: { readonly byBpm: number; readonly everyBars: number } | null;
@@ -712,7 +725,7 @@ export const en = {
       const tempo = bpm === null ? '' : `${trimmed(bpm, 1)} bpm${rising}, `;
       const turns = turnBars === null ? '' : `, your turns of ${turnBars} ${noun(turnBars, 'bar')}`;
       return (
-        `${notes} ${noun(notes, 'note')} over ${bars} ${noun(bars, 'bar')} in ${key}, ${tempo}` +
+        `${notes} ${noun(notes, 'note')} over ${rounds > 1 ? `${choruses(rounds)} of ` : ''}${bars} ${noun(bars, 'bar')} in ${key}, ${tempo}` +
         `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (found)' : ''}, anticipation ${trimmed(anticipationBeats)} beat${turns}`
       );
     },
@@ -765,6 +778,7 @@ export const en = {
       time: 'Time',
       aims: 'Aims',
       advice: 'Advice',
+      good: 'Good',
     },
     changes: {
       inBar: ({ chord, bar }: { chord: string; bar: number }) => `${chord} in bar ${bar}`,

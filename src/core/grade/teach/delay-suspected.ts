@@ -38,6 +38,8 @@ const SURE_ERRORS = 2.5;
 const LEAST_FIT_GAIN = 0.1;
 /** Shifts that fit this much alike fit alike, whatever the notes; the smallest of them is told. */
 const SAME_FIT = 0.01;
+/** More second eighths than first ones are no line. */
+const MOST_ON_BEATS = 0.55;
 /** Shifts this near each other are one. */
 const SAME_SECONDS = 0.03;
 
@@ -72,7 +74,7 @@ export function suspectDelay(
         beatSeconds: beatMap.secondsAt(beat + 1) - beatMap.secondsAt(beat),
       };
     });
-  if (places.length < LEAST_NOTES) return null;
+  if (places.length < LEAST_NOTES || mostAreOnBeats(places)) return null;
   const profile = profileOf(places, divisions);
   const peaks = peaksOf(profile);
   const [best] = [...peaks].sort((a, b) => b.meanFit - a.meanFit);
@@ -94,6 +96,16 @@ export function suspectDelay(
     notes: offsets.length,
     isOnlyOne: fitting.every((peak) => Math.abs(peak.seconds - nearest!.seconds) < SAME_SECONDS),
   };
+}
+
+/**
+ * Whether most notes lie on the beats as they stand. What another shift would fit better is then their rhythm (a b3 on the
+ * beat and its 3 a little later), and no delay: of a take that is off, half of the notes at the most fall on beats, its
+ * second eighths.
+ */
+function mostAreOnBeats(places: readonly Place[]): boolean {
+  const offsets = places.map((place) => offsetFrom(place, 0, [0]));
+  return offsets.filter(isPlayers).length > MOST_ON_BEATS * places.length;
 }
 
 const isPlayers = (seconds: number): boolean => seconds >= EARLY_SECONDS && seconds <= LATE_SECONDS;

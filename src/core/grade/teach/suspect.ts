@@ -30,7 +30,8 @@ const PLACE_ERRORS = 3.5;
 const LEAST_BARS = 6;
 /**
  * Or so many landings, on the thirds of the chords of another key, that luck gives as many in one take of five thousand: a
- * line that arrives on every third was played in that key, whatever its other notes fit.
+ * line that arrives on every third was played in that key, if its other notes fit there better at all: one that leans on
+ * a neighbour of each third was not.
  */
 const LANDINGS_BY_LUCK = 0.0002;
 
@@ -74,8 +75,8 @@ export function suspectChart(
     .filter(({ candidate, shareThere, errors }) => {
       const isKey = candidate.beats === 0;
       if (isKey && followsHere) return false;
-      if (isKey && candidate.semitones === byLandings) return true;
       const gain = shareThere - shareHere;
+      if (isKey && candidate.semitones === byLandings) return gain > 0;
       return gain >= (isKey ? KEY_GAIN : PLACE_GAIN) && errors >= (isKey ? KEY_ERRORS : PLACE_ERRORS);
     })
     .sort((a, b) => Number(isByLandings(b)) - Number(isByLandings(a)) || b.shareThere - a.shareThere);

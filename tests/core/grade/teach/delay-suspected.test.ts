@@ -55,6 +55,16 @@ describe('a delay that is suspected', () => {
       expect(told({ bpm, swing, shiftMs: 16, spreadMs: 34 })).toBeLessThanOrEqual(1);
   });
 
+  // The 3 comes a fifth of a second after its b3; two notes of three lie on the beats.
+  it('is not told of a rhythm: a b3 on the beat, its 3 a little later, the fifth on beat 3', () => {
+    const played = Array.from({ length: 24 }, (_, bar): Played[] => [
+      [4 * bar, 0.4, 63],
+      [4 * bar + 0.4, 1, 64],
+      [4 * bar + 2, 1, 67],
+    ]).flat();
+    expect(grade(line(played, 120), chart('| C7 |', { bpm: 120 }), SETTINGS).suspectedDelay).toBeNull();
+  });
+
   it('is not told of notes that follow no beat, nor of a few', () => {
     const { next } = chance(4);
     const free = Array.from({ length: 60 }, (): Played => [48 * next(), 0.2, 60]).sort((a, b) => a[0] - b[0]);
