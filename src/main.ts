@@ -11,6 +11,7 @@ import type { AppState } from './state/app-state.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
 import { MidiConnection } from './state/midi-connection.svelte.ts';
+import { Pages } from './state/pages.svelte.ts';
 import { Session } from './state/session.svelte.ts';
 import { deviceFields, usualDevices, type DeviceSettings } from './state/measured-room.ts';
 import { MeasuredRooms } from './state/measured-rooms.svelte.ts';
@@ -129,7 +130,7 @@ async function assemble(): Promise<AppState> {
     midi,
     nowSeconds: () => performance.now() / 1000,
   });
-  return { setup, session, startSignal, midi, library, songbook, soundCheck, backings, backingDesk };
+  return { setup, session, startSignal, midi, library, songbook, soundCheck, backings, backingDesk, pages: new Pages() };
 }
 
 const target = document.getElementById('app');

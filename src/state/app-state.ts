@@ -3,6 +3,7 @@ import type { BackingDesk } from './backing-desk.svelte.ts';
 import type { Backings } from './backings.svelte.ts';
 import type { Library } from './library.svelte.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
+import type { Pages } from './pages.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
@@ -19,4 +20,5 @@ export interface AppState {
   readonly songbook: Songbook;
   readonly backings: Backings;
   readonly backingDesk: BackingDesk;
+  readonly pages: Pages;
 }

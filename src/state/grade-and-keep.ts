@@ -2,6 +2,7 @@
 import { foundIn, withHeard, type GradedSound, type GradingEvents } from '../analysis/grade-samples.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { withChoice, type NoteChoice } from '../core/grade/assign/doubtful.ts';
+import { countTake } from '../core/practice/take-counts.ts';
 import type { Report } from '../core/take/schema.ts';
 import { notice, type Message } from '../core/words/problem.ts';
 import { gradeTake, type FinishedTake } from './finished-take.ts';
@@ -96,7 +97,8 @@ async function keep(
   events: GradingEvents,
 ): Promise<GradedTake> {
   if (take.id !== null) {
-    const saved = await takes.saveReport(take.id, { ...report, heard }, report.summary, change);
+    const summary = { ...report.summary, counts: countTake(report) };
+    const saved = await takes.saveReport(take.id, { ...report, heard }, summary, change);
     if (!saved.ok) events.message(saved.problem);
     void library.load();
   }

@@ -80,6 +80,18 @@ export const TakeDetailsSchema = v.object({
 });
 export type TakeDetails = Readonly<v.InferOutput<typeof TakeDetailsSchema>>;
 
+const taken = { hits: v.number(), of: v.number() };
+
+/** What is counted over many days, as core/practice/take-counts.ts has it. */
+const TakeCountsSchema = v.object({
+  aim: v.nullable(v.object({ id: text, goal: v.number(), ...taken })),
+  changes: v.pipe(
+    v.array(v.object({ from: v.nullable(text), to: text, bar: v.number(), ...taken })),
+    v.readonly(),
+  ),
+  choruses: v.pipe(v.array(v.object(taken)), v.readonly()),
+});
+
 /** The counts of a report, kept with the take so that a list need not read every report. */
 export const TakeSummarySchema = v.object({
   notes: v.number(),
@@ -91,6 +103,8 @@ export const TakeSummarySchema = v.object({
     chordTones: v.number(),
     thirds: v.number(),
   }),
+  /** Takes from before there was a page over days have none. */
+  counts: v.exactOptional(TakeCountsSchema),
 });
 export type TakeSummary = Readonly<v.InferOutput<typeof TakeSummarySchema>>;
 

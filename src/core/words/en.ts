@@ -1865,6 +1865,49 @@ export const en = {
     },
   },
 
+  // The page over days.
+  progress: {
+    title: 'From day to day',
+    back: 'Back',
+    open: 'What to practise today',
+    nothingYet:
+      'Play a take, and the changes that went worst stand here the next day. Come back when you have played.',
+    counted: ({ takes, days }: { takes: number; days: number }) =>
+      `${several(takes, 'take')} on ${several(days, 'day')}. It counts when you land on the third or the seventh of a chord as it arrives; for an aim, what the aim asks for.`,
+    today: 'For today',
+    why: 'The weakest changes that are due. What goes well comes back after a longer time, what does not comes back tomorrow.',
+    nothingDue: 'Nothing is due today: play what you like.',
+    change: ({ from, to }: { from: string; to: string }) => `${from} to ${to}`,
+    met: ({ hits, of }: { hits: number; of: number }) =>
+      `Third or seventh ${hits} of ${several(of, 'time')}.`,
+    lastPlayed: ({ days }: { days: number }) =>
+      days <= 0 ? 'Played today.' : days === 1 ? 'Played yesterday.' : `Played ${days} days ago.`,
+    practise: 'Practise it',
+    practiseNamed: ({ change }: { change: string }) => `Practise it: ${change}`,
+    byAim: 'Aims',
+    byForm: 'Forms',
+    byChord: 'Chords',
+    byKey: 'Keys',
+    columns: { what: 'What', course: 'Day by day', counts: 'In all, and where it goes' },
+    directions: {
+      rising: 'getting better',
+      falling: 'going down',
+      steady: 'no trend to be told',
+      'too few to tell': 'too few takes to tell',
+    },
+    twoTakes: 'Two takes side by side',
+    takeChoice: { first: 'First take', second: 'Second take' },
+    openTake: 'Open it',
+    chorus: ({ chorus }: { chorus: number }) => `Chorus ${chorus}`,
+    wholeTake: 'In all',
+    differences: {
+      better: 'The second take lands better than the first, and by more than luck.',
+      worse: 'The second take lands worse than the first, and by more than luck.',
+      'no difference to be told': 'They differ by no more than two takes of one day do.',
+      'too few to tell': 'Too few landings in one of them to tell.',
+    },
+  },
+
   // The screen after a take.
   review: {
     thisTake: 'This take',

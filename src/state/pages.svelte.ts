@@ -1,0 +1,28 @@
+/** The pages that stand beside playing: the one over days, and the help, which lies over whatever page there is. */
+export class Pages {
+  #progress = $state.raw(false);
+  #help = $state.raw<string | null>(null);
+
+  /** Whether the page over days stands in place of the open page. */
+  get progress(): boolean {
+    return this.#progress;
+  }
+
+  /** Where the help is open: the id of an entry, '' for its beginning; null while it is closed. */
+  get help(): string | null {
+    return this.#help;
+  }
+
+  showProgress(shown: boolean): void {
+    this.#progress = shown;
+  }
+
+  /** @param entry id of the entry to begin with, '' for the first */
+  openHelp(entry = ''): void {
+    this.#help = entry;
+  }
+
+  closeHelp(): void {
+    this.#help = null;
+  }
+}
