@@ -130,7 +130,18 @@ async function assemble(): Promise<AppState> {
     midi,
     nowSeconds: () => performance.now() / 1000,
   });
-  return { setup, session, startSignal, midi, library, songbook, soundCheck, backings, backingDesk, pages: new Pages() };
+  return {
+    setup,
+    session,
+    startSignal,
+    midi,
+    library,
+    songbook,
+    soundCheck,
+    backings,
+    backingDesk,
+    pages: new Pages(),
+  };
 }
 
 const target = document.getElementById('app');

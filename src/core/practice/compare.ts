@@ -4,7 +4,7 @@ import type { TakeCount } from './trend.ts';
 export interface Difference {
   /** Two-sided, by Fisher's exact test; null where one of the two has no event. */
   readonly p: number | null;
-  readonly told: 'better' | 'worse' | 'no difference to be told' | 'too few to tell';
+  readonly told: 'better' | 'worse' | 'no difference' | 'too few';
 }
 
 /** Fewer events in either take say nothing. */
@@ -16,10 +16,10 @@ const TOLD_P = 0.05;
  * than the one found.
  */
 export function compareCounts(before: TakeCount, after: TakeCount): Difference {
-  if (before.of === 0 || after.of === 0) return { p: null, told: 'too few to tell' };
+  if (before.of === 0 || after.of === 0) return { p: null, told: 'too few' };
   const p = fisher(before, after);
-  if (Math.min(before.of, after.of) < LEAST_EVENTS) return { p, told: 'too few to tell' };
-  if (p >= TOLD_P) return { p, told: 'no difference to be told' };
+  if (Math.min(before.of, after.of) < LEAST_EVENTS) return { p, told: 'too few' };
+  if (p >= TOLD_P) return { p, told: 'no difference' };
   return { p, told: after.hits / after.of > before.hits / before.of ? 'better' : 'worse' };
 }
 

@@ -9,7 +9,7 @@ export interface TakeCount {
 
 export interface Trend {
   /** 'steady' says only that neither rise nor fall can be shown by these takes. */
-  readonly direction: 'rising' | 'falling' | 'steady' | 'too few to tell';
+  readonly direction: 'rising' | 'falling' | 'steady' | 'too few';
   /** Two-sided probability of a trend as strong where there is none; null where there are too few takes. */
   readonly p: number | null;
 }
@@ -37,7 +37,7 @@ export function findTrend(takes: readonly TakeCount[], scores?: readonly number[
     .map(({ hits, of }, i) => ({ hits, of, score: scores?.[i] ?? i }))
     .filter(({ of }) => of > 0);
   const events = counted.reduce((sum, { of }) => sum + of, 0);
-  if (counted.length < LEAST_TAKES || events < LEAST_EVENTS) return { direction: 'too few to tell', p: null };
+  if (counted.length < LEAST_TAKES || events < LEAST_EVENTS) return { direction: 'too few', p: null };
   const z = armitageZ(counted, true);
   if (z === null) return { direction: 'steady', p: 1 };
   const p = 2 * normalTail(Math.abs(z));

@@ -1581,7 +1581,7 @@ export const de: Words = {
       rising: 'wird besser',
       falling: 'geht zurück',
       steady: 'kein Trend zu erkennen',
-      'too few to tell': 'zu wenige Takes',
+      'too few': 'zu wenige Takes',
     },
     twoTakes: 'Zwei Takes nebeneinander',
     takeChoice: { first: 'Erster Take', second: 'Zweiter Take' },
@@ -1591,8 +1591,8 @@ export const de: Words = {
     differences: {
       better: 'Der zweite Take landet besser als der erste, und das ist mehr als Glück.',
       worse: 'Der zweite Take landet schlechter als der erste, und das ist mehr als Zufall.',
-      'no difference to be told': 'Sie unterscheiden sich nicht mehr als zwei Takes vom selben Tag.',
-      'too few to tell': 'In einem der beiden sind zu wenige Landungen, um etwas zu sagen.',
+      'no difference': 'Sie unterscheiden sich nicht mehr als zwei Takes vom selben Tag.',
+      'too few': 'In einem der beiden sind zu wenige Landungen, um etwas zu sagen.',
     },
   },
 

@@ -1893,7 +1893,7 @@ export const en = {
       rising: 'getting better',
       falling: 'going down',
       steady: 'no trend to be told',
-      'too few to tell': 'too few takes to tell',
+      'too few': 'too few takes to tell',
     },
     twoTakes: 'Two takes side by side',
     takeChoice: { first: 'First take', second: 'Second take' },
@@ -1903,8 +1903,8 @@ export const en = {
     differences: {
       better: 'The second take lands better than the first, and by more than luck.',
       worse: 'The second take lands worse than the first, and by more than luck.',
-      'no difference to be told': 'They differ by no more than two takes of one day do.',
-      'too few to tell': 'Too few landings in one of them to tell.',
+      'no difference': 'They differ by no more than two takes of one day do.',
+      'too few': 'Too few landings in one of them to tell.',
     },
   },
 

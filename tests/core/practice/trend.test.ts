@@ -32,8 +32,8 @@ describe('the trend of a share over takes', () => {
   });
 
   it('says nothing of three takes, of ten events, and of shares that can not rise', () => {
-    expect(findTrend([1, 5, 9].map((hits) => ({ hits, of: 10 }))).direction).toBe('too few to tell');
-    expect(findTrend([0, 1, 2, 2].map((hits) => ({ hits, of: 2 }))).direction).toBe('too few to tell');
+    expect(findTrend([1, 5, 9].map((hits) => ({ hits, of: 10 }))).direction).toBe('too few');
+    expect(findTrend([0, 1, 2, 2].map((hits) => ({ hits, of: 2 }))).direction).toBe('too few');
     expect(findTrend([10, 10, 10, 10].map((hits) => ({ hits, of: 10 })))).toEqual({
       direction: 'steady',
       p: 1,

@@ -28,6 +28,7 @@ const SAME_IN_GERMAN: ReadonlySet<string> = new Set([
   // International words, and pieces that only join what is filled in.
   'ready.lights.auto',
   'ready.inKey',
+  'progress.chorus',
   'ready.form',
   'ready.feel',
   'ready.tempo',
