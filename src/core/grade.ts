@@ -166,7 +166,7 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
       landedNotes(landings, changes, notes),
       timeline,
       toleranceSeconds,
-      shares.landings[asked].verdict === 'above chance',
+      [shares.landings[asked], shares.landings.chordTones].some(({ verdict }) => verdict === 'above chance'),
     ),
     advice: findAdvice(
       {
@@ -205,13 +205,16 @@ const hasThirds = (timeline: Timeline): boolean =>
     .spansBetween(0, timeline.roundBeats)
     .some(({ chord }) => chord !== null && toneMask(chord, 'thirds') !== 0);
 
+/** The landings that stay where they are: one that the line puts right by step says that this chord is meant. */
 const landedNotes = (
   landings: readonly Landing[],
   changes: readonly ChordChange[],
   notes: readonly GradedNote[],
 ): readonly Landed[] =>
-  landings.flatMap(({ note }, i) =>
-    note === null ? [] : [{ note: notes[note]!, chord: changes[i]!.chord }],
+  landings.flatMap(({ note, putRight, leansInto }, i) =>
+    note === null || putRight !== null || leansInto !== null
+      ? []
+      : [{ note: notes[note]!, chord: changes[i]!.chord }],
   );
 
 const landingEvents = (

@@ -274,7 +274,7 @@ export const de: Words = {
       strongBeats: ({ hits, of }) =>
         `${hits} von ${of} Tönen auf betonten Schlägen sind Akkordtöne: mehr als Zufall.`,
       putRight: ({ count, of }) =>
-        `${count} von ${of} Landungen außerhalb des Akkords löst du im Schritt auf.`,
+        `${count} von ${of} Landungen außerhalb des Akkords löst der nächste Ton im Schritt auf.`,
     },
 
     suspected: {

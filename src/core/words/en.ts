@@ -349,7 +349,7 @@ export const en = {
       strongBeats: ({ hits, of }: { hits: number; of: number }) =>
         `${hits} of ${of} notes on strong beats are chord tones: more than luck.`,
       putRight: ({ count, of }: { count: number; of: number }) =>
-        `${count} of ${of} landings outside the chord are put right by step.`,
+        `${count} of ${of} landings outside the chord are put right by the next note, by step.`,
     },
 
     /** The chart fits better somewhere else: said before everything. */

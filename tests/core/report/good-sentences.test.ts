@@ -37,7 +37,38 @@ describe('what was good', () => {
         [4 * bar + 0.5, 1, 60 + root],
       ]),
     );
-    expect(goodSentences(report, en)).toContain('13 of 13 landings outside the chord are put right by step.');
+    expect(goodSentences(report, en)).toContain(
+      '13 of 13 landings outside the chord are put right by the next note, by step.',
+    );
+  });
+
+  // A walk by steps of the scale puts about half of its landings right: no praise for that.
+  it('is a landing put right only where more are than a walk by steps puts right', () => {
+    const half = gradeLine(
+      TWELVE_BARS,
+      bars((bar, root) => [
+        [4 * bar, 0.5, 61 + root],
+        [4 * bar + 0.5, 1, (bar % 2 === 0 ? 60 : 66) + root],
+      ]),
+    );
+    expect(goodSentences(half, en).join()).not.toContain('put right');
+  });
+
+  it('is nothing where the chart itself is in doubt', () => {
+    const fine = gradeLine(
+      TWELVE_BARS,
+      bars((bar, root) => [[4 * bar, 0.9, 60 + root]]),
+    );
+    const suspected = {
+      what: 'key',
+      semitones: 2,
+      beats: 0,
+      tonic: 'D',
+      shareHere: 0.3,
+      shareThere: 0.8,
+    } as const;
+    expect(goodSentences(fine, en)).not.toEqual([]);
+    expect(goodSentences({ ...fine, suspected }, en)).toEqual([]);
   });
 
   it('is nothing in a take that wanders', () => {

@@ -40,7 +40,7 @@ interface Candidate {
   readonly beats: number;
 }
 
-/** A landing and the chord that it is for. */
+/** A landing that the line does not put right, and the chord that it is for. */
 export interface Landed {
   readonly note: GradedNote;
   readonly chord: Chord;

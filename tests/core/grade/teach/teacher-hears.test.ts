@@ -180,6 +180,19 @@ describe('a wrong chart', () => {
     }).flat();
     expect(suspected(played)).toBeNull();
   });
+  // The root of C7 is the third of Ab7 too: landing on roots is no line in Ab.
+  it('is not where each root is landed on', () => {
+    const timeline = chartTimeline(TWELVE_BARS);
+    for (let seed = 1; seed <= 10; seed++) {
+      const random = mulberry32(seed);
+      const played = Array.from({ length: 24 }, (_, bar): Played[] => [
+        [4 * bar, 0.9, 60 + timeline.chordAt(4 * bar)!.rootPitchClass],
+        [4 * bar + 2, 0.9, 60 + MIXOLYDIAN[Math.floor(7 * random())]!],
+        [4 * bar + 3, 0.9, 60 + MIXOLYDIAN[Math.floor(7 * random())]!],
+      ]).flat();
+      expect(suspected(played)).toBeNull();
+    }
+  });
   it('is not where the take fits', () => {
     for (let seed = 1; seed <= 10; seed++) expect(suspected(follower(seed, 2, 0, 0))).toBeNull();
   });
