@@ -17,6 +17,7 @@ import { deviceFields, usualDevices, type DeviceSettings } from './state/measure
 import { MeasuredRooms } from './state/measured-rooms.svelte.ts';
 import { settingsFields, usualSettings, type Settings } from './state/settings.ts';
 import { Setup } from './state/setup.svelte.ts';
+import { Tries } from './state/tries.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
 import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/sound-check.svelte.ts';
@@ -109,8 +110,10 @@ async function assemble(): Promise<AppState> {
       return () => clearTimeout(timer);
     },
   });
+  const tries = new Tries(setup);
   const session = new Session({
     setup,
+    tries,
     midi,
     library,
     audio,
@@ -133,6 +136,7 @@ async function assemble(): Promise<AppState> {
   return {
     setup,
     session,
+    tries,
     startSignal,
     midi,
     library,

@@ -5,6 +5,7 @@ import type { Setup } from './setup.svelte.ts';
 import type { PracticeSettings } from './practice-settings.ts';
 import type { Library } from './library.svelte.ts';
 import type { Review } from './phase.ts';
+import type { BarsToTry, Tries } from './tries.svelte.ts';
 import type { TakeDetails, TakeMark } from './take.ts';
 
 /** What is to be other than it was. */
@@ -12,10 +13,20 @@ export interface AgainChange {
   /** Id of an aim. */
   readonly aim?: string;
   readonly loop?: PracticeSettings['practice']['loop'];
+  /** Bars to try again; 'none' ends a trial: the whole form. */
+  readonly tryBars?: BarsToTry | 'none';
 }
 
 /** The player's own recordings, as far as one of them is put in the band's place. */
 export type Stand = Pick<Backings, 'kept' | 'play'>;
+
+interface AgainPorts {
+  readonly setup: Setup;
+  readonly stand: Stand;
+  readonly tries: Tries;
+  /** The take in review. */
+  readonly review: Review | null;
+}
 
 /**
  * @param opened the take whose set-up is taken up; null goes on with what is set
@@ -23,10 +34,12 @@ export type Stand = Pick<Backings, 'kept' | 'play'>;
  */
 export function setUpAgain(
   opened: TakeDetails | null,
-  { aim, loop }: AgainChange,
-  { setup, stand }: { readonly setup: Setup; readonly stand: Stand },
+  { aim, loop, tryBars }: AgainChange,
+  { setup, stand, tries, review }: AgainPorts,
 ): Outcome<void> {
   const ready = opened === null ? good(undefined) : takeUp(opened, setup, stand);
+  if (tryBars === 'none') tries.end();
+  else if (tryBars !== undefined && review !== null && ready.ok) tries.begin(review, tryBars);
   if (aim !== undefined) setup.setPlaying({ aim });
   if (loop !== undefined) setup.setPractice({ loop });
   return ready;

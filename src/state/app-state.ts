@@ -6,6 +6,7 @@ import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { Pages } from './pages.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
+import type { Tries } from './tries.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
 import type { StartSignal } from './start-signal.svelte.ts';
 import type { SoundCheck } from './sound-check.svelte.ts';
@@ -13,6 +14,7 @@ import type { SoundCheck } from './sound-check.svelte.ts';
 export interface AppState {
   readonly setup: Setup;
   readonly session: Session;
+  readonly tries: Tries;
   readonly midi: MidiConnection;
   readonly library: Library;
   readonly soundCheck: SoundCheck;

@@ -4,10 +4,12 @@ import type { Stand } from './again.ts';
 import type { Library } from './library.svelte.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
+import type { Tries } from './tries.svelte.ts';
 import type { TakePorts } from './microphone-take.ts';
 
 export interface SessionPorts extends TakePorts {
   readonly setup: Setup;
+  readonly tries: Tries;
   readonly midi: MidiConnection;
   readonly library: Library;
   readonly frames: FramesPort;

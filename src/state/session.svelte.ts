@@ -125,8 +125,9 @@ export class Session {
    * its own and what was turned since.
    */
   async again(change: AgainChange = {}): Promise<void> {
-    const opened = this.#phase.kind === 'review' && this.#opened ? this.#phase.review.details : null;
-    const ready = setUpAgain(opened, change, this.#ports);
+    const review = this.#phase.kind === 'review' ? this.#phase.review : null;
+    const opened = this.#opened ? (review?.details ?? null) : null;
+    const ready = setUpAgain(opened, change, { ...this.#ports, review });
     return ready.ok ? this.start() : this.#trouble(ready.problem, 'back');
   }
 
@@ -136,9 +137,10 @@ export class Session {
     this.#phase = { kind: 'review', review: marked(this.#phase.review, change, this.#ports.library) };
   }
 
-  /** Back to ready. A take that is being played is thrown away. */
-  close(): void {
+  /** Back to ready. A take that is being played is thrown away; bars that are tried are left, unless it goes on at once. */
+  close(goesOn = false): void {
     this.#begin();
+    if (!goesOn) this.#ports.tries.end();
     this.#timeline = null;
     this.#phase = { kind: 'ready' };
   }

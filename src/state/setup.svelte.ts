@@ -35,6 +35,8 @@ import type { TakePlan } from './take-plan.ts';
 
 export type { Settings } from './settings.ts';
 
+type Trial = Pick<Settings, 'choruses' | 'practice'>;
+
 /** The chart that the settings ask for. Fails for a stored form that is no longer built in. */
 const chartOf = ({ form, key, ownChart }: Settings): Outcome<Chart> =>
   form === null ? parseChart(ownChart) : formChart(form, key);
@@ -51,6 +53,8 @@ export class Setup {
   readonly #store: SettingsPort<Settings>;
   #settings = $state.raw<Settings>(usualSettings);
   #notices = $state.raw<readonly Message[]>([]);
+  /** What holds again when a trial is over, and what is remembered meanwhile; null where nothing is tried. */
+  #beforeTrial: Trial | null = null;
   /** A recording in the band's place; its own chart counts then. */
   #backing = $state.raw<ChosenBacking | null>(null);
   readonly #chart = $derived.by(() => (this.#backing ? good(this.#backing.chart) : chartOf(this.#settings)));
@@ -245,6 +249,14 @@ export class Setup {
     this.#change(setupOfTake(details));
   }
 
+  /** What holds until the trial is over; null ends it. */
+  setTrial(trial: Trial | null): void {
+    this.#settings = { ...this.#settings, ...this.#beforeTrial };
+    const { choruses, practice } = this.#settings;
+    this.#beforeTrial = trial && { choruses, practice };
+    this.#settings = { ...this.#settings, ...trial };
+  }
+
   /** All that a take needs of the present setup. */
   planTake(timeline: Timeline, now: Date): TakePlan {
     const { bpm, feel, countInBars, levels, reference, instrument, capo, aim, practice } = this.#settings;
@@ -285,6 +297,6 @@ export class Setup {
 
   #change(change: Partial<Settings>): void {
     this.#settings = { ...this.#settings, ...change };
-    this.#store.save(this.#settings);
+    this.#store.save({ ...this.#settings, ...this.#beforeTrial });
   }
 }

@@ -90,3 +90,34 @@ test('the keys are shown on a question mark', async ({ openApp }) => {
   await expect(page.getByRole('dialog')).toHaveCount(0);
   await expect(page.getByRole('button', { name: 'Hear the take' })).toBeVisible();
 });
+
+test('advice is heard, heard resolved, and its bars are tried again beside the first take', async ({
+  openApp,
+}) => {
+  test.slow();
+  const { page } = await openApp({ microphone: 'beeps' });
+  await openDemo(page);
+  const advice = page.getByRole('region', { name: 'Next time' }).getByRole('listitem').first();
+  for (const how of ['Hear yours', 'Hear it resolved']) {
+    await advice.getByRole('button', { name: how }).click();
+    await expect(advice.getByRole('button', { name: 'Stop it' })).toBeVisible({ timeout: 20_000 });
+    // Two or three bars of 2.5 s; then it stops by itself.
+    await expect(advice.getByRole('button', { name: how })).toBeVisible({ timeout: 30_000 });
+  }
+  await advice.getByRole('button', { name: /^Loop bars? .* and try again$/ }).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+  await page.waitForTimeout(6000);
+  await stopButton(page).click();
+  await untilReview(page);
+  const beside = page.getByRole('region', { name: 'First time and now' });
+  await expect(beside).toBeVisible();
+  await expect(beside.getByRole('columnheader')).toHaveText(['First time', 'Now']);
+  await expect(beside.getByRole('row').nth(1)).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Try these bars again' })).toBeVisible();
+  await expectAccessibleInBothLights(page);
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  // The set-up is the demo's again, whole.
+  await expect(page.getByRole('button', { name: 'Start playing' })).toBeVisible();
+  await expect(page.getByRole('list', { name: 'Bars of the form' }).getByRole('listitem')).toHaveCount(12);
+});

@@ -25,6 +25,7 @@ import { usualDevices, type MeasuredRoom } from '../../src/state/measured-room.t
 import { MeasuredRooms } from '../../src/state/measured-rooms.svelte.ts';
 import { StartSignal } from '../../src/state/start-signal.svelte.ts';
 import { SoundCheck } from '../../src/state/sound-check.svelte.ts';
+import { Tries } from '../../src/state/tries.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
 import { noBackings } from '../../src/storage/nothing-kept.ts';
 import { InProcessWorker } from '../analysis/in-process.ts';
@@ -236,8 +237,10 @@ export async function world(
       return () => (waiting = null);
     },
   });
+  const tries = new Tries(setup);
   const session = new Session({
     setup,
+    tries,
     midi,
     library,
     audio,
@@ -264,6 +267,7 @@ export async function world(
   return {
     setup,
     session,
+    tries,
     startSignal,
     midi,
     /** So long that whoever waits has waited long enough. */

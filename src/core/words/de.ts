@@ -1604,8 +1604,7 @@ export const de: Words = {
     saveSound: 'Ton sichern',
     saveNotes: 'Töne sichern',
     inASentence: 'In einem Satz',
-    playAgain: 'Noch einmal spielen',
-    playYourself: 'Selbst spielen',
+    goOn: { again: 'Noch einmal spielen', yourself: 'Selbst spielen', bars: 'Diese Takte noch einmal' },
     nextAim: ({ name }) => `Nächstes Ziel: ${name}`,
     againIn: 'weiter in',
     stayHere: 'Hier bleiben',
@@ -1715,6 +1714,36 @@ export const de: Words = {
     advice: 'Beim nächsten Mal',
     to: 'nach',
     showNote: 'Ton zeigen',
+    hearYours: 'Deins anhören',
+    hearResolved: 'Aufgelöst anhören',
+    tryBars: ({ fromBar, toBar }) =>
+      fromBar === toBar
+        ? `Takt ${fromBar} wiederholen und neu versuchen`
+        : `Takt ${fromBar} bis ${toBar} wiederholen und neu versuchen`,
+
+    // Takte, die noch einmal versucht wurden, neben dem Take, aus dem sie sind.
+    beside: 'Beim ersten Mal und jetzt',
+    besideCounts: ({ asked, fromBar, toBar, first, now }) => {
+      const tone = { thirds: 'der Terz', guideTones: 'Terz oder Septime', chordTones: 'einem Akkordton' }[
+        asked
+      ];
+      const told = ({ hits, of }: { hits: number; of: number }) =>
+        of === 0 ? 'nichts gespielt' : `${hits} von ${of}`;
+      const where = fromBar === toBar ? `in Takt ${fromBar}` : `in Takt ${fromBar} bis ${toBar}`;
+      return `Auf ${tone} ${where}: beim ersten Mal ${told(first)}, jetzt ${told(now)}.`;
+    },
+    besideVerdicts: {
+      more: 'Das ist mehr als Zufall.',
+      fewer: 'Das ist weniger als zuvor, und nicht durch Zufall.',
+      'too early':
+        'Noch zu wenig, um von einem Unterschied zu sprechen: Ein weiterer Versuch wird es zeigen.',
+    },
+    besideFirst: 'Erstes Mal',
+    besideNow: 'Jetzt',
+    besideChange: ({ bar, chord }) => `Takt ${bar}, ${chord}`,
+    besideRest: 'eine Pause',
+    besideAim: 'Das Ziel',
+    wholeForm: 'Die ganze Form noch einmal',
 
     noteBefore: 'Ton davor',
     noteAfter: 'Ton danach',

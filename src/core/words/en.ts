@@ -1916,8 +1916,7 @@ export const en = {
     saveSound: 'Save the sound',
     saveNotes: 'Save the notes',
     inASentence: 'In a sentence',
-    playAgain: 'Play it again',
-    playYourself: 'Play it yourself',
+    goOn: { again: 'Play it again', yourself: 'Play it yourself', bars: 'Try these bars again' },
     nextAim: ({ name }: { name: string }) => `Next aim: ${name}`,
     againIn: 'again in',
     stayHere: 'Stay here',
@@ -2046,6 +2045,50 @@ export const en = {
     advice: 'Next time',
     to: 'to',
     showNote: 'Show the note',
+    hearYours: 'Hear yours',
+    hearResolved: 'Hear it resolved',
+    tryBars: ({ fromBar, toBar }: { fromBar: number; toBar: number }) =>
+      fromBar === toBar
+        ? `Loop bar ${fromBar} and try again`
+        : `Loop bars ${fromBar} to ${toBar} and try again`,
+
+    // Bars that were tried again, beside the take that they are from.
+    beside: 'First time and now',
+    /** `of` is 0 where nothing landed. */
+    besideCounts: ({
+      asked,
+      fromBar,
+      toBar,
+      first,
+      now,
+    }: {
+      asked: 'thirds' | 'guideTones' | 'chordTones';
+      fromBar: number;
+      toBar: number;
+      first: { hits: number; of: number };
+      now: { hits: number; of: number };
+    }) => {
+      const tone = {
+        thirds: 'the third',
+        guideTones: 'the third or the seventh',
+        chordTones: 'a chord tone',
+      }[asked];
+      const told = ({ hits, of }: { hits: number; of: number }) =>
+        of === 0 ? 'nothing played' : `${hits} of ${of}`;
+      const where = fromBar === toBar ? `bar ${fromBar}` : `bars ${fromBar} to ${toBar}`;
+      return `On ${tone} in ${where}: ${told(first)} the first time, ${told(now)} now.`;
+    },
+    besideVerdicts: {
+      more: 'That is more than luck.',
+      fewer: 'That is fewer than before, and not by luck.',
+      'too early': 'Too few yet to call it a change: one more go will tell.',
+    },
+    besideFirst: 'First time',
+    besideNow: 'Now',
+    besideChange: ({ bar, chord }: { bar: number; chord: string }) => `Bar ${bar}, ${chord}`,
+    besideRest: 'a rest',
+    besideAim: 'The aim',
+    wholeForm: 'Play the whole form again',
 
     // The chosen note.
     noteBefore: 'Note before',
