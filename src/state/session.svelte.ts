@@ -126,8 +126,7 @@ export class Session {
    */
   async again(change: AgainChange = {}): Promise<void> {
     const review = this.#phase.kind === 'review' ? this.#phase.review : null;
-    const opened = this.#opened ? (review?.details ?? null) : null;
-    const ready = setUpAgain(opened, change, { ...this.#ports, review });
+    const ready = setUpAgain(change, { ...this.#ports, review, isOpened: this.#opened });
     return ready.ok ? this.start() : this.#trouble(ready.problem, 'back');
   }
 

@@ -3,7 +3,7 @@ import { timelineOf } from '../analysis/order.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { FeelName } from '../core/chart/feel-names.ts';
 import { swingShare } from '../core/chart/swing.ts';
-import { writtenBars, type Chart } from '../core/chart/chart.ts';
+import { firstChords, type Chart } from '../core/chart/chart.ts';
 import { formChart, listForms } from '../core/chart/forms.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { practiceChart } from '../core/chart/practice-chart.ts';
@@ -40,14 +40,6 @@ type Trial = Pick<Settings, 'choruses' | 'practice'>;
 /** The chart that the settings ask for. Fails for a stored form that is no longer built in. */
 const chartOf = ({ form, key, ownChart }: Settings): Outcome<Chart> =>
   form === null ? parseChart(ownChart) : formChart(form, key);
-
-const CHORDS_IN_A_TITLE = 4;
-
-const firstChords = (chart: Chart): string =>
-  writtenBars(chart)
-    .flatMap((bar) => bar.chords.map(({ chord }) => chord?.symbol ?? 'N.C.'))
-    .slice(0, CHORDS_IN_A_TITLE)
-    .join(' ');
 
 export class Setup {
   readonly #store: SettingsPort<Settings>;

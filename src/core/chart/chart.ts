@@ -108,3 +108,12 @@ export const WIDEST_SWING = 0.75;
 /** All bars as written, sections joined, without the pickup. */
 export const writtenBars = (chart: Pick<Chart, 'sections'>): readonly ChartBar[] =>
   chart.sections.flatMap((section) => section.bars);
+
+const CHORDS_IN_A_NAME = 4;
+
+/** What a chart without a title is called: "G7 C7 G7 D7". */
+export const firstChords = (chart: Chart): string =>
+  writtenBars(chart)
+    .flatMap((bar) => bar.chords.map(({ chord }) => chord?.symbol ?? 'N.C.'))
+    .slice(0, CHORDS_IN_A_NAME)
+    .join(' ');

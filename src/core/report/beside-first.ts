@@ -52,17 +52,16 @@ export function besideFirst(
   };
   for (const landing of then) add(landing, landing.bar + 1, 'first');
   for (const landing of now.landings) add(landing, landing.bar + fromBar, 'now');
-  // A loop asks about its first chord each time it comes round; the form may not change there.
-  const changes = [...places.values()]
-    .filter((change) => change.now.length > 0)
-    .toSorted((a, b) => a.bar - b.bar);
+  const changes = [...places.values()].toSorted((a, b) => a.bar - b.bar);
+  // A try that ended early is compared with the same changes of the first take.
+  const both = changes.filter((change) => change.now.length > 0);
   const counts = {
     first: count(
-      changes.flatMap((change) => change.first),
+      both.flatMap((change) => change.first),
       asked,
     ),
     now: count(
-      changes.flatMap((change) => change.now),
+      both.flatMap((change) => change.now),
       asked,
     ),
   };
