@@ -23,21 +23,23 @@ export type Stand = Pick<Backings, 'kept' | 'play'>;
 interface AgainPorts {
   readonly setup: Setup;
   readonly stand: Stand;
-  readonly tries: Tries;
-  /** The take in review. */
-  readonly review: Review | null;
-  /** Whether it was opened: then its set-up is taken up. One just played goes on with what is set. */
-  readonly isOpened: boolean;
+  /** Needed where bars are tried: they are bars of the take in review. */
+  readonly tries?: Tries;
+  readonly review?: Review | null;
 }
 
-/** @returns a problem where the recording that the take was played to is no longer kept */
+/**
+ * @param opened the take whose set-up is taken up; null goes on with what is set
+ * @returns a problem where the recording that the take was played to is no longer kept
+ */
 export function setUpAgain(
+  opened: TakeDetails | null,
   { aim, loop, tryBars }: AgainChange,
-  { setup, stand, tries, review, isOpened }: AgainPorts,
+  { setup, stand, tries, review = null }: AgainPorts,
 ): Outcome<void> {
-  const ready = review === null || !isOpened ? good(undefined) : takeUp(review.details, setup, stand);
-  if (tryBars === 'none') tries.end();
-  else if (tryBars !== undefined && review !== null && ready.ok) tries.begin(review, tryBars);
+  const ready = opened === null ? good(undefined) : takeUp(opened, setup, stand);
+  if (tryBars === 'none') tries?.end();
+  else if (tryBars !== undefined && review !== null && ready.ok) tries?.begin(review, tryBars);
   if (aim !== undefined) setup.setPlaying({ aim });
   if (loop !== undefined) setup.setPractice({ loop });
   return ready;

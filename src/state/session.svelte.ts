@@ -126,7 +126,8 @@ export class Session {
    */
   async again(change: AgainChange = {}): Promise<void> {
     const review = this.#phase.kind === 'review' ? this.#phase.review : null;
-    const ready = setUpAgain(change, { ...this.#ports, review, isOpened: this.#opened });
+    const opened = this.#opened ? (review?.details ?? null) : null;
+    const ready = setUpAgain(opened, change, { ...this.#ports, review });
     return ready.ok ? this.start() : this.#trouble(ready.problem, 'back');
   }
 
