@@ -133,8 +133,8 @@ export class Session {
 
   /** Names or stars the take in review. */
   mark(change: TakeMark): void {
-    if (this.#phase.kind !== 'review') return;
-    this.#phase = { kind: 'review', review: marked(this.#phase.review, change, this.#ports.library) };
+    const review = this.#phase.kind === 'review' && marked(this.#phase.review, change, this.#ports.library);
+    if (review !== false) this.#phase = { kind: 'review', review };
   }
 
   /** Back to ready. A take that is being played is thrown away; bars that are tried are left, unless it goes on at once. */
