@@ -25,13 +25,20 @@ const MARGIN = 10;
  * its landings, and then figures. The short page is for a screen of a terminal, and leaves most figures out.
  */
 export function reportText(report: Report, words: Words, extent: 'short' | 'full' = 'short'): string {
+  const good = goodSentences(report, words);
   if (extent === 'full')
-    return [...opening(report, report.advice, words), ...allFigures(report, words)].join('\n');
-  // A long form takes the place of the last pieces of advice.
-  for (let pieces = report.advice.length; ; pieces--) {
-    const lines = [...opening(report, report.advice.slice(0, pieces), words), ...shortFigures(report, words)];
-    if (lines.length <= SHORT_LINES || pieces <= 1) return lines.join('\n');
-  }
+    return [
+      ...opening(report, { good, advice: report.advice, extent }, words),
+      ...allFigures(report, words),
+    ].join('\n');
+  // A long form takes the place of the last pieces of advice, and then of praise.
+  for (let praise = good.length; ; praise--)
+    for (let pieces = report.advice.length; ; pieces--) {
+      const said = { good: good.slice(0, praise), advice: report.advice.slice(0, pieces), extent };
+      const lines = [...opening(report, said, words), ...shortFigures(report, words)];
+      if (lines.length <= SHORT_LINES || (pieces <= 1 && praise <= 1)) return lines.join('\n');
+      if (pieces <= 1) break;
+    }
 }
 
 /** What a screen of a terminal shows. */
@@ -46,18 +53,25 @@ const inMargin = (heading: string, texts: Texts): readonly string[] =>
     MARGIN,
   );
 
+/** What is said before the form. */
+interface Said {
+  readonly good: readonly string[];
+  readonly advice: Report['advice'];
+  readonly extent: 'short' | 'full';
+}
+
 /** What a player reads first. */
-function opening(report: Report, advice: Report['advice'], words: Words): readonly string[] {
+function opening(report: Report, { good, advice, extent }: Said, words: Words): readonly string[] {
   const { headings, form } = words.page;
   return [
-    ...wrapText(title(report, words), PAGE_COLUMNS),
+    ...wrapText(title(report, extent, words), PAGE_COLUMNS),
     rule(),
     ...inMargin(headings.suspected, [
       ...suspectedTexts(report, words),
       delaySentence(report.suspectedDelay, words),
     ]),
     ...wrapText(headlineOf(report, words), PAGE_COLUMNS),
-    ...inMargin(headings.good, goodSentences(report, words)),
+    ...inMargin(headings.good, good),
     ...inMargin(
       headings.advice,
       advice.map((piece, i) => `${i + 1}. ${adviceSentence(piece, words)}`),
@@ -128,7 +142,11 @@ function allFigures(report: Report, words: Words): readonly string[] {
 /** A last note that starts so little into another chorus, as a part of one, ends the one before. */
 const INTO_NEXT_CHORUS = 0.1;
 
-function title({ timeline, tuning, settings, summary, notes }: Report, words: Words): string {
+function title(
+  { timeline, tuning, settings, summary, notes }: Report,
+  extent: 'short' | 'full',
+  words: Words,
+): string {
   const { bpm, bars, beatsPerBar, key, rise, turnBars } = timeline;
   const lastBeat = notes.at(-1)?.beat ?? 0;
   return words.page.title({
@@ -140,7 +158,7 @@ function title({ timeline, tuning, settings, summary, notes }: Report, words: Wo
     rise: rise ?? null,
     referenceHz: tuning.referenceHz,
     estimated: tuning.estimated,
-    anticipationBeats: settings.anticipationBeats,
+    anticipationBeats: extent === 'full' ? settings.anticipationBeats : null,
     turnBars: turnBars ?? null,
   });
 }

@@ -551,7 +551,7 @@ export const de: Words = {
         turnBars === null ? '' : `, deine Runden zu ${turnBars} ${noun(turnBars, 'Takt', 'Takten')}`;
       return (
         `${notes} ${noun(notes, 'Ton', 'Töne')} über ${rounds > 1 ? `${choruses(rounds)} zu ` : ''}${bars} ${rounds > 1 ? noun(bars, 'Takt', 'Takten') : noun(bars, 'Takt', 'Takte')} in ${key}, ${tempo}` +
-        `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (gefunden)' : ''}, Vorausnahme ${trimmed(anticipationBeats)} Schlag${turns}`
+        `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (gefunden)' : ''}${anticipationBeats === null ? '' : `, Vorausnahme ${trimmed(anticipationBeats)} Schlag`}${turns}`
       );
     },
     rows: {

@@ -717,7 +717,8 @@ export const en = {
       rise: { readonly byBpm: number; readonly everyBars: number } | null;
       referenceHz: number;
       estimated: boolean;
-      anticipationBeats: number;
+      /** null: not told. */
+      anticipationBeats: number | null;
       turnBars: number | null;
     }) => {
       const rising =
@@ -726,7 +727,7 @@ export const en = {
       const turns = turnBars === null ? '' : `, your turns of ${turnBars} ${noun(turnBars, 'bar')}`;
       return (
         `${notes} ${noun(notes, 'note')} over ${rounds > 1 ? `${choruses(rounds)} of ` : ''}${bars} ${noun(bars, 'bar')} in ${key}, ${tempo}` +
-        `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (found)' : ''}, anticipation ${trimmed(anticipationBeats)} beat${turns}`
+        `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (found)' : ''}${anticipationBeats === null ? '' : `, anticipation ${trimmed(anticipationBeats)} beat`}${turns}`
       );
     },
     rows: {

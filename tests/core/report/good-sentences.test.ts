@@ -85,3 +85,18 @@ describe('the first line of the page', () => {
     expect(first(44)).toMatch(/^\d+ notes over 12 bars in C major/);
   });
 });
+
+describe('the short page', () => {
+  it('keeps to a screen under a form of 24 bars with two habits to praise and three faults', () => {
+    const form = `${TWELVE_BARS} ${TWELVE_BARS.slice(1)}`;
+    const played = bars((bar, root) => [
+      [4 * bar, 0.9, 60 + root + (bar % 2 === 0 ? 0 : 7)],
+      [4 * bar + 1, 0.5, 61 + root],
+    ]);
+    const later = played.map(([beat, beats, midi]): Played => [beat + 96, beats, midi]);
+    const page = reportText(gradeLine(form, [...played, ...later]), en);
+    expect(page.split('\n').length).toBeLessThanOrEqual(24);
+    expect(page).toMatch(/^Good +/m);
+    expect(page).toMatch(/^Advice +1\. /m);
+  });
+});
