@@ -251,12 +251,9 @@ export class Session {
 
   /** The microphone is gone: what was played is kept and graded. */
   async #endByLoss(problem: Problem): Promise<void> {
-    if (this.#phase.kind === 'playing') {
-      await this.#finish(problem);
-    } else {
-      this.#begin();
-      this.#trouble(problem, 'try again');
-    }
+    if (this.#phase.kind === 'playing') return this.#finish(problem);
+    this.#begin();
+    this.#trouble(problem, 'try again');
   }
 
   async #finish(notice: Message | null = null): Promise<void> {
