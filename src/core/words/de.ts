@@ -1514,6 +1514,14 @@ export const de: Words = {
     aimInHand: 'Das Ziel dieses Takes',
     aimSoFar: ({ hits, of }) => `bisher ${hits} von ${of}`,
     aimNow: 'jetzt',
+    legend: {
+      name: 'Was die Zeichen heißen',
+      landHere: 'hier landest du als Nächstes',
+      inChordNow: 'im Akkord von jetzt',
+      fits: 'passt auch',
+      heavyLine: 'deine Linie, im Akkord',
+      lightLine: 'nicht im Akkord',
+    },
     tonesToLandOn: 'Töne zum Landen',
     stays: 'bleibt',
     chords: 'Akkorde',
@@ -1551,6 +1559,131 @@ export const de: Words = {
         `Swing ${value}: ${countingIn ? 'Es wird neu eingezählt' : 'gilt ab dem nächsten Take'}.`,
       countInSet: ({ value, countingIn }) =>
         `Einzähler ${value}: ${countingIn ? 'Es wird neu eingezählt' : 'gilt ab dem nächsten Take'}.`,
+    },
+  },
+
+  // Die Hilfe. Was die Zeichen bedeuten, steht unter `parts`.
+  help: {
+    title: 'Was es heißt',
+    open: 'Was es heißt',
+    close: 'Schließen',
+    whatIsThis: 'Was heißt das?',
+    aboutMarks:
+      'Jedes Zeichen sagt, was ein Ton zum Akkord ist, der gerade klingt. Ein volles Zeichen ist ein Akkordton, ein leeres nicht. Die Zahl daneben zählt vom Grundton aus.',
+    sections: {
+      marks: 'Die Zeichen',
+      stage: 'Beim Spielen',
+      landing: 'Landungen',
+      result: 'Nach dem Take',
+      sound: 'Klang und Zeit',
+    },
+    entries: {
+      chords: {
+        word: 'die beiden Akkorde',
+        says: 'Der große klingt jetzt. Der rechts kommt als Nächster, in so vielen Schlägen.',
+      },
+      shore: {
+        word: 'das Ufer',
+        says: 'Ein Strich unter einem Ton: Hier kann die Linie landen. Er liegt unter den Tönen, die dein Ziel beim nächsten Akkord verlangt.',
+      },
+      instrument: {
+        word: 'Zeichen auf dem Instrument',
+        says: 'Groß, auf einem Stück Ufer: ein Ton, auf dem du beim nächsten Akkord landen kannst. Klein: ein Ton des Akkords, der klingt. Eine winzige Raute: passt auch. Der Ring ist der Ton, den du spielst; der Bogen führt von ihm zur nächsten Landung.',
+      },
+      liveLine: {
+        word: 'deine Linie',
+        says: 'Eine Feder zeichnet, was du spielst: kräftig, wo der Ton zum Akkord gehört, dünn, wo nicht. Bei jedem Wechsel wird umgeblättert.',
+      },
+      note: {
+        word: 'der Ton links',
+        says: 'Was du gerade spielst: sein Zeichen und seine Zahl über dem Akkord, sein Name, und wie weit er von der Tonhöhe abliegt.',
+      },
+      aim: {
+        word: 'Ziel',
+        says: 'Worum es in diesem Take geht. Beim Spielen steht dabei, wie oft es gelang und bei wie vielen Gelegenheiten. Erreicht ist es, wenn es oft genug gelingt, und öfter, als es durch Glück gelänge.',
+      },
+      turns: {
+        word: 'abwechselnd',
+        says: 'Du und die Band, jeder spielt so viele Takte. Gezählt werden nur deine.',
+      },
+      form: {
+        word: 'die Form',
+        says: 'Alle Takte eines Chorus. Der kräftige Strich zeigt, wo du bist; die Zeichen sind deine Landungen.',
+      },
+      change: {
+        word: 'Wechsel',
+        says: 'Die Stelle, an der ein Akkord den anderen ablöst, und der allererste Akkord. Derselbe Akkord über einem anderen Bass ist kein Wechsel.',
+      },
+      landing: {
+        word: 'Landung',
+        says: 'Der Ton, mit dem du einen neuen Akkord triffst: der erste von einer Achtel vor dem Wechsel bis einen Schlag danach, oder ein Ton, den du hineinhältst.',
+      },
+      chordTone: {
+        word: 'Akkordton',
+        says: 'Ein Ton, den das Symbol nennt: Grundton, Terz, Quinte, Septime, und 9, 11 oder 13, wo sie dabeistehen.',
+      },
+      guideTone: {
+        word: 'Leitton',
+        says: 'Die Terz oder die Septime: An diesen beiden hört man, welcher Akkord es ist. Im Sus-Akkord steht die Quarte für die Terz.',
+      },
+      earlyLate: {
+        word: 'zu früh, zu spät',
+        says: 'Wie weit vom Wechsel die Landung begann. Weniger als etwa 10 ms hört niemand.',
+      },
+      anticipation: {
+        word: 'eine Achtel vorgezogen',
+        says: 'Eine Landung, die mit Absicht eine Achtel vor dem Wechsel kommt, gehört zum neuen Akkord. Sie ist kein Fehler.',
+      },
+      chorus: { word: 'Chorus', says: 'Einmal durch die Form.' },
+      luck: {
+        word: 'Glück',
+        says: 'Was dieselben Töne erreichten, wenn sie zufällig auf die Akkorde fielen. Nur was deutlich darüber liegt, sagt etwas über dich.',
+      },
+      tooShort: {
+        word: 'noch ein Chorus wird es zeigen',
+        says: 'So wenige Landungen könnten auch durch Glück entstehen, wie immer sie ausfallen. Spiel weiter, dann kommt die Antwort.',
+      },
+      doubt: {
+        word: 'der dicke Strich',
+        says: 'An einem Tag spielst du anders als am nächsten. Wo der Strich liegt, kann dein wahrer Anteil liegen; mit jedem Take wird er kürzer.',
+      },
+      phrase: {
+        word: 'Phrase',
+        says: 'Töne zwischen zwei Pausen von einem Schlag oder mehr. Ihr letzter Ton ist das Phrasenende.',
+      },
+      strongBeat: {
+        word: 'schwerer Schlag',
+        says: '1 und 3 im Vierer, 1 im Dreier: wo das Ohr den Akkord erwartet.',
+      },
+      palette: {
+        word: 'Palette',
+        says: 'Die Töne der beiden Pentatoniken der Tonart: was passt, ohne im Akkord zu sein.',
+      },
+      figure: {
+        word: 'Figur',
+        says: 'Ein paar Töne, die in derselben Folge wiederkommen. Beim Vergleich mit dem Glück zählt sie nur einmal.',
+      },
+      trend: {
+        word: 'wird besser, kein Trend',
+        says: 'Gute und schlechte Tage sind kein Fortschritt. „Wird besser“ steht nur da, wo die Takes mehr steigen, als sie schwanken.',
+      },
+      due: {
+        word: 'für heute',
+        says: 'Ein Wechsel, der schlecht ging, ist am nächsten Tag dran. Einer, der gut ging, nach zwei Tagen, dann nach vier, und so weiter.',
+      },
+      delay: {
+        word: 'Verzögerung',
+        says: 'Die Zeit vom Lautsprecher zu deinem Ohr und vom Mikrofon in den Rechner. Sie wird abgezogen, damit zu früh und zu spät stimmen.',
+      },
+      soundCheck: {
+        word: 'Soundcheck',
+        says: 'Er misst den Pegel, die Verzögerung, und wie die Band ins Mikrofon zurückkommt. Einmal für jedes Paar von Geräten.',
+      },
+      bandOut: {
+        word: 'ohne die Band',
+        says: 'Spielt die Band über Lautsprecher, hört das Mikrofon sie mit. Sie wird abgezogen, bevor deine Töne benannt werden.',
+      },
+      cents: { word: 'Cent', says: 'Hundertstel eines Halbtons, von der Tonhöhe aus, auf die du stimmst.' },
     },
   },
 

@@ -1826,6 +1826,15 @@ export const en = {
     aimSoFar: ({ hits, of }: { hits: number; of: number }) => `${hits} of ${of} so far`,
     /** Before the tones that the aim asks for while the chord lasts. */
     aimNow: 'now',
+    // One line on the first take.
+    legend: {
+      name: 'What the marks mean',
+      landHere: 'land here next',
+      inChordNow: 'in the chord now',
+      fits: 'fits as well',
+      heavyLine: 'your line, in the chord',
+      lightLine: 'not in the chord',
+    },
     tonesToLandOn: 'Tones to land on',
     stays: 'stays',
     chords: 'Chords',
@@ -1863,6 +1872,131 @@ export const en = {
         `Swing ${value}: ${countingIn ? 'it counts in again' : 'from the next take on'}.`,
       countInSet: ({ value, countingIn }: { value: string; countingIn: boolean }) =>
         `Count-in ${value}: ${countingIn ? 'it counts in again' : 'from the next take on'}.`,
+    },
+  },
+
+  // The page of help. Marks have their meanings under `parts`.
+  help: {
+    title: 'What it means',
+    open: 'What it means',
+    close: 'Close',
+    whatIsThis: 'What does this mean?',
+    aboutMarks:
+      'Each mark says what a note is to the chord under it. A full mark is a tone of the chord, an open one is not. The figure beside it counts from the chord’s root.',
+    sections: {
+      marks: 'The marks',
+      stage: 'While you play',
+      landing: 'Landings',
+      result: 'After a take',
+      sound: 'Sound and time',
+    },
+    entries: {
+      chords: {
+        word: 'the two chords',
+        says: 'The large one sounds now. The one at the right comes next, in so many beats.',
+      },
+      shore: {
+        word: 'the shore',
+        says: 'A line under a tone: here the line can land. It lies under the tones that your aim asks for at the next chord.',
+      },
+      instrument: {
+        word: 'marks on the instrument',
+        says: 'Large, on a piece of shore: a tone to land on at the next chord. Small: a tone of the chord that sounds. A tiny lozenge: it fits as well. The ring is the note you play, and the bow leads from it to the nearest landing.',
+      },
+      liveLine: {
+        word: 'your line',
+        says: 'A pen draws what you play. It is heavy where the note belongs to the chord, and light where it does not. The page turns at each change.',
+      },
+      note: {
+        word: 'the note at the left',
+        says: 'What you play now: its mark and its figure over the chord, its name, and how far it is from the pitch.',
+      },
+      aim: {
+        word: 'aim',
+        says: 'What the take tries for. On the stage it stands with its count: so often it came off, of so many times. It is reached when it comes off often enough, and more often than luck would do it.',
+      },
+      turns: {
+        word: 'turns',
+        says: 'You and the band play so many bars each. Only your own turns are counted.',
+      },
+      form: {
+        word: 'the form',
+        says: 'All bars of one chorus. The heavy line is where you are; the marks are your landings.',
+      },
+      change: {
+        word: 'change',
+        says: 'The place where one chord gives way to another, and the first chord of all. The same chord over another bass is no change.',
+      },
+      landing: {
+        word: 'landing',
+        says: 'The note with which you meet a new chord: the first one from an eighth before the change to one beat after it, or a note that you hold into it.',
+      },
+      chordTone: {
+        word: 'chord tone',
+        says: 'A tone that the chord’s symbol names: root, third, fifth, seventh, and a 9, 11 or 13 where it is written.',
+      },
+      guideTone: {
+        word: 'guide tone',
+        says: 'The third or the seventh: the two that make one chord heard from another. In a sus chord the fourth takes the third’s place.',
+      },
+      earlyLate: {
+        word: 'early, late',
+        says: 'How far from the change the landing began. Less than about 10 ms nobody hears.',
+      },
+      anticipation: {
+        word: 'an eighth early',
+        says: 'A landing that comes an eighth before the change, on purpose, belongs to the new chord. It is no fault.',
+      },
+      chorus: { word: 'chorus', says: 'Once through the form.' },
+      luck: {
+        word: 'luck',
+        says: 'What the same notes would reach if they fell on the chords at random. Only what is clearly more than that says something about you.',
+      },
+      tooShort: {
+        word: 'one more chorus will tell',
+        says: 'So few landings could have come about by luck, whatever they are. Play on, and the answer comes.',
+      },
+      doubt: {
+        word: 'the thick stroke',
+        says: 'What you play on one day differs from the next. Where the stroke lies, your true share may lie; it grows shorter with every take.',
+      },
+      phrase: {
+        word: 'phrase',
+        says: 'Notes between two rests of a beat or more. Its last note is the phrase end.',
+      },
+      strongBeat: {
+        word: 'strong beat',
+        says: '1 and 3 in four, 1 in three: where the ear expects the chord.',
+      },
+      palette: {
+        word: 'palette',
+        says: 'The tones of the key’s two pentatonics: what fits without being in the chord.',
+      },
+      figure: {
+        word: 'figure',
+        says: 'A few notes that come back in the same order. One that comes back counts once when luck is asked.',
+      },
+      trend: {
+        word: 'getting better, no trend',
+        says: 'Good and bad days are not progress. It says “getting better” only where the takes rise by more than they go up and down.',
+      },
+      due: {
+        word: 'for today',
+        says: 'A change that went badly is due the next day. One that went well is due after two days, then four, and so on.',
+      },
+      delay: {
+        word: 'delay',
+        says: 'The time from the loudspeaker to your ear, and from the microphone into the machine. It is taken off, so that early and late are true.',
+      },
+      soundCheck: {
+        word: 'sound check',
+        says: 'It measures the level, the delay, and how the band comes back into the microphone. Do it once for each pair of devices.',
+      },
+      bandOut: {
+        word: 'the band taken out',
+        says: 'When the band plays through loudspeakers, the microphone hears it too. It is subtracted before your notes are named.',
+      },
+      cents: { word: 'cents', says: 'Hundredths of a half step, from the pitch that you tune to.' },
     },
   },
 

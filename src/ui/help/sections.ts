@@ -1,0 +1,29 @@
+/** What stands on the page of help, in the order in which a player meets it. */
+import type { Role } from '../../core/take/schema.ts';
+import type { Words } from '../../core/words/words.ts';
+import { ROLES } from '../parts/roles.ts';
+
+export type HelpSection = keyof Words['help']['sections'];
+type Entry = keyof Words['help']['entries'];
+
+/** The marks; null is the rest on a change. */
+export const HELP_MARKS: readonly (Role | null)[] = [...ROLES, null];
+
+export const HELP_WORDS: readonly {
+  readonly section: Exclude<HelpSection, 'marks'>;
+  readonly entries: readonly Entry[];
+}[] = [
+  {
+    section: 'stage',
+    entries: ['chords', 'shore', 'instrument', 'liveLine', 'note', 'aim', 'turns', 'form'],
+  },
+  {
+    section: 'landing',
+    entries: ['change', 'landing', 'chordTone', 'guideTone', 'earlyLate', 'anticipation', 'chorus'],
+  },
+  {
+    section: 'result',
+    entries: ['luck', 'tooShort', 'doubt', 'phrase', 'strongBeat', 'palette', 'figure', 'trend', 'due'],
+  },
+  { section: 'sound', entries: ['delay', 'soundCheck', 'bandOut', 'cents'] },
+];

@@ -1,0 +1,36 @@
+/** What a mark or a word means, asked where it stands, by the keyboard alone. */
+import { expect, test } from './app.ts';
+import { demoButton, expectAccessibleInBothLights, startButton, untilReview } from './screens.ts';
+
+test('the open page leads to what everything means, and Escape leads back', async ({ openApp }) => {
+  const { page } = await openApp();
+  const help = page.getByRole('dialog', { name: 'What it means' });
+  const way = page.getByRole('button', { name: 'What it means' });
+  await way.focus();
+  await page.keyboard.press('Enter');
+  await expect(help).toBeVisible();
+  await expect(help.getByText('guide tone', { exact: true })).toBeVisible();
+  await expectAccessibleInBothLights(page);
+  // The space bar starts no take under it.
+  await page.keyboard.press('Space');
+  await expect(help).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(help).toBeHidden();
+  await expect(startButton(page)).toBeVisible();
+  await expect(way).toBeFocused();
+});
+
+test('a mark of the review leads to its meaning, and the review stays', async ({ openApp }) => {
+  const { page } = await openApp();
+  await demoButton(page).click();
+  await untilReview(page);
+  const marks = page.getByRole('list', { name: 'Key to the marks' });
+  await marks.getByRole('button', { name: 'seventh' }).focus();
+  await page.keyboard.press('Enter');
+  const asked = page.locator('dialog [data-entry=seventh]');
+  await expect(asked).toBeInViewport();
+  await expect(asked).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toBeHidden();
+  await expect(page.getByRole('button', { name: 'Hear the take' })).toBeVisible();
+});
