@@ -144,6 +144,11 @@ describe('landfall grade', () => {
     const explained = landfall('grade', line, ...CHART, '--explain', '2');
     expect(explained.status).toBe(0);
     expect(explained.stdout).toMatch(/F#5, the third of D7; bar 2/);
+    expect(landfall('grade', line, ...CHART, '--explain', '2', '--chorus', '1').stdout).toBe(
+      explained.stdout,
+    );
+    const later = landfall('grade', line, ...CHART, '--explain', '2', '--chorus', '2');
+    expect(later.stdout).toBe('Nothing was played in bar 2 of chorus 2.\n');
     expectRefusal(landfall('grade', line, ...CHART, '--explain', '3'), /2 bars and no bar 3/);
   });
 

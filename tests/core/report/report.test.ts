@@ -196,6 +196,13 @@ describe('explaining', () => {
     expect(explainBar(small, 2, null, en)).toEqual(['Open: nothing sounds at the change to F7 in bar 2.']);
     expect(explainBar(small, 3, null, en)).toBeNull();
     expect(explainBar(small, 1, null, en)!.filter((line) => line.startsWith('E4'))).toHaveLength(1);
+    // Of one chorus alone: E is played in the first, C in the second.
+    const heads = (chorus: number | null) =>
+      explainBar(small, 1, chorus, en)!
+        .filter((line) => !line.startsWith(' '))
+        .map((line) => line.slice(0, 2));
+    expect([heads(null), heads(1), heads(2)]).toEqual([['E4', 'C4'], ['E4'], ['C4']]);
+    expect(explainBar(small, 1, 3, en)).toEqual(['Nothing was played in bar 1 of chorus 3.']);
   });
 
   it('tells with a bar the notes that land early in it or are held into it, in order of time', () => {
