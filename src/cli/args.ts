@@ -138,6 +138,7 @@ function gradeOrder(given: Given): GradeOrder {
   const [, file, ...more] = given.words;
   if (file === undefined) return refuse('cli.noFile');
   if (given.has('json') && given.has('explain')) refuse('cli.jsonOrExplain');
+  if (given.has('chorus') && !given.has('explain')) refuse('cli.chorusOfNoBar');
   if (more[0] !== undefined) refuse('cli.oneFile', { word: more[0] });
   return {
     command: 'grade',

@@ -123,6 +123,7 @@ describe('the words of the command line', () => {
     [/--instrument must be one/, [...chart, '--instrument', 'kazoo']],
     [/--explain must be a number from 1/, [...chart, '--explain', '0']],
     [/--json or --explain/, [...chart, '--explain', '1', '--json']],
+    [/give --explain BAR with it/, [...chart, '--chorus', '2']],
     [/takes no file/, ['forms', 'x']],
   ])('%s', (reason, args) => {
     expect(sentence(...args)).toMatch(reason);

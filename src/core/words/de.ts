@@ -963,6 +963,8 @@ export const de: Words = {
     'cli.oneFile': ({ word }) =>
       `Eine Datei auf einmal: Was ist „${word}“? Setz einen Chart in Anführungszeichen.`,
     'cli.jsonOrExplain': 'Gib --json oder --explain an, nicht beides.',
+    'cli.chorusOfNoBar':
+      '--chorus wählt einen Chorus des Takts, der erklärt wird: Gib --explain TAKT dazu an.',
     'cli.chartOrBeats': 'Gib --chart oder --beats an, nicht beides.',
     'cli.idleWithBeats': ({ option }) =>
       `--${option} hat mit --beats keinen Sinn: Die Liste sagt, wann jeder Schlag kommt.`,

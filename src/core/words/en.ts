@@ -1235,6 +1235,8 @@ export const en = {
     'cli.oneFile': ({ word }: { word: string }) =>
       `One file at a time: what is "${word}"? Put a chart in quotes.`,
     'cli.jsonOrExplain': 'Give --json or --explain, not both.',
+    'cli.chorusOfNoBar':
+      '--chorus chooses a chorus of the bar that is explained: give --explain BAR with it.',
     'cli.chartOrBeats': 'Give --chart or --beats, not both.',
     'cli.idleWithBeats': ({ option }: { option: string }) =>
       `--${option} has no meaning with --beats: the list says when each beat comes.`,

@@ -19,8 +19,8 @@ import { LEAST_EVENTS } from '../chance/verdict.ts';
 const LEAST_NOTES = 24;
 /**
  * How much better it must fit: so many notes in a hundred more on chord tones, and so many standard errors between bars.
- * Of 800 made players who wander and 600 who repeat riffs none is told of a better key or place, nor of six transcribed
- * solos (tests/bench/luck-bench.ts); of lines that follow the chords of a key a whole step off all are.
+ * Of 1600 made players who wander two are told of a better key or place, of 4800 who repeat riffs none, nor any of six
+ * transcribed solos (tests/bench/luck-bench.ts); of lines that follow the chords of a key a whole step off all are.
  */
 const KEY_GAIN = 0.15;
 const PLACE_GAIN = 0.1;
