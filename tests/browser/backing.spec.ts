@@ -90,7 +90,7 @@ test('its drifting beats are found, corrected, kept, played and graded by', asyn
   expect(await wave(page).getAttribute('aria-valuetext')).toBe(before);
 
   await page.getByLabel('Your chart, bar by bar').fill('| Gm7 | C7 | Gm7 | D7 |');
-  await page.getByRole('button', { name: 'Keep it and play' }).click();
+  await page.getByRole('button', { name: 'Use this backing' }).click();
   await expect(page.getByRole('heading', { name: 'drifting groove' })).toBeVisible();
   await page.getByLabel('Speed').selectOption('90 %');
   await page.getByLabel('To bar').selectOption('4');
@@ -131,6 +131,6 @@ test('what is no recording is told, and taps lay beats where none were found', a
     await page.keyboard.press('Space');
   }
   await expect(page.getByText(/6 taps, 1\d\d a minute/)).toBeVisible();
-  await page.getByRole('button', { name: 'Take the taps as beats' }).click();
+  await page.getByRole('button', { name: 'Use the taps as beats' }).click();
   await expect(page.getByText(/1\d\d(\.\d)? beats a minute in the middle/)).toBeVisible();
 });

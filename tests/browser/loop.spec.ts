@@ -107,10 +107,10 @@ async function measureSteady(page: Page) {
     await sweeps.click();
     await expect(sweeps).toBeEnabled({ timeout: 15_000 });
     const clickMs = 1000 * (await clickThroughLoop(page));
-    const told = page.getByText(/band taken out by \d+ dB/);
+    const told = page.getByText(/band made \d+ dB quieter/);
     const slipped = !(Math.abs(before - clickMs) <= 1);
     if (slipped || (await page.getByRole('alert').count()) > 0) continue;
-    const removedDb = Number(/by (\d+) dB/.exec(await told.innerText())![1]);
+    const removedDb = Number(/(\d+) dB/.exec(await told.innerText())![1]);
     const delay = await page.getByText(/it takes \d+ ms/).innerText();
     return { removedDb, clickMs, shownMs: Number(/takes (\d+) ms/.exec(delay)![1]) };
   }

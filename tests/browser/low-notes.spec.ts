@@ -13,7 +13,7 @@ test.afterAll(() => knocks.dispose());
 test('it says that it listens, hears three low notes, and the band counts in', async ({ openApp }) => {
   const { page, context, url } = await openApp({ microphone: { file: knocks.file } });
   await context.grantPermissions(['microphone'], { origin: new URL(url).origin });
-  await page.getByText('How it is shown, and run without hands').click();
+  await page.getByText('Display and hands-free control').click();
   await page.getByLabel('Three low notes start and stop').check();
   await expect(page.getByRole('status').getByText(/^Listening: /)).toBeVisible();
   await expectAccessible(page);
@@ -31,7 +31,7 @@ test('it asks nothing: without permission nothing is opened, and it says so', as
       });
     },
   });
-  await page.getByText('How it is shown, and run without hands').click();
+  await page.getByText('Display and hands-free control').click();
   await page.getByLabel('Three low notes start and stop').check();
   await expect(page.getByRole('status').getByText(/once the browser allows the microphone/)).toBeVisible();
   // What was chosen is remembered; on the next visit the page asks just as little.

@@ -52,11 +52,11 @@ test('a recording loses its backing as at the command line', async ({ openApp })
   const { page } = await openApp();
   // Two files at once: the player says which is which.
   await openRecording(page, [line, backing]);
-  await expect(page.getByRole('dialog', { name: 'Which of the two has you in it?' })).toBeVisible();
+  await expect(page.getByRole('dialog', { name: 'In which of the two do you play?' })).toBeVisible();
   await expectAccessible(page);
   await page.getByRole('button', { name: 'mine.wav' }).click();
   await untilReview(page);
-  await expect(page.getByText(/^trio\.wav begins .* taken out by \d+ dB\.$/)).toBeVisible();
+  await expect(page.getByText(/^trio\.wav begins .* it was made \d+ dB quieter\.$/)).toBeVisible();
   await expectAccessible(page);
   const app = await savedReport(page);
   expect(app.source.backing?.offsetSeconds).toBeCloseTo(0.06, 2);

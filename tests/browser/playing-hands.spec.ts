@@ -116,9 +116,12 @@ test('landings are said as they happen, and stand still where motion is not want
   const { page } = await openApp({ microphone: { file: line.file } });
   await untilPlaying(page);
   const said = page.locator('[aria-live=polite]').filter({ hasText: /^A 7: / });
-  await expect(said).toHaveText(/^A 7: (root|third|fifth|seventh|extension|colour|blue note|outside|open)/, {
-    timeout: 8000,
-  });
+  await expect(said).toHaveText(
+    /^A 7: (root|third|fifth|seventh|extension|scale tone|blue note|outside|rest)/,
+    {
+      timeout: 8000,
+    },
+  );
   const mark = page.locator('.form .landing .mark').first();
   await expect(mark).toBeVisible();
   // The test browser asks for reduced motion: a landing is there at once.

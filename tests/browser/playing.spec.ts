@@ -56,7 +56,7 @@ test('on a phone, and on the narrowest page that is asked for, everything keeps 
   const { page } = await openApp({ microphone: { file: line.file } });
   const wide = () => page.evaluate(() => document.documentElement.scrollWidth);
   await page.setViewportSize({ width: 390, height: 844 });
-  await page.getByText('How it is shown, and run without hands').click();
+  await page.getByText('Display and hands-free control').click();
   await page.getByText('Practise a part of it').click();
   expect(await wide()).toBe(390);
   await expectAccessible(page);
@@ -75,7 +75,7 @@ test('on a phone, and on the narrowest page that is asked for, everything keeps 
 
 test('the quiet page shows landings and no live note', async ({ openApp }) => {
   const { page } = await openApp({ microphone: { file: line.file } });
-  await page.getByText('How it is shown, and run without hands').click();
+  await page.getByText('Display and hands-free control').click();
   await player(page).getByLabel('Quiet page').check();
   await untilPlaying(page);
   await expect(page.locator('.note')).toHaveCount(0);
@@ -100,10 +100,10 @@ test('the aim decides the tones to land on, and the next aim is one press away',
 
 test('a MIDI keyboard is graded, and its pedal stops the take', async ({ openApp }) => {
   const { page } = await openApp({ before: withKeyboard });
-  await page.getByText('How it is shown, and run without hands').click();
+  await page.getByText('Display and hands-free control').click();
   await player(page).getByLabel('Heard by').selectOption('midi');
   await expect(player(page).getByText('test keys')).toBeVisible();
-  await player(page).getByLabel('MIDI pedal runs the screen').check();
+  await player(page).getByLabel('A MIDI pedal controls the screen').check();
   await untilPlaying(page);
   await playKeys(page, [61, 64, 67]);
   await send(page, 0xb0, 64, 127);
@@ -113,9 +113,9 @@ test('a MIDI keyboard is graded, and its pedal stops the take', async ({ openApp
 
 test('a pedal that sends programs is learned, and starts and stops the take', async ({ openApp }) => {
   const { page } = await openApp({ microphone: { file: line.file }, before: withKeyboard });
-  await page.getByText('How it is shown, and run without hands').click();
-  await player(page).getByLabel('MIDI pedal runs the screen').check();
-  await page.getByRole('button', { name: 'Learn another' }).click();
+  await page.getByText('Display and hands-free control').click();
+  await player(page).getByLabel('A MIDI pedal controls the screen').check();
+  await page.getByRole('button', { name: 'Learn another switch' }).click();
   await send(page, 0xc0, 7);
   await expect(player(page).getByText('program 8 on channel 1')).toBeVisible();
   await send(page, 0xc0, 7);

@@ -48,7 +48,7 @@ test('a backing of one’s own: its beats on the desk, and on the stand', async 
   await chooser.setFiles(file('strokes.wav', strokes(20)));
   await expect(page.getByText('beats a minute in the middle')).toBeVisible({ timeout: 20_000 });
   await andFitsAPhone(page);
-  await page.getByRole('button', { name: 'Keep it and play' }).click();
+  await page.getByRole('button', { name: 'Use this backing' }).click();
   await expect(page.getByRole('button', { name: 'Back to the band' })).toBeVisible();
   await andFitsAPhone(page);
 });
@@ -82,7 +82,7 @@ test('a recording that was opened, and the question which of two files is yours'
 
 test('takes that are kept, and a MIDI pedal being learned', async ({ openApp }) => {
   const { page } = await openApp({ before: withKeyboard });
-  await page.getByText('How it is shown, and run without hands').click();
+  await page.getByText('Display and hands-free control').click();
   await page.getByLabel('Heard by').selectOption('midi');
   await startButton(page).click();
   await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
@@ -92,9 +92,9 @@ test('takes that are kept, and a MIDI pedal being learned', async ({ openApp }) 
   await untilReview(page);
   await page.getByRole('button', { name: 'Back', exact: true }).click();
   await expect(page.getByRole('region', { name: 'Earlier takes' })).toBeVisible();
-  await page.getByText('How it is shown, and run without hands').click();
-  await page.getByLabel('MIDI pedal runs the screen').check();
-  await page.getByRole('button', { name: 'Learn another' }).click();
+  await page.getByText('Display and hands-free control').click();
+  await page.getByLabel('A MIDI pedal controls the screen').check();
+  await page.getByRole('button', { name: 'Learn another switch' }).click();
   await expect(page.getByText('Press the switch and let it go.')).toBeVisible();
   await andFitsAPhone(page);
 });

@@ -53,7 +53,7 @@ test('eight muted strokes give the delay, and a number replaces it', async ({ op
   await field.press('Enter');
   await expect(field).toHaveAttribute('aria-invalid', 'true');
   await expect(page.getByText('Set by hand: 250 ms.')).toBeVisible();
-  await page.getByRole('button', { name: 'Take what was measured' }).click();
+  await page.getByRole('button', { name: 'Use the measured delay' }).click();
   await expect(measured).toBeVisible();
   await expect(field).toHaveValue(String(found));
 });

@@ -97,15 +97,15 @@ describe('the words of the command line', () => {
 
   const chart = ['grade', 'x', '--chart', '| C |'];
   it.each<[RegExp, string[]]>([
-    [/Say what to do/, []],
+    [/No command is given/, []],
     [/no command "play"/, ['play']],
     [/no option --loud/, ['grade', 'x', '--loud']],
     [/no option -x/, ['grade', '-x']],
-    [/which file/, ['grade']],
-    [/--chart with --tempo, or --beats/, ['grade', 'x']],
+    [/No file is given/, ['grade']],
+    [/with --chart and --tempo, or with --beats/, ['grade', 'x']],
     [/not both/, [...chart, '--beats', 'b.csv']],
     [/--tempo has no meaning with --beats/, ['grade', 'x', '--beats', 'b.csv', '--tempo', '90']],
-    [/One file at a time.*"y"/, ['grade', 'x', 'y', '--beats', 'b.csv']],
+    [/Only one file.*"y"/, ['grade', 'x', 'y', '--beats', 'b.csv']],
     [/--tempo needs a value/, [...chart, '--tempo']],
     [/--tempo needs a value/, [...chart, '--tempo', '--json']],
     [/--tempo is given twice/, [...chart, '--tempo', '90', '--tempo', '91']],

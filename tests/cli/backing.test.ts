@@ -68,6 +68,6 @@ describe('landfall grade --backing', () => {
     const notes = files.file('line.csv', 'onset,duration,pitch\n0,0.5,69\n');
     expect(graded(take, '--backing', 'none.wav')).toMatchObject({ status: 1, stdout: '' });
     expect(graded(take, '--backing', notes)).toMatchObject({ status: 1, stdout: '' });
-    expect(graded(notes, '--backing', backing).stderr).toMatch(/is no recording/);
+    expect(graded(notes, '--backing', backing).stderr).toMatch(/is not a recording/);
   });
 });

@@ -152,7 +152,7 @@ describe('landfall band', () => {
     const answer = landfall('band', '--chart', chart, '--choruses', '1', '--out', out('own.mid'));
     expect(answer.status).toBe(0);
     expect(answer.stdout).toContain('shuffle, 60 bpm');
-    expect(answer.stderr).toMatch(/no feel “stately”/);
+    expect(answer.stderr).toMatch(/can’t play the feel “stately”/);
   });
 
   it('hands a chart on as a score, and takes scores and MIDI files as charts', () => {

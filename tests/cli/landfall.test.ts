@@ -74,10 +74,10 @@ describe('landfall', () => {
   });
 
   it.each([
-    [/Say what to do/, []],
+    [/No command is given/, []],
     [/no command/, ['play']],
     [/--tempo must be a number from 20 to 400/, ['grade', 'x', '--chart', '| C |', '--tempo', '0']],
-    [/--chart with --tempo, or --beats/, ['grade', 'x']],
+    [/with --chart and --tempo, or with --beats/, ['grade', 'x']],
     [/give --tempo/, ['grade', 'x', '--chart', '| C |']],
   ])('called wrongly ends with 2: %s', (reason, args) => {
     expectUsage(landfall(...args), reason);
@@ -149,7 +149,7 @@ describe('landfall grade', () => {
     );
     const later = landfall('grade', line, ...CHART, '--explain', '2', '--chorus', '2');
     expect(later.stdout).toBe('Nothing was played in bar 2 of chorus 2.\n');
-    expectRefusal(landfall('grade', line, ...CHART, '--explain', '3'), /2 bars and no bar 3/);
+    expectRefusal(landfall('grade', line, ...CHART, '--explain', '3'), /2 bars, so there is no bar 3/);
   });
 
   it('measures an aim of a file, and refuses one that is none', () => {
@@ -160,7 +160,7 @@ describe('landfall grade', () => {
       landfall('grade', line, ...CHART, '--aim', files.file('aim.json', '{}')),
       /aim\.json: .*can’t be read/,
     );
-    expectRefusal(landfall('grade', line, ...CHART, '--aim', line), /line\.csv is not the JSON/);
+    expectRefusal(landfall('grade', line, ...CHART, '--aim', line), /line\.csv is not JSON/);
     expectRefusal(landfall('grade', line, ...CHART, '--aim', 'win'), /"win" is neither/);
   });
 

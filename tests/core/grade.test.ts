@@ -144,7 +144,7 @@ describe('grade', () => {
       thirdShare: null,
       landings: { count: 0, open: 0, chordTones: 0, thirds: 0 },
     });
-    expect(headlineOf(report, en)).toBe('No note was heard under a chord: there is nothing to grade yet.');
+    expect(headlineOf(report, en)).toBe('No note was heard over a chord: there is nothing to grade yet.');
     expect(readReport(JSON.parse(JSON.stringify(report))).ok).toBe(true);
   });
 
@@ -174,7 +174,7 @@ describe('grade', () => {
     expect(behind.timing.medianMs).toBeCloseTo(60, 4);
     expect(behind.timing.verdict).toBe('behind');
     expect(timingSentence(behind, en)).toBe(
-      'You play about 60 ms behind the beat; the notes are graded as if on it.',
+      'You play about 60 ms behind the beat; the notes are graded as if they were on it.',
     );
     expect(behind.notes.map((note) => note.role)).toEqual(onTime.notes.map((note) => note.role));
     expect(behind.summary.landings).toEqual(onTime.summary.landings);

@@ -26,7 +26,9 @@ test('a slip in mid-take is told in a sentence, and the band goes all the same',
     backing,
   );
   expect(heard.backing?.removedDb).toBeGreaterThan(6);
-  expect(english(heard.notice!)).toMatch(/^The band slipped by 30 ms at 0:0[789]: .* 30 ms too late\.$/);
+  expect(english(heard.notice!)).toMatch(
+    /^The timing of the band jumped by 30 ms at 0:0[789]: .* 30 ms too late\.$/,
+  );
 });
 
 test('a band that could not be taken out is told of; one that is not there is not', () => {

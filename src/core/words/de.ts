@@ -40,15 +40,15 @@ const VERDICTS: Readonly<Record<VerdictCode, string>> = {
 function luck(expected: number | null): string {
   if (expected === null) return 'was der Zufall ergäbe, ist nicht bekannt';
   if (expected === 0) return 'der Zufall ergibt keine';
-  if (expected < 0.5) return 'der Zufall ergibt kaum eine';
+  if (expected < 0.5) return 'der Zufall ergibt weniger als eine';
   return `der Zufall ergibt etwa ${Math.round(expected)}`;
 }
 
 const countedLandings = ({ hits, of, tones }: LandedFacts): string =>
   `${hits} von ${several(of, 'Landung', 'Landungen')} ${hits === 1 || of === 1 ? 'liegt' : 'liegen'} auf ` +
-  (tones === 'thirds' ? 'der Terz' : 'einem Leitton (hier hat kein Akkord eine Terz)');
+  (tones === 'thirds' ? 'der Terz' : 'einem Guide Tone (hier hat kein Akkord eine Terz)');
 
-const choruses = (count: number): string => (count === 1 ? 'ein Chorus' : `${count} Chorusse`);
+const moreOf = (count: number): string => (count === 1 ? 'ein weiterer Chorus' : `${count} weitere Chorusse`);
 
 function bars(count: number): string {
   const rounded = count < 1 ? Math.round(count * 4) / 4 : Math.round(count * 2) / 2;
@@ -102,7 +102,7 @@ function lateness(ms: number): string {
 
 function inCents(cents: number): string {
   const rounded = Math.round(cents);
-  return rounded === 0 ? 'gestimmt' : `${rounded < 0 ? '−' : '+'}${Math.abs(rounded)} Cent`;
+  return rounded === 0 ? 'sauber' : `${rounded < 0 ? '−' : '+'}${Math.abs(rounded)} Cent`;
 }
 /** Eine ganze Zahl mit einem echten Minuszeichen. */
 const signed = (value: number): string => `${value < 0 ? '−' : ''}${Math.abs(value)}`;
@@ -150,7 +150,7 @@ const CHART_NUMBERS: Readonly<Record<ChartNumber, string>> = {
 };
 
 const READABLE_FILES =
-  'Landfall liest Klang als WAV, MP3, FLAC und Ogg Vorbis, MIDI-Dateien und Tabellen mit dem Kopf onset,duration,pitch';
+  'Landfall liest Klang als WAV, MP3, FLAC und Ogg Vorbis, MIDI-Dateien und Tabellen mit der Kopfzeile onset,duration,pitch';
 
 const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
   mp4: 'eine MP4- oder M4A-Datei',
@@ -177,10 +177,10 @@ const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
 };
 
 function foreignAdvice(kind: ForeignFile): string {
-  if (isArchive(kind)) return 'pack den Inhalt aus und gib eine Aufnahme';
+  if (isArchive(kind)) return 'pack das Archiv aus und nimm eine Aufnahme daraus';
   return isConvertible(kind)
     ? 'speichere den Klang als WAV, FLAC, MP3 oder Ogg Vorbis und versuch es noch einmal'
-    : 'gib eine Aufnahme';
+    : 'nimm eine Aufnahme';
 }
 
 const OGG_CODECS: Readonly<Record<OggCodec, string>> = {
@@ -221,9 +221,9 @@ function diskReason(reason: DiskReason, system: string): string {
     notAllowed: 'du darfst es nicht',
     folder: 'es ist ein Ordner; nenn eine Datei darin',
     tooManyOpen: 'es sind zu viele Dateien offen',
-    disk: 'der Datenträger versagte',
-    nameTooLong: 'so lang kann kein Dateiname sein',
-    other: `das System sagt ${system}`,
+    disk: 'der Datenträger ist fehlerhaft',
+    nameTooLong: 'der Dateiname ist zu lang',
+    other: `das System meldet ${system}`,
   };
   return told[reason];
 }
@@ -250,7 +250,7 @@ export const de: Words = {
       fifth: 'Quinte',
       seventh: 'Septime',
       extension: 'Erweiterung',
-      colour: 'Farbton',
+      colour: 'Skalenton',
       blue: 'Blue Note',
       outside: 'außerhalb',
     },
@@ -259,11 +259,11 @@ export const de: Words = {
   // Was von einem Bericht gesagt wird. Namen von Tönen und Akkorden kommen schon deutsch geschrieben.
   report: {
     headline: {
-      noNotes: 'Kein Ton war unter einem Akkord zu hören: Es gibt noch nichts zu bewerten.',
-      noLandings: 'Kein Akkord kam, während du spieltest: Es gibt keine Landung zu bewerten.',
+      noNotes: 'Über keinem Akkord war ein Ton zu hören: Es gibt noch nichts zu bewerten.',
+      noLandings: 'Während du gespielt hast, hat kein Akkord gewechselt: Es gibt keine Landung zu bewerten.',
       judged: ({ verdict, moreChoruses, ...counted }) =>
         `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
-        `${moreChoruses === null ? '' : ` ${capital(choruses(moreChoruses))} mehr ${moreChoruses === 1 ? 'würde' : 'würden'} etwas sagen.`}`,
+        `${moreChoruses === null ? '' : ` ${capital(moreOf(moreChoruses))} ${moreChoruses === 1 ? 'würde' : 'würden'} für ein Urteil reichen.`}`,
       numbers: ({ low, high, tail }) =>
         `95-%-Intervall ${Math.round(low * 100)} bis ${Math.round(high * 100)} %, ${pValue(tail)}.`,
     },
@@ -287,23 +287,23 @@ export const de: Words = {
 
     hears: {
       space: ({ rest, phraseBars, runBars }) =>
-        `Du pausierst ${percent(rest)} der Zeit. Eine Phrase dauert etwa ${bars(phraseBars)}; die längste Strecke ohne Pause dauert ${bars(runBars)}.`,
+        `Du machst ${percent(rest)} der Zeit Pause. Eine Phrase dauert etwa ${bars(phraseBars)}; am längsten spielst du ${bars(runBars)} ohne Pause.`,
       starts: ({ count, of, beat }) => `${count} von ${of} Phrasen beginnen auf Schlag ${beat}.`,
       approach: ({ landings, ways }) =>
         `So erreichst du ${several(landings, 'Landung', 'Landungen')} auf Akkordtönen: ${joinWith(ways, 'und')}.`,
       ways: {
         halfBelow: ({ count }) => `${count} vom Halbton darunter`,
         halfAbove: ({ count }) => `${count} vom Halbton darüber`,
-        wholeStep: ({ count }) => `${count} im Ganzton`,
+        wholeStep: ({ count }) => `${count} mit einem Ganztonschritt`,
         enclosure: ({ count }) => `${count} von beiden Seiten (eine Umspielung)`,
-        leap: ({ count }) => `${count} im Sprung`,
+        leap: ({ count }) => `${count} mit einem Sprung`,
         sameNote: ({ count }) => `${count} auf demselben Ton`,
       },
       figure: ({ notes, more, count, bar, changes }) =>
         `Eine Figur kommt wieder: ${notes.join(' ')}${more > 0 ? ` und ${more} weitere` : ''}, ${times(count)}${bar === null ? '' : `, zuerst in Takt ${bar}`}` +
         `${changes.length === 0 ? '' : ` (${changes.join(', ')})`}.`,
       figureChanges: {
-        movedInBar: ({ count }) => `${times(count)} anderswo im Takt`,
+        movedInBar: ({ count }) => `${times(count)} an anderer Stelle im Takt`,
         otherOctave: ({ count }) => `${times(count)} in einer anderen Oktave`,
         otherChord: ({ count }) => `${times(count)} mit Ende über einem anderen Akkord`,
         otherEnd: ({ count }) => `noch ${times(count)} mit anderem letzten Ton`,
@@ -311,7 +311,7 @@ export const de: Words = {
       beat: ({ medianMs, spreadMs }) =>
         `Auf den Schlägen bist du ${Math.round(medianMs) === 0 ? 'pünktlich' : `${Math.abs(Math.round(medianMs))} ms zu ${medianMs < 0 ? 'früh' : 'spät'}`}, plus oder minus ${Math.round(spreadMs)} ms.`,
       swing: ({ played, asked }) =>
-        `Deine erste Achtel nimmt ${percent(played)} des Schlags; das Feeling verlangt ${percent(asked)}.`,
+        `Deine erste Achtel dauert ${percent(played)} des Schlags; das Feel verlangt ${percent(asked)}.`,
       range: ({ lowest, highest, semitones }) =>
         `Von ${lowest} bis ${highest}, ${several(semitones, 'Halbton', 'Halbtöne')}.`,
       shapes: ({ shapes }) => `Phrasen: ${shapes.join(', ')}.`,
@@ -328,23 +328,23 @@ export const de: Words = {
 
     suspectedDelay: {
       known: ({ ms, isLate, spreadMs, notes }) =>
-        `Alles liegt etwa ${ms} ms ${isLate ? 'hinter' : 'vor'} dem Schlag (${notes} Töne, auf ±${spreadMs} ms), mehr als bei Spielern üblich: Die Verzögerung ist wahrscheinlich um so viel zu ${isLate ? 'kurz' : 'lang'} eingestellt.`,
+        `Deine Töne liegen etwa ${ms} ms ${isLate ? 'hinter' : 'vor'} dem Schlag (${notes} Töne, plus oder minus ${spreadMs} ms). Das ist mehr als üblich: Die Verzögerung ist wahrscheinlich etwa ${ms} ms zu ${isLate ? 'kurz' : 'lang'} eingestellt.`,
       unclear: ({ ms, isLate, spreadMs, notes }) =>
-        `Alles liegt neben den Schlägen (${notes} Töne, auf ±${spreadMs} ms), mehr als bei Spielern üblich: etwa ${ms} ms ${isLate ? 'dahinter' : 'davor'} oder weiter zur anderen Seite. Die Verzögerung ist wahrscheinlich falsch, und die Töne allein sagen nicht, um wie viel: Miss sie nach.`,
+        `Deine Töne verfehlen die Schläge, alle um etwa dieselbe Zeit (${notes} Töne, plus oder minus ${spreadMs} ms) und um mehr als üblich: Sie liegen etwa ${ms} ms ${isLate ? 'hinter' : 'vor'} den Schlägen oder noch weiter ${isLate ? 'davor' : 'dahinter'}. Die Verzögerung ist wahrscheinlich falsch. Die Töne allein zeigen nicht, um wie viel: Miss sie neu.`,
     },
 
     timing: {
-      ahead: ({ ms }) => `Du spielst etwa ${ms} ms vor dem Schlag; die Töne werden trotzdem gleich bewertet.`,
+      ahead: ({ ms }) => `Du spielst etwa ${ms} ms vor dem Schlag; an der Bewertung ändert das nichts.`,
       behind: ({ ms }) =>
         `Du spielst etwa ${ms} ms hinter dem Schlag; die Töne werden bewertet, als lägen sie darauf.`,
     },
 
     lost: {
-      countIn: 'im Einzähler',
+      countIn: 'beim Einzählen',
       bar: ({ bar, chorus }) => (chorus === 1 ? `in Takt ${bar}` : `in Takt ${bar} von Chorus ${chorus}`),
       more: ({ bars }) => `in ${bars} weiteren ${noun(bars, 'Takt', 'Takten')}`,
       told: ({ ms, places }) =>
-        `Der Browser hat ${ms} ms Klang verloren, ${joinWith(places, 'und')}; was dort gespielt wurde, steht nicht im Bericht.`,
+        `Dem Browser fehlen ${ms} ms der Aufnahme, ${joinWith(places, 'und')}; was du dort gespielt hast, steht nicht im Bericht.`,
     },
 
     aims: {
@@ -361,13 +361,13 @@ export const de: Words = {
             : `Der Chart hat keine ${joinWith(over, 'oder')}.`,
         none: ({ events, over }) => `In diesem Take: 0 ${AIM_EVENTS[events][1]}${overDegrees(over)}.`,
         few: ({ hits, of, least, events, over }) =>
-          `${hits} von ${of} ${aimEventsOf(events, of, over)}; für ein Urteil braucht es ${least}.`,
+          `${hits} von ${of} ${aimEventsOf(events, of, over)}; für ein Urteil sind mindestens ${least} nötig.`,
         notUsed: ({ hits, of, events, over }) =>
-          `${hits} von ${of} ${aimEventsOf(events, of, over)}, aber du spielst diesen Ton auch sonst kaum: Noch zeigt nichts, dass du ihn meidest.`,
+          `${hits} von ${of} ${aimEventsOf(events, of, over)}, aber du spielst diesen Ton auch sonst kaum: Dass du ihn meidest, ist damit noch nicht gezeigt.`,
         counted: ({ hits, of, toReach, expected, onlyLuck, moreChoruses, events, over }) =>
           `${hits} von ${of} ${aimEventsOf(events, of, over)}; das Ziel ist ${percent(toReach)}` +
           `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': genug, aber nicht mehr, als der Zufall ergeben kann' : ''}` +
-          `${moreChoruses === null ? '' : `; ${choruses(moreChoruses)} mehr ${moreChoruses === 1 ? 'würde' : 'würden'} es zeigen`}.`,
+          `${moreChoruses === null ? '' : `; ${moreOf(moreChoruses)} ${moreChoruses === 1 ? 'würde' : 'würden'} für ein Urteil reichen`}.`,
       },
       house: {
         'guide-tones': {
@@ -404,8 +404,8 @@ export const de: Words = {
           task: 'Lande bei jedem zweiten Akkordwechsel auf der Terz des neuen Akkords.',
         },
         'guide-tones-by-step': {
-          name: 'Leittöne im Schritt',
-          task: 'Geh bei jedem dritten Akkordwechsel von einem Leitton des alten Akkords im Schritt zum nächsten Leitton des neuen.',
+          name: 'Guide Tones im Schritt',
+          task: 'Geh bei jedem dritten Akkordwechsel von einem Guide Tone des alten Akkords im Schritt zum nächsten Guide Tone des neuen.',
         },
         'phrases-end-on-chord-tones': {
           name: 'Phrasen auf Akkordtönen beenden',
@@ -430,10 +430,10 @@ export const de: Words = {
       'phrase end': (told) =>
         `${told.bars}: Über ${told.chord} endet eine Phrase auf ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
       'hanging b3': (told) =>
-        `${told.bars}: Über ${told.chord} bleibt die b3, ${told.played}, hängen${timesAfter(told.count)}. ${adviceStep(told)}.`,
+        `${told.bars}: Über ${told.chord} wird die b3, ${told.played}, nicht aufgelöst${timesAfter(told.count)}. ${adviceStep(told)}.`,
       'third near': (told) =>
         `${told.bars}: In ${told.chord} hinein gehst du von ${told.from} zu ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told, told.from)}.`,
-      neck: ({ string, fret, open }) => (open ? `leere ${string}. Saite` : `${string}. Saite, ${fret}. Bund`),
+      neck: ({ string, fret, open }) => (open ? `${string}. Saite leer` : `${string}. Saite, ${fret}. Bund`),
       written: ({ name }) => `notiert ${name}`,
     },
 
@@ -447,9 +447,9 @@ export const de: Words = {
         fifth: ({ chord }) => `die Quinte von ${chord}`,
         seventh: ({ chord }) => `die Septime von ${chord}`,
         extension: ({ chord }) => `eine Erweiterung, die ${chord} nennt`,
-        colour: ({ chord }) => `ein Farbton aus der Palette über ${chord}`,
+        colour: ({ chord }) => `ein Skalenton über ${chord}`,
         blue: ({ chord }) => `eine Blue Note über ${chord}`,
-        outside: ({ chord }) => `außerhalb von ${chord} und der Palette`,
+        outside: ({ chord }) => `außerhalb von ${chord} und den Skalen`,
       },
       noChord: 'kein Akkord darunter',
       degrees: ({ degree, keyDegree, key }) =>
@@ -479,11 +479,12 @@ export const de: Words = {
         return facts.length === 0 ? '' : `${capital(facts.join(', '))}.`;
       },
       rule: {
-        onset: ({ chord }) => `Wo er beginnt, steht ${chord}.`,
+        onset: ({ chord }) => `Wenn er beginnt, klingt ${chord}.`,
         anticipation: ({ beats, chord }) =>
-          `Er beginnt ${trimmed(beats)} Schläge vor ${chord}, dauert, bis dieser Akkord kommt, und ist einer seiner Töne.`,
-        onTheChange: ({ chord }) => `Er beginnt so knapp vor ${chord}, dass er auf dem Wechsel gespielt ist.`,
-        noChord: 'Wo er beginnt, steht kein Akkord.',
+          `Er beginnt ${trimmed(beats)} ${beats === 1 ? 'Schlag' : 'Schläge'} vor ${chord}, dauert, bis dieser Akkord kommt, und ist einer seiner Töne.`,
+        onTheChange: ({ chord }) =>
+          `Er beginnt so knapp vor ${chord}, dass er als auf dem Wechsel gespielt gilt.`,
+        noChord: 'Wenn er beginnt, klingt kein Akkord.',
       },
       function: {
         passing: ({ notes }) =>
@@ -494,7 +495,7 @@ export const de: Words = {
           notes.length > 1
             ? `Er ist eine Wechselnote: einen Schritt weg von einem Akkordton und zurück${inBrackets(notes)}.`
             : `Er kehrt im Schritt um${inBrackets(notes)}.`,
-        approach: ({ notes }) => `Er führt mit einem Halbton in einen Akkordton${inBrackets(notes)}.`,
+        approach: ({ notes }) => `Er führt mit einem Halbtonschritt in einen Akkordton${inBrackets(notes)}.`,
         enclosure: ({ notes }) =>
           `Er ist die Hälfte einer Umspielung: zwei Töne, je einer auf jeder Seite des Akkordtons, den sie erreichen${inBrackets(notes)}.`,
         appoggiatura: ({ notes }) =>
@@ -505,24 +506,25 @@ export const de: Words = {
           `Er ist eine abspringende Note: verlassen im Sprung gegen den Schritt, der zu ihm führte${inBrackets(notes)}.`,
         suspension: ({ notes }) =>
           `Er ist ein Vorhalt: vom Akkord davor gehalten, dann im Schritt aufgelöst${inBrackets(notes)}.`,
-        anticipation: ({ notes }) => `Er nimmt den Akkord voraus, der kommt${inBrackets(notes)}.`,
-        free: ({ notes }) => `Er steht frei: Kein Schritt führt von ihm weiter${inBrackets(notes)}.`,
+        anticipation: ({ notes }) => `Er nimmt den nächsten Akkord voraus${inBrackets(notes)}.`,
+        free: ({ notes }) =>
+          `Er wird nicht im Schritt verlassen und führt darum zu keinem anderen Ton${inBrackets(notes)}.`,
       },
       landing: ({ chord, degree, offsetMs }) =>
         `Die Landung beim Wechsel zu ${chord}: ${degree}, ${lateness(offsetMs)}`,
       anticipated: ({ chord, degree }) =>
         `Die Landung beim Wechsel zu ${chord}: ${degree}, eine Achtel früher, als Vorausnahme`,
       putRight: ({ name, beats }) =>
-        `; ein Schritt macht es gut, zu ${name}, ${beats < 0.05 ? 'sofort' : `${trimmed(beats)} ${beats === 1 ? 'Schlag' : 'Schläge'} später`}`,
+        `; die Linie löst sie im Schritt auf, zu ${name}, ${beats < 0.05 ? 'sofort' : `${trimmed(beats)} ${beats === 1 ? 'Schlag' : 'Schläge'} später`}`,
       blueThird: ({ cents }) =>
-        `Er ist eine Blue Third, ${Math.round(cents)} Cent über der b3: dort, wo der Stil sie will.`,
+        `Er ist eine Blue Note, ${Math.round(cents)} Cent über der b3: So wird Blues gespielt.`,
       held: ({ chord, degree }) => `Gehalten über den Wechsel zu ${chord}, wo er die ${degree} ist`,
       guideTone: {
-        kept: ({ from, to }) => `; der Leitton ${from} bleibt liegen als ${to}`,
-        resolved: ({ from, to }) => `; der Leitton ${from} geht im Schritt zur ${to}`,
+        kept: ({ from, to }) => `; der Guide Tone ${from} bleibt als ${to} liegen`,
+        resolved: ({ from, to }) => `; der Guide Tone ${from} geht im Schritt zur ${to}`,
       },
       open: ({ chord, bar, chorus }) =>
-        `Offen: Nichts klingt beim Wechsel zu ${chord} in Takt ${bar}${chorus === 1 ? '' : `, Chorus ${chorus}`}.`,
+        `Pause: Beim Wechsel zu ${chord} in Takt ${bar}${chorus === 1 ? '' : `, Chorus ${chorus},`} klingt kein Ton.`,
       emptyBar: ({ bar, chorus }) =>
         `In Takt ${bar}${chorus === null ? '' : ` von Chorus ${chorus}`} wurde nichts gespielt.`,
     },
@@ -548,9 +550,9 @@ export const de: Words = {
           : ` und ${rise.byBpm} mehr alle ${rise.everyBars} ${noun(rise.everyBars, 'Takt', 'Takte')}`;
       const tempo = bpm === null ? '' : `${trimmed(bpm, 1)} bpm${rising}, `;
       const turns =
-        turnBars === null ? '' : `, deine Runden zu ${turnBars} ${noun(turnBars, 'Takt', 'Takten')}`;
+        turnBars === null ? '' : `, ihr wechselt euch alle ${turnBars} ${noun(turnBars, 'Takt', 'Takte')} ab`;
       return (
-        `${notes} ${noun(notes, 'Ton', 'Töne')} über ${rounds > 1 ? `${choruses(rounds)} zu ` : ''}${bars} ${rounds > 1 ? noun(bars, 'Takt', 'Takten') : noun(bars, 'Takt', 'Takte')} in ${key}, ${tempo}` +
+        `${notes} ${noun(notes, 'Ton', 'Töne')} über ${rounds > 1 ? `${rounds} Chorusse zu ` : ''}${bars} ${rounds > 1 ? noun(bars, 'Takt', 'Takten') : noun(bars, 'Takt', 'Takte')} in ${key}, ${tempo}` +
         `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (gefunden)' : ''}${anticipationBeats === null ? '' : `, Vorausnahme ${trimmed(anticipationBeats)} Schlag`}${turns}`
       );
     },
@@ -561,7 +563,7 @@ export const de: Words = {
       allNotes: 'alle Töne',
       byLength: 'nach Länge',
     },
-    columns: { thirds: 'Terzen', guideTones: 'Leittöne', chordTones: 'Akkordtöne' },
+    columns: { thirds: 'Terzen', guideTones: 'Guide Tones', chordTones: 'Akkordtöne' },
     none: 'keine',
     luck: ({ share }) => `Zufall ${percent(share)}`,
     signs: {
@@ -570,14 +572,14 @@ export const de: Words = {
       'too short to tell': 'zu wenige',
     },
     form: {
-      legend: 'Chorus für Chorus: > führt in, ~ gehalten, ( ) nicht im Akkord, · offen',
+      legend: 'Chorus für Chorus: b3>3 b3 in die 3, ~ gehalten, ( ) akkordfremd, · Pause',
       chord: ({ thirds, landed, chordTones, open }) =>
-        `${thirds} von ${landed} auf der Terz, ${chordTones} auf einem Akkordton${open === 0 ? '' : `, ${open} offen`}`,
+        `${thirds} von ${landed} auf der Terz, ${chordTones} auf einem Akkordton${open === 0 ? '' : `, ${several(open, 'Pause', 'Pausen')}`}`,
       more: ({ chords }) => `und ${chords} ${noun(chords, 'weiterer Akkord', 'weitere Akkorde')}`,
     },
     headings: {
       suspected: 'Zuerst',
-      next: 'Weiter',
+      next: 'Nächstes',
       numbers: 'Zahlen',
       space: 'Pausen',
       approach: 'Wege',
@@ -586,10 +588,10 @@ export const de: Words = {
       accents: 'Akzente',
       changes: 'Wechsel',
       thirds: 'Terzen',
-      palette: 'Farben',
+      palette: 'Skalen',
       backing: 'Backing',
       lost: 'Verloren',
-      time: 'Zeit',
+      time: 'Timing',
       aims: 'Ziele',
       advice: 'Rat',
       good: 'Gut',
@@ -599,16 +601,16 @@ export const de: Words = {
       alwaysThird: ({ places }) => `Immer die Terz: ${places.join(', ')}.`,
       neverChordTone: ({ places }) => `Nie ein Akkordton: ${places.join(', ')}.`,
       guideTones: ({ changes, resolved, kept }) =>
-        `Ein Leitton ging bei ${resolved} von ${changes} ${noun(changes, 'Wechsel', 'Wechseln')} im Schritt in den nächsten Akkord` +
+        `Ein Guide Tone ging bei ${resolved} von ${changes} ${noun(changes, 'Wechsel', 'Wechseln')} im Schritt in den nächsten Akkord` +
         `${kept === 0 ? '' : ` und blieb bei ${kept} liegen`}.`,
     },
     thirds: {
       counted: ({ notes, thirds, flatThirds, leans, ways, falls, leftHanging }) =>
         `Von ${notes} ${noun(notes, 'Ton', 'Tönen')} über Akkorden mit großer Terz ${thirds === 1 ? 'ist' : 'sind'} ${thirds} die 3 und ${flatThirds} die b3. ` +
-        `b3 in die 3: ${times(leans)}${inBrackets(ways)}; 3 zurück zur b3: ${times(falls)}; b3 hängen gelassen: ${times(leftHanging)}.`,
+        `b3 in die 3: ${times(leans)}${inBrackets(ways)}; 3 zurück zur b3: ${times(falls)}; b3 nicht aufgelöst: ${times(leftHanging)}.`,
       ways: {
-        slid: ({ count }) => `${count} gerutscht`,
-        hammered: ({ count }) => `${count} gebunden`,
+        slid: ({ count }) => `${count} per Slide`,
+        hammered: ({ count }) => `${count} per Hammer-on`,
         bent: ({ count }) => `${count} gezogen`,
         picked: ({ count }) => `${count} angeschlagen`,
       },
@@ -627,18 +629,18 @@ export const de: Words = {
       notHeard: 'Im Take nicht zu hören; es wurde nichts herausgenommen.',
       heard: ({ offsetSeconds, driftPpm, removedDb }) =>
         `Zu hören ab ${decimal(offsetSeconds, 3)} s` +
-        `${driftPpm === 0 ? '' : `, ${Math.abs(driftPpm)} ppm zu ${driftPpm > 0 ? 'schnell' : 'langsam'}`}; vor dem Hören um ${removedDb} dB herausgenommen.`,
+        `${driftPpm === 0 ? '' : `, ${Math.abs(driftPpm)} ppm zu ${driftPpm > 0 ? 'schnell' : 'langsam'}`}; ${removedDb === 0 ? 'sie ließ sich nicht leiser machen' : `vor dem Hören um ${removedDb} dB leiser gemacht`}.`,
     },
     suspected: {
       key: ({ semitones }) => `Bewerte es noch einmal mit --transpose ${semitones}.`,
       place: ({ firstBeat }) => `Bewerte es noch einmal mit --first-beat ${firstBeat}.`,
     },
-    more: 'Mehr: --full hat alle Zahlen, --explain TAKT die Gründe.',
+    more: 'Mehr: --full nennt alle Zahlen, --explain TAKT die Gründe.',
     aims: {
       tried: ({ name, verdict, evidence }) => `${name}: ${verdict}. ${evidence}`,
       reached: ({ names }) => `Erreicht: ${names.join('; ')}.`,
-      stay: ({ task }) => `Weiter: Bleib dabei. ${task}`,
-      next: ({ name, evidence, task }) => `Weiter: ${name}. ${evidence} ${task}`,
+      stay: ({ task }) => `Nächstes Ziel: Bleib bei diesem. ${task}`,
+      next: ({ name, evidence, task }) => `Nächstes Ziel: ${name}. ${evidence} ${task}`,
       nextInShort: ({ name, task }) => `${name}. ${task}`,
     },
   },
@@ -647,28 +649,28 @@ export const de: Words = {
   problems: {
     // ── charts ──
     'chart.tooLong': ({ characters }) =>
-      `Der Chart ist länger als ${characters} Zeichen: Er kann nur in Teilen gelesen werden.`,
+      `Der Chart ist länger als ${characters} Zeichen: Kürze ihn, oder bewerte ihn in Teilen.`,
     'chart.noBars':
       'Der Chart hat keine Takte: Schreib Akkorde zwischen Taktstriche, etwa | G7 | C7 | G7 | D7 |.',
     'chart.repeatOpen': ({ line }) =>
-      `Zeile ${line} beginnt eine Wiederholung, die nie endet: Schreib :| hinter ihren letzten Takt.`,
+      `Zeile ${line} beginnt eine Wiederholung, die nicht endet: Schreib :| hinter ihren letzten Takt.`,
     'chart.signsAtEnd': 'Hinter einem Segno oder Coda-Zeichen am Ende steht kein Takt.',
     'chart.endingWithoutRepeat': ({ bar }) =>
       `Takt ${bar} beginnt eine Klammer, aber kein Wiederholungszeichen :| schließt sie.`,
     'chart.chorusTooLong': ({ bars }) =>
-      `Der Chart spielt ${bars} Takte und mehr, bevor er von vorn beginnt: Kürze seine Wiederholungen.`,
+      `Der Chart dauert ${bars} Takte oder mehr, bevor er von vorn beginnt: Kürze seine Wiederholungen.`,
     'chart.noBarLines': ({ line }) =>
       `Zeile ${line} hat Akkorde, aber keine Taktstriche: Schreib sie zwischen Taktstriche, etwa | C7 | F7 |.`,
     'chart.headingTooLate': ({ line, word }) =>
-      `Zeile ${line}: ${word} gehört vor den ersten Takt; nur feel und key dürfen unterwegs wechseln.`,
+      `Zeile ${line}: ${word} gehört vor den ersten Takt; nur feel und key dürfen später wechseln.`,
     'chart.headingEmpty': ({ line, word }) =>
-      `Zeile ${line}: Hinter ${word} steht nichts; schreib einen Wert dahinter oder nimm die Zeile heraus.`,
+      `Zeile ${line}: Hinter ${word} steht nichts; schreib einen Wert dahinter oder lösch die Zeile.`,
     'chart.sectionName': ({ line, name }) =>
-      `Zeile ${line}: „${name}“ kann kein Teil heißen; schreib Buchstaben und Wörter in Klammern, etwa [A] oder [Bridge].`,
+      `Zeile ${line}: so kann kein Teil heißen: „${name}“; schreib Buchstaben und Wörter in eckige Klammern, etwa [A] oder [Bridge].`,
     'chart.chordWithoutBarLines': ({ name }) =>
       `${name} steht ohne Taktstriche: Ein Takt davon ist | ${name} |.`,
     'chart.sectionEmpty': ({ name, feel }) =>
-      `Der Teil ${name ?? (feel === null ? 'in einer anderen Tonart' : `mit dem Feel ${feel}`)} hat keine Takte: Schreib welche dahinter oder nimm seine Zeile heraus.`,
+      `Der Teil ${name ?? (feel === null ? 'in einer anderen Tonart' : `mit dem Feel ${feel}`)} hat keine Takte: Schreib welche dahinter oder lösch seine Zeile.`,
     'chart.noHeading': ({ line, text }) =>
       `Zeile ${line}: „${text}“ ist keine Angabe; schreib das Wort, einen Doppelpunkt und den Wert.`,
     'chart.unknownHeading': ({ line, word, known }) =>
@@ -692,7 +694,7 @@ export const de: Words = {
     'chart.markFirst': ({ bar }) =>
       `${barOrPickup(bar)} beginnt mit einem Schlagzeichen, aber davor steht kein Akkord: Schreib zuerst den Akkord.`,
     'chart.noBeats': ({ bar, word, symbol }) =>
-      `${barOrPickup(bar)}: ${word} dauert keine Schläge; schreib, wie viele, etwa ${symbol}:2.`,
+      `${barOrPickup(bar)}: ${word} dauert 0 Schläge; schreib, wie viele, etwa ${symbol}:2.`,
     'chart.percentBesideChords': ({ bar }) =>
       `${barOrPickup(bar)}: % wiederholt einen ganzen Takt und steht darin allein; um einen Akkord einen Schlag zu halten, schreib /.`,
     'chart.chord': ({ bar, symbol, hint }) =>
@@ -721,33 +723,33 @@ export const de: Words = {
     'form.key': ({ key, form }) =>
       `„${key}“ ist keine Tonart für ${form}; schreib ihren Grundton auf Englisch, etwa Bb oder F#.`,
     'form.mode': ({ form, mode, tonic, asked }) =>
-      `${form} steht in ${MODES[mode]}, nicht in ${tonic} ${asked}; lass das Geschlecht weg oder nimm eine andere Form.`,
+      `${form} steht in ${MODES[mode]}, nicht in ${tonic} ${asked}; lass Dur oder Moll weg, oder nimm eine andere Form.`,
     'beats.tooFew': ({ rows }) =>
-      `Die Liste der Schläge hat ${rows === 0 ? 'keine Zeile' : 'eine Zeile'}: Für ein Tempo braucht es mindestens zwei Schläge.`,
+      `Die Liste der Schläge hat ${rows === 0 ? 'keine Zeile' : 'eine Zeile'}: Für ein Tempo sind mindestens zwei Schläge nötig.`,
     'beats.noTime': ({ row }) => `Zeile ${row} der Schläge hat keine Zeit: Schreib Sekunden, etwa 2.45.`,
     'beats.order': ({ row, seconds, before }) =>
-      `Zeile ${row} der Schläge, bei ${decimalOf(seconds)} s, kommt nicht nach der Zeile davor, bei ${decimalOf(before)} s: Bring die Schläge in die richtige Folge.`,
+      `Zeile ${row} der Schläge, bei ${decimalOf(seconds)} s, kommt nicht nach der Zeile davor, bei ${decimalOf(before)} s: Bring die Schläge in die richtige Reihenfolge.`,
     'beats.chord': ({ row, symbol, hint }) =>
       `Zeile ${row} der Schläge: „${symbol}“ ist nicht als Akkord zu lesen; ${chordHint(hint)}.`,
 
     // ── files ──
-    'file.empty': ({ name }) => `${name} ist leer; gib eine Aufnahme oder eine Liste von Tönen.`,
+    'file.empty': ({ name }) => `${name} ist leer; nimm eine Aufnahme oder eine Liste von Tönen.`,
     'file.tagOnly': ({ name }) =>
-      `${name} enthält Angaben und keinen Klang; die Datei ist vielleicht abgeschnitten.`,
+      `${name} enthält ein Tag, aber keinen Klang; die Datei ist vielleicht abgeschnitten.`,
     'file.foreign': ({ name, kind }) =>
       `${name} ist ${FOREIGN_FILES[kind]} und kann nicht bewertet werden; ${foreignAdvice(kind)}.`,
     'file.zeros': ({ name }) =>
-      `${name} enthält Nullen und keine Aufnahme; die Datei wurde vielleicht nicht zu Ende gespeichert.`,
-    'file.unknown': ({ name }) => `${name} ist von keiner Art, die bewertet werden kann. ${READABLE_FILES}.`,
+      `${name} enthält nur Nullen und keine Aufnahme; die Datei wurde vielleicht nicht vollständig gespeichert.`,
+    'file.unknown': ({ name }) => `${name} ist keine Datei, die bewertet werden kann. ${READABLE_FILES}.`,
     'file.text': ({ name }) => `${name} ist Text, kein Klang und keine Liste von Tönen. ${READABLE_FILES}.`,
     'file.beats': ({ name }) =>
-      `${name} ist eine Liste von Schlägen und nicht von Tönen: Sie gehört unter eine Linie (auf der Kommandozeile hinter --beats); gib eine Aufnahme oder eine Liste von Tönen.`,
+      `${name} ist eine Liste von Schlägen und nicht von Tönen: Sie gehört zu einer Linie (auf der Kommandozeile hinter --beats); nimm eine Aufnahme oder eine Liste von Tönen.`,
     'file.notesNoSound': ({ name }) =>
-      `${name} ist eine Liste von Tönen und enthält keinen Klang; gib eine Aufnahme.`,
+      `${name} ist eine Liste von Tönen und enthält keinen Klang; nimm eine Aufnahme.`,
     'file.tooLongForWhole': ({ name, minutes }) =>
       `${name} ist länger als ${minutes} Minuten; teil die Datei in Takes oder bewerte sie auf der Kommandozeile.`,
     'file.tooLongToPlay': ({ name, minutes }) =>
-      `${name} ist länger als ${minutes} Minuten: Schneid die Stelle heraus, zu der du spielst.`,
+      `${name} ist länger als ${minutes} Minuten: Behalte nur die Stelle, zu der du spielst.`,
     'file.listTooLong': ({ name }) => `${name} ist zu lang für eine Liste von Tönen; teil sie in Takes.`,
     'file.notAllText': ({ name }) =>
       `${name} ist nicht durchweg Text; speichere die Tabelle als UTF-8 und versuch es noch einmal.`,
@@ -756,21 +758,21 @@ export const de: Words = {
     'file.noSound': ({ name }) =>
       `${name} enthält keinen lesbaren Klang; vielleicht ist die Datei beschädigt: Speichere oder exportiere sie noch einmal.`,
     'table.columns': ({ name, missing, wanted }) =>
-      `${name} hat in der ersten Zeile keine Spalte ${quoted(missing).join(', ')}; beginn die Tabelle mit dem Kopf ${wanted.join(',')}.`,
+      `${name} hat in der ersten Zeile keine Spalte ${quoted(missing).join(', ')}; beginn die Tabelle mit der Kopfzeile ${wanted.join(',')}.`,
     'notes.cell': ({ name, line, column, cell, highest }) => {
       const range = {
         onset: 'keine Zahl von Sekunden',
         duration: 'keine Zahl von Sekunden ab 0',
         pitch: `keine MIDI-Nummer von 0 bis ${highest}`,
       };
-      return `${name}, Zeile ${line}: „${cell}“ in der Spalte ${column} ist ${range[column]}; bessere die Zeile aus.`;
+      return `${name}, Zeile ${line}: „${cell}“ in der Spalte ${column} ist ${range[column]}; korrigiere die Zeile.`;
     },
     'notes.none': ({ name }) =>
-      `${name} hat einen Kopf und keine Töne darunter; schreib für jeden Ton eine Zeile.`,
+      `${name} hat eine Kopfzeile und keine Töne darunter; schreib für jeden Ton eine Zeile.`,
     'beats.cell': ({ name, line, cell }) =>
-      `${name}, Zeile ${line}: Die Zeit „${cell}“ ist keine Zahl von Sekunden; bessere die Zeile aus.`,
+      `${name}, Zeile ${line}: Die Zeit „${cell}“ ist keine Zahl von Sekunden; korrigiere die Zeile.`,
     'beats.fileOrder': ({ name, line, seconds, before }) =>
-      `${name}, Zeile ${line}: Der Schlag bei ${decimalOf(seconds)} s kommt nicht nach dem davor, bei ${decimalOf(before)} s; bring die Schläge in die richtige Folge, jeden auf einer Zeile.`,
+      `${name}, Zeile ${line}: Der Schlag bei ${decimalOf(seconds)} s kommt nicht nach dem davor, bei ${decimalOf(before)} s; bring die Schläge in die richtige Reihenfolge, jeden auf eine eigene Zeile.`,
     'beats.fileTooFew': ({ name, beats }) =>
       `${name} hat ${beats === 0 ? 'keine Schläge' : 'nur einen Schlag'}; es müssen zwei oder mehr sein.`,
     'midiFile.damaged': ({ name }) =>
@@ -778,7 +780,7 @@ export const de: Words = {
     'midiFile.format': ({ name, format }) =>
       `${name} ist eine MIDI-Datei im Format ${format}; speichere sie im Format 0 oder 1.`,
     'midiFile.noNotes': ({ name }) =>
-      `${name} enthält keine Töne (Schlagzeug zählt nicht); gib eine Datei mit einer Linie.`,
+      `${name} enthält keine Töne (Schlagzeug zählt nicht); nimm eine Datei mit einer Linie.`,
     'midiFile.noPart': ({ name, parts, part }) =>
       `${name} hat ${parts} ${noun(parts, 'Stimme', 'Stimmen')} mit Tönen und keine Stimme ${part}.`,
     'midiFile.noTempo': ({ name }) =>
@@ -786,9 +788,9 @@ export const de: Words = {
     'midiFile.meterChanges': ({ name, from, to }) =>
       `${name} wechselt die Taktart von ${from} zu ${to}; ein Chart hat eine Taktart: Teil die Datei dort.`,
     'midiFile.meter': ({ name, meter }) =>
-      `${name} steht im ${meter}-Takt, in dem hier kein Chart stehen kann.`,
+      `${name} steht im ${meter}-Takt; in dieser Taktart kann hier kein Chart stehen.`,
     'midiFile.noChords': ({ name }) =>
-      `${name} hat unter den Markern und Texten keine Akkordsymbole; gib einen Chart oder eine MIDI-Datei mit welchen.`,
+      `${name} hat unter den Markern und Texten keine Akkordsymbole; nimm einen Chart oder eine MIDI-Datei mit Akkordsymbolen.`,
     'score.notXml': ({ name }) =>
       `${name} ist kein wohlgeformtes XML; speichere die Noten noch einmal als MusicXML.`,
     'score.timewise': ({ name }) =>
@@ -796,7 +798,7 @@ export const de: Words = {
     'score.otherXml': ({ name }) => `${name} ist XML, enthält aber keine MusicXML-Noten.`,
     'score.noChords': ({ name }) => `${name} enthält keine Akkordsymbole (keine harmony-Elemente).`,
     'score.meter': ({ name, bar, meter }) =>
-      `${name}: Takt ${bar} steht im ${meter}-Takt, in dem hier kein Chart stehen kann.`,
+      `${name}: Takt ${bar} steht im ${meter}-Takt; in dieser Taktart kann hier kein Chart stehen.`,
     'score.meterChanges': ({ name, bar, meter }) =>
       `${name}: In Takt ${bar} wechselt die Taktart zu ${meter}; ein Chart hat eine Taktart: Teil die Noten dort.`,
     'chartFile.tooLong': ({ name }) => `${name} ist zu lang für einen Chart.`,
@@ -805,7 +807,7 @@ export const de: Words = {
     'chartFile.damagedArchive': ({ name }) =>
       `${name} ist ein beschädigtes Archiv; speichere die Noten noch einmal als MusicXML.`,
     'sound.noChannel': ({ name }) =>
-      `${name} hat nach eigener Angabe keinen Kanal; der Kopf der Datei ist beschädigt, speichere sie noch einmal.`,
+      `${name} hat laut Dateikopf keinen Kanal; der Kopf ist beschädigt: Speichere die Datei noch einmal.`,
     'sound.sampleRate': ({ name, hz, lowest, highest }) =>
       `${name} hat eine Abtastrate von ${hz} Hz; sie muss zwischen ${lowest} und ${highest} Hz liegen: Speichere die Datei mit 44100 oder 48000.`,
     'flac.header': ({ name }) =>
@@ -821,9 +823,9 @@ export const de: Words = {
     'wav.noFormat': ({ name }) =>
       `${name} ist eine WAV-Datei, die nicht angibt, wie ihr Klang geschrieben ist; speichere sie noch einmal.`,
     'wav.empty': ({ name }) =>
-      `${name} ist eine WAV-Datei ohne Klang; vielleicht ist sie abgeschnitten, oder die Aufnahme begann nie.`,
+      `${name} ist eine WAV-Datei ohne Klang; vielleicht ist sie abgeschnitten, oder es wurde nichts aufgenommen.`,
     'ogg.codec': ({ name, codec }) =>
-      `${name} enthält ${OGG_CODECS[codec]}, das nicht zu lesen ist; speichere die Datei als WAV, FLAC, MP3 oder Ogg Vorbis.`,
+      `${name} enthält ${OGG_CODECS[codec]}, und das ist nicht zu lesen; speichere die Datei als WAV, FLAC, MP3 oder Ogg Vorbis.`,
     'ogg.noVorbis': ({ name }) =>
       `${name} ist eine Ogg-Datei ohne Vorbis-Klang; speichere sie noch einmal als WAV oder FLAC.`,
 
@@ -835,49 +837,50 @@ export const de: Words = {
     'aim.test': ({ test, events, tests }) =>
       `Das Ziel ist nicht lesbar: Sein Test „${test}“ passt nicht zu „${events}“; schreib ${joinWith(quoted(tests), 'oder')}.`,
     'report.unreadable': ({ field, expected, found }) =>
-      `${field === null ? 'Das' : `Sein Feld „${field}“`} ist nicht, was ein Bericht von Landfall enthält (erwartet ${expected ?? 'ein anderer Wert'}, gefunden ${found}). ` +
+      `${field === null ? 'Das' : `Sein Feld „${field}“`} passt nicht zu einem Bericht von Landfall (erwartet ${expected ?? 'ein anderer Wert'}, gefunden ${found}). ` +
       'Bewerte den Take noch einmal, dann gibt es einen neuen Bericht.',
 
     // ── room and beats ──
     'beatFinder.tooShort': ({ seconds }) =>
       `Die Aufnahme dauert weniger als ${seconds} Sekunden: zu kurz, um darin einen Schlag zu finden.`,
     'beatFinder.silent': 'Die Aufnahme ist still: Öffne eine andere Datei.',
-    'beatFinder.none': 'In dieser Aufnahme ist kein steter Schlag zu finden: Tipp ihn zur Musik mit.',
+    'beatFinder.none':
+      'In dieser Aufnahme ist kein gleichmäßiger Schlag zu finden: Tipp die Schläge mit, während du sie hörst.',
     'sweep.silent':
-      'Das Mikrofon gab während des Messtons nur Stille: Sieh nach, ob es stummgeschaltet ist, und versuch es noch einmal.',
+      'Während des Messtons kam vom Mikrofon nur Stille: Sieh nach, ob es stummgeschaltet ist, und versuch es noch einmal.',
     'sweep.tooLoud':
       'Der Messton war zu laut für das Mikrofon: Stell die Lautsprecher oder den Eingang leiser und versuch es noch einmal.',
     'sweep.noisyRoom':
       'Der Raum ist zu laut, um den Messton zu hören: Warte, bis es ruhiger ist, oder stell die Lautsprecher etwas lauter.',
     'sweep.nothingRecorded': 'Während des Messtons wurde nichts aufgenommen: Versuch es noch einmal.',
     'sweep.spread': ({ ms }) =>
-      `Die Verzögerung lag von einem Messton zum anderen um ${ms} ms auseinander: Schließ, was sonst noch läuft, warte, bis es ruhig ist, und versuch es noch einmal.`,
+      `Die Verzögerung lag von einem Messton zum anderen um ${ms} ms auseinander: Schließ andere Programme, warte, bis es ruhig ist, und versuch es noch einmal.`,
 
     // ── audio, storage, analysis, state ──
     'microphone.insecure':
       'Browser öffnen das Mikrofon nur über https oder localhost: Öffne die Seite unter einer solchen Adresse.',
     'microphone.unsupported':
-      'Dieser Browser gibt Webseiten kein Mikrofon: Nimm ein aktuelles Chrome, Edge, Firefox oder Safari.',
+      'In diesem Browser können Webseiten kein Mikrofon benutzen: Nimm einen aktuellen Chrome, Edge, Firefox oder Safari.',
     'microphone.blocked':
       'Das Mikrofon ist gesperrt: Erlaube es dieser Seite in der Adresszeile und in den Systemeinstellungen, dann versuch es noch einmal.',
     'microphone.blockedByPage':
       'Die Einstellungen dieser Seite sperren das Mikrofon: Öffne die Seite für sich allein, dann versuch es noch einmal.',
     'microphone.notFound': 'Kein Mikrofon gefunden: Schließ eines an, dann versuch es noch einmal.',
-    'microphone.removed': 'Dieses Mikrofon ist nicht mehr da: Wähle ein anderes.',
+    'microphone.removed': 'Dieses Mikrofon ist nicht mehr angeschlossen: Wähle ein anderes.',
     'microphone.busy':
-      'Das Mikrofon ist da, liefert aber nichts: Vielleicht belegt es ein anderes Programm. Schließ es, dann versuch es noch einmal.',
-    'microphone.stopped': 'Das Mikrofon ist beim Öffnen stehen geblieben: Versuch es noch einmal.',
+      'Das Mikrofon ist angeschlossen, liefert aber keinen Ton: Vielleicht benutzt es ein anderes Programm. Schließ dieses Programm, dann versuch es noch einmal.',
+    'microphone.stopped': 'Das Mikrofon wurde beim Öffnen unterbrochen: Versuch es noch einmal.',
     'microphone.failed':
       'Das Mikrofon ließ sich nicht öffnen: Prüfe, ob es angeschlossen ist, dann versuch es noch einmal.',
     'microphone.lost':
-      'Das Mikrofon ist weg. Was du bis jetzt gespielt hast, bleibt erhalten; schließ es an und öffne es neu.',
+      'Das Mikrofon ist weg: Es wurde getrennt oder angehalten. Was du bis jetzt gespielt hast, bleibt erhalten; schließ es an und öffne es neu.',
     'microphone.silent':
       'Vom Mikrofon kommt nur Stille: Such einen Stummschalter, und sieh nach, welcher Eingang im System gewählt ist.',
     'microphone.recorder':
-      'Die Aufnahme ließ sich nicht laden. Lade die Seite neu und versuch es noch einmal.',
+      'Der Programmteil, der aufnimmt, ließ sich nicht laden. Lade die Seite neu und versuch es noch einmal.',
     'output.asleep':
       'Der Browser hat seinen Ton nicht gestartet: Klick noch einmal, und prüfe, ob ein Ausgang angeschlossen ist.',
-    'output.removed': 'Dieser Ausgang ist nicht mehr da: Wähle einen anderen.',
+    'output.removed': 'Dieser Ausgang ist nicht mehr angeschlossen: Wähle einen anderen.',
     'midi.unsupported':
       'Dieser Browser hat kein Web MIDI; Chrome, Edge und Firefox haben es. Das Mikrofon geht trotzdem.',
     'midi.refused':
@@ -892,7 +895,8 @@ export const de: Words = {
       `Die Aufnahme ließ sich nicht bearbeiten (${reason}). Lade die Seite neu und versuch es noch einmal.`,
     'backing.workerGone':
       'Die Aufnahme ließ sich nicht bearbeiten: Lade die Seite neu und versuch es noch einmal.',
-    'backing.superseded': 'Die Aufnahme wird inzwischen anders gerechnet: Drück noch einmal auf Start.',
+    'backing.superseded':
+      'Die Einstellungen der Aufnahme haben sich inzwischen geändert: Drück noch einmal auf „Spielen“.',
     'backing.notOpen': 'Es ist keine Aufnahme offen: Öffne zuerst eine.',
     'backing.tooShort': ({ name, seconds }) =>
       `${name} dauert weniger als ${seconds} Sekunden: zu kurz, um darüber zu spielen. Öffne eine längere Aufnahme.`,
@@ -904,13 +908,13 @@ export const de: Words = {
     'backing.beatOrder': 'Die Schläge der Aufnahme stehen nicht in ihrer Reihenfolge: Setz sie neu.',
     'backing.gone': 'Diese Aufnahme ist nicht mehr auf diesem Gerät: Öffne ihre Datei noch einmal.',
     'backing.noSpace':
-      'Auf diesem Gerät ist kein Platz für die Aufnahme: Sie lässt sich jetzt spielen, wird aber nicht aufgehoben. Lösche Takes oder Aufnahmen, die du nicht mehr brauchst.',
+      'Auf diesem Gerät ist kein Platz für die Aufnahme: Sie lässt sich jetzt spielen, wird aber nicht gespeichert. Lösche Takes oder Aufnahmen, die du nicht mehr brauchst.',
     'backing.recordsUnreadable':
-      'Die Angaben zu einer Aufnahme ließen sich nicht lesen; die anderen sind unberührt.',
+      'Die Angaben zu einer Aufnahme ließen sich nicht lesen; die anderen Aufnahmen sind unverändert.',
     'storage.newer':
       'Die Takes auf diesem Gerät hat ein neueres Landfall geschrieben. Lade die Seite neu, um es zu bekommen.',
     'storage.none':
-      'Dieser Browser hebt für diese Seite nichts auf (ein privates Fenster?). Du kannst spielen; exportiere einen Take, um ihn zu behalten.',
+      'Dieser Browser speichert für diese Seite nichts (vielleicht ist es ein privates Fenster). Du kannst spielen; exportiere einen Take, um ihn zu behalten.',
     'storage.diskFull':
       'Der Speicher ist voll: Der Rest dieses Takes liegt nur im Arbeitsspeicher. Er wird bewertet; exportiere ihn, bevor du die Seite schließt.',
     'storage.unreachable':
@@ -918,65 +922,64 @@ export const de: Words = {
     'storage.settingsUnreadable': 'Die Einstellungen ließen sich nicht lesen; es gelten die üblichen.',
     'storage.settingUnreadable': ({ fields }) =>
       `Eine gespeicherte Einstellung ließ sich nicht lesen (${fields.join(', ')}); es gilt die übliche.`,
-    'storage.chartUnreadable':
-      'Ein gespeicherter Akkordablauf ließ sich nicht lesen; die anderen sind unberührt.',
+    'storage.chartUnreadable': 'Ein gespeicherter Chart ließ sich nicht lesen; die anderen sind unverändert.',
     'take.gone': 'Dieser Take ist nicht mehr auf diesem Gerät.',
     'take.unreadable': ({ id }) =>
-      `Die Angaben zu Take ${id} lassen sich nicht lesen; sein Ton bleibt, wo er ist, die anderen Takes sind unberührt.`,
+      `Die Angaben zu Take ${id} lassen sich nicht lesen; seine Aufnahme bleibt erhalten, die anderen Takes sind unverändert.`,
     'take.calledOff': 'Der Take wurde abgebrochen, bevor er begann.',
     'take.notesHaveNoBacking': ({ name }) =>
       `${name} ist keine Aufnahme: Es gibt darin keine Begleitung, die man herausnehmen könnte.`,
     'take.backingIsNotes': ({ name }) =>
-      `${name} ist eine Notenliste und keine Aufnahme einer Begleitung: Wähle eine andere Datei.`,
+      `${name} ist eine Liste von Tönen und keine Aufnahme einer Begleitung: Wähle eine andere Datei.`,
     'take.soundLost':
-      'Der Browser verliert Ton; was dort gespielt wird, lässt sich nicht hören. Schließ, was sonst noch läuft.',
+      'Dem Browser fehlen Stücke der Aufnahme, und die Töne darin fehlen mit. Schließ andere Programme.',
     'take.slipped': ({ ms, time, late }) =>
-      `Der Ton ist bei ${time} um ${ms} ms verrutscht: Die Töne danach stehen ${ms} ms zu ${late ? 'spät' : 'früh'}. Schließ, was sonst noch läuft.`,
+      `Die Aufnahme ist bei ${time} um ${ms} ms gesprungen: Die Töne danach stehen ${ms} ms zu ${late ? 'spät' : 'früh'}. Schließ andere Programme.`,
     'listener.failed': ({ reason }) =>
-      `Die Tonerkennung ist ausgefallen (${reason}). Die Aufnahme ist unberührt: Bewerte sie noch einmal.`,
+      `Die Tonerkennung ist ausgefallen (${reason}). Die Aufnahme ist unverändert: Bewerte sie noch einmal.`,
     'listener.stopped':
       'Die Tonerkennung hat von selbst aufgehört. Was gespielt wurde, ist erhalten: Bewerte es noch einmal.',
     'listener.sampleRate': ({ hz }) =>
       `Das Mikrofon läuft mit ${hz} Hz; Landfall hört 8000 bis 192000 Hz. Wähle einen anderen Eingang.`,
-    'listener.notOpen': 'Es wird gerade nichts gehört. Starte zuerst einen Take.',
+    'listener.notOpen': 'Die Tonerkennung läuft nicht. Starte zuerst einen Take.',
     'order.tempo': ({ bpm, slowest, fastest }) =>
-      `Das Tempo ist ${bpm}; möglich sind ${slowest} bis ${fastest} Schläge pro Minute.`,
+      `Das Tempo ist ${decimalOf(bpm)}; möglich sind ${slowest} bis ${fastest} Schläge in der Minute.`,
     'order.swing': ({ swing, straight, widest }) =>
-      `Der Swing ist ${swing}; möglich ist ${straight} (gerade) bis ${widest}.`,
-    'soundCheck.left': 'Der Soundcheck wurde verlassen.',
+      `Der Swing ist ${decimalOf(swing)}; möglich ist ${decimalOf(straight)} (gerade) bis ${decimalOf(widest)}.`,
+    'soundCheck.left': 'Der Soundcheck wurde geschlossen, bevor er fertig war.',
     'soundCheck.clicksHeard':
       'Die Klicks selbst kamen durch das Mikrofon zurück, die Anschläge ließen sich nicht von ihnen trennen: Nimm bei Lautsprechern die Messtöne; stell mit Kopfhörern den Klick leiser und schlag erst nach dem Einzählen an.',
     'soundCheck.strokesApart': ({ asked }) =>
       `Anschläge und Klicks waren nicht zusammen: Warte die vier tiefen Klicks ab, dann schlag die gedämpften Saiten zu jedem der ${asked} hohen einmal an, so laut, wie du spielst.`,
     'soundCheck.strokesLost':
-      'Der Browser hat während der Klicks Klang verloren, die Anschläge sagen darum nichts: Schließ, was sonst noch läuft, und spiel sie noch einmal.',
+      'Dem Browser fehlen Stücke der Aufnahme mit den Klicks, die Anschläge lassen sich darum nicht messen: Schließ andere Programme, und spiel sie noch einmal.',
     'soundCheck.soundLost':
-      'Der Browser hat in jedem der Messtöne Ton verloren: Schließ, was sonst noch läuft, und versuch es noch einmal.',
+      'Dem Browser fehlen Stücke der Aufnahme in jedem der Messtöne: Schließ andere Programme, und versuch es noch einmal.',
 
     // ── command line ──
     'cli.language': ({ given, known }) =>
       `--language muss ${joinWith(known, 'oder')} sein, nicht „${given}“.`,
-    'cli.noCommand': 'Sag, was zu tun ist.',
+    'cli.noCommand': 'Es ist kein Befehl angegeben.',
     'cli.unknownCommand': ({ command }) => `Es gibt keinen Befehl „${command}“.`,
     'cli.noFileWanted': ({ command }) => `landfall ${command} nimmt keine Datei.`,
-    'cli.noFile': 'Sag, welche Datei zu bewerten ist.',
+    'cli.noFile': 'Es ist keine Datei angegeben: Nenn die Datei, die bewertet werden soll.',
     'cli.oneFile': ({ word }) =>
-      `Eine Datei auf einmal: Was ist „${word}“? Setz einen Chart in Anführungszeichen.`,
+      `Bewertet wird eine Datei auf einmal, und „${word}“ ist eine zweite; ein Chart muss in Anführungszeichen stehen.`,
     'cli.jsonOrExplain': 'Gib --json oder --explain an, nicht beides.',
     'cli.chorusOfNoBar':
       '--chorus wählt einen Chorus des Takts, der erklärt wird: Gib --explain TAKT dazu an.',
     'cli.chartOrBeats': 'Gib --chart oder --beats an, nicht beides.',
     'cli.idleWithBeats': ({ option }) =>
-      `--${option} hat mit --beats keinen Sinn: Die Liste sagt, wann jeder Schlag kommt.`,
-    'cli.noChords': 'Sag, welche Akkorde unter der Linie liegen: --chart mit --tempo, oder --beats.',
+      `--${option} hat mit --beats keinen Sinn: In der Liste steht, wann jeder Schlag kommt.`,
+    'cli.noChords': 'Es sind keine Akkorde angegeben: Nenn sie mit --chart und --tempo oder mit --beats.',
     'cli.noTempo': 'Der Chart hat kein eigenes Tempo; gib --tempo an.',
     'cli.capoWithoutNeck': '--capo braucht ein --instrument mit einem Griffbrett.',
     'cli.capoFret': ({ most, fret }) => `--capo muss ein Bund von 1 bis ${most} sein, nicht ${fret}.`,
     'cli.idleForBand': ({ option }) => `--${option} hat für landfall band keinen Sinn.`,
     'cli.bandTakesNoFile': ({ word }) =>
-      `landfall band nimmt keine Datei: Was ist „${word}“? Setz einen Chart in Anführungszeichen.`,
-    'cli.bandChart': 'Sag, was die Band spielt: --chart.',
-    'cli.bandOut': 'Sag, wohin zu schreiben ist: --out band.wav oder --out band.mid.',
+      `landfall band nimmt keine Datei, „${word}“ hat darum keinen Sinn; ein Chart muss in Anführungszeichen stehen.`,
+    'cli.bandChart': 'Es ist kein Chart angegeben: Nenn ihn mit --chart.',
+    'cli.bandOut': 'Es ist keine Ausgabedatei angegeben: Nenn sie mit --out band.wav oder --out band.mid.',
     'cli.bandOutKind': ({ file }) => `--out muss auf .wav, .mid oder .musicxml enden, nicht „${file}“.`,
     'cli.bandOnly': ({ option }) => `--${option} gehört zu landfall band.`,
     'cli.bandTempo': ({ lowest, highest, bpm }) =>
@@ -993,7 +996,7 @@ export const de: Words = {
       `--${option} muss eine ganze Zahl von ${lowest} bis ${highest} sein, nicht „${given}“.`,
     'cli.fromOneUp': ({ option, given }) => `--${option} muss eine Zahl ab 1 sein, nicht „${given}“.`,
     'cli.rise': ({ most, given }) =>
-      `--rise nennt Schläge in der Minute bis ${most} und hinter einem Schrägstrich Takte, wenn es nicht jeder Chorus ist, etwa 4/24; nicht „${given}“.`,
+      `--rise muss bis zu ${most} Schläge in der Minute nennen und hinter einem Schrägstrich Takte, wenn das Tempo nicht nach jedem Chorus steigt, etwa 4/24; nicht „${given}“.`,
     'cli.oneOf': ({ option, choices, given }) =>
       `--${option} muss eines von ${choices.join(', ')} sein, nicht „${given}“.`,
     'cli.key': ({ given }) =>
@@ -1001,16 +1004,16 @@ export const de: Words = {
     'cli.instrument': ({ given }) =>
       `--instrument muss eines sein, das landfall --help nennt, nicht „${given}“.`,
     'cli.unknownAim': ({ name }) =>
-      `„${name}“ ist weder eine Datei noch ein Ziel des Hauses; landfall --help nennt sie.`,
+      `„${name}“ ist weder eine Datei noch ein eingebautes Ziel; landfall --help nennt die Ziele.`,
     'cli.aimNotJson': ({ name }) =>
-      `${name} ist nicht das JSON, in dem ein Ziel geschrieben ist; ein Beispiel steht in der README.`,
+      `${name} ist kein JSON, in dem ein Ziel geschrieben wird; ein Beispiel steht in der README.`,
     'cli.inFile': ({ name, cause }) => `${name}: ${cause}`,
     'cli.noSuchBar': ({ bars, bar }) =>
-      `Die Form hat ${bars} ${noun(bars, 'Takt', 'Takte')} und keinen Takt ${bar}, der zu erklären wäre.`,
+      `Die Form hat ${bars} ${noun(bars, 'Takt', 'Takte')} und darum keinen Takt ${bar}.`,
     'cli.neitherFileNorChart': ({ given }) =>
       `„${given}“ ist weder eine Datei noch ein Chart; schreib Takte wie "| G7 | C7 |" oder nenn eine Form, etwa "form:minor blues in A" (landfall forms zählt sie auf).`,
     'cli.fault': ({ reason }) =>
-      `Landfall ist an einem eigenen Fehler gescheitert (${reason}); bitte melde ihn.`,
+      `Das ist ein Fehler von Landfall und nicht deiner Eingabe (${reason}); bitte melde ihn.`,
     'disk.read': ({ name, reason, system }) =>
       `${name} ist nicht zu lesen: ${reason === 'missing' ? 'Es gibt keine solche Datei' : diskReason(reason, system)}.`,
     'disk.write': ({ name, reason, system }) =>
@@ -1021,9 +1024,9 @@ export const de: Words = {
   notices: {
     // ── of the core ──
     'sound.cut': ({ name, promisedSeconds, heldSeconds }) =>
-      `${name} ist abgeschnitten oder beschädigt: Angegeben sind ${decimal(promisedSeconds, 1)} s, vorhanden ${decimal(heldSeconds, 1)} s; was da ist, wurde genommen.`,
+      `${name} ist abgeschnitten oder beschädigt: Laut Dateikopf dauert es ${decimal(promisedSeconds, 1)} s, vorhanden sind ${decimal(heldSeconds, 1)} s; was da ist, wurde genommen.`,
     'sound.cutStream': ({ name }) =>
-      `${name} ist abgeschnitten: Der Klang kommt nicht an sein Ende; was da ist, wurde genommen.`,
+      `${name} ist abgeschnitten: Der Klang hört vor seinem Ende auf; was da ist, wurde genommen.`,
     'sound.damaged': ({ name, places, silence }) =>
       `${name} ist ${places === null ? '' : `an ${places === 1 ? 'einer Stelle' : `${places} Stellen`} `}beschädigt; ${silence ? 'dort steht nun Stille' : 'was zu lesen ist, wurde genommen'}.`,
     'sound.channelTaken': ({ name, channel }) =>
@@ -1038,7 +1041,7 @@ export const de: Words = {
     'midiFile.unread': ({ name, texts }) =>
       `${name}: ${quoted(texts).join(', ')} wurde nicht als Akkord gelesen.`,
     'score.lostJumps': ({ name }) =>
-      `${name}: Die Sprünge (D.C., D.S., Coda) führen nirgendwohin; die Takte werden gespielt, wie sie dastehen.`,
+      `${name}: Die Sprünge (D.C., D.S., Coda) haben kein Ziel; die Takte werden in der Reihenfolge gespielt, in der sie dastehen.`,
     'score.unreadChord': ({ name, bar, what }) =>
       `${name}: In Takt ${bar} ist ${what === null ? 'ein Akkord ohne Grundton' : `„${what}“`} nicht als Akkord zu lesen; der Akkord davor gilt weiter.`,
     'score.repeatAfterJump': ({ name }) =>
@@ -1048,12 +1051,12 @@ export const de: Words = {
     'removal.notHeard': ({ take, backing }) =>
       `${backing} ist in ${take} innerhalb von 10 Sekunden um den Anfang nicht zu hören: Vielleicht ist es eine andere Aufnahme oder ein anderes Tempo, oder Kopfhörer hielten sie vom Mikrofon fern; der Take wird bewertet, wie er ist.`,
     'removal.wandering':
-      'Die Band ist im Take zu hören, rutschte aber hin und her und ließ sich nicht herausnehmen: Einige Töne können von der Band sein. Schließ, was sonst noch läuft, und mach vor dem nächsten Take einen Soundcheck.',
+      'Die Band ist im Take zu hören, sprang aber mehrmals in der Zeit und ließ sich nicht herausnehmen: Einige Töne können von der Band sein. Schließ andere Programme, und mach vor dem nächsten Take einen Soundcheck.',
     'removal.slipped': ({ ms, time, more, late }) =>
-      `Die Band rutschte bei ${time} um ${ms} ms${more > 0 ? ` und danach noch ${times(more)}` : ''}: Sie wurde davor und danach herausgenommen, aber die Töne danach liegen ${ms} ms zu ${late ? 'spät' : 'früh'}.`,
+      `Die Band sprang bei ${time} um ${ms} ms${more > 0 ? ` und danach noch ${times(more)}` : ''}: Sie wurde davor und danach herausgenommen, aber die Töne danach liegen ${ms} ms zu ${late ? 'spät' : 'früh'}.`,
 
     'band.unknownFeel': ({ feel }) =>
-      `Die Band kennt kein Feel „${feel}“; sie spielt diese Takte wie die übrigen oder wie --feel sagt.`,
+      `Die Band kann das Feel „${feel}“ nicht spielen; sie spielt diese Takte wie die übrigen oder im Feel von --feel.`,
 
     // ── of the app ──
     'microphone.processing': ({ echo, noise, gain }) => {
@@ -1063,32 +1066,32 @@ export const de: Words = {
         gain && 'automatische Aussteuerung',
       ];
       const names = kept.filter((name) => name !== false);
-      return `Der Browser hat ${joinWith(names, 'und')} angelassen; das verschluckt Töne. Schalte es in den Toneinstellungen des Systems aus.`;
+      return `Der Browser hat ${joinWith(names, 'und')} eingeschaltet gelassen; dadurch gehen Töne verloren. Schalte es in den Toneinstellungen des Systems aus.`;
     },
     'microphone.telephone':
-      'Dieses Headset liefert nur Telefonton: Nimm ein Mikrofon mit Kabel oder das im Laptop.',
-    'take.emptyNotKept': 'Es war kein einziger Ton zu hören, darum bleibt diese Aufnahme nicht in der Liste.',
+      'Dieses Headset liefert nur Telefonqualität: Nimm ein Mikrofon mit Kabel oder das im Laptop.',
+    'take.emptyNotKept': 'Es war kein Ton zu hören, darum wird dieser Take nicht gespeichert.',
     'midi.nothingPlugged':
       'Noch ist kein MIDI-Instrument angeschlossen; sobald eines da ist, wird es gehört.',
     'devices.notChecked':
       'Du spielst über andere Geräte als beim letzten Soundcheck: Mach mit diesen einen Soundcheck, er dauert eine halbe Minute.',
     'band.cameBack': ({ ms, placedByIt }) =>
       `Die Band kam ${ms} ms später durch das Mikrofon zurück: Sie wurde herausgenommen` +
-      `${placedByIt ? ', und deine Töne sind danach gesetzt' : ''}. Ein Soundcheck macht das schon beim Spielen.`,
+      `${placedByIt ? ', und deine Töne sind nach dieser Verzögerung gesetzt' : ''}. Nach einem Soundcheck geschieht das schon beim Spielen.`,
   },
 
   // Der Bildschirm vor einem Take.
   ready: {
     opening: {
-      microphone: 'Öffne das Mikrofon …',
-      band: 'Öffne die Band …',
-      backing: 'Öffne die Aufnahme …',
-      sound: 'Öffne den Ton …',
-      midi: 'Öffne MIDI …',
-      take: 'Öffne den Take …',
-      demo: 'Öffne den Beispiel-Take …',
-      rendering: ({ share }) => `Rechne die Aufnahme: ${percent(share)} …`,
-      file: ({ name }) => `Öffne ${name} …`,
+      microphone: 'Mikrofon wird geöffnet …',
+      band: 'Band wird geladen …',
+      backing: 'Aufnahme wird geöffnet …',
+      sound: 'Ton wird gestartet …',
+      midi: 'MIDI wird geöffnet …',
+      take: 'Take wird geöffnet …',
+      demo: 'Beispiel-Take wird geladen …',
+      rendering: ({ share }) => `Aufnahme wird berechnet: ${percent(share)} …`,
+      file: ({ name }) => `${name} wird geöffnet …`,
     },
     language: 'Sprache',
     headline: 'Lande auf dem Akkord, wenn er kommt.',
@@ -1126,15 +1129,15 @@ export const de: Words = {
       stop: 'Nicht mehr zuhören',
     },
 
-    // Die Setliste und das Blatt.
-    setList: 'Setliste',
+    // Die Setlist und das Blatt.
+    setList: 'Setlist',
     ownCharts: 'Eigene',
     ownBacking: ({ length }) => `eigene Begleitung, ${length}`,
     inKey: ({ key }) => `in ${key}`,
-    writeChart: 'Akkorde schreiben',
+    writeChart: 'Eigenen Chart schreiben',
     ownChanges: 'deine eigenen Akkorde, Takt für Takt',
     sheet: 'Das Blatt',
-    ownChart: 'Deine Akkorde',
+    ownChart: 'Dein Chart',
     form: 'Form',
     bars: 'Takte der Form',
     concertPitchChart: ({ pitch }) => `Schreib klingend. Die Seite zeigt es notiert in ${pitch}.`,
@@ -1156,7 +1159,7 @@ export const de: Words = {
 
     // Eigene Akkorde.
     chart: {
-      label: 'Deine Akkorde, Takt für Takt',
+      label: 'Dein Chart, Takt für Takt',
       example: '| A7 | D7 | A7 | % |',
       twoChords: 'Akkorde hier auf Englisch: B statt H, Bb statt B. Zwei Akkorde in einem Takt:',
       repeat: 'wiederholt einen Takt,',
@@ -1164,13 +1167,13 @@ export const de: Words = {
       bass: 'setzt E in den Bass.',
       title: 'Titel',
       keep: 'Behalten',
-      keepOver: 'Statt der alten behalten',
+      keepOver: 'Statt des alten behalten',
       rename: 'Umbenennen',
       remove: 'Entfernen',
-      removeNamed: ({ title }) => `${title} aus deinen eigenen Akkorden entfernen`,
-      open: 'Akkorde öffnen',
-      save: 'Als MusicXML sichern',
-      file: 'Akkorde als Text, MusicXML oder MIDI',
+      removeNamed: ({ title }) => `${title} aus deinen eigenen Charts entfernen`,
+      open: 'Chart öffnen',
+      save: 'Als MusicXML speichern',
+      file: 'Ein Chart als Text, MusicXML oder MIDI',
     },
 
     // Wer spielt.
@@ -1189,7 +1192,7 @@ export const de: Words = {
       midiFrom: ({ names }) => `MIDI: ${names.join(', ')}.`,
       midiNone:
         'MIDI: Noch ist nichts angeschlossen. Vielleicht fragt der Browser, bevor eine Seite MIDI benutzen darf.',
-      more: 'Anzeige, und Bedienung ohne Hände',
+      more: 'Anzeige und Bedienung ohne Hände',
     },
     views: { neck: 'dem Griffbrett', keyboard: 'einer Klaviatur', staff: 'einem Notensystem' },
     instruments: {
@@ -1236,7 +1239,7 @@ export const de: Words = {
       quiet: 'Stille Seite',
       quietWhy: 'zeigt nur Landungen, keinen gespielten Ton: hören statt schauen',
       speak: 'Landungen ansagen',
-      speakWhy: 'für Bildschirmleser',
+      speakWhy: 'für Screenreader',
     },
 
     // Bedienung, wenn beide Hände am Instrument sind.
@@ -1245,8 +1248,8 @@ export const de: Words = {
         const what = { controller: 'Controller', program: 'Programm', note: 'Note' }[kind];
         const note = {
           plain: '',
-          inverted: ', gedrückt ist niedrig',
-          'presses only': ', jede Meldung ein Tritt',
+          inverted: ', gedrückt sendet er den niedrigen Wert',
+          'presses only': ', er meldet nur Tritte',
         }[how];
         return `${what} ${number} auf Kanal ${channel}${note}`;
       },
@@ -1257,20 +1260,20 @@ export const de: Words = {
         arrows: 'Pfeiltasten',
         enter: 'Eingabetaste',
       },
-      repeat: 'Von selbst weiter',
+      repeat: 'Automatisch wiederholen',
       repeatWhy: 'nach dem letzten Chorus siehst du das Ergebnis, dann wird neu eingezählt',
-      midiPedal: 'MIDI-Pedal bedient den Bildschirm',
+      midiPedal: 'Ein MIDI-Pedal bedient den Bildschirm',
       midiPedalWhy: 'Start, Stopp, noch einmal; nach einem Take gehalten: das nächste Ziel',
       playedSignal: 'Drei tiefe Töne starten und stoppen',
       playedSignalWhy:
-        'nach einer Pause dreimal derselbe tiefe Ton, gleichmäßig, in zwei Sekunden; diese Seite hört dann zu',
+        'nach einer Pause dreimal derselbe tiefe Ton, gleichmäßig, in zwei Sekunden; diese Seite hört dafür ständig zu',
       pressSwitch: 'Drück den Schalter und lass ihn los.',
       letGo: 'Lass ihn los.',
       switchIs: ({ foot }) => `Der Schalter ist ${foot}.`,
       anyPedal: 'Der Schalter ist jedes Halte-, Sostenuto- oder Leisepedal, auf jedem Kanal.',
       neverMind: 'Abbrechen',
-      learn: 'Anderen lernen',
-      forget: 'Vergessen',
+      learn: 'Anderen Schalter lernen',
+      forget: 'Diesen Schalter vergessen',
       keysBefore: 'Beim Spielen wählen',
       keysBetween: 'Band, Tempo, Swing und Einzähler;',
       keysAnd: 'und',
@@ -1305,17 +1308,17 @@ export const de: Words = {
       chordsRest: 'Die Akkorde setzen jeden zweiten Chorus aus',
       click: 'Ein Klick auf 2 und 4',
       turnsNote:
-        'Ist die Band dran, spielt sie ein Beispiel für das, worauf du landest. Bewertet wird nur, was du spielst.',
+        'Ist die Band dran, spielt sie ein Beispiel mit den Tönen, auf denen du landen willst. Bewertet wird nur, was du spielst.',
       sameBars:
         'Du bist jedes Mal in denselben Takten dran: Wiederhole andere Takte, um den Rest zu spielen.',
       droneNote:
-        'Die Akkorde der Form schweigen, aber du wirst nach ihnen bewertet. Für eine einzige Skala schreib einen Akkord.',
+        'Die Akkorde der Form schweigen, aber du wirst nach ihnen bewertet. Um über einen einzigen Akkord zu üben, schreib einen Chart mit einem Akkord.',
       chorusCount: ({ count }) => several(count, 'Chorus', 'Chorusse'),
       bars: ({ from, to }) => `Takte ${from} bis ${to}`,
       throughKeys: 'durch die Tonarten',
       fasterEvery: ({ bpm, choruses }) =>
         `${choruses === 1 ? 'jeden Chorus' : `alle ${choruses} Chorusse`} ${bpm} bpm schneller`,
-      turnsEach: ({ bars }) => `im Wechsel von ${bars === 1 ? '1 Takt' : `${bars} Takten`}`,
+      turnsEach: ({ bars }) => `abwechselnd je ${several(bars, 'Takt', 'Takte')}`,
       overDrone: 'über einem Bordun',
       chordsEverySecond: 'Akkorde nur jeden zweiten Chorus',
       clickOn: 'Klick auf 2 und 4',
@@ -1329,7 +1332,7 @@ export const de: Words = {
       decibels: ({ level }) => `${level} Dezibel`,
       care:
         'Sie beginnt leise: Dreh nur auf, bis du die Wechsel hörst. Laute Kopfhörer schaden dem Gehör. Mach Pause, wenn ' +
-        'eine Hand schmerzt oder kribbelt; bleibt es, geh in eine Praxis, die Musikerinnen und Musiker kennt.',
+        'eine Hand schmerzt oder kribbelt; bleibt es, geh in eine Praxis mit Erfahrung in Musikermedizin.',
       more: 'Lautstärke der Stimmen, Swing, Einzähler, Stimmung',
       swing: 'Swing',
       straight: 'gerade',
@@ -1370,15 +1373,15 @@ export const de: Words = {
     forms: {
       'one-chord vamp': {
         title: 'Vamp auf einem Akkord',
-        trains: 'Ein Dominantakkord und keine Eile: Such seine Terz und seine kleine Septime.',
+        trains: 'Ein Dominantakkord, so lange du willst: Such seine Terz und seine kleine Septime.',
       },
       'minor one-chord vamp': {
         title: 'Vamp auf einem Mollakkord',
-        trains: 'Ein Mollakkord und keine Eile.',
+        trains: 'Ein Mollakkord, so lange du willst: Such seine Terz und seine Septime.',
       },
       'two-chord vamp': {
         title: 'Vamp auf zwei Akkorden',
-        trains: 'I und IV, je zwei Takte: der eine Halbton, auf den es ankommt, immer wieder.',
+        trains: 'I und IV, je zwei Takte: Die Terz der I fällt einen Halbton zur Septime der IV.',
       },
       'minor two-chord vamp': {
         title: 'Vamp auf zwei Akkorden in Moll',
@@ -1399,19 +1402,19 @@ export const de: Words = {
       },
       'minor blues': {
         title: 'Mollblues',
-        trains: 'Molltonika und Moll-IV, dann fällt die kleine Sexte zur Dominante.',
+        trains: 'Molltonika und Moll-IV, dann der Akkord auf der kleinen Sexte, der zur Dominante fällt.',
       },
       '8-bar blues': {
         title: 'Blues mit 8 Takten',
-        trains: 'Die kurze Form: Die V kommt in Takt 2, und ein Chorus ist bald vorbei.',
+        trains: 'Die kurze Form: Die V kommt schon in Takt 2.',
       },
       '16-bar blues': {
         title: 'Blues mit 16 Takten',
-        trains: 'Die lange Form: acht Takte auf der I, bevor sich etwas bewegt.',
+        trains: 'Die lange Form: acht Takte auf der I vor dem ersten Wechsel.',
       },
       'major ii-V-I': {
         title: 'ii–V–I in Dur',
-        trains: 'Die Kadenz der Standards: Die Septime jedes Akkords fällt zur Terz des nächsten.',
+        trains: 'Die häufigste Kadenz im Jazz: Die Septime jedes Akkords fällt zur Terz des nächsten.',
       },
       'minor ii-V-I': {
         title: 'ii–V–I in Moll',
@@ -1419,7 +1422,7 @@ export const de: Words = {
       },
       turnaround: {
         title: 'Turnaround',
-        trains: 'Zwei Akkorde im Takt: vier Terzen, die du findest, bevor er wieder von vorn beginnt.',
+        trains: 'Zwei Akkorde im Takt: alle zwei Schläge eine andere Terz.',
       },
       'minor line': {
         title: 'Fallende Linie in Moll',
@@ -1429,7 +1432,7 @@ export const de: Words = {
       'plagal cadence': {
         title: 'Plagale Kadenz',
         trains:
-          'Die IV in Dur wird zu Moll: Ihre Terz fällt einen Halbton, und die kleine Septime führt nach Hause.',
+          'Die IV wechselt von Dur nach Moll: Ihre Terz fällt einen Halbton. Die Dominante auf der kleinen Septime führt zurück zur I.',
       },
       'chain of dominants': {
         title: 'Dominantkette',
@@ -1437,8 +1440,7 @@ export const de: Words = {
       },
       'descending ii-Vs': {
         title: 'Fallende ii–V-Folgen',
-        trains:
-          'Jeden Takt eine ii–V, jede einen Ganzton tiefer: eine Guide-Tone-Linie, die nur in Halbtönen fällt.',
+        trains: 'In jedem Takt eine ii–V, jede einen Schritt tiefer: Die Guide Tones fallen im Schritt.',
       },
       'diatonic circle': {
         title: 'Diatonischer Quintfall',
@@ -1447,35 +1449,34 @@ export const de: Words = {
       'side step': {
         title: 'Seitenschritt',
         trains:
-          'Ein Modus in Moll, dann derselbe einen Halbton höher: Jeder Finger rückt weiter und wieder zurück.',
+          'Ein Mollakkord, dann derselbe einen Halbton höher: Alle Töne rücken hinauf und wieder zurück.',
       },
       '3/4 blues': {
         title: 'Blues im 3/4-Takt',
-        trains: 'Der Blues im Dreiertakt: Der schwere Schlag kommt früher, als die Hand erwartet.',
+        trains: 'Der Blues im Dreiertakt: Der betonte Schlag kommt alle drei Schläge.',
       },
       '12/8 blues': {
         title: 'Blues im 12/8-Takt',
-        trains:
-          'Langsam, drei Achtel auf dem Schlag, eine None auf jedem Akkord: Zeit, sich auf die Terz zu stützen.',
+        trains: 'Langsam, drei Achtel auf jeden Schlag, eine None in jedem Akkord: Zeit, jede Terz zu hören.',
       },
       '5/4 vamp': {
         title: 'Vamp im 5/4-Takt',
-        trains: 'Molltonika und ihre Dominante, drei Schläge und zwei: Hör, wo die zwei beginnen.',
+        trains: 'Drei Schläge Molltonika, zwei Schläge Dominante: Hör, wo die Dominante beginnt.',
       },
       '6/8 ballad': {
         title: 'Ballade im 6/8-Takt',
         trains:
-          'Zwei langsame Schläge im Takt, Dreiklänge mit bewegtem Bass: Nur die Terz unterscheidet sie.',
+          'Zwei langsame Schläge im Takt, Dreiklänge über bewegtem Bass: Nur die Terz unterscheidet Dur und Moll.',
       },
       '32-bar AABA': {
         title: 'AABA mit 32 Takten',
         trains:
-          'Zwei Akkorde im Takt um die Tonika, dann eine Bridge aus Dominanten, die je zwei Takte stehen.',
+          'Zwei Akkorde im Takt um die Tonika, dann eine Bridge aus Dominanten, die je zwei Takte dauern.',
       },
       '16-bar minor tune': {
         title: 'Stück in Moll mit 16 Takten',
         trains:
-          'Zu Hause in Moll, in der Mitte eine ii–V–I zur Durparallele und zurück: zwei Zuhause zum Hören.',
+          'Eine Molltonart, in der Mitte eine ii–V–I zur Durparallele und zurück: zwei Grundtonarten zum Hören.',
       },
     },
   },
@@ -1554,7 +1555,7 @@ export const de: Words = {
       straight: 'gerade',
       bars: ({ bars }) => several(bars, 'Takt', 'Takte'),
       bandCare: ({ level }) =>
-        `Band ${level}. Lass sie so leise, dass du darüber reden kannst: Lauter Klang schadet dem Gehör.`,
+        `Band ${level}. Lass sie so leise, dass du darüber reden kannst: Laute Musik schadet dem Gehör.`,
       tempoSet: ({ value, countingIn }) =>
         `Tempo ${value}: ${countingIn ? 'Es wird neu eingezählt' : 'gilt ab dem nächsten Take'}.`,
       swingSet: ({ value, countingIn }) =>
@@ -1735,18 +1736,18 @@ export const de: Words = {
   review: {
     thisTake: 'Dieser Take',
     back: 'Zurück',
-    saveReport: 'Bericht sichern',
-    saveSound: 'Ton sichern',
-    saveNotes: 'Töne sichern',
+    saveReport: 'Bericht speichern',
+    saveSound: 'Klang speichern',
+    saveNotes: 'Töne speichern',
     inASentence: 'In einem Satz',
     goOn: { again: 'Noch einmal spielen', yourself: 'Selbst spielen', bars: 'Diese Takte noch einmal' },
     nextAim: ({ name }) => `Nächstes Ziel: ${name}`,
     againIn: 'weiter in',
     stayHere: 'Hier bleiben',
-    landings: 'Wo die Linie gelandet ist',
+    landings: 'Landungen',
     barsOfForm: 'Takte der Form',
     line: 'Die Linie',
-    lostIsHatched: 'Auf der Linie ist die Stelle schraffiert.',
+    lostIsHatched: 'Auf der Linie sind diese Stellen schraffiert.',
     heard: 'Was noch zu hören ist',
     gradeThere: 'Von dort an bewerten',
     gradeInKey: ({ key }) => `In ${key} bewerten`,
@@ -1754,8 +1755,8 @@ export const de: Words = {
     facts: {
       bpm: ({ bpm }) => `Tempo ${bpm}`,
       notes: ({ count }) => (count === 1 ? '1 Ton' : `${count} Töne`),
-      bandTakenOut: ({ db }) => `Band um ${db} dB herausgenommen`,
-      reference: ({ hz, estimated }) => `a¹ = ${decimal(hz, estimated ? 1 : 0)} Hz`,
+      bandTakenOut: ({ db }) => (db === 0 ? 'Band nicht herausgenommen' : `Band um ${db} dB leiser gemacht`),
+      reference: ({ hz, estimated }) => `Kammerton ${decimal(hz, estimated ? 1 : 0)} Hz`,
     },
 
     zoom: 'Vergrößerung',
@@ -1820,22 +1821,22 @@ export const de: Words = {
       `Die Töne ${ms} ms ${isLate ? 'früher' : 'später'} zählen${stays ? ', jetzt und mit diesen Geräten' : ''}`,
     openSoundCheck: 'Den Soundcheck öffnen',
 
-    firstBeatBefore: 'Der erste Takt des Ablaufs beginnt bei',
+    firstBeatBefore: 'Der erste Takt des Charts beginnt bei',
     firstBeatAfter: 'Sekunden',
-    takePlaybackPlace: 'Wo die Wiedergabe steht',
+    takePlaybackPlace: 'Stelle der Wiedergabe übernehmen',
     gradeAgain: 'Neu bewerten',
 
     askForBacking:
       'Ist auch eine Begleitung darin? Gib ihre Datei an, dann wird sie herausgenommen, bevor deine Linie gehört wird.',
     giveBacking: 'Begleitung angeben',
     giveOtherBacking: 'Andere Begleitung angeben',
-    leaveBackingIn: 'Drin lassen',
+    leaveBackingIn: 'Nicht herausnehmen',
     backingNotFound: ({ name }) =>
       `${name} war darin nicht zu hören; herausgenommen wurde nichts: siehe den Hinweis unten.`,
     backingTakenOut: ({ name, offsetSeconds, atOnce, driftPpm, db }) => {
       const exact = `${decimal(Math.abs(offsetSeconds), 2)} s`;
       const begins = atOnce
-        ? `beginnt mit der Aufnahme (${exact} Abstand)`
+        ? `beginnt mit der Aufnahme (auf ${exact} genau)`
         : offsetSeconds > 0
           ? `beginnt ${exact} nach dem Anfang der Aufnahme`
           : `lief schon ${exact}, als die Aufnahme begann`;
@@ -1843,7 +1844,7 @@ export const de: Words = {
         driftPpm === 0
           ? ''
           : `, läuft ${Math.abs(driftPpm)} Millionstel zu ${driftPpm > 0 ? 'schnell' : 'langsam'}`;
-      return `${name} ${begins}${clock} und wurde um ${db} dB herausgenommen.`;
+      return `${name} ${begins}${clock}; ${db === 0 ? 'sie ließ sich nicht leiser machen' : `sie wurde um ${db} dB leiser gemacht`}.`;
     },
 
     advice: 'Beim nächsten Mal',
@@ -1886,7 +1887,7 @@ export const de: Words = {
     stopHearing: 'Anhalten',
     letCount: 'Zählen lassen',
     takeOut: 'Herausnehmen',
-    asHeard: 'Wie gehört',
+    asHeard: 'So lassen, wie es gehört wurde',
     noNote: 'In diesem Take war kein Ton zu hören.',
     chooseNote: 'Wähle einen Ton, um zu sehen, was er war und welche Regel entschied.',
 
@@ -1896,17 +1897,17 @@ export const de: Words = {
 
     shares: 'Wie viel, und ist es Zufall?',
     sharesKey:
-      'Der Notenkopf steht bei deinem Anteil, der Strich zeigt, wie unsicher ein Take dieser Länge ist, die Welle ist, ' +
-      'was dieselben Töne erreichten, wenn man sie über den Ablauf verstreute.',
-    sharesMore: 'Phrasenenden, betonte Schläge, alle Töne, nach Dauer',
+      'Der Notenkopf steht bei deinem Anteil. Der Strich zeigt, wie weit der Anteil nach so wenigen Tönen von deinem wahren ' +
+      'abweichen kann. Die Welle zeigt, was dieselben Töne erreichten, wenn man sie zufällig über den Chart verstreute.',
+    sharesMore: 'Phrasenenden, betonte Schläge, alle Töne, nach Länge',
     events: {
       landings: 'Landungen',
       phraseEnds: 'Phrasenenden',
       strongBeats: 'Betonte Schläge',
       allNotes: 'Alle Töne',
-      byLength: 'Nach Dauer',
+      byLength: 'Nach Länge',
     },
-    tones: { thirds: 'Terzen', guideTones: 'Terzen und Septimen', chordTones: 'Akkordtöne' },
+    tones: { thirds: 'Terzen', guideTones: 'Guide Tones', chordTones: 'Akkordtöne' },
     none: 'keine',
     nothingToCount: 'In diesem Take gibt es nichts zu zählen.',
     secondsOf: ({ hits, of }) => `${decimal(hits, 1)} von ${decimal(of, 1)} s`,
@@ -1918,14 +1919,14 @@ export const de: Words = {
       const luck = {
         'above chance': 'Mehr als Zufall.',
         'at chance': 'Nicht mehr als Zufall.',
-        'below chance': 'Weniger, als der Zufall gäbe.',
+        'below chance': 'Weniger, als der Zufall ergibt.',
         'too short to tell': 'Zu kurz für ein Urteil.',
       }[verdict];
-      const by = chance === null ? '' : `; der Zufall gibt ${percent(chance)}`;
+      const by = chance === null ? '' : `; der Zufall ergibt ${percent(chance)}`;
       return `${told.charAt(0).toUpperCase()}${told.slice(1)}${by}. ${luck}`;
     },
 
-    palette: 'Terzen und Tonvorrat',
+    palette: 'Terzen und Skalen',
     all: 'Alle',
     mixtures: {
       minorOnly: 'nur Mollpentatonik',
@@ -1936,16 +1937,16 @@ export const de: Words = {
     mixture: ({ share, name }) => `${percent(share)} ${name}`,
     thirds: ({ thirds, flatThirds }) =>
       `Über Akkorden mit großer Terz: die 3 ${times(thirds)}, die ♭3 ${times(flatThirds)}.`,
-    noLeans: 'Keine ♭3 zog in die 3.',
+    noLeans: 'Keine ♭3 ging in die 3.',
     leans: ({ count, ways }) =>
-      `Die ♭3 zog ${times(count)} in die 3${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
-    leanWays: { slid: 'gerutscht', hammered: 'gehämmert', bent: 'gezogen', picked: 'angeschlagen' },
+      `Die ♭3 ging ${times(count)} in die 3${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
+    leanWays: { slid: 'per Slide', hammered: 'per Hammer-on', bent: 'gezogen', picked: 'angeschlagen' },
     leanWay: ({ count, way }) => `${count} ${way}`,
     falls: ({ count }) => `Die 3 fiel ${times(count)} zur ♭3 zurück.`,
-    leftHanging: ({ count }) => `Eine ♭3 blieb ${times(count)} hängen.`,
+    leftHanging: ({ count }) => `Eine ♭3 wurde ${times(count)} nicht aufgelöst.`,
     blueNotes: ({ count }) => `Eine Blue Note zwischen den beiden Terzen klang ${times(count)}.`,
 
-    takeAlong: 'Zum Mitnehmen',
+    takeAlong: 'Dateien dieses Takes',
     reportAsJson: 'Bericht als JSON',
     lineAsWav: 'Linie als WAV',
     lineAsMidi: 'Linie als MIDI',
@@ -1980,12 +1981,12 @@ export const de: Words = {
     strings: 'Leere Saiten, eine nach der anderen',
     notPlayed: 'nicht gespielt',
     letRing: 'Lass jede eine Sekunde klingen.',
-    againstStandard: 'Gemessen an a¹ = 440 Hz, bis mehr Saiten zu hören waren.',
-    agreeOn: ({ hz }) => `Zusammen ergeben sie a¹ = ${decimal(hz, 1)} Hz.`,
+    againstStandard: 'Gemessen an A = 440 Hz, bis mehr Saiten zu hören waren.',
+    agreeOn: ({ hz }) => `Zusammen ergeben sie A = ${decimal(hz, 1)} Hz.`,
     room: 'Der Raum',
     caution:
       'Es erklingen drei kurze Messtöne, jeder etwas lauter als der vorige, höchstens so laut wie leises Sprechen. Stell ' +
-      'die Lautstärke so ein, wie du spielen wirst, und so leise, dass man darüber sprechen kann: Lauter Ton schadet dem ' +
+      'die Lautstärke so ein, wie du spielen wirst, und so leise, dass man darüber sprechen kann: Laute Musik schadet dem ' +
       'Gehör. Nimm Kopfhörer dafür ab, und dämpfe die Saiten.',
     playSweeps: 'Messtöne spielen',
     sweeping: 'Bitte still: drei Messtöne …',
@@ -1993,20 +1994,23 @@ export const de: Words = {
       'Die Verzögerung ließ sich nicht messen, weil nichts zurückkam; stattdessen gilt, was der Browser dazu angibt.',
     delay: ({ ms, spreadMs }) =>
       `Vom Lautsprecher zum Mikrofon dauert es ${ms} ms, ` +
-      `${spreadMs === null ? 'jedes Mal gleich' : `von Ton zu Ton auf ${decimal(spreadMs, 1)} ms genau`}.`,
-    headphones: 'Kopfhörer: Es gibt nichts herauszunehmen.',
-    speakers: ({ db }) => `Lautsprecher: Band um ${db} dB herausgenommen.`,
+      `${spreadMs === null ? 'jedes Mal gleich' : `von Messton zu Messton auf ${decimal(spreadMs, 1)} ms genau`}.`,
+    headphones: 'Kopfhörer: Es gibt keine Band herauszunehmen.',
+    speakers: ({ db }) =>
+      db === 0
+        ? 'Lautsprecher: Die Band lässt sich aus dem, was das Mikrofon hört, nicht herausnehmen.'
+        : `Lautsprecher: Die Band wird in dem, was das Mikrofon hört, um ${db} dB leiser gemacht.`,
     leak: ({ db }) =>
       db === 0
         ? 'Sie kommt so laut zurück, wie sie gespielt wird.'
         : `Sie kommt ${Math.abs(db)} dB ${db < 0 ? 'leiser' : 'lauter'} zurück, als sie gespielt wird.`,
     delayTitle: 'Die Verzögerung',
     byStrokes: ({ ms, spreadMs, strokes }) =>
-      `Mit Anschlägen gemessen: ${strokes} kamen ${ms} ms nach ihren Klicks, die Hälfte davon auf ${spreadMs} ms genau. Deine eigene Gewohnheit, früh oder spät zu spielen, steckt mit darin.`,
+      `Mit Anschlägen gemessen: ${strokes} kamen ${ms} ms nach ihren Klicks, die Hälfte davon auf ${spreadMs} ms genau. Wenn du zu frühem oder spätem Spiel neigst, steckt das mit darin.`,
     delaySet: ({ ms }) => `Von Hand gesetzt: ${ms} ms.`,
     delayAssumed: ({ ms }) => `Nicht gemessen: Es gilt, was der Browser dazu angibt, ${ms} ms.`,
     strokesTask:
-      'Durch Kopfhörer sind die Messtöne nicht zu hören. Dämpf die Saiten, drück, warte vier tiefe Klicks ab und schlag ' +
+      'Bei Kopfhörern hört das Mikrofon die Messtöne nicht. Dämpf die Saiten, drück den Knopf, warte vier tiefe Klicks ab und schlag ' +
       'dann zu jedem der acht hohen einmal an.',
     strokesNotForSpeakers:
       'Bei Lautsprechern nimm die Messtöne: Klicks aus einem Lautsprecher lassen sich nicht von Anschlägen trennen.',
@@ -2024,15 +2028,15 @@ export const de: Words = {
     open: 'Eigene Begleitung öffnen',
     back: 'Zurück',
     throwAway: 'Verwerfen',
-    goOn: 'Weitermachen',
-    keep: 'Behalten und spielen',
-    saveBeats: 'Schläge als Tabelle sichern',
+    goOn: 'Weiter bearbeiten',
+    keep: 'Diese Begleitung nehmen',
+    saveBeats: 'Schläge als Tabelle speichern',
     busy: { reading: 'Die Begleitung wird gelesen …', listening: 'Ihre Schläge werden gesucht …' },
     help:
-      'Die Leertaste spielt und klopft. Zieh einen Schlag oder beweg ihn mit den Pfeiltasten; die Nachbarn folgen. ' +
+      'Die Leertaste spielt ab und tippt Schläge. Zieh einen Schlag oder beweg ihn mit den Pfeiltasten; die Nachbarn folgen. ' +
       'Drück zweimal zwischen zwei Schläge, um einen einzufügen.',
     beats: 'Schläge',
-    facts: 'Name, Taktart, Stimmung und Akkorde',
+    facts: 'Name, Taktart, Stimmung und Chart',
 
     // Die Schläge über dem Klang.
     noBeatChosen: 'Kein Schlag gewählt',
@@ -2043,16 +2047,16 @@ export const de: Words = {
     inSight: 'Sichtbarer Teil der Begleitung',
     inSightFrom: ({ seconds }) => `ab ${seconds === 1 ? '1 Sekunde' : `${seconds} Sekunden`}`,
 
-    // Abspielen und klopfen.
+    // Abspielen und tippen.
     pause: 'Anhalten',
-    tap: 'Schlag klopfen',
+    tap: 'Schlag tippen',
     play: 'Mit Klicks abspielen',
     taps: ({ taps, bpm }) =>
-      `${taps} ${taps === 1 ? 'Schlag' : 'Schläge'} geklopft${bpm === null ? '' : `, ${bpm} in der Minute`}`,
-    useTaps: 'Geklopfte Schläge übernehmen',
-    forgetTaps: 'Vergessen',
+      `${taps} ${taps === 1 ? 'Schlag' : 'Schläge'} getippt${bpm === null ? '' : `, ${bpm} in der Minute`}`,
+    useTaps: 'Getippte Schläge übernehmen',
+    forgetTaps: 'Getippte Schläge löschen',
     findAgain: 'Schläge neu suchen',
-    wide: 'Zu sehen',
+    wide: 'Gezeigte Länge',
     seconds: ({ seconds }) => several(seconds, 'Sekunde', 'Sekunden'),
 
     // Was mit den Schlägen geschehen kann.
@@ -2067,11 +2071,11 @@ export const de: Words = {
     playFrom: 'Ab hier abspielen',
     earlier: '10 ms früher',
     later: '10 ms später',
-    release: 'Loslassen',
-    hold: 'Festhalten',
+    release: 'Nicht festlegen',
+    hold: 'Hier festlegen',
     addBehind: 'Einen dahinter einfügen',
     takeOut: 'Entfernen',
-    evenOut: 'Zwischen festen Schlägen ausgleichen',
+    evenOut: 'Zwischen festgelegten Schlägen ausgleichen',
     continueTempo: 'In diesem Tempo weiter',
     undo: 'Rückgängig',
 
@@ -2089,13 +2093,13 @@ export const de: Words = {
       `Deine eigene Begleitung, gespielt mit ${bpm} Schlägen in der Minute. Sie klingt bei A = ${decimal(hz, 1).replace(',0', '')} Hz.`,
     speed: 'Geschwindigkeit',
     asRecorded: 'wie aufgenommen',
-    cents: 'Verschieben um Cent',
+    cents: 'Höher oder tiefer, in Cent',
     fromBar: 'Von Takt',
     toBar: 'Bis Takt',
     choruses: 'Chorusse',
     untilStopped: 'bis ich aufhöre',
     allBars: 'Alle Takte',
-    edit: 'Schläge und Akkorde',
+    edit: 'Schläge und Chart',
     backToBand: 'Zurück zur Band',
     remove: 'Entfernen',
     removeNamed: ({ title }) => `${title} entfernen`,
@@ -2118,24 +2122,24 @@ export const de: Words = {
   // Was mehrere Bildschirme teilen.
   parts: {
     title: 'Landfall',
-    putAway: ({ sentence }) => `Schließen: ${sentence}`,
+    putAway: ({ sentence }) => `Diese Meldung schließen: ${sentence}`,
     bar: ({ bar }) => `Takt ${bar}:`,
     name: 'Benennen',
     nameTake: ({ title }) => `${title} benennen`,
     takeName: 'Name des Takes',
     keepName: 'Namen behalten',
-    hold: 'Hervorheben',
-    holdTake: ({ title }) => `${title} hervorheben`,
+    hold: 'Mit Stern markieren',
+    holdTake: ({ title }) => `${title} mit Stern markieren`,
     bandBar: ({ bar }) => `Takt ${bar}, die Band ist dran:`,
     goesOn: 'geht weiter',
-    demo: 'Demo-Take',
+    demo: 'Beispiel-Take',
     earlierLanding: ({ chorus, landing }) => `Chorus ${chorus}. ${landing}`,
     landing: ({ chord, role, degree, timing }) =>
       `${chord}: ${[role, degree, timing].filter((part) => part !== '').join(', ')}.`,
     onTheBeat: 'auf dem Schlag',
     early: ({ ms }) => `${ms} ms zu früh`,
     late: ({ ms }) => `${ms} ms zu spät`,
-    inTune: 'rein',
+    inTune: 'sauber',
     cents: ({ cents }) => `${cents < 0 ? '−' : '+'}${Math.abs(cents)} Cent`,
     ofAll: ({ count, all }) => `${count} von ${all}`,
     key: ({ tonic, mode }) =>
@@ -2144,20 +2148,20 @@ export const de: Words = {
 
     // Die Zeichen der Rollen.
     marks: 'Die Zeichen',
-    open: 'offen',
+    open: 'Pause',
     meanings: {
       root: 'der Ton, nach dem der Akkord heißt',
       third: 'sagt, ob Dur oder Moll',
       fifth: 'ein Akkordton, der wenig über den Akkord sagt',
-      seventh: 'will weiter; die Sexte eines 6-Akkords zählt dazu',
+      seventh: 'führt zur Terz des nächsten Akkords; die Sexte eines 6-Akkords zählt als Septime',
       extension: 'eine 9, 11 oder 13, die im Symbol steht',
-      colour: 'nicht im Akkord, aber in der Palette',
+      colour: 'nicht im Akkord, aber in den Skalen, aus denen du spielst',
       blue: 'zwischen den beiden Terzen, oder die verminderte Quinte',
-      outside: 'weder im Akkord noch in der Palette',
-      open: 'eine Pause auf dem Wechsel: extra gezählt, nie als Fehler',
+      outside: 'weder im Akkord noch in den Skalen',
+      open: 'beim Wechsel nichts gespielt: extra gezählt, nie als Fehler',
     },
 
-    // Was ein Bildschirmleser für die Zeichen sagt.
+    // Was ein Screenreader für die Zeichen sagt.
     signs: {
       flat: 'b',
       sharp: 'Kreuz',
@@ -2188,11 +2192,11 @@ export const de: Words = {
         landfall forms | schema | --help | --version`,
     help: {
       whatItDoes: 'Landfall hört eine improvisierte Linie und sagt, wo sie auf den Akkorden landet.',
-      file: 'FILE ist eine Aufnahme (WAV, FLAC, MP3, Ogg Vorbis) oder eine Liste von Tönen: eine Tabelle mit dem Kopf onset,duration,pitch (Sekunden, Sekunden, MIDI-Nummer) oder eine MIDI-Datei.',
+      file: 'FILE ist eine Aufnahme (WAV, FLAC, MP3, Ogg Vorbis) oder eine Liste von Tönen: eine Tabelle mit der Kopfzeile onset,duration,pitch (Sekunden, Sekunden, MIDI-Nummer) oder eine MIDI-Datei.',
       range: ({ lowest, highest }) => `${decimalOf(lowest)} bis ${decimalOf(highest)}`,
-      exit: 'Es endet mit 0, wenn bewertet wurde, mit 1, wenn die Eingabe nicht bewertet werden kann, mit 2 bei falschem Aufruf.',
+      exit: 'Der Rückgabewert ist 0, wenn bewertet wurde, 1, wenn die Eingabe nicht bewertet werden kann, 2 bei falschem Aufruf.',
       sections: {
-        chords: 'Die Akkorde darunter',
+        chords: 'Die Akkorde unter der Linie',
         grading: 'Wie bewertet wird',
         output: 'Was herauskommt',
         band: 'Die Band als Datei',
@@ -2200,48 +2204,49 @@ export const de: Words = {
       },
       options: {
         chart:
-          'Der Chart: Taktstriche und Akkorde, "| G7 | C7 | G7 | D7 |", ausgeschrieben oder als Datei (Text, MusicXML, MIDI mit Akkord-Markern); "form:NAME in TONART" für eine eingebaute Form. Er läuft herum, bis die Eingabe endet. Akkorde stehen auf Englisch: B und Bb statt H und B.',
+          'Der Chart: Taktstriche und Akkorde, "| G7 | C7 | G7 | D7 |", als Text oder als Name einer Datei (Text, MusicXML, MIDI mit Akkord-Markern); "form:NAME in TONART" für eine eingebaute Form. Er wiederholt sich, bis die Eingabe endet. Akkorde stehen auf Englisch: B und Bb statt H und B.',
         tempo: ({ range }) => `Schläge in der Minute, ${range}; das des Charts, wenn er eines hat.`,
         firstBeat: 'Wann der erste Takt beginnt, vom Anfang von FILE an. 0, wenn nichts angegeben ist.',
         beats:
-          'Statt eines Charts: eine Tabelle mit dem Kopf time,chord, eine Zeile für jeden Schlag, ein leerer Akkord, wo der letzte weitergilt.',
+          'Statt eines Charts: eine Tabelle mit der Kopfzeile time,chord und einer Zeile für jeden Schlag; ein leerer Akkord lässt den letzten weitergelten.',
         meter: ({ meters }) => `${meters.join(', ')}. 4/4, wenn nichts angegeben ist.`,
         swing: ({ range }) =>
           `Anteil des Schlags, den die erste Achtel einnimmt, ${range}. 0,5, wenn nichts angegeben ist.`,
-        rise: 'Das Tempo steigt nach jedem Chorus um so viel, oder nach so vielen Takten, bis 280.',
-        transpose: 'Der Chart um so viele Halbtöne höher, mit einem Minus tiefer.',
+        rise: 'Das Tempo steigt nach jedem Chorus um BPM, oder nach so vielen Takten (BARS), bis 280.',
+        transpose: 'Setzt den Chart um so viele Halbtöne höher, mit einem Minus tiefer.',
         trade:
-          'Spieler und Band wechseln sich nach so vielen Takten ab, der Spieler zuerst: Nur seine werden bewertet.',
-        feel: 'Wie gespielt wird, wenn der Chart es nicht sagt: Ein Teil mit anderem Feel swingt danach.',
-        key: 'Für die zweite Lesart jedes Tons, auf Englisch, etwa Bb oder "F# minor"; die des Charts, wenn nichts angegeben ist.',
+          'Spieler und Band wechseln sich nach so vielen Takten ab, der Spieler zuerst: Nur was er spielt, wird bewertet.',
+        feel: 'Das Feel, wenn der Chart keines nennt; Teile mit eigenem Feel behalten es.',
+        key: 'Die Tonart der Linie, auf Englisch, etwa Bb oder "F# minor", für die Stufe jedes Tons in der Tonart; die des Charts, wenn nichts angegeben ist.',
         reference: ({ range }) =>
           `A4, ${range} Hz, oder aus den Tönen gefunden. 440, wenn nichts angegeben ist.`,
         anticipation: ({ range }) =>
-          `Wie früh ein Ton zum nächsten Akkord gehören kann, ${range}; 0 ist der Akkord am Einsatz. Eine Achtel, wenn nichts angegeben ist.`,
+          `Wie früh ein Ton beginnen und doch zum nächsten Akkord gehören kann, ${range}; bei 0 zählt der Akkord, der am Anfang des Tons klingt. Eine Achtel, wenn nichts angegeben ist.`,
         tolerance: ({ range }) =>
-          `Wie ungenau ein Ton an einem Wechsel sein darf, ${range} ms; 50, wenn nichts angegeben ist. --anticipation 0 schaltet es ab.`,
-        full: 'Jede Zahl auf der Seite; ohne das passt die Seite auf einen Bildschirm.',
-        chorus: 'Zu --explain: dieser Takt nur in diesem Chorus, ab 1 gezählt.',
-        palette: ({ names }) => `Was als Farbe zählt: ${names.join(', ')}.`,
+          `Wie ungenau die Zeit eines Tons an einem Wechsel sein darf, ${range} ms; 50, wenn nichts angegeben ist. --anticipation 0 schaltet es ab.`,
+        full: 'Gibt jede Zahl aus; ohne das passt die Seite auf einen Bildschirm.',
+        chorus: 'Mit --explain: erklärt den Takt nur in diesem Chorus, ab 1 gezählt.',
+        palette: ({ names }) =>
+          `Die Skalen neben den Akkorden; ihre Töne zählen als Skalentöne: ${names.join(', ')}.`,
         aim: ({ ids }) =>
           `Misst dieses Ziel zuerst; es dürfen mehrere sein. Eine eigene Datei oder ${ids.join(', ')}.`,
         instrument: ({ ids }) => `Sagt, wo die empfohlenen Töne liegen: ${ids.join(', ')}.`,
-        capo: 'Der Bund, auf dem der Kapodaster liegt.',
+        capo: 'Der Bund des Kapodasters.',
         backing:
           'Eine Aufnahme der Begleitung, die das Mikrofon mitgehört hat: Sie wird im Take gefunden, bis zu 10 Sekunden davor oder danach, und vor dem Hören herausgenommen.',
         part: 'Die Stimme, die aus einer MIDI-Datei mit mehreren zu nehmen ist.',
-        json: 'Der Bericht als JSON und sonst nichts; landfall schema gibt seine Form aus.',
-        explain: 'Die Gründe hinter jeder Landung und jedem Ton dieses Takts.',
+        json: 'Gibt den Bericht als JSON aus und sonst nichts; landfall schema gibt sein Schema aus.',
+        explain: 'Gibt die Gründe hinter jeder Landung und jedem Ton dieses Takts aus.',
         language: ({ codes }) =>
           `Die Sprache der Seite: ${joinWith(codes, 'oder')}. en, wenn nichts angegeben ist.`,
-        out: 'landfall band: wohin zu schreiben ist: eine Aufnahme (.wav), eine MIDI-Datei (.mid) oder der Chart als Noten (.musicxml).',
+        out: 'landfall band: die Ausgabedatei: eine Aufnahme (.wav), eine MIDI-Datei (.mid) oder der Chart als Noten (.musicxml).',
         bandFeel: ({ names }) =>
           `${names.join(', ')}; das des Charts, wenn nichts angegeben ist, sonst shuffle.`,
-        bandSwing: 'Wie oben; was das Feel bei diesem Tempo hat, wenn nichts angegeben ist.',
-        bandTurns: 'Wie oben; in ihren Runden spielt die Band eine Linie zum Ziel --aim.',
+        bandSwing: 'Wie oben; der übliche Swing des Feels bei diesem Tempo, wenn nichts angegeben ist.',
+        bandTurns: 'Wie oben; wenn die Band dran ist, spielt sie eine Linie zum Ziel --aim.',
         drone: 'Der Grundton der Tonart, oder Grundton und Quinte, gehalten anstelle von Bass und Akkorden.',
         choruses: ({ range }) =>
-          `Wie oft der Chart herumläuft, ${range}. 3, wenn nichts angegeben ist; ein Schluss folgt.`,
+          `Wie oft der Chart gespielt wird, ${range}. 3, wenn nichts angegeben ist; ein Schluss folgt.`,
         seed: 'Dieselbe Zahl spielt dieselben Töne. 1, wenn nichts angegeben ist.',
         forms: 'Die eingebauten Formen.',
         schema: 'Das JSON-Schema des Berichts.',

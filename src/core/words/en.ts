@@ -103,7 +103,7 @@ const VERDICTS: Readonly<Record<VerdictCode, string>> = {
 function luck(expected: number | null): string {
   if (expected === null) return 'what luck gives is not known';
   if (expected === 0) return 'luck gives none';
-  if (expected < 0.5) return 'luck gives hardly one';
+  if (expected < 0.5) return 'luck gives less than one';
   return `luck gives about ${Math.round(expected)}`;
 }
 
@@ -111,8 +111,8 @@ const countedLandings = ({ hits, of, tones }: Landed): string =>
   `${hits} of ${several(of, 'landing')} ${hits === 1 || of === 1 ? 'is' : 'are'} on ` +
   (tones === 'thirds' ? 'the third' : 'a guide tone (no chord here has a third)');
 
-/** "one chorus", "3 choruses" */
-const choruses = (count: number): string => (count === 1 ? 'one chorus' : `${count} choruses`);
+/** "one more chorus", "3 more choruses" */
+const moreOf = (count: number): string => (count === 1 ? 'one more chorus' : `${count} more choruses`);
 
 /** "half a bar", "2.5 bars" */
 function bars(count: number): string {
@@ -151,7 +151,7 @@ function adviceStep({ semitones, resolve, resolveDegree, where }: AdviceFacts, f
   return `${step}${start} lies ${resolve}, its ${resolveDegree}${where === null ? '' : ` (${where})`}`;
 }
 
-/** Against the nearest eighth or a change, in ms; negative is early. Under 10 ms nobody hears a difference. */
+/** Against the nearest eighth or a change, in ms; negative is early. A difference under 10 ms can’t be heard. */
 function lateness(ms: number): string {
   const rounded = Math.round(Math.abs(ms));
   return rounded < 10 ? 'on time' : `${rounded} ms ${ms < 0 ? 'early' : 'late'}`;
@@ -318,7 +318,7 @@ export const en = {
       fifth: 'fifth',
       seventh: 'seventh',
       extension: 'extension',
-      colour: 'colour',
+      colour: 'scale tone',
       blue: 'blue note',
       outside: 'outside',
     },
@@ -328,16 +328,16 @@ export const en = {
   // spelled; a share or an expected number that is null is not told.
   report: {
     headline: {
-      noNotes: 'No note was heard under a chord: there is nothing to grade yet.',
-      noLandings: 'No chord arrived while you played: there is no landing to judge.',
+      noNotes: 'No note was heard over a chord: there is nothing to grade yet.',
+      noLandings: 'The chord did not change while you played: there is no landing to judge.',
       judged: ({
         verdict,
         moreChoruses,
         ...counted
       }: Landed & { verdict: VerdictCode; moreChoruses: number | null }) =>
         `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
-        `${moreChoruses === null ? '' : ` ${capital(choruses(moreChoruses))} more would say something.`}`,
-      /** One step deeper than the sentence. */
+        `${moreChoruses === null ? '' : ` ${capital(moreOf(moreChoruses))} would be enough to tell.`}`,
+      /** The figures behind the sentence. */
       numbers: ({ low, high, tail }: { low: number; high: number; tail: number }) =>
         `95 % interval ${Math.round(low * 100)} to ${Math.round(high * 100)} %, ${pValue(tail)}.`,
     },
@@ -395,7 +395,7 @@ export const en = {
         `A figure comes back: ${notes.join(' ')}${more > 0 ? ` and ${more} more` : ''}, ${times(count)}${bar === null ? '' : `, first in bar ${bar}`}` +
         `${changes.length === 0 ? '' : ` (${changes.join(', ')})`}.`,
       figureChanges: {
-        movedInBar: ({ count }: { count: number }) => `${times(count)} elsewhere in the bar`,
+        movedInBar: ({ count }: { count: number }) => `${times(count)} at another place in the bar`,
         otherOctave: ({ count }: { count: number }) => `${times(count)} in another octave`,
         otherChord: ({ count }: { count: number }) => `${times(count)} ending over another chord`,
         otherEnd: ({ count }: { count: number }) => `${times(count)} more with another last note`,
@@ -432,7 +432,7 @@ export const en = {
         spreadMs: number;
         notes: number;
       }) =>
-        `All of it lies about ${ms} ms ${isLate ? 'behind' : 'ahead of'} the beat (${notes} notes, within ±${spreadMs} ms), more than players do: the delay is probably set too ${isLate ? 'short' : 'long'} by that.`,
+        `Your notes lie about ${ms} ms ${isLate ? 'behind' : 'ahead of'} the beat (${notes} notes, give or take ${spreadMs} ms). That is more than players usually do: the delay is probably set about ${ms} ms too ${isLate ? 'short' : 'long'}.`,
       unclear: ({
         ms,
         isLate,
@@ -444,14 +444,14 @@ export const en = {
         spreadMs: number;
         notes: number;
       }) =>
-        `All of it lies beside the beats (${notes} notes, within ±${spreadMs} ms), more than players do: about ${ms} ms ${isLate ? 'behind' : 'ahead of'} them, or more to the other side. The delay is probably wrong, and the notes alone can't say by how much: measure it.`,
+        `Your notes miss the beats, all by about the same time (${notes} notes, give or take ${spreadMs} ms) and by more than players usually do: about ${ms} ms ${isLate ? 'behind' : 'ahead of'} the beats, or further ${isLate ? 'ahead of' : 'behind'} them. The delay is probably wrong. The notes alone do not show by how much, so measure it.`,
     },
 
     timing: {
       ahead: ({ ms }: { ms: number }) =>
-        `You play about ${ms} ms ahead of the beat; the notes are graded all the same.`,
+        `You play about ${ms} ms ahead of the beat; that does not change the grades.`,
       behind: ({ ms }: { ms: number }) =>
-        `You play about ${ms} ms behind the beat; the notes are graded as if on it.`,
+        `You play about ${ms} ms behind the beat; the notes are graded as if they were on it.`,
     },
 
     lost: {
@@ -476,10 +476,10 @@ export const en = {
           over.length === 0 ? 'The chart has no such chord.' : `The chart has no ${joinWith(over, 'or')}.`,
         none: ({ events, over }: AimEvents) => `No ${aimEvents(events, 0, over)} in this take.`,
         few: ({ hits, of, least, events, over }: AimEvents & { hits: number; of: number; least: number }) =>
-          `${hits} of ${of} ${aimEvents(events, of, over)}; it takes ${least} to tell.`,
-        /** A tone to keep off that is never played shows nothing. */
+          `${hits} of ${of} ${aimEvents(events, of, over)}; it takes at least ${least} to tell.`,
+        /** Nothing is shown by a tone to avoid that the player never plays anyway. */
         notUsed: ({ hits, of, events, over }: AimEvents & { hits: number; of: number }) =>
-          `${hits} of ${of} ${aimEvents(events, of, over)}, but you hardly play that tone elsewhere: nothing shows yet that you keep off it.`,
+          `${hits} of ${of} ${aimEvents(events, of, over)}, but you hardly play that tone elsewhere either: nothing shows yet that you avoid it.`,
         counted: ({
           hits,
           of,
@@ -502,9 +502,9 @@ export const en = {
         }) =>
           `${hits} of ${of} ${aimEvents(events, of, over)}; the aim is ${percent(toReach)}` +
           `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': enough, but no more than luck may give' : ''}` +
-          `${moreChoruses === null ? '' : `; ${choruses(moreChoruses)} more would tell`}.`,
+          `${moreChoruses === null ? '' : `; ${moreOf(moreChoruses)} would be enough to tell`}.`,
       },
-      /** Names and tasks of the house's own aims, by their ids. */
+      /** Names and tasks of the built-in aims, by their ids. */
       house: {
         'guide-tones': {
           name: 'Thirds and sevenths',
@@ -545,7 +545,7 @@ export const en = {
           task: 'End three of four phrases on a tone of the chord under them.',
         },
         'off-the-third-over-four': {
-          name: 'Keep off the key’s major third over the IV',
+          name: 'Avoid the key’s major third over the IV',
           task: 'Over the IV, play the key’s b3 or 4 where you would have played its major third.',
         },
       },
@@ -563,7 +563,7 @@ export const en = {
       'phrase end': (told: AdviceFacts) =>
         `${told.bars}: over ${told.chord} a phrase ends on ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
       'hanging b3': (told: AdviceFacts) =>
-        `${told.bars}: over ${told.chord} the b3, ${told.played}, is left hanging${timesAfter(told.count)}. ${adviceStep(told)}.`,
+        `${told.bars}: over ${told.chord} the b3, ${told.played}, is not resolved${timesAfter(told.count)}. ${adviceStep(told)}.`,
       'third near': (told: AdviceFacts) =>
         `${told.bars}: into ${told.chord} you go from ${told.from} to ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told, told.from)}.`,
       /** Where a tone lies on a neck, strings counted from the highest. */
@@ -584,9 +584,9 @@ export const en = {
         fifth: ({ chord }: { chord: string }) => `the fifth of ${chord}`,
         seventh: ({ chord }: { chord: string }) => `the seventh of ${chord}`,
         extension: ({ chord }: { chord: string }) => `an extension that ${chord} names`,
-        colour: ({ chord }: { chord: string }) => `a colour from the palette over ${chord}`,
+        colour: ({ chord }: { chord: string }) => `a scale tone over ${chord}`,
         blue: ({ chord }: { chord: string }) => `a blue note over ${chord}`,
-        outside: ({ chord }: { chord: string }) => `outside ${chord} and the palette`,
+        outside: ({ chord }: { chord: string }) => `outside ${chord} and the scales`,
       },
       noChord: 'no chord under it',
       degrees: ({ degree, keyDegree, key }: { degree: string | null; keyDegree: string; key: string }) =>
@@ -598,9 +598,9 @@ export const en = {
       doubtful: ({ confidence }: { confidence: number }) =>
         `The listener is not sure of this note (confidence ${percent(confidence)}), so it counts in no share.`,
       takenOut: 'You took this note out, so it counts in no share.',
-      /** Of a note that counts because the player has said so. */
+      /** Of a note that counts because the player wants it to. */
       chosen: ({ confidence }: { confidence: number }) =>
-        `The listener was not sure of this note (confidence ${percent(confidence)}); it counts because you let it.`,
+        `The listener was not sure of this note (confidence ${percent(confidence)}); it counts because you chose so.`,
       second: ({ name }: { name: string }) => `${name} sounds with it.`,
       manner: ({
         bend,
@@ -637,19 +637,19 @@ export const en = {
         return facts.length === 0 ? '' : `${capital(facts.join(', '))}.`;
       },
       rule: {
-        onset: ({ chord }: { chord: string }) => `${chord} stands where it starts.`,
+        onset: ({ chord }: { chord: string }) => `${chord} sounds when it starts.`,
         anticipation: ({ beats, chord }: { beats: number; chord: string }) =>
           `It starts ${trimmed(beats)} beat before ${chord}, lasts until that arrives, and is one of its tones.`,
         onTheChange: ({ chord }: { chord: string }) =>
-          `It starts so little before ${chord} that it is played on the change.`,
-        noChord: 'No chord stands where it starts.',
+          `It starts so shortly before ${chord} that it counts as played on the change.`,
+        noChord: 'No chord sounds when it starts.',
       },
       /** What the notes beside it make of a tone outside the chord; `notes` are those notes. */
       function: {
         passing: ({ notes }: { notes: readonly string[] }) =>
           notes.length > 1
             ? `It passes by step, all in one direction, between two chord tones${inBrackets(notes)}.`
-            : `It goes on by step${inBrackets(notes)}.`,
+            : `It moves on by step${inBrackets(notes)}.`,
         neighbour: ({ notes }: { notes: readonly string[] }) =>
           notes.length > 1
             ? `It is a neighbour: a step away from a chord tone and back${inBrackets(notes)}.`
@@ -669,17 +669,17 @@ export const en = {
         anticipation: ({ notes }: { notes: readonly string[] }) =>
           `It anticipates the chord to come${inBrackets(notes)}.`,
         free: ({ notes }: { notes: readonly string[] }) =>
-          `It stands free: no step leads on from it${inBrackets(notes)}.`,
+          `It is left by no step, so it leads to no other note${inBrackets(notes)}.`,
       },
       landing: ({ chord, degree, offsetMs }: ArrivalFacts & { offsetMs: number }) =>
         `The landing on the change to ${chord}: ${degree}, ${lateness(offsetMs)}`,
       anticipated: ({ chord, degree }: ArrivalFacts) =>
         `The landing on the change to ${chord}: ${degree}, an eighth early, as an anticipation`,
-      /** Behind a landing on no chord tone. */
+      /** Follows a landing that is on no chord tone. */
       putRight: ({ name, beats }: { name: string; beats: number }) =>
-        `; a step puts it right, to ${name}, ${beats < 0.05 ? 'at once' : `${trimmed(beats)} ${beats === 1 ? 'beat' : 'beats'} later`}`,
+        `; the line resolves it by a step, to ${name}, ${beats < 0.05 ? 'at once' : `${trimmed(beats)} ${beats === 1 ? 'beat' : 'beats'} later`}`,
       blueThird: ({ cents }: { cents: number }) =>
-        `It is a blue third, ${Math.round(cents)} cents above the b3: where the style wants it.`,
+        `It is a blue third, ${Math.round(cents)} cents above the b3: the blues is played so.`,
       held: ({ chord, degree }: ArrivalFacts) =>
         `Held over the change to ${chord}, where it is the ${degree}`,
       guideTone: {
@@ -688,7 +688,7 @@ export const en = {
           `; the guide tone ${from} moves by step to ${to}`,
       },
       open: ({ chord, bar, chorus }: { chord: string; bar: number; chorus: number }) =>
-        `Open: nothing sounds at the change to ${chord} in bar ${bar}${chorus === 1 ? '' : `, chorus ${chorus}`}.`,
+        `A rest: nothing sounds at the change to ${chord} in bar ${bar}${chorus === 1 ? '' : `, chorus ${chorus}`}.`,
       emptyBar: ({ bar, chorus }: { bar: number; chorus: number | null }) =>
         `Nothing was played in bar ${bar}${chorus === null ? '' : ` of chorus ${chorus}`}.`,
     },
@@ -726,7 +726,7 @@ export const en = {
       const tempo = bpm === null ? '' : `${trimmed(bpm, 1)} bpm${rising}, `;
       const turns = turnBars === null ? '' : `, your turns of ${turnBars} ${noun(turnBars, 'bar')}`;
       return (
-        `${notes} ${noun(notes, 'note')} over ${rounds > 1 ? `${choruses(rounds)} of ` : ''}${bars} ${noun(bars, 'bar')} in ${key}, ${tempo}` +
+        `${notes} ${noun(notes, 'note')} over ${rounds > 1 ? `${rounds} choruses of ` : ''}${bars} ${noun(bars, 'bar')} in ${key}, ${tempo}` +
         `A4 ${trimmed(referenceHz, 1)} Hz${estimated ? ' (found)' : ''}${anticipationBeats === null ? '' : `, anticipation ${trimmed(anticipationBeats)} beat`}${turns}`
       );
     },
@@ -746,7 +746,7 @@ export const en = {
       'too short to tell': 'too few to tell',
     },
     form: {
-      legend: 'chorus by chorus: > leans into, ~ held over, ( ) not in the chord, · open',
+      legend: 'chorus by chorus: b3>3 b3 into 3, ~ held over, ( ) not in the chord, · rest',
       chord: ({
         thirds,
         landed,
@@ -758,7 +758,7 @@ export const en = {
         chordTones: number;
         open: number;
       }) =>
-        `${thirds} of ${landed} on the third, ${chordTones} on a chord tone${open === 0 ? '' : `, ${open} open`}`,
+        `${thirds} of ${landed} on the third, ${chordTones} on a chord tone${open === 0 ? '' : `, ${several(open, 'rest')}`}`,
       more: ({ chords }: { chords: number }) => `and ${chords} more ${noun(chords, 'chord')}`,
     },
     /** The headings in the margin, nine letters at most. */
@@ -809,7 +809,7 @@ export const en = {
         leftHanging: number;
       }) =>
         `Of ${several(notes, 'note')} over chords with a major third ${thirds} ${thirds === 1 ? 'is' : 'are'} the 3 and ${flatThirds} the b3. ` +
-        `b3 into 3: ${times(leans)}${inBrackets(ways)}; 3 back to b3: ${times(falls)}; b3 left hanging: ${times(leftHanging)}.`,
+        `b3 into 3: ${times(leans)}${inBrackets(ways)}; 3 back to b3: ${times(falls)}; b3 not resolved: ${times(leftHanging)}.`,
       ways: {
         slid: ({ count }: { count: number }) => `${count} slid`,
         hammered: ({ count }: { count: number }) => `${count} hammered`,
@@ -817,7 +817,7 @@ export const en = {
         picked: ({ count }: { count: number }) => `${count} picked`,
       },
       blue: ({ count, lowCents, highCents }: { count: number; lowCents: number; highCents: number }) =>
-        `Blue thirds between the two: ${count}, ${lowCents === highCents ? lowCents : `${lowCents} to ${highCents}`} cents above the b3. They are no wrong notes.`,
+        `Blue thirds between the two: ${count}, ${lowCents === highCents ? lowCents : `${lowCents} to ${highCents}`} cents above the b3. They are not wrong notes.`,
     },
     palette: {
       mixture: ({
@@ -849,20 +849,20 @@ export const en = {
         removedDb: number;
       }) =>
         `Heard from ${decimal(offsetSeconds, 3)} s on` +
-        `${driftPpm === 0 ? '' : `, ${Math.abs(driftPpm)} ppm ${driftPpm > 0 ? 'fast' : 'slow'}`}; taken out by ${removedDb} dB before listening.`,
+        `${driftPpm === 0 ? '' : `, ${Math.abs(driftPpm)} ppm ${driftPpm > 0 ? 'fast' : 'slow'}`}; ${removedDb === 0 ? 'it could not be made quieter' : `made ${removedDb} dB quieter`} before listening.`,
     },
     suspected: {
       key: ({ semitones }: { semitones: number }) => `Grade it again with --transpose ${semitones}.`,
       place: ({ firstBeat }: { firstBeat: string }) => `Grade it again with --first-beat ${firstBeat}.`,
     },
     /** The last line of the short page. */
-    more: 'More: --full has every figure, --explain BAR the reasons.',
+    more: 'More: --full prints every figure, --explain BAR the reasons.',
     aims: {
       tried: ({ name, verdict, evidence }: { name: string; verdict: string; evidence: string }) =>
         `${name}: ${verdict}. ${evidence}`,
       reached: ({ names }: { names: readonly string[] }) => `Reached: ${names.join('; ')}.`,
       /** The aim that was tried for stays the next one. */
-      stay: ({ task }: { task: string }) => `Next: stay with it. ${task}`,
+      stay: ({ task }: { task: string }) => `Next: stay with this aim. ${task}`,
       next: ({ name, evidence, task }: { name: string; evidence: string; task: string }) =>
         `Next: ${name}. ${evidence} ${task}`,
       nextInShort: ({ name, task }: { name: string; task: string }) => `${name}. ${task}`,
@@ -874,29 +874,29 @@ export const en = {
   problems: {
     // ── charts ──
     'chart.tooLong': ({ characters }: { characters: number }) =>
-      `The chart is longer than ${characters} characters: it is read in parts only.`,
+      `The chart is longer than ${characters} characters: shorten it, or grade it in parts.`,
     'chart.noBars': 'The chart has no bars: write chords between bar lines, like | G7 | C7 | G7 | D7 |.',
     'chart.repeatOpen': ({ line }: { line: number }) =>
-      `Line ${line} opens a repeat that never closes: write :| behind its last bar.`,
+      `Line ${line} opens a repeat that is never closed: write :| behind its last bar.`,
     'chart.signsAtEnd': 'A segno or coda sign at the end has no bar behind it.',
     'chart.endingWithoutRepeat': ({ bar }: { bar: number }) =>
       `Bar ${bar} starts an ending, but no repeat sign :| closes it.`,
     'chart.chorusTooLong': ({ bars }: { bars: number }) =>
-      `The chart plays ${bars} bars and more before it comes round: shorten its repeats.`,
+      `The chart plays ${bars} bars or more before it starts again: shorten its repeats.`,
     'chart.noBarLines': ({ line }: { line: number }) =>
       `Line ${line} has chords but no bar lines: write them between bar lines, like | C7 | F7 |.`,
     'chart.headingTooLate': ({ line, word }: { line: number; word: string }) =>
-      `Line ${line}: ${word} stands above the first bar; only feel and key may change on the way.`,
+      `Line ${line}: ${word} must stand above the first bar; only feel and key may change later.`,
     'chart.headingEmpty': ({ line, word }: { line: number; word: string }) =>
-      `Line ${line}: ${word} says nothing; write a value behind it or take the line out.`,
+      `Line ${line}: ${word} has no value; write one behind it or delete the line.`,
     'chart.sectionName': ({ line, name }: { line: number; name: string }) =>
       `Line ${line}: “${name}” can’t name a section; write letters and words in brackets, like [A] or [Bridge].`,
     'chart.chordWithoutBarLines': ({ name }: { name: string }) =>
-      `${name} stands without bar lines: a bar of it is | ${name} |.`,
+      `${name} has no bar lines around it: write a bar as | ${name} |.`,
     'chart.sectionEmpty': ({ name, feel }: { name: string | null; feel: string | null }) =>
-      `Section ${name ?? (feel === null ? 'in another key' : `with the feel ${feel}`)} has no bars: write some behind it or take its line out.`,
+      `Section ${name ?? (feel === null ? 'in another key' : `with the feel ${feel}`)} has no bars: write some behind it or delete its line.`,
     'chart.noHeading': ({ line, text }: { line: number; text: string }) =>
-      `Line ${line}: “${text}” is no heading; write the word, a colon and its value.`,
+      `Line ${line}: “${text}” is not a heading; write a word, a colon and a value.`,
     'chart.unknownHeading': ({
       line,
       word,
@@ -905,7 +905,7 @@ export const en = {
       line: number;
       word: string;
       known: readonly string[];
-    }) => `Line ${line}: “${word}” is no heading of a chart; there are ${known.join(', ')}.`,
+    }) => `Line ${line}: “${word}” is not a heading of a chart; the headings are ${known.join(', ')}.`,
     'chart.barEmpty': ({ bar }: InBar) =>
       `${barOrPickup(bar)} is empty: write % to repeat the bar before, or N.C. for no chord.`,
     'chart.signWithoutBar': ({ line, signs }: { line: number; signs: string }) =>
@@ -916,7 +916,7 @@ export const en = {
       `A pickup is shorter than a bar: ${beats} beats don’t fit before ${meter}.`,
     'chart.pickupRepeated': 'The pickup is played once: put repeats and signs behind it.',
     'chart.repeatInRepeat': ({ bar }: InBar) =>
-      `${barOrPickup(bar)} opens a repeat inside a repeat: close the first with :| before.`,
+      `${barOrPickup(bar)} opens a repeat inside a repeat: close the first one with :| before it.`,
     'chart.repeatWithoutBar': ({ line }: { line: number }) =>
       `Line ${line}: a repeat closes here with no bar in it.`,
     'chart.repeatTimes': ({ bar, times: count, most }: { bar: number; times: number; most: number }) =>
@@ -926,7 +926,7 @@ export const en = {
     'chart.markFirst': ({ bar }: InBar) =>
       `${barOrPickup(bar)} starts with a beat mark, but no chord stands before it: write the chord first.`,
     'chart.noBeats': ({ bar, word, symbol }: InBar & { word: string; symbol: string }) =>
-      `${barOrPickup(bar)}: ${word} lasts no beats; write how many, like ${symbol}:2.`,
+      `${barOrPickup(bar)}: ${word} lasts 0 beats; write how many, like ${symbol}:2.`,
     'chart.percentBesideChords': ({ bar }: InBar) =>
       `${barOrPickup(bar)}: % repeats a whole bar and stands alone in it; to hold a chord for a beat write /.`,
     'chart.chord': ({ bar, symbol, hint }: InBar & { symbol: string; hint: ChordHint }) =>
@@ -936,9 +936,9 @@ export const en = {
     'chart.beatSum': ({ bar, written, holds }: InBar & { written: number; holds: number }) =>
       `${barOrPickup(bar)} has ${trimmed(written, 3)} ${noun(written, 'beat')} written, but holds ${trimmed(holds, 3)}: each chord and each / is one beat.`,
     'chart.meter': ({ line, value, known }: { line: number; value: string; known: readonly string[] }) =>
-      `Line ${line}: “${value}” is no meter that can be played; write one of ${known.join(', ')}.`,
+      `Line ${line}: “${value}” is not a meter that can be played; write one of ${known.join(', ')}.`,
     'chart.key': ({ line, value }: { line: number; value: string }) =>
-      `Line ${line}: “${value}” is no key; write a tonic and, for minor, the word: Bb, F# minor.`,
+      `Line ${line}: “${value}” is not a key; write a tonic and, for minor, the word: Bb, F# minor.`,
     'chart.number': ({
       line,
       word,
@@ -962,11 +962,11 @@ export const en = {
     'chart.noFine': ({ bar, jump }: { bar: number; jump: string }) =>
       `Bar ${bar} says ${jump}, but there is no Fine: write Fine behind the bar it ends with.`,
     'chart.noToCoda': ({ bar, jump }: { bar: number; jump: string }) =>
-      `Bar ${bar} says ${jump}, but no bar goes there: write To Coda behind the bar before the leap.`,
+      `Bar ${bar} says ${jump}, but no bar goes there: write To Coda behind the bar that jumps to it.`,
     'form.unknown': ({ name, known }: { name: string; known: readonly string[] }) =>
       `There is no form “${name}”; the forms are ${known.join(', ')}.`,
     'form.key': ({ key, form }: { key: string; form: string }) =>
-      `“${key}” is no key for the ${form}; write its tonic, like Bb or F#.`,
+      `“${key}” is not a key for the ${form}; write its tonic, like Bb or F#.`,
     'form.mode': ({ form, mode, tonic, asked }: { form: string; mode: Mode; tonic: string; asked: Mode }) =>
       `The ${form} is in ${mode}, not ${tonic} ${asked}; leave the mode out or take another form.`,
     'beats.tooFew': ({ rows }: { rows: number }) =>
@@ -980,24 +980,24 @@ export const en = {
 
     // ── files ──
     'file.empty': ({ name }: Named) => `${name} is empty; give a recording or a list of notes.`,
-    'file.tagOnly': ({ name }: Named) => `${name} holds a tag and no sound; the file may be cut short.`,
+    'file.tagOnly': ({ name }: Named) => `${name} holds a tag but no sound; the file may be cut short.`,
     'file.foreign': ({ name, kind }: Named & { kind: ForeignFile }) =>
       `${name} is ${FOREIGN_FILES[kind]}, which can’t be graded; ${foreignAdvice(kind)}.`,
     'file.zeros': ({ name }: Named) =>
-      `${name} holds zeros and no recording; it may not have been saved to its end.`,
-    'file.unknown': ({ name }: Named) => `${name} is of no kind that can be graded. ${READABLE_FILES}.`,
-    'file.text': ({ name }: Named) => `${name} is text, and no sound or list of notes. ${READABLE_FILES}.`,
+      `${name} holds only zeros and no recording; it may not have been saved completely.`,
+    'file.unknown': ({ name }: Named) => `${name} is not a file that can be graded. ${READABLE_FILES}.`,
+    'file.text': ({ name }: Named) => `${name} is text, not sound or a list of notes. ${READABLE_FILES}.`,
     'file.beats': ({ name }: Named) =>
-      `${name} is a list of beats, and no notes: it belongs under a line (at the command line, after --beats); give a recording or a list of notes.`,
+      `${name} is a list of beats, not of notes: it goes with a line (at the command line, after --beats); give a recording or a list of notes.`,
     'file.notesNoSound': ({ name }: Named) =>
       `${name} is a list of notes and holds no sound; give a recording.`,
     'file.tooLongForWhole': ({ name, minutes }: Named & { minutes: number }) =>
       `${name} is longer than ${minutes} minutes; cut it into takes, or grade it on the command line.`,
     'file.tooLongToPlay': ({ name, minutes }: Named & { minutes: number }) =>
-      `${name} is longer than ${minutes} minutes: cut out the part you play to.`,
+      `${name} is longer than ${minutes} minutes: keep only the part you play to.`,
     'file.listTooLong': ({ name }: Named) => `${name} is too long for a list of notes; cut it into takes.`,
     'file.notAllText': ({ name }: Named) =>
-      `${name} is not all text; save it as a UTF-8 table and try again.`,
+      `${name} is not text throughout; save it as a UTF-8 table and try again.`,
     'file.notText': ({ name }: Named) => `${name} is not text; save it as UTF-8 text and try again.`,
     'file.noSound': ({ name }: Named) =>
       `${name} holds no sound that can be read; it may be damaged: save or export it again.`,
@@ -1019,11 +1019,11 @@ export const en = {
         duration: 'a number of seconds, 0 or more',
         pitch: `a MIDI number from 0 to ${highest}`,
       };
-      return `${name}, line ${line}: the ${column} "${cell}" is not ${range[column]}; mend that line.`;
+      return `${name}, line ${line}: the ${column} "${cell}" is not ${range[column]}; correct that line.`;
     },
     'notes.none': ({ name }: Named) => `${name} has a header and no notes under it; add a row for each note.`,
     'beats.cell': ({ name, line, cell }: Named & { line: number; cell: string }) =>
-      `${name}, line ${line}: the time "${cell}" is not a number of seconds; mend that line.`,
+      `${name}, line ${line}: the time "${cell}" is not a number of seconds; correct that line.`,
     'beats.fileOrder': ({
       name,
       line,
@@ -1032,7 +1032,7 @@ export const en = {
     }: Named & { line: number; seconds: number; before: number }) =>
       `${name}, line ${line}: the beat at ${seconds} s does not come after the one before it, at ${before} s; put the beats in order, one row each.`,
     'beats.fileTooFew': ({ name, beats }: Named & { beats: number }) =>
-      `${name} has ${beats === 0 ? 'no beats' : 'one beat only'}; it needs two beats or more.`,
+      `${name} has ${beats === 0 ? 'no beats' : 'only one beat'}; it needs two or more.`,
     'midiFile.damaged': ({ name }: Named) =>
       `${name} is a damaged MIDI file; save it again as a standard MIDI file.`,
     'midiFile.format': ({ name, format }: Named & { format: number }) =>
@@ -1045,26 +1045,27 @@ export const en = {
     'midiFile.meterChanges': ({ name, from, to }: Named & { from: string; to: string }) =>
       `${name} changes its meter from ${from} to ${to}; a chart has one meter: split the file there.`,
     'midiFile.meter': ({ name, meter }: Named & { meter: string }) =>
-      `${name} is in ${meter}, which no chart here can be in.`,
+      `${name} is in ${meter}, a meter that a chart can’t have here.`,
     'midiFile.noChords': ({ name }: Named) =>
       `${name} has no chord symbols among its markers and texts; give a chart, or a MIDI file with some.`,
     'score.notXml': ({ name }: Named) => `${name} is not well-formed XML; save it again as MusicXML.`,
     'score.timewise': ({ name }: Named) =>
       `${name} is written bar by bar (score-timewise); save it as a partwise score.`,
-    'score.otherXml': ({ name }: Named) => `${name} is XML, but no MusicXML score.`,
+    'score.otherXml': ({ name }: Named) => `${name} is XML, but not a MusicXML score.`,
     'score.noChords': ({ name }: Named) => `${name} has no chord symbols in it (no harmony elements).`,
     'score.meter': ({ name, bar, meter }: Named & { bar: string; meter: string }) =>
-      `${name}: bar ${bar} is in ${meter}, which no chart here can be in.`,
+      `${name}: bar ${bar} is in ${meter}, a meter that a chart can’t have here.`,
     'score.meterChanges': ({ name, bar, meter }: Named & { bar: string; meter: string }) =>
       `${name}: the meter changes to ${meter} in bar ${bar}; a chart has one meter: split the score there.`,
     'chartFile.tooLong': ({ name }: Named) => `${name} is too long for a chart.`,
     'chartFile.unreadable': ({ name, cause }: Named & { cause: string }) =>
       `${name} can’t be read as a chart: ${cause}`,
-    'chartFile.noScore': ({ name }: Named) => `${name} is a zip archive, but no compressed MusicXML score.`,
+    'chartFile.noScore': ({ name }: Named) =>
+      `${name} is a zip archive, but not a compressed MusicXML score.`,
     'chartFile.damagedArchive': ({ name }: Named) =>
       `${name} is a damaged archive; save the score again as MusicXML.`,
     'sound.noChannel': ({ name }: Named) =>
-      `${name} says that it has no channel; its header is damaged, save it again.`,
+      `${name} has no channel by its header; the header is damaged, so save the file again.`,
     'sound.sampleRate': ({
       name,
       hz,
@@ -1074,15 +1075,15 @@ export const en = {
       `${name} has a sample rate of ${hz} Hz; it must lie between ${lowest} and ${highest} Hz: save it again at 44100 or 48000.`,
     'flac.header': ({ name }: Named) => `${name} is a FLAC file with a damaged header; encode it again.`,
     'flac.empty': ({ name }: Named) =>
-      `${name} is a FLAC file with no samples in it; it may be cut short, encode it again.`,
-    'mp3.empty': ({ name }: Named) => `${name} has no MP3 sound in it; it may be damaged, save it again.`,
+      `${name} is a FLAC file with no samples in it; it may be cut short: encode it again.`,
+    'mp3.empty': ({ name }: Named) => `${name} has no MP3 sound in it; it may be damaged: save it again.`,
     'wav.header': ({ name }: Named) => `${name} is a WAV file with a damaged header; save it again.`,
     'wav.samples': ({ name, format, bits }: Named & { format: string | number; bits: number | null }) =>
       `${name} is a WAV file with ${bits !== null ? `${bits}-bit` : typeof format === 'number' ? `format ${format}` : format} samples, which can’t be read; save it as 16 or 24-bit PCM and try again.`,
     'wav.noFormat': ({ name }: Named) =>
       `${name} is a WAV file that does not say how its samples are written; save it again.`,
     'wav.empty': ({ name }: Named) =>
-      `${name} is a WAV file with no samples in it; it may be cut short, or the recording never began.`,
+      `${name} is a WAV file with no samples in it; it may be cut short, or nothing was recorded.`,
     'ogg.codec': ({ name, codec }: Named & { codec: OggCodec }) =>
       `${name} holds ${OGG_CODECS[codec]}, which can’t be read; save it as WAV, FLAC, MP3 or Ogg Vorbis.`,
     'ogg.noVorbis': ({ name }: Named) =>
@@ -1119,7 +1120,7 @@ export const en = {
     'beatFinder.tooShort': ({ seconds }: { seconds: number }) =>
       `The recording lasts less than ${seconds} seconds: too short to find a beat in.`,
     'beatFinder.silent': 'The recording is silent: open another file.',
-    'beatFinder.none': 'No steady beat was found in this recording: tap it along with the music.',
+    'beatFinder.none': 'No steady beat was found in this recording: tap the beats while you hear it.',
     'sweep.silent':
       'The microphone gave only silence during the sweep: check that it is not muted, then try again.',
     'sweep.tooLoud':
@@ -1128,7 +1129,7 @@ export const en = {
       'The room is too loud to hear the sweep: wait for a quieter moment, or turn the speakers up a little.',
     'sweep.nothingRecorded': 'Nothing was recorded during the sweep: try again.',
     'sweep.spread': ({ ms }: { ms: number }) =>
-      `The delay came out ${ms} ms apart from one sweep to the next: close what else is running, wait until it is quiet, and try again.`,
+      `The delay differed by ${ms} ms from one sweep to the next: close other programs, wait until it is quiet, and try again.`,
 
     // ── audio, storage, analysis, state ──
     'microphone.insecure':
@@ -1140,32 +1141,32 @@ export const en = {
     'microphone.blockedByPage':
       'The microphone is blocked on this page by its settings: open the page by itself, then try again.',
     'microphone.notFound': 'No microphone was found: plug one in, then try again.',
-    'microphone.removed': 'That microphone is not there any more: choose another one.',
+    'microphone.removed': 'That microphone is no longer connected: choose another one.',
     'microphone.busy':
-      'The microphone is there but gives nothing: another program may hold it. Close that program, then try again.',
+      'The microphone is connected but sends no sound: another program may be using it. Close that program, then try again.',
     'microphone.stopped': 'The microphone stopped while it was being opened: try again.',
     'microphone.failed': 'The microphone could not be opened: check that it is plugged in, then try again.',
     'microphone.lost':
-      'The microphone is gone. What you played until now is kept; plug it in and open it again.',
+      'The microphone is gone: it was unplugged or stopped. What you played until now is kept; plug it in and open it again.',
     'microphone.silent':
-      'The microphone sends nothing but silence: look for a mute switch, and at the input chosen in the system settings.',
+      'The microphone sends nothing but silence: look for a mute switch, and check which input is chosen in the system settings.',
     'microphone.recorder': 'The recorder could not be loaded. Reload the page and try again.',
     'output.asleep':
       'The browser did not start its sound: click once more, and check that a sound output is connected.',
-    'output.removed': 'That output is not there any more: choose another one.',
+    'output.removed': 'That output is no longer connected: choose another one.',
     'midi.unsupported':
-      'This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works all the same.',
+      'This browser has no Web MIDI; Chrome, Edge and Firefox have. The microphone works without it.',
     'midi.refused':
-      'The browser was not allowed to use MIDI. Allow it beside the address, then choose it again; the microphone works all the same.',
+      'The browser was not allowed to use MIDI. Allow it beside the address, then choose it again; the microphone works without it.',
     'playback.workerGone': 'The take can’t be slowed down: reload the page and try again.',
     'playback.notSlowed': ({ reason }: { reason: string }) =>
       `The take can’t be slowed down (${reason}). At full speed it plays as before.`,
     'band.failed': ({ reason }: { reason: string | null }) =>
       `The band can’t play${reason === null ? '' : ` (${reason})`}. Reload the page and try again.`,
     'backing.failed': ({ reason }: { reason: string }) =>
-      `The recording could not be worked on (${reason}). Reload the page and try again.`,
-    'backing.workerGone': 'The recording could not be worked on: reload the page and try again.',
-    'backing.superseded': 'The recording is being rendered in another way by now: press Start again.',
+      `The recording could not be processed (${reason}). Reload the page and try again.`,
+    'backing.workerGone': 'The recording could not be processed: reload the page and try again.',
+    'backing.superseded': 'The settings of the recording have changed meanwhile: press Start again.',
     'backing.notOpen': 'No recording is open: open one first.',
     'backing.tooShort': ({ name, seconds }: { name: string; seconds: number }) =>
       `${name} lasts less than ${seconds} seconds: too short to play over. Open a longer one.`,
@@ -1179,12 +1180,12 @@ export const en = {
     'backing.beatOrder': 'The beats of the recording are not in order: set them again.',
     'backing.gone': 'This recording is no longer on this machine: open its file again.',
     'backing.noSpace':
-      'There is no space on this machine for the recording: it can be played now, and is not kept. Remove takes or recordings that you no longer need.',
+      'There is no space on this machine for the recording: it can be played now, but it will not be kept. Remove takes or recordings that you no longer need.',
     'backing.recordsUnreadable':
-      'What is known about a recording could not be read; the others are not touched.',
+      'The record of a recording could not be read; the other recordings are unchanged.',
     'storage.newer': 'The takes on this machine were written by a newer Landfall. Reload the page to get it.',
     'storage.none':
-      'This browser keeps nothing for this page (a private window?). You can play; export a take to keep it.',
+      'This browser stores nothing for this page (perhaps this is a private window). You can play; export a take to keep it.',
     'storage.diskFull':
       'The disk is full: the rest of this take is in memory only. It will be graded; export it before you close the page.',
     'storage.unreachable':
@@ -1192,64 +1193,62 @@ export const en = {
     'storage.settingsUnreadable': 'The settings could not be read; the usual ones are set.',
     'storage.settingUnreadable': ({ fields }: { fields: readonly string[] }) =>
       `A stored setting could not be read (${fields.join(', ')}); the usual one is set.`,
-    'storage.chartUnreadable': 'A stored chart could not be read; the others are not touched.',
+    'storage.chartUnreadable': 'A stored chart could not be read; the others are unchanged.',
     'take.gone': 'This take is no longer on this machine.',
     'take.unreadable': ({ id }: { id: string }) =>
-      `The record of take ${id} can’t be read; its sound is left where it is, the other takes are not touched.`,
-    'take.calledOff': 'The take was called off before it began.',
+      `The record of take ${id} can’t be read; its sound is kept, and the other takes are unchanged.`,
+    'take.calledOff': 'The take was cancelled before it began.',
     'take.notesHaveNoBacking': ({ name }: { name: string }) =>
-      `${name} is no recording: there is no backing to take out of it.`,
+      `${name} is not a recording: there is no backing to take out of it.`,
     'take.backingIsNotes': ({ name }: { name: string }) =>
-      `${name} is a list of notes and no recording of a backing: choose another file.`,
-    'take.soundLost':
-      'The browser loses sound; what is played there can’t be heard. Close what else is running.',
+      `${name} is a list of notes, not a recording of a backing: choose another file.`,
+    'take.soundLost': 'The browser is losing sound, and the notes in it are lost too. Close other programs.',
     'take.slipped': ({ ms, time, late }: { ms: number; time: string; late: boolean }) =>
-      `The sound slipped by ${ms} ms at ${time}: the notes after it are placed ${ms} ms too ${late ? 'late' : 'early'}. Close what else is running.`,
+      `The sound jumped by ${ms} ms at ${time}: the notes after it are placed ${ms} ms too ${late ? 'late' : 'early'}. Close other programs.`,
     'listener.failed': ({ reason }: { reason: string }) =>
-      `The listener failed (${reason}). The recording is not touched: grade it again.`,
+      `The listener failed (${reason}). The recording is unchanged: grade it again.`,
     'listener.stopped': 'The listener stopped by itself. What was played is kept: grade it again.',
     'listener.sampleRate': ({ hz }: { hz: number }) =>
       `The microphone runs at ${hz} Hz; Landfall hears 8000 to 192000 Hz. Choose another input.`,
-    'listener.notOpen': 'Nothing is being listened to. Start a take first.',
+    'listener.notOpen': 'The listener is not running. Start a take first.',
     'order.tempo': ({ bpm, slowest, fastest }: { bpm: number; slowest: number; fastest: number }) =>
       `The tempo is ${bpm}; it can be ${slowest} to ${fastest} beats a minute.`,
     'order.swing': ({ swing, straight, widest }: { swing: number; straight: number; widest: number }) =>
       `The swing is ${swing}; it can be ${straight} (straight) to ${widest}.`,
-    'soundCheck.left': 'The sound check was left.',
+    'soundCheck.left': 'The sound check was closed before it was done.',
     'soundCheck.clicksHeard':
       'The clicks themselves came back through the microphone, so the strokes could not be told from them: with speakers play the sweeps; with headphones turn the click down, and strike only after the count-in.',
     'soundCheck.strokesApart': ({ asked }: { asked: number }) =>
       `The strokes and the clicks were not together: wait for the four low clicks, then strike the muted strings once with each of the ${asked} high ones, as loud as you play.`,
     'soundCheck.strokesLost':
-      'The browser lost sound during the clicks, so the strokes say nothing: close what else is running, and play them again.',
-    'soundCheck.soundLost':
-      'The browser lost sound during each sweep: close what else is running, and try again.',
+      'The browser lost sound during the clicks, so the strokes can’t be measured: close other programs, and play them again.',
+    'soundCheck.soundLost': 'The browser lost sound during each sweep: close other programs, and try again.',
 
     // ── command line ──
     'cli.language': ({ given, known }: { given: string; known: readonly string[] }) =>
       `--language must be ${joinWith(known, 'or')}, not "${given}".`,
-    'cli.noCommand': 'Say what to do.',
+    'cli.noCommand': 'No command is given.',
     'cli.unknownCommand': ({ command }: { command: string }) => `There is no command "${command}".`,
     'cli.noFileWanted': ({ command }: { command: string }) => `landfall ${command} takes no file.`,
-    'cli.noFile': 'Say which file to grade.',
+    'cli.noFile': 'No file is given: name the file to grade.',
     'cli.oneFile': ({ word }: { word: string }) =>
-      `One file at a time: what is "${word}"? Put a chart in quotes.`,
+      `Only one file can be graded at a time, and "${word}" is a second one; a chart must be in quotes.`,
     'cli.jsonOrExplain': 'Give --json or --explain, not both.',
     'cli.chorusOfNoBar':
       '--chorus chooses a chorus of the bar that is explained: give --explain BAR with it.',
     'cli.chartOrBeats': 'Give --chart or --beats, not both.',
     'cli.idleWithBeats': ({ option }: { option: string }) =>
       `--${option} has no meaning with --beats: the list says when each beat comes.`,
-    'cli.noChords': 'Say what chords are under the line: --chart with --tempo, or --beats.',
+    'cli.noChords': 'No chords are given: name them with --chart and --tempo, or with --beats.',
     'cli.noTempo': 'The chart has no tempo of its own; give --tempo.',
     'cli.capoWithoutNeck': '--capo needs an --instrument with a neck.',
     'cli.capoFret': ({ most, fret }: { most: number; fret: number }) =>
       `--capo must be a fret from 1 to ${most}, not ${fret}.`,
     'cli.idleForBand': ({ option }: { option: string }) => `--${option} has no meaning for landfall band.`,
     'cli.bandTakesNoFile': ({ word }: { word: string }) =>
-      `landfall band takes no file: what is "${word}"? Put a chart in quotes.`,
-    'cli.bandChart': 'Say what the band plays: --chart.',
-    'cli.bandOut': 'Say where to write: --out band.wav or --out band.mid.',
+      `landfall band takes no file, so "${word}" has no meaning; a chart must be in quotes.`,
+    'cli.bandChart': 'No chart is given: name it with --chart.',
+    'cli.bandOut': 'No file to write is given: name it with --out band.wav or --out band.mid.',
     'cli.bandOutKind': ({ file }: { file: string }) =>
       `--out must end in .wav, .mid or .musicxml, not "${file}".`,
     'cli.bandOnly': ({ option }: { option: string }) => `--${option} is for landfall band.`,
@@ -1268,7 +1267,7 @@ export const en = {
     'cli.fromOneUp': ({ option, given }: { option: string; given: string }) =>
       `--${option} must be a number from 1 up, not "${given}".`,
     'cli.rise': ({ most, given }: { most: number; given: string }) =>
-      `--rise must be beats a minute up to ${most}, and bars behind a slash where it is not each chorus, like 4/24; not "${given}".`,
+      `--rise must be up to ${most} beats a minute, with a number of bars behind a slash if the tempo does not rise after each chorus, like 4/24; not "${given}".`,
     'cli.oneOf': ({
       option,
       choices,
@@ -1282,16 +1281,16 @@ export const en = {
     'cli.instrument': ({ given }: { given: string }) =>
       `--instrument must be one that landfall --help lists, not "${given}".`,
     'cli.unknownAim': ({ name }: Named) =>
-      `"${name}" is neither a file nor an aim of the house; landfall --help lists those.`,
+      `"${name}" is neither a file nor a built-in aim; landfall --help lists the aims.`,
     'cli.aimNotJson': ({ name }: Named) =>
-      `${name} is not the JSON that an aim is written in; see the README for one.`,
+      `${name} is not JSON, in which an aim is written; the README has an example.`,
     'cli.inFile': ({ name, cause }: Named & { cause: string }) => `${name}: ${cause}`,
     'cli.noSuchBar': ({ bars, bar }: { bars: number; bar: number }) =>
-      `The form has ${bars} ${noun(bars, 'bar')} and no bar ${bar} to explain.`,
+      `The form has ${bars} ${noun(bars, 'bar')}, so there is no bar ${bar} to explain.`,
     'cli.neitherFileNorChart': ({ given }: { given: string }) =>
       `"${given}" is neither a file nor a chart; write bars like "| G7 | C7 |", or name a form like "form:minor blues in A" (landfall forms lists them).`,
     'cli.fault': ({ reason }: { reason: string }) =>
-      `Landfall stumbled over a fault of its own (${reason}); please report it.`,
+      `This is a fault of Landfall, not of your input (${reason}); please report it.`,
     'disk.read': ({ name, reason, system }: Named & { reason: DiskReason; system: string }) =>
       `${name} can’t be read: ${reason === 'missing' ? 'there is no such file' : diskReason(reason, system)}.`,
     'disk.write': ({ name, reason, system }: Named & { reason: DiskReason; system: string }) =>
@@ -1306,13 +1305,13 @@ export const en = {
       promisedSeconds,
       heldSeconds,
     }: Named & { promisedSeconds: number; heldSeconds: number }) =>
-      `${name} is cut short or damaged: it promises ${decimal(promisedSeconds, 1)} s and holds ${decimal(heldSeconds, 1)} s; what is there was taken.`,
+      `${name} is cut short or damaged: by its header it lasts ${decimal(promisedSeconds, 1)} s, but it holds ${decimal(heldSeconds, 1)} s; what is there was taken.`,
     'sound.cutStream': ({ name }: Named) =>
-      `${name} is cut short: the stream does not come to its end; what is there was taken.`,
+      `${name} is cut short: its sound stops before its end; what is there was taken.`,
     'sound.damaged': ({ name, places, silence }: Named & { places: number | null; silence: boolean }) =>
       `${name} is damaged${places === null ? '' : ` in ${places === 1 ? 'one place' : `${places} places`}`}; ${silence ? 'silence was put there' : 'what can be read was taken'}.`,
     'sound.channelTaken': ({ name, channel }: Named & { channel: number }) =>
-      `The channels of ${name} all but vanish when they are mixed; channel ${channel} alone was taken.`,
+      `The channels of ${name} almost cancel each other when they are mixed; only channel ${channel} was taken.`,
     'sound.notNumbers': ({ name, samples }: Named & { samples: number }) =>
       `${name} has ${samples} ${samples === 1 ? 'sample that is' : 'samples that are'} not a usable number (NaN or infinite); silence was put there.`,
     'midiFile.cut': ({ name }: Named) => `${name} is cut short; the notes that are there were taken.`,
@@ -1337,17 +1336,17 @@ export const en = {
     'midiFile.unread': ({ name, texts }: Named & { texts: readonly string[] }) =>
       `${name}: ${texts.map((text) => `“${text}”`).join(', ')} was not read as a chord.`,
     'score.lostJumps': ({ name }: Named) =>
-      `${name}: its jumps (D.C., D.S., coda) lead nowhere; the bars are played in the order they are written.`,
+      `${name}: its jumps (D.C., D.S., coda) have no place to jump to; the bars are played in the order in which they are written.`,
     'score.unreadChord': ({ name, bar, what }: Named & { bar: string; what: string | null }) =>
       `${name}: in bar ${bar} ${what === null ? 'a chord without a root' : `“${what}”`} can’t be read as a chord; the chord before it goes on.`,
     'score.repeatAfterJump': ({ name }: Named) =>
-      `${name}: repeats that are to be taken after a D.C. or D.S. are not taken there.`,
+      `${name}: repeats that should be played after a D.C. or D.S. are not played there.`,
     'removal.silent': ({ name }: Named) =>
       `${name} is silent, so there is nothing to take out; the take is graded as it is.`,
     'removal.notHeard': ({ take, backing }: { take: string; backing: string }) =>
       `${backing} is not heard in ${take} within 10 seconds of its start: it may be another recording or another tempo, or headphones kept it out of the microphone; the take is graded as it is.`,
     'removal.wandering':
-      'The band is heard in the take, but it slipped to and fro and could not be taken out: some of the notes may be the band’s. Close what else is running, and do a sound check before the next take.',
+      'The band is heard in the take, but its timing jumped several times, so it could not be taken out: some of the notes may be the band’s. Close other programs, and do a sound check before the next take.',
     'removal.slipped': ({
       ms,
       time,
@@ -1359,26 +1358,26 @@ export const en = {
       more: number;
       late: boolean;
     }) =>
-      `The band slipped by ${ms} ms at ${time}${more > 0 ? `, and ${more} more ${noun(more, 'time')} after that` : ''}: it was taken out on both sides, but the notes after it are placed ${ms} ms too ${late ? 'late' : 'early'}.`,
+      `The timing of the band jumped by ${ms} ms at ${time}${more > 0 ? `, and ${more} more ${noun(more, 'time')} after that` : ''}: the band was taken out before and after that, but the notes after the jump are placed ${ms} ms too ${late ? 'late' : 'early'}.`,
 
     'band.unknownFeel': ({ feel }: { feel: string }) =>
-      `The band knows no feel “${feel}”; it plays these bars as the rest, or as --feel says.`,
+      `The band can’t play the feel “${feel}”; it plays these bars like the others, or with the feel of --feel.`,
 
     // ── of the app ──
     'microphone.processing': ({ echo, noise, gain }: { echo: boolean; noise: boolean; gain: boolean }) => {
       const kept = [echo && 'echo cancellation', noise && 'noise suppression', gain && 'automatic gain'];
       const names = kept.filter((name) => name !== false);
-      return `The browser kept ${joinWith(names, 'and')} on, which removes notes: turn it off in the system’s sound settings.`;
+      return `The browser left ${joinWith(names, 'and')} on, which removes notes: turn it off in the sound settings of the system.`;
     },
     'microphone.telephone':
-      'This headset sends telephone sound: use a wired microphone, or the one in the laptop.',
-    'take.emptyNotKept': 'Not one note was heard, so this take is not kept among the others.',
+      'This headset sends sound of telephone quality: use a wired microphone, or the one in the laptop.',
+    'take.emptyNotKept': 'No note was heard, so this take is not kept.',
     'midi.nothingPlugged': 'No MIDI instrument is plugged in yet; it will be heard as soon as it is.',
     'devices.notChecked':
       'You play through other devices than at your last sound check: do a sound check with these, it takes half a minute.',
     'band.cameBack': ({ ms, placedByIt }: { ms: number; placedByIt: boolean }) =>
       `The band came back through the microphone, ${ms} ms late: it was taken out` +
-      `${placedByIt ? ', and your notes are placed by that' : ''}. A sound check does the same while you play.`,
+      `${placedByIt ? ', and your notes are placed by that delay' : ''}. After a sound check this is done while you play.`,
   },
 
   // The screen before a take.
@@ -1416,17 +1415,17 @@ export const en = {
     // Files to open.
     openRecording: 'Open a recording',
     tooManyFiles: 'Open one recording, or two files: the recording and the backing that is in it.',
-    whichIsYou: 'Which of the two has you in it?',
+    whichIsYou: 'In which of the two do you play?',
     otherIsBacking:
-      'The other file is taken as the backing. It is removed from your recording before your line is heard.',
-    neither: 'Neither: close this',
+      'The other file is used as the backing. It is removed from your recording before your line is heard.',
+    neither: 'In neither: cancel',
 
     // Three low notes start the band.
     startByNotes: {
       listening: 'Listening: after a rest, play the same low note three times to start the band.',
       closed: ({ input }: { input: 'microphone' | 'midi' }) =>
         `Three low notes will start the band once the browser allows ${input === 'midi' ? 'MIDI' : 'the microphone'}: press Start playing this first time.`,
-      asleep: 'Touch the page or press a key, then it listens for three low notes.',
+      asleep: 'Touch the page or press a key; then it listens for three low notes.',
       stop: 'Stop listening',
     },
 
@@ -1494,7 +1493,7 @@ export const en = {
       noView: 'no instrument',
       midiFrom: ({ names }: { names: readonly string[] }) => `MIDI: ${names.join(', ')}.`,
       midiNone: 'MIDI: nothing is plugged in yet. The browser may ask before a page can use MIDI.',
-      more: 'How it is shown, and run without hands',
+      more: 'Display and hands-free control',
     },
     views: { neck: 'the neck', keyboard: 'a keyboard', staff: 'a staff' },
     instruments: {
@@ -1557,25 +1556,29 @@ export const en = {
         channel: number;
         how: 'plain' | 'inverted' | 'presses only';
       }) => {
-        const note = { plain: '', inverted: ', down is low', 'presses only': ', a press each time' }[how];
+        const note = {
+          plain: '',
+          inverted: ', its low value is down',
+          'presses only': ', it sends presses only',
+        }[how];
         return `${kind} ${number} on channel ${channel}${note}`;
       },
       pedal: 'Foot switch sends',
       pedals: { space: 'space', pages: 'page down, page up', arrows: 'arrows', enter: 'enter' },
-      repeat: 'Again by itself',
-      repeatWhy: 'after the last chorus you see the result, then the next take counts in',
-      midiPedal: 'MIDI pedal runs the screen',
-      midiPedalWhy: 'start, stop, play again; held down after a take: the next aim',
+      repeat: 'Repeat automatically',
+      repeatWhy: 'after the last chorus you see the result, then the next take is counted in',
+      midiPedal: 'A MIDI pedal controls the screen',
+      midiPedalWhy: 'start, stop, play again; hold it down after a take for the next aim',
       playedSignal: 'Three low notes start and stop',
       playedSignalWhy:
-        'after a rest, play the same low note three times, evenly, within two seconds; this page then listens',
+        'after a rest, play the same low note three times, evenly, within two seconds; for that this page listens all the time',
       pressSwitch: 'Press the switch and let it go.',
       letGo: 'Let it go.',
       switchIs: ({ foot }: { foot: string }) => `The switch is ${foot}.`,
       anyPedal: 'The switch is any damper, sostenuto or soft pedal, on any channel.',
-      neverMind: 'Never mind',
-      learn: 'Learn another',
-      forget: 'Forget it',
+      neverMind: 'Cancel',
+      learn: 'Learn another switch',
+      forget: 'Forget this switch',
       /** Stands before, between and behind the keys of the dials. */
       keysBefore: 'While playing,',
       keysBetween: 'choose band, tempo, swing and count-in;',
@@ -1611,17 +1614,18 @@ export const en = {
       faster: 'Faster by, bpm',
       every: 'every',
       turns: 'Turns',
-      noTurns: 'none, I play all through',
+      noTurns: 'none, I play throughout',
       turnsOf: ({ bars }: { bars: number }) => `${several(bars, 'bar')} each, I begin`,
       over: 'Over',
       band: 'bass and chords',
       drones: { root: 'a drone on the root', 'root and fifth': 'a drone on root and fifth' },
       chordsRest: 'The chords rest every second chorus',
       click: 'A click on 2 and 4',
-      turnsNote: 'In its turns the band plays an example of what you land on. Only your turns are graded.',
+      turnsNote:
+        'When it is the band’s turn, it plays an example of the tones you want to land on. Only your turns are graded.',
       sameBars: 'Your turns fall on the same bars each time: loop other bars to play the rest.',
       droneNote:
-        'The chords of the chart are silent, but you are still graded by them. For one scale, write one chord.',
+        'The chords of the chart are silent, but you are still graded by them. To practise over a single chord, write a chart with one chord.',
       chorusCount: ({ count }: { count: number }) => (count === 1 ? 'chorus' : `${count} choruses`),
       // Pieces of the summary.
       bars: ({ from, to }: { from: number; to: number }) => `bars ${from} to ${to}`,
@@ -1637,7 +1641,7 @@ export const en = {
     // The sound of the band.
     sound: {
       band: 'Band',
-      parts: { drums: 'Drums', bass: 'Bass', chords: 'Chords', line: 'Its turns', click: 'Click' },
+      parts: { drums: 'Drums', bass: 'Bass', chords: 'Chords', line: 'Its solos', click: 'Click' },
       silent: 'silent',
       decibels: ({ level }: { level: number }) => `${level} decibels`,
       care:
@@ -1665,7 +1669,7 @@ export const en = {
       remove: 'Remove',
       removeNamed: ({ title }: { title: string }) => `Remove ${title}`,
       removeForGood: 'Remove for good',
-      heldOnly: 'Only those to hold on to',
+      heldOnly: 'Only those with a star',
       keep: 'Keep',
       notGraded: 'not graded yet',
       noLandings: 'no landings',
@@ -1685,12 +1689,15 @@ export const en = {
     forms: {
       'one-chord vamp': {
         title: 'One-chord vamp',
-        trains: 'One dominant chord and no hurry: find its third and its flat seventh.',
+        trains: 'One dominant chord for as long as you like: find its third and its flat seventh.',
       },
-      'minor one-chord vamp': { title: 'Minor one-chord vamp', trains: 'One minor chord and no hurry.' },
+      'minor one-chord vamp': {
+        title: 'Minor one-chord vamp',
+        trains: 'One minor chord for as long as you like: find its third and its seventh.',
+      },
       'two-chord vamp': {
         title: 'Two-chord vamp',
-        trains: 'I and IV, two bars each: the one half step that matters, over and over.',
+        trains: 'I and IV, two bars each: the third of the I falls a half step to the seventh of the IV.',
       },
       'minor two-chord vamp': {
         title: 'Minor two-chord vamp',
@@ -1711,19 +1718,19 @@ export const en = {
       },
       'minor blues': {
         title: 'Minor blues',
-        trains: 'Minor tonic and minor IV, then the flat sixth falling to the dominant.',
+        trains: 'Minor tonic and minor IV, then the chord on the flat sixth, which falls to the dominant.',
       },
       '8-bar blues': {
         title: '8-bar blues',
-        trains: 'The short form: the V comes in bar 2 and a chorus is over soon.',
+        trains: 'The short form: the V comes already in bar 2.',
       },
       '16-bar blues': {
         title: '16-bar blues',
-        trains: 'The long form: eight bars on the I before anything moves.',
+        trains: 'The long form: eight bars on the I before the first change.',
       },
       'major ii-V-I': {
         title: 'Major ii–V–I',
-        trains: 'The cadence of the standards: the seventh of each chord falls to the third of the next.',
+        trains: 'The most common cadence of jazz: the seventh of each chord falls to the third of the next.',
       },
       'minor ii-V-I': {
         title: 'Minor ii–V–I',
@@ -1731,7 +1738,7 @@ export const en = {
       },
       turnaround: {
         title: 'Turnaround',
-        trains: 'Two chords a bar: four thirds to find before the bar lines come round.',
+        trains: 'Two chords a bar: another third every two beats.',
       },
       'minor line': {
         title: 'Minor line',
@@ -1740,7 +1747,8 @@ export const en = {
       },
       'plagal cadence': {
         title: 'Plagal cadence',
-        trains: 'Major IV turns minor: its third falls a half step, and the flat seventh leads home.',
+        trains:
+          'The IV changes from major to minor: its third falls a half step. The dominant on the flat seventh leads back to the I.',
       },
       'chain of dominants': {
         title: 'Chain of dominants',
@@ -1748,8 +1756,7 @@ export const en = {
       },
       'descending ii-Vs': {
         title: 'Descending ii–Vs',
-        trains:
-          'A ii–V a bar, each a whole step lower: a guide-tone line that only ever falls by half steps.',
+        trains: 'A ii–V in each bar, each a step lower than the last: the guide tones fall by step.',
       },
       'diatonic circle': {
         title: 'Diatonic circle',
@@ -1757,32 +1764,31 @@ export const en = {
       },
       'side step': {
         title: 'Side step',
-        trains: 'One minor mode, then the same a half step higher: every finger moves, and moves back.',
+        trains: 'One minor chord, then the same a half step higher: all tones move up, and back again.',
       },
       '3/4 blues': {
         title: '3/4 blues',
-        trains: 'The blues in three: the strong beat comes round sooner than the hand expects.',
+        trains: 'The blues in three: the strong beat comes every three beats.',
       },
       '12/8 blues': {
         title: '12/8 blues',
-        trains: 'Slow, three eighths a beat, a ninth on every chord: time to lean on the third.',
+        trains: 'Slow, three eighths to a beat, a ninth in every chord: time to hear each third.',
       },
       '5/4 vamp': {
         title: '5/4 vamp',
-        trains: 'Minor I and its dominant, three beats and two: hear where the two begins.',
+        trains: 'Minor I for three beats, its dominant for two: hear where the dominant begins.',
       },
       '6/8 ballad': {
         title: '6/8 ballad',
-        trains:
-          'Two slow beats a bar, triads with their bass moving: the third is all that tells them apart.',
+        trains: 'Two slow beats a bar, triads over a moving bass: only the third tells major from minor.',
       },
       '32-bar AABA': {
         title: '32-bar AABA',
-        trains: 'Two chords a bar round the tonic, then a bridge of dominants that stand for two bars each.',
+        trains: 'Two chords a bar around the tonic, then a bridge of dominants that last two bars each.',
       },
       '16-bar minor tune': {
         title: '16-bar minor tune',
-        trains: 'Minor home, a ii–V–I to the relative major in the middle, and back: two homes to hear.',
+        trains: 'A minor key, a ii–V–I to its relative major in the middle, and back: two tonics to hear.',
       },
     },
   },
@@ -2052,15 +2058,15 @@ export const en = {
     saveReport: 'Save the report',
     saveSound: 'Save the sound',
     saveNotes: 'Save the notes',
-    inASentence: 'In a sentence',
+    inASentence: 'In one sentence',
     goOn: { again: 'Play it again', yourself: 'Play it yourself', bars: 'Try these bars again' },
     nextAim: ({ name }: { name: string }) => `Next aim: ${name}`,
     againIn: 'again in',
     stayHere: 'Stay here',
-    landings: 'Where it came ashore',
+    landings: 'Landings',
     barsOfForm: 'Bars of the form',
     line: 'The line',
-    lostIsHatched: 'It is hatched on the line.',
+    lostIsHatched: 'These places are hatched on the line.',
     heard: 'What else is heard',
     gradeThere: 'Grade it from there',
     gradeInKey: ({ key }: { key: string }) => `Grade it in ${key}`,
@@ -2069,7 +2075,8 @@ export const en = {
     facts: {
       bpm: ({ bpm }: { bpm: number }) => `${bpm} bpm`,
       notes: ({ count }: { count: number }) => (count === 1 ? '1 note' : `${count} notes`),
-      bandTakenOut: ({ db }: { db: number }) => `band taken out by ${db} dB`,
+      bandTakenOut: ({ db }: { db: number }) =>
+        db === 0 ? 'band not taken out' : `band made ${db} dB quieter`,
       reference: ({ hz, estimated }: { hz: number; estimated: boolean }) =>
         `A = ${decimal(hz, estimated ? 1 : 0)} Hz`,
     },
@@ -2140,7 +2147,7 @@ export const en = {
     // Where the first bar of an opened recording starts.
     firstBeatBefore: 'The first bar of the chart starts at',
     firstBeatAfter: 'seconds',
-    takePlaybackPlace: 'Where the playback stands',
+    takePlaybackPlace: 'Use the place of the playback',
     gradeAgain: 'Grade again',
 
     // The backing in an opened recording.
@@ -2167,15 +2174,15 @@ export const en = {
     }) => {
       const exact = `${decimal(Math.abs(offsetSeconds), 2)} s`;
       const begins = atOnce
-        ? `begins with the recording (${exact} away)`
+        ? `begins with the recording (within ${exact})`
         : offsetSeconds > 0
           ? `begins ${exact} into the recording`
           : `had run for ${exact} when the recording began`;
       const clock =
         driftPpm === 0
           ? ''
-          : `, its clock ${Math.abs(driftPpm)} millionths ${driftPpm > 0 ? 'fast' : 'slow'}`;
-      return `${name} ${begins}${clock}; it was taken out by ${db} dB.`;
+          : `, and runs ${Math.abs(driftPpm)} millionths too ${driftPpm > 0 ? 'fast' : 'slow'}`;
+      return `${name} ${begins}${clock}; ${db === 0 ? 'it could not be made quieter' : `it was made ${db} dB quieter`}.`;
     },
 
     // Advice.
@@ -2246,8 +2253,8 @@ export const en = {
     // Shares and their chance levels.
     shares: 'How much, and is it luck?',
     sharesKey:
-      'The note head stands at your share, the stroke shows how uncertain a sample of this length is, the wave is what ' +
-      'the same notes would score scattered over the chart.',
+      'The note head marks your share. The stroke shows how far the share may be from your true one after so few notes. ' +
+      'The wave shows what the same notes would reach if they were scattered over the chart by chance.',
     sharesMore: 'Phrase ends, strong beats, all notes, by length',
     events: {
       landings: 'Landings',
@@ -2289,7 +2296,7 @@ export const en = {
     },
 
     // Palette and thirds.
-    palette: 'Thirds and palette',
+    palette: 'Thirds and scales',
     all: 'All',
     mixtures: {
       minorOnly: 'only minor pentatonic',
@@ -2300,18 +2307,18 @@ export const en = {
     mixture: ({ share, name }: { share: number; name: string }) => `${percent(share)} ${name}`,
     thirds: ({ thirds, flatThirds }: { thirds: number; flatThirds: number }) =>
       `Over chords with a major third: the 3 ${times(thirds)}, the ♭3 ${times(flatThirds)}.`,
-    noLeans: 'No ♭3 leaned into the 3.',
+    noLeans: 'No ♭3 moved into the 3.',
     leans: ({ count, ways }: { count: number; ways: readonly string[] }) =>
-      `The ♭3 leaned into the 3 ${times(count)}${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
+      `The ♭3 moved into the 3 ${times(count)}${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
     leanWays: { slid: 'slid', hammered: 'hammered', bent: 'bent', picked: 'picked' },
     leanWay: ({ count, way }: { count: number; way: string }) => `${count} ${way}`,
     falls: ({ count }: { count: number }) => `The 3 fell back to the ♭3 ${times(count)}.`,
-    leftHanging: ({ count }: { count: number }) => `A ♭3 was left hanging ${times(count)}.`,
+    leftHanging: ({ count }: { count: number }) => `A ♭3 was not resolved ${times(count)}.`,
     blueNotes: ({ count }: { count: number }) =>
       `A blue note between the two thirds sounded ${times(count)}.`,
 
     // Files of the take, and the command that grades them.
-    takeAlong: 'Take it along',
+    takeAlong: 'Files of this take',
     reportAsJson: 'Report as JSON',
     lineAsWav: 'Line as WAV',
     lineAsMidi: 'Line as MIDI',
@@ -2322,7 +2329,7 @@ export const en = {
     commandFolder: ({ files, band }: { files: readonly string[]; band: boolean }) =>
       `In the folder with ${files.join(', ')}:` +
       (band
-        ? ' the band is found in the line and taken out again there, so some notes may be heard otherwise.'
+        ? ' the command finds the band in the line and takes it out again, so it may hear some notes differently.'
         : ''),
     copy: 'Copy',
     copied: 'Copied',
@@ -2351,48 +2358,54 @@ export const en = {
     agreeOn: ({ hz }: { hz: number }) => `They agree on A = ${decimal(hz, 1)} Hz.`,
     room: 'The room',
     caution:
-      'Three short sweeps sound, each a little louder than the last, like quiet talk at most. Set the volume as you will ' +
-      'play, and low enough to talk over: loud sound harms hearing. Take headphones off your ears for it, and damp the strings.',
+      'Three short rising tones (sweeps) are played, each a little louder than the last, at most as loud as quiet talk. Set ' +
+      'the volume at which you will play, and low enough to talk over: loud sound harms hearing. Take headphones off your ' +
+      'ears, and damp the strings.',
     playSweeps: 'Play the sweeps',
     sweeping: 'Quiet please: three sweeps …',
     delayUnknown:
-      'The delay could not be measured, since nothing came back; what the browser says of it is taken instead.',
+      'The delay could not be measured, since nothing came back; the delay that the browser states is used instead.',
     /** spreadMs: null where the sweeps agree. */
     delay: ({ ms, spreadMs }: { ms: number; spreadMs: number | null }) =>
       `From speaker to microphone it takes ${ms} ms, ` +
-      `${spreadMs === null ? 'steady' : `within ${decimal(spreadMs, 1)} ms from sweep to sweep`}.`,
-    headphones: 'Headphones: nothing to take out.',
-    speakers: ({ db }: { db: number }) => `Speakers: band taken out by ${db} dB.`,
+      `${spreadMs === null ? 'the same each time' : `within ${decimal(spreadMs, 1)} ms from sweep to sweep`}.`,
+    headphones: 'Headphones: there is no band to take out.',
+    speakers: ({ db }: { db: number }) =>
+      db === 0
+        ? 'Speakers: the band can’t be taken out of what the microphone hears.'
+        : `Speakers: the band is made ${db} dB quieter in what the microphone hears.`,
     leak: ({ db }: { db: number }) =>
       db === 0
         ? 'It comes back as loud as it is played.'
         : `It comes back ${Math.abs(db)} dB ${db < 0 ? 'quieter' : 'louder'} than it is played.`,
     delayTitle: 'The delay',
     byStrokes: ({ ms, spreadMs, strokes }: { ms: number; spreadMs: number; strokes: number }) =>
-      `Measured by strokes: ${strokes} of them came ${ms} ms after their clicks, half of them within ${spreadMs} ms. Your own habit of playing early or late is part of it.`,
+      `Measured by strokes: ${strokes} strokes came ${ms} ms after their clicks, half of them within ${spreadMs} ms of that. If you tend to play early or late, that is part of it.`,
     delaySet: ({ ms }: { ms: number }) => `Set by hand: ${ms} ms.`,
-    delayAssumed: ({ ms }: { ms: number }) => `Not measured: what the browser says of it is taken, ${ms} ms.`,
+    delayAssumed: ({ ms }: { ms: number }) =>
+      `Not measured: the delay that the browser states is used, ${ms} ms.`,
     strokesTask:
-      'Through headphones the sweeps are not heard. Damp the strings, press, wait for four low clicks, then strike once ' +
-      'with each of eight high ones.',
-    strokesNotForSpeakers: 'With speakers play the sweeps: clicks from a speaker can’t be told from strokes.',
+      'Through headphones the microphone does not hear the sweeps. Damp the strings, press the button, wait for four low ' +
+      'clicks, then strike once with each of the eight high ones.',
+    strokesNotForSpeakers:
+      'With speakers, play the sweeps: the microphone could not tell strokes from clicks of a speaker.',
     strike: 'Strike with the click',
     striking: 'Four to count in, then eight strokes …',
     delayField: 'The delay in ms',
     delayLimits: ({ least, most }: { least: number; most: number }) =>
       `A whole number from ${least} to ${most}.`,
-    takeMeasured: 'Take what was measured',
-    takeAssumed: 'Take what the browser says',
+    takeMeasured: 'Use the measured delay',
+    takeAssumed: 'Use the delay that the browser states',
   },
 
   // The screen of a backing recording and its beats.
   backing: {
-    title: 'Lay the beats of your backing.',
+    title: 'Set the beats of your backing.',
     open: 'Bring your own backing',
     back: 'Back',
     throwAway: 'Throw it away',
-    goOn: 'Go on',
-    keep: 'Keep it and play',
+    goOn: 'Continue editing',
+    keep: 'Use this backing',
     saveBeats: 'Save the beats as a table',
     busy: { reading: 'Now reading the backing …', listening: 'Now listening for its beats …' },
     help:
@@ -2409,7 +2422,7 @@ export const en = {
       `Bar ${bar}, beat ${beat}, at ${time}`,
     setByHand: ({ beat }: { beat: string }) => `${beat}, set by hand`,
     wave: 'Beats of the backing. Up and down choose a beat, left and right move it by 10 milliseconds',
-    inSight: 'Part of the backing in sight',
+    inSight: 'Part of the backing that is shown',
     inSightFrom: ({ seconds }: { seconds: number }) => `from ${several(seconds, 'second')}`,
 
     // Playing and tapping.
@@ -2418,17 +2431,17 @@ export const en = {
     play: 'Play with clicks',
     taps: ({ taps, bpm }: { taps: number; bpm: number | null }) =>
       `${several(taps, 'tap')}${bpm === null ? '' : `, ${bpm} a minute`}`,
-    useTaps: 'Take the taps as beats',
-    forgetTaps: 'Forget them',
+    useTaps: 'Use the taps as beats',
+    forgetTaps: 'Delete the taps',
     findAgain: 'Find the beats again',
-    wide: 'In sight',
+    wide: 'Length shown',
     seconds: ({ seconds }: { seconds: number }) => several(seconds, 'second'),
 
     // What can be done with the beats.
     noBeats: 'No beats yet.',
     /** Stands behind the tempo. */
     tempoAndBars: ({ bars }: { bars: number }) => `beats a minute in the middle, ${several(bars, 'bar')}.`,
-    otherTempos: 'Counted otherwise:',
+    otherTempos: 'Count it in another way:',
     countOther: ({ level, bpm }: { level: 'a third' | 'half' | 'twice' | 'three times'; bpm: number }) =>
       `Count ${level}: ${bpm} beats a minute`,
     chosenBeat: 'The chosen beat',
@@ -2437,12 +2450,12 @@ export const en = {
     playFrom: 'Play from here',
     earlier: '10 ms earlier',
     later: '10 ms later',
-    release: 'Let it go',
-    hold: 'Hold it',
-    addBehind: 'One more behind it',
-    takeOut: 'Take it out',
-    evenOut: 'Even out between held beats',
-    continueTempo: 'Go on at this pace',
+    release: 'Do not fix it',
+    hold: 'Fix it here',
+    addBehind: 'Add one behind it',
+    takeOut: 'Remove it',
+    evenOut: 'Even out between fixed beats',
+    continueTempo: 'Continue at this tempo',
     undo: 'Undo',
 
     // Name, meter, swing, tuning.
@@ -2450,7 +2463,7 @@ export const en = {
     meter: 'Meter',
     eighths: 'Eighths',
     swings: { straight: 'straight', little: 'a little swung', swung: 'swung', shuffled: 'shuffled' },
-    tunedTo: 'It is tuned to',
+    tunedTo: 'Tuned to',
     reference: ({ hz }: { hz: number }) => `A = ${hz} Hz`,
 
     // A backing in place of the band, on the open page.
@@ -2459,12 +2472,12 @@ export const en = {
       `Your own backing, ${bpm} beats a minute as it is played. It sounds at A = ${decimal(hz, 1).replace('.0', '')} Hz.`,
     speed: 'Speed',
     asRecorded: 'as recorded',
-    cents: 'Shift in cents',
+    cents: 'Higher or lower, in cents',
     fromBar: 'From bar',
     toBar: 'To bar',
     choruses: 'Choruses',
     untilStopped: 'until I stop',
-    allBars: 'All of it',
+    allBars: 'All bars',
     edit: 'Beats and chart',
     backToBand: 'Back to the band',
     remove: 'Remove',
@@ -2488,18 +2501,18 @@ export const en = {
   // What several screens share.
   parts: {
     title: 'Landfall',
-    putAway: ({ sentence }: { sentence: string }) => `Put away: ${sentence}`,
+    putAway: ({ sentence }: { sentence: string }) => `Close this message: ${sentence}`,
     /** Read out before the chords of a bar. */
     bar: ({ bar }: { bar: number }) => `Bar ${bar}:`,
-    // A kept take is named, and marked as one to hold on to.
+    // A kept take can have a name, and a star that marks it.
     name: 'Name it',
     nameTake: ({ title }: { title: string }) => `Name ${title}`,
     takeName: 'Name of the take',
     keepName: 'Keep the name',
-    hold: 'One to hold on to',
-    holdTake: ({ title }: { title: string }) => `Hold on to ${title}`,
-    bandBar: ({ bar }: { bar: number }) => `Bar ${bar}, the band’s:`,
-    goesOn: 'goes on',
+    hold: 'Star it',
+    holdTake: ({ title }: { title: string }) => `Star ${title}`,
+    bandBar: ({ bar }: { bar: number }) => `Bar ${bar}, the band’s turn:`,
+    goesOn: 'continues',
     /** The title of the demo. */
     demo: 'Demo take',
     earlierLanding: ({ chorus, landing }: { chorus: number; landing: string }) =>
@@ -2530,17 +2543,17 @@ export const en = {
 
     // The marks of the roles.
     marks: 'Key to the marks',
-    open: 'open',
+    open: 'rest',
     meanings: {
       root: 'the tone the chord is named after',
       third: 'tells major from minor',
       fifth: 'a chord tone that says little about the chord',
-      seventh: 'wants to move on; the sixth of a 6 chord counts as one',
+      seventh: 'moves on to the third of the next chord; the sixth of a 6 chord counts as a seventh',
       extension: 'a 9, 11 or 13 that the symbol names',
-      colour: 'not in the chord, but in the palette',
+      colour: 'not in the chord, but in the scales you play from',
       blue: 'between the two thirds, or the flat five',
-      outside: 'neither in the chord nor in the palette',
-      open: 'a rest on the change: counted apart, never as a miss',
+      outside: 'neither in the chord nor in the scales',
+      open: 'nothing played at the change: counted apart, never as a miss',
     },
 
     // What a screen reader says for the signs of a chord symbol or a degree.
@@ -2565,11 +2578,11 @@ export const en = {
     writtenScore: ({ file, bars }: { file: string; bars: number }) =>
       `${file}: ${bars} ${noun(bars, 'bar')} of chords.`,
     formLength: ({ bars, mode }: { bars: number; mode: Mode }) => `${bars} ${noun(bars, 'bar')}, ${mode}`,
-    /** What can't be read or written, where it is no file. */
+    /** What can't be read or written, where it is not a file. */
     input: 'The input',
     output: 'Standard output',
     formHint: 'Take one with --chart "form:NAME in KEY", like --chart "form:minor blues in A".',
-    /** Shown under the sentence when it was called wrongly. */
+    /** Printed below the problem when the command was wrong. */
     usage: `Usage: landfall grade FILE --chart TEXT|FILE --tempo BPM [options]
        landfall grade FILE --beats BEATS.csv [options]
        landfall band --chart TEXT|FILE --tempo BPM --out band.wav|band.mid
@@ -2578,9 +2591,9 @@ export const en = {
       whatItDoes: 'Landfall hears an improvised line and says where it lands on the chords.',
       file: 'FILE is a recording (WAV, FLAC, MP3, Ogg Vorbis) or a list of notes: a table with the header onset,duration,pitch (seconds, seconds, MIDI number) or a MIDI file.',
       range: ({ lowest, highest }: { lowest: number; highest: number }) => `${lowest} to ${highest}`,
-      exit: 'It ends with 0 when it graded, 1 when the input can’t be graded, 2 when it was called wrongly.',
+      exit: 'The exit code is 0 when the take was graded, 1 when the input can’t be graded, 2 when the command was wrong.',
       sections: {
-        chords: 'The chords under it',
+        chords: 'The chords under the line',
         grading: 'How it is graded',
         output: 'What comes out',
         band: 'The band as a file',
@@ -2589,48 +2602,50 @@ export const en = {
       /** What each option does. */
       options: {
         chart:
-          'The chart: bar lines and chords, "| G7 | C7 | G7 | D7 |", in so many words or as a file (text, MusicXML, MIDI with chord markers); "form:NAME in KEY" for a built-in form. It goes round until the input ends.',
+          'The chart: bar lines and chords, "| G7 | C7 | G7 | D7 |", as text or as the name of a file (text, MusicXML, MIDI with chord markers); "form:NAME in KEY" for a built-in form. It repeats until the input ends.',
         tempo: ({ range }: { range: string }) => `Beats a minute, ${range}; the chart’s own if it has one.`,
         firstBeat: 'When the first downbeat comes, from the start of FILE. 0 unless given.',
         beats:
-          'Instead of a chart: a table with the header time,chord, a row a beat, an empty chord where the last goes on.',
+          'Instead of a chart: a table with the header time,chord and a row for each beat; an empty chord continues the last one.',
         meter: ({ meters }: { meters: readonly string[] }) => `${meters.join(', ')}. 4/4 unless given.`,
         swing: ({ range }: { range: string }) =>
           `Share of the beat that the first eighth takes, ${range}. 0.5 unless given.`,
-        rise: 'The tempo rises by so much after each chorus, or after so many bars, up to 280.',
-        transpose: 'The chart so many half steps up, or down with a minus.',
-        trade: 'Player and band take turns of so many bars, the player first: only the player’s are graded.',
-        feel: 'How it is played, where the chart does not say: a section with another feel swings by that.',
-        key: 'For the second reading of each note, like Bb or "F# minor"; the chart’s own unless given.',
+        rise: 'The tempo rises by BPM after each chorus, or after so many BARS, up to 280.',
+        transpose: 'Moves the chart up by so many half steps, or down with a minus.',
+        trade:
+          'Player and band take turns of so many bars, the player first: only the player’s turns are graded.',
+        feel: 'The feel where the chart names none; sections with a feel of their own keep it.',
+        key: 'The key of the line, like Bb or "F# minor", for the degree of each note in the key; the chart’s own unless given.',
         reference: ({ range }: { range: string }) =>
           `A4, ${range} Hz, or found from the notes. 440 unless given.`,
         anticipation: ({ range }: { range: string }) =>
-          `How early a note may belong to the next chord, ${range}; 0 is the chord at the onset. An eighth note unless given.`,
+          `How early a note may start and still belong to the next chord, ${range}; with 0 the chord at the onset counts. An eighth note unless given.`,
         tolerance: ({ range }: { range: string }) =>
-          `How inexact a note may be at a change, ${range} ms; 50 unless given. --anticipation 0 switches it off.`,
-        full: 'Every figure on the page; without it the page is for one screen.',
-        chorus: 'Of --explain: that bar of this chorus alone, counted from 1.',
-        palette: ({ names }: { names: readonly string[] }) => `What counts as colour: ${names.join(', ')}.`,
+          `How inexact the time of a note may be at a change, ${range} ms; 50 unless given. --anticipation 0 switches it off.`,
+        full: 'Prints every figure; without it the page fits one screen.',
+        chorus: 'With --explain: explains that bar of this chorus only, counted from 1.',
+        palette: ({ names }: { names: readonly string[] }) =>
+          `The scales beside the chords; their tones count as scale tones: ${names.join(', ')}.`,
         aim: ({ ids }: { ids: readonly string[] }) =>
-          `Measure this aim first; more than one may be given. A file of your own, or ${ids.join(', ')}.`,
+          `Measures this aim first; more than one may be given. A file of your own, or ${ids.join(', ')}.`,
         instrument: ({ ids }: { ids: readonly string[] }) =>
-          `Say where the advised notes lie: ${ids.join(', ')}.`,
-        capo: 'The fret its capo lies on.',
+          `Says where the advised notes lie: ${ids.join(', ')}.`,
+        capo: 'The fret of the capo.',
         backing:
-          'A recording of the backing that the microphone heard too: it is found in the take, up to 10 seconds to either side, and taken out before listening.',
-        part: 'Of a MIDI file with several parts, the one to take.',
-        json: 'The report as JSON and nothing else; landfall schema prints its shape.',
-        explain: 'The reasons behind each landing and note of that bar.',
+          'A recording of the backing that the microphone heard too: it is found in the take, up to 10 seconds earlier or later, and taken out before listening.',
+        part: 'The part to take from a MIDI file with several parts.',
+        json: 'Prints the report as JSON and nothing else; landfall schema prints its schema.',
+        explain: 'Prints the reasons behind each landing and note of that bar.',
         language: ({ codes }: { codes: readonly string[] }) =>
           `The language of the page: ${joinWith(codes, 'or')}. en unless given.`,
         out: 'landfall band: where to write: a recording (.wav), a MIDI file (.mid), or the chart as a score (.musicxml).',
         bandFeel: ({ names }: { names: readonly string[] }) =>
           `${names.join(', ')}; the chart’s own unless given, else shuffle.`,
-        bandSwing: 'As above; the feel’s own at this tempo unless given.',
-        bandTurns: 'As above; in its turns the band plays a line on the --aim.',
+        bandSwing: 'As above; the usual one of the feel at this tempo unless given.',
+        bandTurns: 'As above; when it is the band’s turn, it plays a line with the --aim.',
         drone: 'The key’s root, or root and fifth, held in place of bass and chords.',
         choruses: ({ range }: { range: string }) =>
-          `How often the chart goes round, ${range}. 3 unless given; an ending follows.`,
+          `How often the chart is played, ${range}. 3 unless given; an ending follows.`,
         seed: 'The same number plays the same notes. 1 unless given.',
         forms: 'The built-in forms.',
         schema: 'The JSON Schema of the report.',

@@ -93,7 +93,7 @@ describe('what a player gives for a chart', () => {
   });
   it.each([
     ['form:waltz in C', 'There is no form “waltz”; the forms are one-chord vamp, '],
-    ['form:12-bar blues in H', '“H” is no key for the 12-bar blues'],
+    ['form:12-bar blues in H', '“H” is not a key for the 12-bar blues'],
     ['form:12-bar blues in A minor', 'The 12-bar blues is in major, not A minor'],
     ['| H7 |', 'Bar 1:'],
   ])('%s is refused: %s', (text, sentence) => {

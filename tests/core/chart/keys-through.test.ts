@@ -44,7 +44,7 @@ describe('a chart that changes its key on the way', () => {
   it('says where it holds no bars, or no key', () => {
     for (const [text, word] of [
       ['| C7 |\nkey: F', 'no bars'],
-      ['| C7 |\nkey: H\n| F7 |', 'is no key'],
+      ['| C7 |\nkey: H\n| F7 |', 'is not a key'],
       ['| C7 |\nmeter: 3/4\n| F7 |', 'only feel and key'],
     ] as const) {
       const read = parseChart(text);

@@ -104,7 +104,7 @@ describe('a compressed score', () => {
   });
 
   it('is refused where it is another archive, or a damaged one', () => {
-    expect(refusal(zipped({ 'a.txt': 'hello' }))).toMatch(/no compressed MusicXML/);
+    expect(refusal(zipped({ 'a.txt': 'hello' }))).toMatch(/not a compressed MusicXML/);
     const whole = zipped({ 'META-INF/container.xml': container, 'lead/sheet.xml': writeMusicXml(chart) });
     expect(refusal(whole.slice(0, 60))).toMatch(/archive/);
   });

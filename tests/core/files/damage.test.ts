@@ -31,8 +31,12 @@ describe('a file that is no recording', () => {
     ['a list of beats', ASCII('time,chord\n0,C\n1,\n'), /--beats/],
     ['half a header', ASCII('RIFF\x24\0\0\0WAVEfmt '), /no samples/],
     ['an Opus file', ASCII(`OggS\0\x02${'\0'.repeat(20)}\x01\x13OpusHead\x01\x01${'\0'.repeat(9)}`), /Opus/],
-    ['noise', Uint8Array.from({ length: 4000 }, (_, k) => (k * k * 31 + k * 7) % 251), /no kind/],
-  ])('%s gets its sentence', async (_, bytes, reason) => {
+    [
+      'noise',
+      Uint8Array.from({ length: 4000 }, (_, k) => (k * k * 31 + k * 7) % 251),
+      /not a file that can be graded/,
+    ],
+  ])('%s is refused in one sentence', async (_, bytes, reason) => {
     const sentence = await readAudio('take.wav', bytes);
     if (typeof sentence !== 'string') throw new Error('was read');
     expectSentence(sentence, 'take.wav');

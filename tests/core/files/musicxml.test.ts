@@ -111,13 +111,13 @@ describe('a score from elsewhere', () => {
     expect(playedText(chart)).toBe('C:4 | G7:4');
     const told = warnings.map(english).join('\n');
     expect(told).toMatch(/bar 1 “D pedal”/);
-    expect(told).toMatch(/lead nowhere/);
+    expect(told).toMatch(/have no place to jump to/);
   });
 
   it('is refused with a sentence', () => {
     expect(refusal('<score-partwise>')).toMatch(/not well-formed/);
     expect(refusal('<!DOCTYPE a [<!ENTITY x "y">]><a>&x;</a>')).toMatch(/XML/);
-    expect(refusal('<svg/>')).toMatch(/no MusicXML score/);
+    expect(refusal('<svg/>')).toMatch(/not a MusicXML score/);
     expect(refusal('<score-timewise/>')).toMatch(/score-timewise/);
     expect(refusal(score(bar(`${FOUR}${note(8)}`)))).toMatch(/no chord symbols/);
     const three = FOUR.replace('<beats>4', '<beats>3');

@@ -83,7 +83,7 @@ describe('a list of beats', () => {
     ['time,chord\n1,C\n0.5,F', /line 3.*does not come after/],
     ['time,chord\n1,C\n1,F', /line 3/],
     ['time,chord\none,C\n2,F', /line 2.*"one"/],
-    ['time,chord\n1,C', /one beat only/],
+    ['time,chord\n1,C', /only one beat/],
     ['time,chord\n', /no beats/],
     ['beat,chord\n1,C', /no column "time"/],
   ])('%j gets its sentence', (text, reason) => {

@@ -127,7 +127,7 @@ describe('the page in German', () => {
     const lines = page.split('\n');
     expect(Math.max(...lines.map((line) => [...line].length))).toBeLessThanOrEqual(80);
     expect(lines.length).toBeLessThanOrEqual(65);
-    for (const part of ['│ 5 F7', 'Terzen', 'Farben', 'Ziele', 'Weiter: ', 'Rat', '1. Takt', 'C-Dur'])
+    for (const part of ['│ 5 F7', 'Terzen', 'Skalen', 'Ziele', 'Nächstes Ziel: ', 'Rat', '1. Takt', 'C-Dur'])
       expect(page).toContain(part);
     expect(page).not.toMatch(/\b(?:the|luck|landing|chord)\b/);
   });
@@ -161,12 +161,12 @@ describe('explaining', () => {
     );
     expect(explainNote(small, 1, en)).toEqual({
       name: 'D4',
-      reading: 'a colour from the palette over C7',
+      reading: 'a scale tone over C7',
       place: 'bar 1, beat 4',
       sentences: [
         '9 of the chord, 2 of C major.',
         'In tune, on time.',
-        'C7 stands where it starts.',
+        'C7 sounds when it starts.',
         'It passes by step, all in one direction, between two chord tones (E4, C4).',
         'Weight 0.15 by its length.',
       ],
@@ -193,7 +193,7 @@ describe('explaining', () => {
       {},
       'C',
     );
-    expect(explainBar(small, 2, null, en)).toEqual(['Open: nothing sounds at the change to F7 in bar 2.']);
+    expect(explainBar(small, 2, null, en)).toEqual(['A rest: nothing sounds at the change to F7 in bar 2.']);
     expect(explainBar(small, 3, null, en)).toBeNull();
     expect(explainBar(small, 1, null, en)!.filter((line) => line.startsWith('E4'))).toHaveLength(1);
     // Of one chorus alone: E is played in the first, C in the second.

@@ -19,7 +19,7 @@ test('places and taps', () => {
   expect(placeWords(125.5)).toBe('2:05.50');
   expect(tapWords(1, null, en)).toBe('1 tap');
   expect(tapWords(6, 127.6, en)).toBe('6 taps, 128 a minute');
-  expect(tapWords(6, 127.6, de)).toBe('6 Schläge geklopft, 128 in der Minute');
+  expect(tapWords(6, 127.6, de)).toBe('6 Schläge getippt, 128 in der Minute');
   const sight = { from: 4, to: 12 };
   expect(secondsAtPlace(sight, 800, placeOf(sight, 800, 5.5))).toBeCloseTo(5.5, 9);
 });

@@ -63,7 +63,7 @@ describe('readAim', () => {
     );
     expect(aims[0]).toMatchObject({ id: 'seventh-over-five', tried: true, verdict: 'too short to tell' });
     expect(aimWords(aims[0]!, en)).toEqual({ name: aim.name, task: aim.task });
-    expect(aimEvidence(aims[0]!, en)).toBe('1 of 1 landing over the V; it takes 8 to tell.');
+    expect(aimEvidence(aims[0]!, en)).toBe('1 of 1 landing over the V; it takes at least 8 to tell.');
     expect(nextAim!.id).toBe('seventh-over-five');
   });
 
@@ -200,7 +200,7 @@ describe('aims in a take', () => {
     expect(clashing.verdict).toBe('not yet');
     const never = resultOf(off, line([60, 63, 67], [60, 63, 65]), '| C7 | F7 |');
     expect(never).toMatchObject({ verdict: 'too short to tell', missing: 'use elsewhere' });
-    expect(aimEvidence(never, en)).toContain('nothing shows yet that you keep off it');
+    expect(aimEvidence(never, en)).toContain('nothing shows yet that you avoid it');
   });
 
   it('says when the chart has no such chord', () => {
@@ -216,7 +216,7 @@ describe('aims in a take', () => {
     const { aims, nextAim } = gradeLine(TWELVE_BARS, [[0, 1, 64]], {}, 'C');
     expect(nextAim).toEqual({ id: 'third-over-one' });
     const next = aims.find(({ id }) => id === nextAim?.id)!;
-    expect(aimEvidence(next, en)).toBe('1 of 1 bar over the I; it takes 5 to tell.');
+    expect(aimEvidence(next, en)).toBe('1 of 1 bar over the I; it takes at least 5 to tell.');
   });
 
   it('never one that a harder aim has shown', () => {

@@ -102,9 +102,11 @@ describe('a delay that is suspected', () => {
   it('is a sentence in each language, in place of the one on the hands', () => {
     const report = suspectedOf({ shiftMs: 80 });
     expect(delaySentence(report.suspectedDelay, en)).toMatch(
-      /^All of it lies about 80 ms behind the beat \(\d+ notes, within ±0 ms\).*too short by that\.$/,
+      /^Your notes lie about 80 ms behind the beat \(\d+ notes, give or take 0 ms\)\..*about 80 ms too short\.$/,
     );
-    expect(delaySentence(report.suspectedDelay, de)).toMatch(/^Alles liegt etwa 80 ms hinter dem Schlag/);
+    expect(delaySentence(report.suspectedDelay, de)).toMatch(
+      /^Deine Töne liegen etwa 80 ms hinter dem Schlag/,
+    );
     expect(timingSentence(report, en)).toBeNull();
     expect(delaySentence(suspectedOf({ shiftMs: 0 }).suspectedDelay, en)).toBeNull();
   });
