@@ -12,6 +12,7 @@ import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
 import { MidiConnection } from './state/midi-connection.svelte.ts';
 import { Pages } from './state/pages.svelte.ts';
+import { RecordingDesk } from './state/recording-desk.svelte.ts';
 import { Session } from './state/session.svelte.ts';
 import { deviceFields, usualDevices, type DeviceSettings } from './state/measured-room.ts';
 import { MeasuredRooms } from './state/measured-rooms.svelte.ts';
@@ -126,6 +127,8 @@ async function assemble(): Promise<AppState> {
     files,
     today: () => new Date(),
   });
+  const today = () => new Date();
+  const recordingDesk = new RecordingDesk({ analysis, audio, frames, setup, session, today });
   const startSignal = new StartSignal({
     audio,
     analysis,
@@ -145,6 +148,7 @@ async function assemble(): Promise<AppState> {
     backings,
     backingDesk,
     pages: new Pages(),
+    recordingDesk,
   };
 }
 

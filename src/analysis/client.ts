@@ -1,4 +1,5 @@
 /** The page's side of the listening worker: typed requests, answers as outcomes, one worker for each job. */
+import type { RecordingTempo } from '../core/beats/recording-tempo.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import type { Outcome } from '../core/base/outcome.ts';
@@ -183,6 +184,14 @@ export class AnalysisClient {
     const line = this.#line(() => undefined);
     const found = await line.ask<FileLine>({ kind: 'read', file, name, asBacking });
     this.#hangUp(line);
+    return found;
+  }
+
+  /** What a line that was read says of its tempo; null where it says nothing. */
+  async tempo(line: FileLine, expectedBpm: number): Promise<Outcome<RecordingTempo | null>> {
+    const worker = this.#line(() => undefined);
+    const found = await worker.ask<RecordingTempo | null>({ kind: 'tempo', line, expectedBpm });
+    this.#hangUp(worker);
     return found;
   }
 

@@ -41,6 +41,13 @@ export type AnalysisRequest =
       readonly source: GradeSettings['source'];
       readonly order: GradeOrder;
     }
+  /** Answer: what the line says of its tempo (`RecordingTempo`), or null. */
+  | {
+      readonly kind: 'tempo';
+      readonly id: number;
+      readonly line: FileLine;
+      readonly expectedBpm: number;
+    }
   /** Answer: what is in the file (`FileLine`); `asBacking` with its side, where it is in stereo. */
   | {
       readonly kind: 'read';

@@ -2,6 +2,7 @@
  * What the worker does, without the worker: takes requests and sends messages. The worker file and the tests both use
  * this. The pipeline is the core's, the same that the command line runs, so the notes are the same.
  */
+import { tempoOfOnsets, tempoOfSound, type RecordingTempo } from '../core/beats/recording-tempo.ts';
 import { isAudio, openAudioOfKind, readWhole } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readBacking } from '../core/files/read-backing.ts';
@@ -77,6 +78,8 @@ export class AnalysisSession {
         });
       case 'grade notes':
         return gradeNotes(request.notes, request.source, request.order);
+      case 'tempo':
+        return good(tempoOfLine(request.line, request.expectedBpm));
       case 'read':
         return readLine(blobBytes(request.file, request.name), request.asBacking === true);
     }
@@ -149,6 +152,26 @@ export class AnalysisSession {
     const facts = this.#remover ? { backing: factsOf(this.#remover) } : {};
     return withHeard(notes.value, gradeHeard(notes.value, taken, order, facts));
   }
+}
+
+/** So much of a line without a pulse is listened to for its onsets, seconds: a player waits for it. */
+const LISTENED_TO_SECONDS = 40;
+
+/** By what plays in it, where something does; else by the onsets of its notes. */
+function tempoOfLine(line: FileLine, expectedBpm: number): RecordingTempo | null {
+  if (line.kind === 'notes')
+    return tempoOfOnsets(
+      line.notes.map(({ onsetSeconds }) => onsetSeconds),
+      expectedBpm,
+    );
+  const found = tempoOfSound(line.samples, line.sampleRate);
+  if (found !== null) return found;
+  const listener = new Listener({ sampleRate: line.sampleRate });
+  listener.push(line.samples.subarray(0, LISTENED_TO_SECONDS * line.sampleRate));
+  return tempoOfOnsets(
+    listener.finish().map(({ onsetSeconds }) => onsetSeconds),
+    expectedBpm,
+  );
 }
 
 /** A file that the player opened, read piece by piece. */

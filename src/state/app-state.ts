@@ -4,6 +4,7 @@ import type { Backings } from './backings.svelte.ts';
 import type { Library } from './library.svelte.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { Pages } from './pages.svelte.ts';
+import type { RecordingDesk } from './recording-desk.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
 import type { Tries } from './tries.svelte.ts';
@@ -23,4 +24,5 @@ export interface AppState {
   readonly backings: Backings;
   readonly backingDesk: BackingDesk;
   readonly pages: Pages;
+  readonly recordingDesk: RecordingDesk;
 }

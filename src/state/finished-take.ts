@@ -5,6 +5,7 @@ import type { HeardNote } from '../core/take/note.ts';
 import { notesPlayed, type PlayedMessage } from '../core/midi/played-notes.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
+import { readKeptNotes } from './kept-report.ts';
 import type { DevicePair } from './measured-room.ts';
 import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
 import { gradeOrder, type StoredTake, type TakeDetails, type TakeId } from './take.ts';
@@ -84,7 +85,12 @@ export function takeFromStore({
   band,
   messages,
   durationSeconds,
+  report,
 }: StoredTake): FinishedTake {
+  if (details.written) {
+    const notes = readKeptNotes({ report }) ?? [];
+    return { id, details, content: { kind: 'notes', notes, durationSeconds, messages: null } };
+  }
   if (messages !== null) return { id, details, content: playedContent(messages, durationSeconds) };
   const backing: Backing | null = band && { kind: 'band', samples: band, path: details.path ?? null };
   const audio = { samples, sampleRate: details.sampleRate };

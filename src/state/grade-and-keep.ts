@@ -6,6 +6,7 @@ import { countTake } from '../core/practice/take-counts.ts';
 import type { Report } from '../core/take/schema.ts';
 import { notice, type Message } from '../core/words/problem.ts';
 import { gradeTake, type FinishedTake } from './finished-take.ts';
+import { keepRecording } from './keep-recording.ts';
 import type { Library } from './library.svelte.ts';
 import { makeReview, type Review } from './phase.ts';
 import type { AnalysisPort, TakesPort } from './ports.ts';
@@ -44,8 +45,10 @@ export async function gradeAndKeep(
     await discardEmpty(take.id, ports, events);
     return good({ take: { ...take, id: null }, ...graded.value });
   }
+  const isNew = take.id === null && take.details.source === 'recording' && graded.value.heard.length > 0;
+  const id = isNew ? await keepRecording(take, ports.takes, events.message) : take.id;
   const change = { ...changed, ...correctedFirstBeat(take, graded.value.report) };
-  return good(await keep(take, graded.value, change, ports, events));
+  return good(await keep({ ...take, id }, graded.value, change, ports, events));
 }
 
 /** A take in which nothing was heard would only stand in the way among the others. */
@@ -66,24 +69,36 @@ export interface ChosenNote extends Pick<NoteChoice, 'onsetSeconds' | 'midi'> {
 
 /**
  * The take in review graded again after the player has said whether a note counts. The choice is kept with the take.
- * The notes as they were heard are graded again; where they were not kept, as in old takes, the sound is heard anew.
  */
-export async function gradeWithChoice(
-  { id, details: old, content, playedThrough, report, heard }: Review,
+export const gradeWithChoice = (
+  review: Review,
   { counts, ...note }: ChosenNote,
+  ports: GradingPorts,
+  tell: (message: Message) => void,
+): Promise<Outcome<Review>> => {
+  const noteChoices = withChoice(review.details.noteChoices ?? [], note, counts);
+  return gradeWithDetails(review, { noteChoices }, ports, tell);
+};
+
+/**
+ * The take in review graded again by other details, which are kept with it. The notes as they were heard are graded again;
+ * where they were not kept, as in old takes, the sound is heard anew.
+ */
+export async function gradeWithDetails(
+  { id, details: old, content, playedThrough, report, heard }: Review,
+  changed: Partial<TakeDetails>,
   ports: GradingPorts,
   tell: (message: Message) => void,
 ): Promise<Outcome<Review>> {
   const events: GradingEvents = { progress: () => undefined, message: tell };
-  const noteChoices = withChoice(old.noteChoices ?? [], note, counts);
-  const details = { ...old, noteChoices };
+  const details = { ...old, ...changed };
   const take: FinishedTake = { id, details, content, ...(playedThrough && { playedThrough }) };
   const graded =
     heard === null
       ? await gradeTake(take, null, ports.analysis, events)
       : withHeard(heard, await ports.analysis.gradeNotes(heard, report.source, gradeOrder(details)));
   if (!graded.ok) return graded;
-  const change = { ...correctedFirstBeat(take, graded.value.report), noteChoices };
+  const change = { ...changed, ...correctedFirstBeat(take, graded.value.report) };
   const kept = await keep(take, graded.value, change, ports, events);
   return makeReview(kept.take, kept);
 }

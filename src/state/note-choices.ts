@@ -1,6 +1,8 @@
-/** What the player says of single notes of the take in review: each choice is graded after the one before. */
-import { gradeWithChoice, type GradingPorts } from './grade-and-keep.ts';
+/** What the player says of the take in review, of single notes or of what it is graded by: each is graded after the one before. */
+import type { Outcome } from '../core/base/outcome.ts';
+import { gradeWithChoice, gradeWithDetails, type GradingPorts } from './grade-and-keep.ts';
 import type { Review } from './phase.ts';
+import type { TakeDetails } from './take.ts';
 import type { Message } from '../core/words/problem.ts';
 
 /** Where a note stands in a report: in `notes`, which count, or in `doubtful`. */
@@ -38,15 +40,21 @@ export class NoteChoices {
     const note = (counted ? report?.notes : report?.doubtful)?.[index];
     if (note === undefined) return this.#last;
     const { onsetSeconds, midi } = note;
+    return this.#next(events, (review) =>
+      gradeWithChoice(review, { onsetSeconds, midi, counts }, this.#ports, events.message),
+    );
+  }
+
+  /** Other details of the take: the chart, its key and tempo, where it begins. */
+  correct(change: Partial<TakeDetails>, events: ChoiceEvents): Promise<void> {
+    return this.#next(events, (review) => gradeWithDetails(review, change, this.#ports, events.message));
+  }
+
+  #next(events: ChoiceEvents, grade: (review: Review) => Promise<Outcome<Review>>): Promise<void> {
     this.#last = this.#last.then(async () => {
       const review = events.review();
       if (review === null) return;
-      const again = await gradeWithChoice(
-        review,
-        { onsetSeconds, midi, counts },
-        this.#ports,
-        events.message,
-      );
+      const again = await grade(review);
       if (again.ok) events.graded(again.value);
       else events.message(again.problem);
     });

@@ -1,5 +1,6 @@
 /** Takes that are not played now: from the player's files, from the demo, from the store. */
 import type { Backing } from '../analysis/grade-samples.ts';
+import type { FileLine } from '../analysis/messages.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import type { Report } from '../core/take/schema.ts';
@@ -10,7 +11,7 @@ import type { SessionPorts } from './session-ports.ts';
 import type { Message } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
-type OpenerPorts = Pick<SessionPorts, 'setup' | 'analysis' | 'takes' | 'audio' | 'today'>;
+type OpenerPorts = Pick<SessionPorts, 'takes' | 'audio' | 'today'>;
 
 export interface OpenedTake {
   readonly take: FinishedTake;
@@ -30,24 +31,24 @@ export interface RecordingFiles {
 }
 
 /** The takes that a session opens, each from where it is. */
-export const takeOpeners = ({ setup, analysis, takes, audio, today }: OpenerPorts) => ({
-  /** Files against the chart, key and tempo that are set. */
-  recording: async (files: RecordingFiles, firstBeatSeconds: number) => {
-    if (!setup.timeline.ok) return setup.timeline;
-    const { details } = setup.planTake(setup.timeline.value, today());
-    return openFilesAsTake(analysis, files, details, firstBeatSeconds);
-  },
+export const takeOpeners = ({ takes, audio, today }: OpenerPorts) => ({
   demo: () => openDemoTake(audio, today()),
   stored: (id: TakeId) => openStoredTake(takes, id),
 });
 
-/** Reads the files, against a chart and its details. */
-async function openFilesAsTake(
+/** The files of a recording as they were read; nothing is said yet of what they are graded by. */
+export interface ReadRecording {
+  readonly line: FileLine;
+  readonly backing: Backing | null;
+  /** What was odd and mended. */
+  readonly warnings: readonly Message[];
+}
+
+/** Reads a recording, or a list of notes, and its backing. */
+export async function readRecording(
   analysis: AnalysisPort,
   { line, backing }: RecordingFiles,
-  details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>,
-  firstBeatSeconds: number,
-): Promise<Outcome<OpenedTake>> {
+): Promise<Outcome<ReadRecording>> {
   const [read, readBacking] = await Promise.all([
     analysis.read(line, line.name),
     backing === null ? null : analysis.read(backing, backing.name, true),
@@ -63,11 +64,38 @@ async function openFilesAsTake(
       ? { kind: 'recording', name: backing.name, sound: band }
       : null;
   return good({
-    take: takeFromFile(line.name, read.value, details, firstBeatSeconds, out),
-    report: null,
-    heard: null,
+    line: read.value,
+    backing: out,
     warnings: [...read.value.warnings, ...(band?.warnings ?? [])],
   });
+}
+
+/** A recording that was read, against a chart and its details. */
+export const takeOfRecording = (
+  name: string,
+  { line, backing, warnings }: ReadRecording,
+  details: Omit<TakeDetails, 'sampleRate' | 'firstBeatSeconds'>,
+  firstBeatSeconds: number,
+): OpenedTake => ({
+  take: takeFromFile(name, line, details, firstBeatSeconds, backing),
+  report: null,
+  heard: null,
+  warnings,
+});
+
+/** A recording in review with its backing from a file, to be taken out of it; null leaves it in. */
+export async function withBacking(
+  { id, details, content }: Pick<FinishedTake, 'id' | 'details' | 'content'>,
+  file: File | null,
+  analysis: AnalysisPort,
+): Promise<Outcome<FinishedTake>> {
+  if (content.kind === 'notes') return bad('take.notesHaveNoBacking', { name: details.title });
+  if (file === null) return good({ id, details, content: { ...content, backing: null } });
+  const read = await analysis.read(file, file.name, true);
+  if (!read.ok) return read;
+  if (read.value.kind === 'notes') return bad('take.backingIsNotes', { name: file.name });
+  const backing: Backing = { kind: 'recording', name: file.name, sound: read.value };
+  return good({ id, details, content: { ...content, backing } });
 }
 
 /** The demo line, rendered afresh. */

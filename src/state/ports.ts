@@ -12,6 +12,7 @@ import type { BandClock } from '../audio/base/clock.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
 import type { PlayingSounds } from '../audio/playback/play-sounds.ts';
 import type { TakePlayer } from '../audio/playback/take-player.ts';
+import type { RecordingTempo } from '../core/beats/recording-tempo.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { BandSettings } from '../core/band/settings.ts';
 import type { FeelName } from '../core/chart/feel-names.ts';
@@ -179,6 +180,8 @@ export interface AnalysisPort {
   ): Promise<Outcome<LiveListener>>;
   /** Any file that can be graded: sound as one line of samples, or a line that is written down. */
   read(file: Blob, name: string, asBacking?: boolean): Promise<Outcome<FileLine>>;
+  /** What a line that was read says of its tempo; null where it says nothing. */
+  tempo(line: FileLine, expectedBpm: number): Promise<Outcome<RecordingTempo | null>>;
   /** Takes out what is to be taken out, listens, and grades. */
   grade(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Promise<Outcome<GradedSound>>;
   /** Grades notes that are known without listening: played by MIDI, read from a file, or heard before. */

@@ -235,6 +235,11 @@ export class Setup {
     this.#change({ language });
   }
 
+  /** These settings, as they are. */
+  takeOver(settings: Settings): void {
+    this.#settings = settings;
+  }
+
   /** The set-up of a take, whatever was set before. A recording in the band's place is not part of it. */
   takeUp(details: TakeDetails): void {
     this.#backing = null;

@@ -68,6 +68,8 @@ export const TakeDetailsSchema = v.object({
   path: v.exactOptional(v.object({ heldBackSamples: seconds, taps: v.instance(Float32Array) })),
   /** The recording that was played to; left out where the band played. */
   backing: v.exactOptional(TakenBackingSchema),
+  /** A line that was written down: it has no sound, its notes are kept with its report. */
+  written: v.exactOptional(v.boolean()),
   /** Where the browser lost sound, in order. */
   lost: v.exactOptional(v.array(v.object({ atSeconds: seconds, seconds }))),
   /** What the player has said of single notes, by their onset and sounding pitch; left out where nothing was said. */

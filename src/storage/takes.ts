@@ -211,7 +211,9 @@ export class Takes {
    */
   async #framesOf(id: TakeId): Promise<number> {
     const parsed = v.safeParse(TakeRecordSchema, await this.#db.get('takes', id));
-    if (!parsed.success || parsed.output.details.source !== 'midi') return this.#sounds.frames(id);
+    if (!parsed.success) return this.#sounds.frames(id);
+    if (parsed.output.details.written) return parsed.output.frames;
+    if (parsed.output.details.source !== 'midi') return this.#sounds.frames(id);
     const messages = await readMessages(this.#db, id);
     const last = messages.ok ? (messages.value.at(-1)?.seconds ?? 0) : 0;
     return Math.max(parsed.output.frames, Math.ceil(last * parsed.output.details.sampleRate));

@@ -17,6 +17,7 @@ import { playKeys, withKeyboard } from './fake-midi.ts';
 import {
   download,
   expectAccessible,
+  gradeOpened,
   openRecording,
   startButton,
   stopButton,
@@ -55,6 +56,7 @@ test('a recording loses its backing as at the command line', async ({ openApp })
   await expect(page.getByRole('dialog', { name: 'In which of the two do you play?' })).toBeVisible();
   await expectAccessible(page);
   await page.getByRole('button', { name: 'mine.wav' }).click();
+  await gradeOpened(page);
   await untilReview(page);
   await expect(page.getByText(/^trio\.wav begins .* it was made \d+ dB quieter\.$/)).toBeVisible();
   await expectAccessible(page);
@@ -103,6 +105,7 @@ test('files let fall on the page are opened', async ({ openApp }) => {
     },
     ['onset,duration,pitch', ...rows].join('\n'),
   );
+  await gradeOpened(page);
   await untilReview(page);
   await expect(page.getByText(/\b4\snotes\b/).first()).toBeVisible();
   // A line that is written down has no sound: the kit plays it.
@@ -121,6 +124,7 @@ test('a line in another key than the chart is graded in its own by one press', a
   const rows = midis.map((midi, i) => `${(i * 60) / bpm},${48 / bpm},${midi}`);
   const buffer = Buffer.from(['onset,duration,pitch', ...rows].join('\n'));
   await openRecording(page, { name: 'line.csv', mimeType: 'text/csv', buffer });
+  await gradeOpened(page);
   await untilReview(page);
   await expect(page.getByText('This fits B major better than A major')).toBeVisible();
   await expectAccessible(page);
@@ -135,6 +139,7 @@ test('a note is taken out of the grade and put back, by key and by button', asyn
   const rows = [61, 64, 67, 66].map((midi, i) => `${i / 2},0.4,${midi}`);
   const buffer = Buffer.from(['onset,duration,pitch', ...rows].join('\n'));
   await openRecording(page, { name: 'line.csv', mimeType: 'text/csv', buffer });
+  await gradeOpened(page);
   await untilReview(page);
   const notes = page.getByRole('listbox', { name: /^Notes of the take/ });
   await notes.focus();
@@ -178,6 +183,7 @@ test('a take played by MIDI outlives its tab, is heard, and leaves as MIDI', asy
   // What left comes in again as a recording would.
   const bytes = readFileSync(path);
   await openRecording(next, { name, mimeType: 'audio/midi', buffer: bytes });
+  await gradeOpened(next);
   await untilReview(next);
   await expect(next.getByText(/\b4\snotes\b/).first()).toBeVisible();
 });

@@ -3,7 +3,14 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './app.ts';
 import { playKeys, send, withKeyboard } from './fake-midi.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
-import { expectAccessible, openRecording, startButton, stopButton, untilReview } from './screens.ts';
+import {
+  expectAccessible,
+  gradeOpened,
+  openRecording,
+  startButton,
+  stopButton,
+  untilReview,
+} from './screens.ts';
 
 let line: KnownLine;
 test.beforeAll(async () => {
@@ -88,6 +95,7 @@ test('the aim decides the tones to land on, and the next aim is one press away',
   const { page } = await openApp({ microphone: { file: line.file } });
   await player(page).getByLabel('Land on').selectOption('thirds');
   await openRecording(page, line.file);
+  await gradeOpened(page);
   await untilReview(page);
   const next = page.getByRole('button', { name: /^Next aim/ });
   await expect(next).toBeVisible();

@@ -4,6 +4,7 @@ import { knownLine, type KnownLine } from './known-line.ts';
 import {
   demoButton,
   expectAccessibleInBothLights,
+  gradeOpened,
   openRecording,
   startButton,
   stopButton,
@@ -60,6 +61,7 @@ test('grading', async ({ openApp }) => {
     },
   });
   await openRecording(page, line.file);
+  await gradeOpened(page);
   await expect(page.getByRole('progressbar', { name: 'Grading' })).toBeVisible({ timeout: 15_000 });
   await expectAccessibleInBothLights(page);
 });

@@ -6,6 +6,7 @@ import { playKeys, withKeyboard } from './fake-midi.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
 import {
   expectAccessibleInBothLights,
+  gradeOpened,
   openRecording,
   startButton,
   stopButton,
@@ -71,7 +72,12 @@ test('a backing without a beat: what is left to do', async ({ openApp }) => {
 test('a recording that was opened, and the question which of two files is yours', async ({ openApp }) => {
   const { page } = await openApp();
   await openRecording(page, line.file);
+  await expect(page.getByRole('heading', { name: 'What did you play over?' })).toBeVisible();
+  await expect(page.getByText('The first bar of the chart starts at')).toBeVisible({ timeout: 30_000 });
+  await andFitsAPhone(page);
+  await gradeOpened(page, 'as proposed');
   await untilReview(page);
+  await page.getByRole('button', { name: 'Change that' }).click();
   await expect(page.getByText('The first bar of the chart starts at')).toBeVisible();
   await andFitsAPhone(page);
   await page.getByRole('button', { name: 'Back', exact: true }).click();

@@ -7,6 +7,7 @@ import {
   demoButton,
   download,
   expectAccessible,
+  gradeOpened,
   openRecording,
   startButton,
   stopButton,
@@ -51,6 +52,7 @@ test('the playing screen', async ({ openApp }) => {
 test('a recording is opened and graded', async ({ openApp }) => {
   const { page } = await openApp();
   await openRecording(page, line.file);
+  await gradeOpened(page);
   await untilReview(page);
   const { path } = await download(page, 'Save the report');
   const report = JSON.parse(readFileSync(path, 'utf8')) as { source: { kind: string }; notes: unknown[] };
@@ -62,6 +64,7 @@ for (const name of ['pluck.mp3', 'pluck.flac', 'pluck.ogg'])
   test(`a recording as ${name.slice(-4)} is read by the decoders in the build`, async ({ openApp }) => {
     const { page } = await openApp();
     await openRecording(page, fixture(name));
+    await gradeOpened(page);
     await untilReview(page);
   });
 

@@ -24,6 +24,23 @@ export async function openRecording(
   await page.locator('input[type=file][multiple]').setInputFiles(files);
 }
 
+/**
+ * Confirms what an opened recording is graded by: as it is proposed, or, by default, as the open page has it, from the first
+ * sample on.
+ */
+export async function gradeOpened(
+  page: Page,
+  said: { bpm: number; firstSeconds: number } | 'as proposed' = { bpm: 96, firstSeconds: 0 },
+): Promise<void> {
+  const grade = page.getByRole('button', { name: 'Grade it' });
+  await expect(grade).toBeVisible({ timeout: 30_000 });
+  if (said !== 'as proposed') {
+    await page.getByRole('spinbutton', { name: 'Tempo' }).fill(String(said.bpm));
+    await page.getByRole('spinbutton', { name: /^The first bar/ }).fill(String(said.firstSeconds));
+  }
+  await grade.click();
+}
+
 /** Saves a file by a button of the review; answers with its path. */
 export async function download(page: Page, button: string): Promise<{ path: string; name: string }> {
   const [saved] = await Promise.all([

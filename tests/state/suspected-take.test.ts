@@ -35,7 +35,7 @@ async function opened(settings: Partial<Settings>, semitones: number, lateBeats 
   const w = await world({ settings });
   const rows = overChart(w, semitones, lateBeats).map(([onset, midi]) => `${onset},0.4,${midi}`);
   const line = new File([['onset,duration,pitch', ...rows].join('\n')], 'line.csv');
-  await w.session.openRecording({ line, backing: null });
+  await w.openRecording({ line, backing: null });
   await w.until('review');
   return w;
 }

@@ -9,6 +9,7 @@ import type { HeardNote } from '../../src/core/take/note.ts';
 import { bad, failure, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
+import { readRecording, takeOfRecording, type RecordingFiles } from '../../src/state/open-take.ts';
 import { Library } from '../../src/state/library.svelte.ts';
 import { MidiConnection } from '../../src/state/midi-connection.svelte.ts';
 import type {
@@ -259,6 +260,24 @@ export async function world(
     today: () => new Date('2026-03-01T10:15:00Z'),
   });
 
+  /** A recording as the desk grades it that changes nothing of what is set up. */
+  const openRecording = async (files: RecordingFiles, firstBeatSeconds = 0) => {
+    const { timeline } = setup;
+    const read = timeline.ok ? await readRecording(analysis, files) : timeline;
+    const opened =
+      read.ok && timeline.ok
+        ? good(
+            takeOfRecording(
+              files.line.name,
+              read.value,
+              setup.planTake(timeline.value, new Date('2026-03-01T10:15:00Z')).details,
+              firstBeatSeconds,
+            ),
+          )
+        : (read as Outcome<never>);
+    await session.gradeRecording(files.line.name, opened);
+  };
+
   const startSignal = new StartSignal({ audio, analysis, rooms, midi, nowSeconds: now });
 
   const settle = async () => {
@@ -268,6 +287,7 @@ export async function world(
     setup,
     session,
     tries,
+    openRecording,
     startSignal,
     midi,
     /** So long that whoever waits has waited long enough. */

@@ -1356,6 +1356,7 @@ export const de: Words = {
       removeForGood: 'Endgültig entfernen',
       heldOnly: 'Nur die hervorgehobenen',
       keep: 'Behalten',
+      recording: 'Aufnahme',
       notGraded: 'noch nicht bewertet',
       noLandings: 'keine Landungen',
       thirds: ({ thirds, landings }) => `Terz bei ${thirds} von ${several(landings, 'Landung', 'Landungen')}`,
@@ -2022,6 +2023,33 @@ export const de: Words = {
     takeAssumed: 'Den Wert des Browsers nehmen',
   },
 
+  recording: {
+    title: 'Worüber hast du gespielt?',
+    reading: 'Die Aufnahme wird gelesen und nach ihrem Tempo abgehört …',
+    fromPulse: ({ bpm, seconds }) =>
+      `Die Aufnahme hat ${trimmed(bpm, 1)} Schläge in der Minute, der erste liegt bei ${decimal(seconds, 2)} s. Hör hinein und schau, ob die Takte passen.`,
+    wanders: ({ bpm, seconds }) =>
+      `Die Aufnahme hat etwa ${trimmed(bpm, 1)} Schläge in der Minute, ab ${decimal(seconds, 2)} s, aber das Tempo schwankt: Die Takte können nicht von Anfang bis Ende passen.`,
+    fromLine: ({ bpm, seconds }) =>
+      `Nur deine Linie verrät das Tempo: wahrscheinlich ${trimmed(bpm, 1)}, ab ${decimal(seconds, 2)} s. Wenn das nicht stimmt, tippe es mit.`,
+    noTempo:
+      'Es war kein gleichmäßiges Tempo zu finden. Schreib es hin oder tippe es beim Hören mit, und sag, wo der erste Takt beginnt.',
+    chart: 'Dein Chart',
+    begins: 'Wo der erste Takt beginnt',
+    beatEarlier: 'Einen Schlag früher',
+    beatLater: 'Einen Schlag später',
+    listen: 'Anhören',
+    pause: 'Pause',
+    place: 'Stelle in der Aufnahme',
+    placeAt: ({ seconds }) => `${decimal(seconds, 1)} Sekunden`,
+    grade: 'Bewerten',
+    later: 'Das alles lässt sich nachher noch ändern. Eine Kopie bleibt bei deinen Takes, auf diesem Gerät.',
+    gradedBy: ({ chart, bpm, seconds }) =>
+      `Bewertet über ${chart} bei ${trimmed(bpm, 1)} bpm, erster Takt bei ${decimal(seconds, 2)} s.`,
+    change: 'Das ändern',
+    leave: 'So lassen',
+  },
+
   // Der Bildschirm einer Begleitaufnahme und ihrer Schläge.
   backing: {
     title: 'Setz die Schläge deiner Begleitung.',
@@ -2124,6 +2152,8 @@ export const de: Words = {
     title: 'Landfall',
     putAway: ({ sentence }) => `Diese Meldung schließen: ${sentence}`,
     bar: ({ bar }) => `Takt ${bar}:`,
+    tap: 'Tippen',
+    tapWhy: 'Tippe den Schlag mindestens viermal',
     name: 'Benennen',
     nameTake: ({ title }) => `${title} benennen`,
     takeName: 'Name des Takes',

@@ -1671,6 +1671,7 @@ export const en = {
       removeForGood: 'Remove for good',
       heldOnly: 'Only those with a star',
       keep: 'Keep',
+      recording: 'recording',
       notGraded: 'not graded yet',
       noLandings: 'no landings',
       thirds: ({ thirds, landings }: { thirds: number; landings: number }) =>
@@ -2398,6 +2399,34 @@ export const en = {
     takeAssumed: 'Use the delay that the browser states',
   },
 
+  // A recording that was opened, and what it is graded by.
+  recording: {
+    title: 'What did you play over?',
+    reading: 'Reading the recording and looking for its tempo…',
+    fromPulse: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
+      `The recording beats at ${trimmed(bpm, 1)} a minute, its first beat is at ${seconds.toFixed(2)} s. Listen and look whether the bars fit.`,
+    wanders: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
+      `The recording beats at about ${trimmed(bpm, 1)} a minute, from ${seconds.toFixed(2)} s on, but its tempo wanders: the bars can’t fit from beginning to end.`,
+    fromLine: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
+      `Nothing but your line tells the tempo: probably ${trimmed(bpm, 1)}, from ${seconds.toFixed(2)} s on. Tap it if that is wrong.`,
+    noTempo:
+      'No steady tempo was found. Type it, or tap it while you listen, and say where the first bar begins.',
+    chart: 'Chart',
+    begins: 'Where the first bar begins',
+    beatEarlier: 'A beat earlier',
+    beatLater: 'A beat later',
+    listen: 'Listen',
+    pause: 'Pause',
+    place: 'Place in the recording',
+    placeAt: ({ seconds }: { seconds: number }) => `${seconds.toFixed(2)} seconds`,
+    grade: 'Grade it',
+    later: 'You can change all of this afterwards. A copy is kept among your takes, on this machine.',
+    gradedBy: ({ chart, bpm, seconds }: { chart: string; bpm: number; seconds: number }) =>
+      `Graded over ${chart} at ${trimmed(bpm, 1)} bpm, the first bar at ${seconds.toFixed(2)} s.`,
+    change: 'Change that',
+    leave: 'Leave it as it is',
+  },
+
   // The screen of a backing recording and its beats.
   backing: {
     title: 'Set the beats of your backing.',
@@ -2505,6 +2534,9 @@ export const en = {
     /** Read out before the chords of a bar. */
     bar: ({ bar }: { bar: number }) => `Bar ${bar}:`,
     // A kept take can have a name, and a star that marks it.
+    tap: 'Tap',
+    tapWhy: 'Tap the beat four times or more',
+    // A kept take is named, and marked as one to hold on to.
     name: 'Name it',
     nameTake: ({ title }: { title: string }) => `Name ${title}`,
     takeName: 'Name of the take',

@@ -1,0 +1,219 @@
+/** Takes that are opened, graded and reviewed: what is going on now, as one tagged union, and the verbs of the review. */
+import type { GradedSound } from '../analysis/grade-samples.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import { good, type Outcome } from '../core/base/outcome.ts';
+import type { Message, Problem } from '../core/words/problem.ts';
+import { marked } from './again.ts';
+import { exportFile, type ExportPart } from './export-files.ts';
+import type { FinishedTake } from './finished-take.ts';
+import { gradeAndKeep } from './grade-and-keep.ts';
+import { withMessage, withoutMessage } from './messages.ts';
+import { NoteChoices, type ChoiceEvents, type PlaceInReport } from './note-choices.ts';
+import { takeOpeners, withBacking, type OpenedTake } from './open-take.ts';
+import { makeReview, type Opening, type Phase, type Review } from './phase.ts';
+import type { Playback } from './playback.svelte.ts';
+import type { SessionPorts } from './session-ports.ts';
+import {
+  canTakeSuspected,
+  suspectedTake,
+  type SuspectedThing,
+  type TakeToRegrade,
+} from './suspected-take.ts';
+import { openTakePlayback } from './take-playback.ts';
+import type { TakeDetails, TakeId, TakeMark } from './take.ts';
+
+/** What a session can do with takes that are not being played; `Session` adds the playing. */
+export abstract class ReviewSession {
+  protected readonly ports: SessionPorts;
+  protected phaseNow = $state.raw<Phase>({ kind: 'ready' });
+  protected timelineNow = $state.raw<Timeline | null>(null);
+  /** Whether the take in review was opened, and not just played. */
+  protected opened = false;
+  /** Counts what was begun: an answer that comes after something else began is dropped. */
+  protected turn = 0;
+  #notices = $state.raw<readonly Message[]>([]);
+  #playback = $state.raw<Playback | null>(null);
+  readonly #choices: NoteChoices;
+  readonly #openers: ReturnType<typeof takeOpeners>;
+
+  constructor(ports: SessionPorts) {
+    this.ports = ports;
+    this.#choices = new NoteChoices(ports);
+    this.#openers = takeOpeners(ports);
+  }
+
+  get phase(): Phase {
+    return this.phaseNow;
+  }
+
+  /** Everything that the player is to know and that does not stop the take. Newest last. */
+  get notices(): readonly Message[] {
+    return this.#notices;
+  }
+
+  /** The timeline of the take that is played or reviewed; null when ready. */
+  get timeline(): Timeline | null {
+    return this.timelineNow;
+  }
+
+  /** null outside the review. */
+  get playback(): Playback | null {
+    return this.#playback;
+  }
+
+  /** Back to ready. A take that is being played is thrown away; bars that are tried are left, unless it goes on at once. */
+  close(goesOn = false): void {
+    this.begin();
+    if (!goesOn) this.ports.tries.end();
+    this.timelineNow = null;
+    this.phaseNow = { kind: 'ready' };
+  }
+
+  /** Grades a recording that was read, by what the player has said of it; tells why where it could not be read. */
+  gradeRecording(name: string, opened: Outcome<OpenedTake>): Promise<void> {
+    return this.#openTaken({ kind: 'file', name }, () => Promise.resolve(opened));
+  }
+
+  /** Grades the take in review in place, by what the player says of it now. */
+  correct(change: Partial<TakeDetails>): Promise<void> {
+    const events = this.#inReview();
+    // The band plays along on other beats: the playback is opened anew.
+    return this.#choices.correct(change, { ...events, graded: (review) => this.#show(review, review) });
+  }
+
+  /** Grades the recording in review again with its backing taken out of it; null leaves it in. */
+  setBacking(file: File | null): Promise<void> {
+    return this.#judgeAgain(async (review) => {
+      const take = await withBacking(review, file, this.ports.analysis);
+      return take.ok ? good({ take: take.value, known: null, changed: {} }) : take;
+    });
+  }
+
+  /** Renders the demo line and grades it like a recording. */
+  playDemo(): Promise<void> {
+    return this.#openTaken({ kind: 'demo' }, () => this.#openers.demo());
+  }
+
+  /** Reviews a stored take; grades it first if it was cut off, or if its report can't be read any more. */
+  openTake(id: TakeId): Promise<void> {
+    return this.#openTaken({ kind: 'take' }, () => this.#openers.stored(id));
+  }
+
+  /** Grades with the delay or over the chart that the take makes probable; it then holds for what comes next, too. */
+  async takeSuspected(what: SuspectedThing): Promise<void> {
+    const { review } = this;
+    if (review === null || !canTakeSuspected(what, review)) return;
+    await this.#judgeAgain(async (made) => good(await suspectedTake(what, made, this.ports)));
+  }
+
+  /** Downloads a part of the take in review. Does nothing elsewhere, or where the take has no such part. */
+  save(part: ExportPart): void {
+    const file = this.phaseNow.kind === 'review' ? exportFile(this.phaseNow.review, part) : null;
+    if (file !== null) this.ports.files.save(file.blob, file.fileName);
+  }
+
+  /** What the player says of a note of the take in review; it is graded again in place. */
+  chooseNote(place: PlaceInReport, counts: boolean | null): Promise<void> {
+    return this.#choices.choose(place, counts, this.#inReview());
+  }
+
+  /** Names or stars the take in review. */
+  mark(change: TakeMark): void {
+    if (this.phaseNow.kind !== 'review') return;
+    this.phaseNow = { kind: 'review', review: marked(this.phaseNow.review, change, this.ports.library) };
+  }
+
+  dismissNotice(message: Message): void {
+    this.#notices = withoutMessage(this.#notices, message);
+  }
+
+  /** Lets go of whatever was going on and opens a new turn. */
+  protected begin(): number {
+    this.release();
+    this.#notices = [];
+    return ++this.turn;
+  }
+
+  /** Lets go of the playback; a session that plays lets go of its take, too. */
+  protected release(): void {
+    this.#playback?.dispose();
+    this.#playback = null;
+  }
+
+  /** The take in review; null elsewhere. */
+  protected get review(): Review | null {
+    return this.phaseNow.kind === 'review' ? this.phaseNow.review : null;
+  }
+
+  /** What answers about the take in review are told to, as long as it stands there. */
+  #inReview(): ChoiceEvents {
+    const { turn } = this;
+    return {
+      review: () => (turn === this.turn ? this.review : null),
+      graded: (review) => this.whileTurn(turn, () => (this.phaseNow = { kind: 'review', review })),
+      message: (message) => this.whileTurn(turn, () => this.tell(message)),
+    };
+  }
+
+  /** Hears or grades the take in review again, made over. */
+  async #judgeAgain(make: (review: Review) => Promise<Outcome<TakeToRegrade>>): Promise<void> {
+    const { review } = this;
+    if (review === null) return;
+    const turn = this.begin();
+    const made = await make(review);
+    if (turn !== this.turn) return;
+    if (!made.ok) return this.trouble(made.problem, 'back');
+    await this.judge(made.value.take, made.value.known, turn, made.value.changed);
+  }
+
+  async #openTaken(what: Opening, open: () => Promise<Outcome<OpenedTake>>): Promise<void> {
+    const turn = this.begin();
+    this.phaseNow = { kind: 'opening', what };
+    this.opened = true;
+    const opened = await open();
+    if (turn !== this.turn) return;
+    if (!opened.ok) return this.trouble(opened.problem, 'back');
+    const { take, report, heard, warnings } = opened.value;
+    for (const warning of warnings) this.tell(warning);
+    if (report === null) await this.judge(take, null, turn);
+    else this.#show(take, { report, heard });
+  }
+
+  protected whileTurn(turn: number, act: () => void): void {
+    if (turn === this.turn) act();
+  }
+
+  protected tell(message: Message): void {
+    this.#notices = withMessage(this.#notices, message);
+  }
+
+  protected trouble(problem: Problem, wayOn: 'try again' | 'back'): void {
+    this.phaseNow = { kind: 'trouble', problem, wayOn };
+  }
+
+  /** Grades what is not graded yet, keeps it and shows it. */
+  protected async judge(
+    take: FinishedTake,
+    known: GradedSound | null,
+    turn: number,
+    changed: Partial<TakeDetails> = {},
+  ): Promise<void> {
+    const progress = (share: number) =>
+      this.whileTurn(turn, () => (this.phaseNow = { kind: 'grading', progress: share }));
+    progress(0);
+    const message = (told: Message) => this.whileTurn(turn, () => this.tell(told));
+    const judged = await gradeAndKeep(take, known, this.ports, { progress, message }, changed);
+    this.whileTurn(turn, () =>
+      judged.ok ? this.#show(judged.value.take, judged.value) : this.trouble(judged.problem, 'back'),
+    );
+  }
+
+  #show(take: FinishedTake, graded: Pick<Review, 'report' | 'heard'>): void {
+    const review = makeReview(take, graded);
+    if (!review.ok) return this.trouble(review.problem, 'back');
+    this.#playback?.dispose();
+    this.#playback = openTakePlayback(review.value, this.ports, this.ports.setup.settings.levels);
+    this.timelineNow = review.value.timeline;
+    this.phaseNow = { kind: 'review', review: review.value };
+  }
+}
