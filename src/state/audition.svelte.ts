@@ -36,7 +36,7 @@ export class Audition {
   async toggle(): Promise<void> {
     if (this.#playing) return this.#pause();
     this.#playing = true;
-    const sounding = await this.#player.play(this.#seconds);
+    const sounding = await this.#player.play({ fromSeconds: this.#seconds, speed: 1, passage: null });
     this.#problem = sounding.ok ? null : sounding.problem;
     if (!sounding.ok) this.#rest(this.#seconds);
     else if (this.#playing)

@@ -2,6 +2,7 @@
 import { en } from '../../src/core/words/en.ts';
 import { describe as describeMessage, type Message } from '../../src/core/words/problem.ts';
 import { describe, expect, it } from 'vitest';
+import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
 import type { Report } from '../../src/core/take/schema.ts';
 import { roomPathOf, type RoomPath } from '../../src/core/room/cancel/band-remover.ts';
@@ -206,7 +207,8 @@ describe('a take heard again', () => {
     };
     const w = await throughSpeakers({ practice, feel: 'bossa' });
     await w.session.start();
-    await w.play(new Float32Array(5 * RATE));
+    // A note: a take in which nothing is heard is not kept.
+    await w.play(pluckLine(onTheBeat([69], 100, 4), RATE, 5));
     w.session.setLevel('drums', -12);
     await w.play(new Float32Array(RATE));
     await w.session.stop();

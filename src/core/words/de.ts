@@ -2039,7 +2039,7 @@ export const de: Words = {
     beatEarlier: 'Einen Schlag früher',
     beatLater: 'Einen Schlag später',
     listen: 'Anhören',
-    pause: 'Pause',
+    pause: 'Anhalten',
     place: 'Stelle in der Aufnahme',
     placeAt: ({ seconds }) => `${decimal(seconds, 1)} Sekunden`,
     grade: 'Bewerten',
