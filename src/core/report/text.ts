@@ -95,7 +95,7 @@ function suspectedTexts(report: Report, words: Words): Texts {
   const first = spans.find(({ startBeat }) => startBeat === 0);
   if (bpm === null || first === undefined) return [sentence];
   const firstBeat = first.startSeconds + (suspected.beats * 60) / bpm;
-  return [`${sentence} ${told.place({ firstBeat: words.numbers.decimal({ value: firstBeat, digits: 3 }) })}`];
+  return [`${sentence} ${told.place({ firstBeat: firstBeat.toFixed(3) })}`];
 }
 
 function nextInShort({ aims, nextAim }: Report, words: Words): string | null {

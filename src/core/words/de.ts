@@ -270,11 +270,11 @@ export const de: Words = {
 
     good: {
       landings: ({ hits, of, tones }) =>
-        `${hits} von ${of} Landungen liegen auf ${tones === 'chordTones' ? 'Akkordtönen' : 'Leittönen'}: mehr als Zufall.`,
+        `${hits} von ${of} Landungen liegen auf ${tones === 'chordTones' ? 'Akkordtönen' : 'Guide Tones'}: mehr als Zufall.`,
       strongBeats: ({ hits, of }) =>
         `${hits} von ${of} Tönen auf betonten Schlägen sind Akkordtöne: mehr als Zufall.`,
       putRight: ({ count, of }) =>
-        `${count} von ${of} Landungen außerhalb des Akkords löst der nächste Ton im Schritt auf.`,
+        `${count} von ${of} Landungen außerhalb des Akkords werden im Schritt in einen Akkordton aufgelöst.`,
     },
 
     suspected: {
@@ -1354,7 +1354,7 @@ export const de: Words = {
       remove: 'Entfernen',
       removeNamed: ({ title }) => `${title} entfernen`,
       removeForGood: 'Endgültig entfernen',
-      heldOnly: 'Nur die hervorgehobenen',
+      heldOnly: 'Nur die mit Stern',
       keep: 'Behalten',
       recording: 'Aufnahme',
       notGraded: 'noch nicht bewertet',
@@ -1568,10 +1568,10 @@ export const de: Words = {
 
   // Die Hilfe. Was die Zeichen bedeuten, steht unter `parts`.
   help: {
-    title: 'Was es heißt',
-    open: 'Was es heißt',
+    title: 'Was es bedeutet',
+    open: 'Was es bedeutet',
     close: 'Schließen',
-    whatIsThis: 'Was heißt das?',
+    whatIsThis: 'Was bedeutet das?',
     aboutMarks:
       'Jedes Zeichen sagt, was ein Ton zum Akkord ist, der gerade klingt. Ein volles Zeichen ist ein Akkordton, ein leeres nicht. Die Zahl daneben zählt vom Grundton aus.',
     sections: {
@@ -1584,31 +1584,31 @@ export const de: Words = {
     entries: {
       chords: {
         word: 'die beiden Akkorde',
-        says: 'Der große klingt jetzt. Der rechts kommt als Nächster, in so vielen Schlägen.',
+        says: 'Der große Akkord klingt jetzt. Der rechte kommt als nächster; die Zahl sagt, in wie vielen Schlägen.',
       },
       shore: {
-        word: 'das Ufer',
-        says: 'Ein Strich unter einem Ton: Hier kann die Linie landen. Er liegt unter den Tönen, die dein Ziel beim nächsten Akkord verlangt.',
+        word: 'der Strich unter einem Ton',
+        says: 'Auf diesem Ton kann deine Linie landen. Der Strich markiert die Töne, die dein Ziel beim nächsten Akkord verlangt.',
       },
       instrument: {
         word: 'Zeichen auf dem Instrument',
-        says: 'Groß, auf einem Stück Ufer: ein Ton, auf dem du beim nächsten Akkord landen kannst. Klein: ein Ton des Akkords, der klingt. Eine winzige Raute: passt auch. Der Ring ist der Ton, den du spielst; der Bogen führt von ihm zur nächsten Landung.',
+        says: 'Ein großes Zeichen auf einem Strich: ein Ton, auf dem du beim nächsten Akkord landen kannst. Ein kleines: ein Ton des Akkords, der jetzt klingt. Eine winzige Raute: ein Skalenton, der auch passt. Der Ring ist der Ton, den du spielst; der Bogen führt von ihm zum nächstgelegenen Ton zum Landen.',
       },
       liveLine: {
         word: 'deine Linie',
-        says: 'Eine Feder zeichnet, was du spielst: kräftig, wo der Ton zum Akkord gehört, dünn, wo nicht. Bei jedem Wechsel wird umgeblättert.',
+        says: 'Die Linie zeigt die Tonhöhe, die du spielst: kräftig, wo der Ton zum Akkord gehört, dünn, wo nicht. Bei jedem Wechsel beginnt die Zeichnung neu.',
       },
       note: {
         word: 'der Ton links',
-        says: 'Was du gerade spielst: sein Zeichen und seine Zahl über dem Akkord, sein Name, und wie weit er von der Tonhöhe abliegt.',
+        says: 'Der Ton, den du gerade spielst: sein Zeichen, seine Stufe über dem Akkord, sein Name, und um wie viele Cent er zu hoch oder zu tief ist.',
       },
       aim: {
         word: 'Ziel',
-        says: 'Worum es in diesem Take geht. Beim Spielen steht dabei, wie oft es gelang und bei wie vielen Gelegenheiten. Erreicht ist es, wenn es oft genug gelingt, und öfter, als es durch Glück gelänge.',
+        says: 'Worum es in diesem Take geht. Beim Spielen steht dabei, wie oft es gelang und bei wie vielen Gelegenheiten. Erreicht ist es, wenn es oft genug gelingt, und öfter, als es durch Zufall gelänge.',
       },
       turns: {
         word: 'abwechselnd',
-        says: 'Du und die Band, jeder spielt so viele Takte. Gezählt werden nur deine.',
+        says: 'Du und die Band spielt abwechselnd gleich viele Takte. Bewertet werden nur deine.',
       },
       form: {
         word: 'die Form',
@@ -1620,19 +1620,19 @@ export const de: Words = {
       },
       landing: {
         word: 'Landung',
-        says: 'Der Ton, mit dem du einen neuen Akkord triffst: der erste von einer Achtel vor dem Wechsel bis einen Schlag danach, oder ein Ton, den du hineinhältst.',
+        says: 'Dein erster Ton auf einem neuen Akkord: der erste von einer Achtel vor dem Wechsel bis einen Schlag danach, oder ein Ton, den du hineinhältst.',
       },
       chordTone: {
         word: 'Akkordton',
         says: 'Ein Ton, den das Symbol nennt: Grundton, Terz, Quinte, Septime, und 9, 11 oder 13, wo sie dabeistehen.',
       },
       guideTone: {
-        word: 'Leitton',
+        word: 'Guide Tone',
         says: 'Die Terz oder die Septime: An diesen beiden hört man, welcher Akkord es ist. Im Sus-Akkord steht die Quarte für die Terz.',
       },
       earlyLate: {
         word: 'zu früh, zu spät',
-        says: 'Wie weit vom Wechsel die Landung begann. Weniger als etwa 10 ms hört niemand.',
+        says: 'Wie weit vom Wechsel die Landung begann. Ein Unterschied von weniger als etwa 10 ms ist nicht zu hören.',
       },
       anticipation: {
         word: 'eine Achtel vorgezogen',
@@ -1640,36 +1640,36 @@ export const de: Words = {
       },
       chorus: { word: 'Chorus', says: 'Einmal durch die Form.' },
       luck: {
-        word: 'Glück',
-        says: 'Was dieselben Töne erreichten, wenn sie zufällig auf die Akkorde fielen. Nur was deutlich darüber liegt, sagt etwas über dich.',
+        word: 'Zufall',
+        says: 'Was dieselben Töne erreichten, wenn man sie an zufälligen Stellen über die Akkorde verteilte. Nur was deutlich darüber liegt, ist dein Verdienst.',
       },
       tooShort: {
-        word: 'noch ein Chorus wird es zeigen',
-        says: 'So wenige Landungen könnten auch durch Glück entstehen, wie immer sie ausfallen. Spiel weiter, dann kommt die Antwort.',
+        word: 'ein weiterer Chorus würde für ein Urteil reichen',
+        says: 'So wenige Landungen können Zufall sein, im Guten wie im Schlechten. Spiel weiter, dann reichen sie für eine Antwort.',
       },
       doubt: {
         word: 'der dicke Strich',
-        says: 'An einem Tag spielst du anders als am nächsten. Wo der Strich liegt, kann dein wahrer Anteil liegen; mit jedem Take wird er kürzer.',
+        says: 'Dein Anteil ist von Take zu Take etwas verschieden. Dein wahrer Anteil liegt wahrscheinlich irgendwo auf dem Strich; je mehr du spielst, desto kürzer wird er.',
       },
       phrase: {
         word: 'Phrase',
         says: 'Töne zwischen zwei Pausen von einem Schlag oder mehr. Ihr letzter Ton ist das Phrasenende.',
       },
       strongBeat: {
-        word: 'schwerer Schlag',
-        says: '1 und 3 im Vierer, 1 im Dreier: wo das Ohr den Akkord erwartet.',
+        word: 'betonter Schlag',
+        says: 'Schlag 1 und 3 im Vierertakt, 1 im Dreiertakt: die Schläge, auf denen man einen Akkord am deutlichsten hört.',
       },
       palette: {
-        word: 'Palette',
-        says: 'Die Töne der beiden Pentatoniken der Tonart: was passt, ohne im Akkord zu sein.',
+        word: 'Skalenton',
+        says: 'Ein Ton der Dur- oder Mollpentatonik der Tonart, der nicht im Akkord ist: Er passt, ist aber keine Landung auf dem Akkord.',
       },
       figure: {
         word: 'Figur',
-        says: 'Ein paar Töne, die in derselben Folge wiederkommen. Beim Vergleich mit dem Glück zählt sie nur einmal.',
+        says: 'Ein paar Töne, die in derselben Reihenfolge wiederkommen. So oft die Figur auch kommt: Beim Vergleich mit dem Zufall zählt sie einmal.',
       },
       trend: {
         word: 'wird besser, kein Trend',
-        says: 'Gute und schlechte Tage sind kein Fortschritt. „Wird besser“ steht nur da, wo die Takes mehr steigen, als sie schwanken.',
+        says: 'Ein guter Tag ist noch kein Fortschritt. „Wird besser“ steht nur da, wo deine Takes mehr steigen, als sie von Tag zu Tag schwanken.',
       },
       due: {
         word: 'für heute',
@@ -1704,7 +1704,7 @@ export const de: Words = {
     why: 'Die schwächsten Wechsel, die dran sind. Was gut geht, kommt nach längerer Zeit wieder, was nicht gut geht, morgen.',
     nothingDue: 'Heute ist nichts dran: Spiel, was du magst.',
     change: ({ from, to }) => `${from} nach ${to}`,
-    met: ({ hits, of }) => `Terz oder Septime ${hits} von ${several(of, 'Mal', 'Malen')}.`,
+    met: ({ hits, of }) => `Terz oder Septime: ${hits} von ${several(of, 'Mal', 'Malen')}.`,
     lastPlayed: ({ days }) =>
       days <= 0 ? 'Heute gespielt.' : days === 1 ? 'Gestern gespielt.' : `Vor ${days} Tagen gespielt.`,
     practise: 'Jetzt üben',
@@ -1713,7 +1713,7 @@ export const de: Words = {
     byForm: 'Formen',
     byChord: 'Akkorde',
     byKey: 'Tonarten',
-    columns: { what: 'Was', course: 'Tag für Tag', counts: 'Insgesamt, und wohin es geht' },
+    columns: { what: 'Was', course: 'Tag für Tag', counts: 'Insgesamt, und der Trend' },
     directions: {
       rising: 'wird besser',
       falling: 'geht zurück',
@@ -1726,9 +1726,9 @@ export const de: Words = {
     chorus: ({ chorus }) => `Chorus ${chorus}`,
     wholeTake: 'Insgesamt',
     differences: {
-      better: 'Der zweite Take landet besser als der erste, und das ist mehr als Glück.',
+      better: 'Der zweite Take landet besser als der erste, und das ist mehr als Zufall.',
       worse: 'Der zweite Take landet schlechter als der erste, und das ist mehr als Zufall.',
-      'no difference': 'Sie unterscheiden sich nicht mehr als zwei Takes vom selben Tag.',
+      'no difference': 'Sie unterscheiden sich nicht mehr, als es zwei Takes vom selben Tag meistens tun.',
       'too few': 'In einem der beiden sind zu wenige Landungen, um etwas zu sagen.',
     },
   },

@@ -349,7 +349,7 @@ export const en = {
       strongBeats: ({ hits, of }: { hits: number; of: number }) =>
         `${hits} of ${of} notes on strong beats are chord tones: more than luck.`,
       putRight: ({ count, of }: { count: number; of: number }) =>
-        `${count} of ${of} landings outside the chord are put right by the next note, by step.`,
+        `${count} of ${of} landings outside the chord are resolved by step into a chord tone.`,
     },
 
     /** The chart fits better somewhere else: said before everything. */
@@ -1902,31 +1902,31 @@ export const en = {
     entries: {
       chords: {
         word: 'the two chords',
-        says: 'The large one sounds now. The one at the right comes next, in so many beats.',
+        says: 'The large chord sounds now. The one on the right comes next; the number says in how many beats.',
       },
       shore: {
-        word: 'the shore',
-        says: 'A line under a tone: here the line can land. It lies under the tones that your aim asks for at the next chord.',
+        word: 'the stroke under a tone',
+        says: 'Your line can land on this tone. The stroke marks the tones that your aim asks for at the next chord.',
       },
       instrument: {
         word: 'marks on the instrument',
-        says: 'Large, on a piece of shore: a tone to land on at the next chord. Small: a tone of the chord that sounds. A tiny lozenge: it fits as well. The ring is the note you play, and the bow leads from it to the nearest landing.',
+        says: 'A large mark on a stroke: a tone to land on at the next chord. A small mark: a tone of the chord that sounds now. A very small lozenge: a scale tone, which fits as well. The ring is the note that you play; the curve leads from it to the nearest tone to land on.',
       },
       liveLine: {
         word: 'your line',
-        says: 'A pen draws what you play. It is heavy where the note belongs to the chord, and light where it does not. The page turns at each change.',
+        says: 'The line shows the pitch of what you play. It is thick where the note belongs to the chord, and thin where it does not. At each change the drawing begins anew.',
       },
       note: {
-        word: 'the note at the left',
-        says: 'What you play now: its mark and its figure over the chord, its name, and how far it is from the pitch.',
+        word: 'the note on the left',
+        says: 'The note that you play now: its mark, its degree over the chord, its name, and how many cents it is sharp or flat.',
       },
       aim: {
         word: 'aim',
-        says: 'What the take tries for. On the stage it stands with its count: so often it came off, of so many times. It is reached when it comes off often enough, and more often than luck would do it.',
+        says: 'What you try to do in this take. While you play, the count beside it says how often you did it, and of how many times. The aim is reached when you do it often enough, and more often than luck would.',
       },
       turns: {
         word: 'turns',
-        says: 'You and the band play so many bars each. Only your own turns are counted.',
+        says: 'You and the band play the same number of bars, one after the other. Only your turns are graded.',
       },
       form: {
         word: 'the form',
@@ -1934,11 +1934,11 @@ export const en = {
       },
       change: {
         word: 'change',
-        says: 'The place where one chord gives way to another, and the first chord of all. The same chord over another bass is no change.',
+        says: 'The place where a new chord begins, and the first chord of all. The same chord over another bass is not a change.',
       },
       landing: {
         word: 'landing',
-        says: 'The note with which you meet a new chord: the first one from an eighth before the change to one beat after it, or a note that you hold into it.',
+        says: 'Your first note on a new chord: the first one from an eighth before the change to one beat after it, or a note that you hold into it.',
       },
       chordTone: {
         word: 'chord tone',
@@ -1946,28 +1946,28 @@ export const en = {
       },
       guideTone: {
         word: 'guide tone',
-        says: 'The third or the seventh: the two that make one chord heard from another. In a sus chord the fourth takes the third’s place.',
+        says: 'The third or the seventh: the two tones by which a chord is told from another. In a sus chord the fourth takes the place of the third.',
       },
       earlyLate: {
         word: 'early, late',
-        says: 'How far from the change the landing began. Less than about 10 ms nobody hears.',
+        says: 'How far from the change the landing began. A difference of less than about 10 ms can’t be heard.',
       },
       anticipation: {
         word: 'an eighth early',
-        says: 'A landing that comes an eighth before the change, on purpose, belongs to the new chord. It is no fault.',
+        says: 'A landing that comes an eighth before the change, on purpose, belongs to the new chord. It is not a mistake.',
       },
       chorus: { word: 'chorus', says: 'Once through the form.' },
       luck: {
         word: 'luck',
-        says: 'What the same notes would reach if they fell on the chords at random. Only what is clearly more than that says something about you.',
+        says: 'What the same notes would reach if they were played at random places over the chords. Only a result clearly above that is yours.',
       },
       tooShort: {
-        word: 'one more chorus will tell',
-        says: 'So few landings could have come about by luck, whatever they are. Play on, and the answer comes.',
+        word: 'one more chorus would be enough to tell',
+        says: 'So few landings may be luck, good or bad. Play on, and there are enough for an answer.',
       },
       doubt: {
         word: 'the thick stroke',
-        says: 'What you play on one day differs from the next. Where the stroke lies, your true share may lie; it grows shorter with every take.',
+        says: 'Your share differs a little from take to take. Your true share probably lies somewhere on the stroke, which gets shorter the more you play.',
       },
       phrase: {
         word: 'phrase',
@@ -1975,19 +1975,19 @@ export const en = {
       },
       strongBeat: {
         word: 'strong beat',
-        says: '1 and 3 in four, 1 in three: where the ear expects the chord.',
+        says: 'Beats 1 and 3 in four, 1 in three: the beats on which a chord is heard most clearly.',
       },
       palette: {
-        word: 'palette',
-        says: 'The tones of the key’s two pentatonics: what fits without being in the chord.',
+        word: 'scale tone',
+        says: 'A tone of the major or minor pentatonic of the key that is not in the chord: it fits, but it is not a landing on the chord.',
       },
       figure: {
         word: 'figure',
-        says: 'A few notes that come back in the same order. One that comes back counts once when luck is asked.',
+        says: 'A few notes that come back in the same order. However often it comes back, it counts once in the comparison with luck.',
       },
       trend: {
         word: 'getting better, no trend',
-        says: 'Good and bad days are not progress. It says “getting better” only where the takes rise by more than they go up and down.',
+        says: 'One good day is not progress. “Getting better” stands there only where your takes rise by more than they differ from day to day.',
       },
       due: {
         word: 'for today',
@@ -1995,7 +1995,7 @@ export const en = {
       },
       delay: {
         word: 'delay',
-        says: 'The time from the loudspeaker to your ear, and from the microphone into the machine. It is taken off, so that early and late are true.',
+        says: 'The time from the loudspeaker to your ear, and from the microphone into the machine. It is subtracted, so that early and late are right.',
       },
       soundCheck: {
         word: 'sound check',
@@ -2014,12 +2014,11 @@ export const en = {
     title: 'From day to day',
     back: 'Back',
     open: 'What to practise today',
-    nothingYet:
-      'Play a take, and the changes that went worst stand here the next day. Come back when you have played.',
+    nothingYet: 'Play a take: the next day this page shows the changes that went worst.',
     counted: ({ takes, days }: { takes: number; days: number }) =>
       `${several(takes, 'take')} on ${several(days, 'day')}. It counts when you land on the third or the seventh of a chord as it arrives; for an aim, what the aim asks for.`,
     today: 'For today',
-    why: 'The weakest changes that are due. What goes well comes back after a longer time, what does not comes back tomorrow.',
+    why: 'The weakest changes that are due. A change that goes well comes back after some days; one that does not comes back tomorrow.',
     nothingDue: 'Nothing is due today: play what you like.',
     change: ({ from, to }: { from: string; to: string }) => `${from} to ${to}`,
     met: ({ hits, of }: { hits: number; of: number }) =>
@@ -2032,11 +2031,11 @@ export const en = {
     byForm: 'Forms',
     byChord: 'Chords',
     byKey: 'Keys',
-    columns: { what: 'What', course: 'Day by day', counts: 'In all, and where it goes' },
+    columns: { what: 'What', course: 'Day by day', counts: 'In all, and the trend' },
     directions: {
       rising: 'getting better',
       falling: 'going down',
-      steady: 'no trend to be told',
+      steady: 'no clear trend',
       'too few': 'too few takes to tell',
     },
     twoTakes: 'Two takes side by side',
@@ -2047,7 +2046,7 @@ export const en = {
     differences: {
       better: 'The second take lands better than the first, and by more than luck.',
       worse: 'The second take lands worse than the first, and by more than luck.',
-      'no difference': 'They differ by no more than two takes of one day do.',
+      'no difference': 'They differ no more than two takes on the same day usually do.',
       'too few': 'Too few landings in one of them to tell.',
     },
   },

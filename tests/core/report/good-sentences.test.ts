@@ -38,7 +38,7 @@ describe('what was good', () => {
       ]),
     );
     expect(goodSentences(report, en)).toContain(
-      '13 of 13 landings outside the chord are put right by the next note, by step.',
+      '13 of 13 landings outside the chord are resolved by step into a chord tone.',
     );
   });
 
