@@ -95,6 +95,7 @@ function suspectedTexts(report: Report, words: Words): Texts {
   const first = spans.find(({ startBeat }) => startBeat === 0);
   if (bpm === null || first === undefined) return [sentence];
   const firstBeat = first.startSeconds + (suspected.beats * 60) / bpm;
+  // Read by the command line, which takes a decimal point in every language.
   return [`${sentence} ${told.place({ firstBeat: firstBeat.toFixed(3) })}`];
 }
 
