@@ -158,7 +158,7 @@ describe('landfall grade', () => {
     expect(report.aims[0]).toMatchObject({ id: 'third-on-arrival' });
     expectRefusal(
       landfall('grade', line, ...CHART, '--aim', files.file('aim.json', '{}')),
-      /aim\.json: .*can’t be read/,
+      /aim\.json: The aim has no field "format"/,
     );
     expectRefusal(landfall('grade', line, ...CHART, '--aim', line), /line\.csv is not JSON/);
     expectRefusal(landfall('grade', line, ...CHART, '--aim', 'win'), /"win" is neither/);

@@ -217,13 +217,13 @@ const OPTION_UNITS: Readonly<Record<Facts<(typeof en)['problems']['cli.number']>
 type DiskReason = Facts<(typeof en)['problems']['disk.read']>['reason'];
 function diskReason(reason: DiskReason, system: string): string {
   const told: Readonly<Record<DiskReason, string>> = {
-    missing: 'es gibt sie nicht',
-    notAllowed: 'du darfst es nicht',
-    folder: 'es ist ein Ordner; nenn eine Datei darin',
-    tooManyOpen: 'es sind zu viele Dateien offen',
-    disk: 'der Datenträger ist fehlerhaft',
-    nameTooLong: 'der Dateiname ist zu lang',
-    other: `das System meldet ${system}`,
+    missing: 'Es gibt sie nicht',
+    notAllowed: 'Du darfst es nicht',
+    folder: 'Es ist ein Ordner; nenn eine Datei darin',
+    tooManyOpen: 'Es sind zu viele Dateien offen',
+    disk: 'Der Datenträger ist fehlerhaft',
+    nameTooLong: 'Der Dateiname ist zu lang',
+    other: `Das System meldet ${system}`,
   };
   return told[reason];
 }
@@ -666,7 +666,7 @@ export const de: Words = {
     'chart.headingEmpty': ({ line, word }) =>
       `Zeile ${line}: Hinter ${word} steht nichts; schreib einen Wert dahinter oder lösch die Zeile.`,
     'chart.sectionName': ({ line, name }) =>
-      `Zeile ${line}: so kann kein Teil heißen: „${name}“; schreib Buchstaben und Wörter in eckige Klammern, etwa [A] oder [Bridge].`,
+      `Zeile ${line}: So kann kein Teil heißen: „${name}“; schreib Buchstaben und Wörter in eckige Klammern, etwa [A] oder [Bridge].`,
     'chart.chordWithoutBarLines': ({ name }) =>
       `${name} steht ohne Taktstriche: Ein Takt davon ist | ${name} |.`,
     'chart.sectionEmpty': ({ name, feel }) =>
@@ -831,7 +831,9 @@ export const de: Words = {
 
     // ── aims and reports ──
     'aim.field': ({ field, found, expected }) =>
-      `${field === null ? 'Das Ziel' : `Das Feld „${field}“ des Ziels`} ist nicht lesbar: Gefunden wurde ${found}, schreib ${expected ?? 'einen anderen Wert'}.`,
+      found === 'undefined' && field !== null
+        ? `Dem Ziel fehlt das Feld „${field}“; ein Beispiel steht in der README.`
+        : `${field === null ? 'Das Ziel' : `Das Feld „${field}“ des Ziels`} ist nicht lesbar: Gefunden wurde ${found}, schreib ${expected ?? 'einen anderen Wert'}.`,
     'aim.form': ({ field, found, form }) =>
       `Das Feld „${field}“ des Ziels ist nicht lesbar: Gefunden wurde ${found}, schreib ${AIM_FORMS[form]}.`,
     'aim.test': ({ test, events, tests }) =>

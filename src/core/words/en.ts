@@ -1099,7 +1099,9 @@ export const en = {
       found: string;
       expected: string | null;
     }) =>
-      `${field === null ? 'The aim' : `The field "${field}" of the aim`} can’t be read: found ${found}, write ${expected ?? 'another value'}.`,
+      found === 'undefined' && field !== null
+        ? `The aim has no field "${field}"; the README has an example.`
+        : `${field === null ? 'The aim' : `The field "${field}" of the aim`} can’t be read: found ${found}, write ${expected ?? 'another value'}.`,
     'aim.form': ({ field, found, form }: { field: string; found: string; form: AimForm }) =>
       `The field "${field}" of the aim can’t be read: found ${found}, write ${AIM_FORMS[form]}.`,
     'aim.test': ({ test, events, tests }: { test: string; events: string; tests: readonly string[] }) =>
