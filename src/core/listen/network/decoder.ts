@@ -43,7 +43,7 @@ export class Decoder {
   }
 
   /** Takes one frame of the network's answers, by semitone, each 0 to 1, and the long window's autocorrelation. */
-  push(onset: Float32Array, sounding: Float32Array, correlation: Float64Array): void {
+  push(onset: Float32Array, sounding: Float32Array, correlation: Float32Array): void {
     this.#outputs.push(onset, sounding);
     for (let p = 0; p < PITCHES; p++) {
       if (sounding[p]! < D.STAY_SOUND) continue;
@@ -55,7 +55,10 @@ export class Decoder {
       onsetsOf(this.#outputs, this.#peaksTo, this.#onsets);
     if (!this.#begun && count > CHOICE_LAG + D.BEGUN_TO) this.#begin();
     for (; this.#chosenTo + CHOICE_LAG < count; this.#chosenTo++) this.#choose(this.#chosenTo);
-    for (; this.#followedTo + FOLLOW_LAG < count; this.#followedTo++) this.#follow(this.#followedTo);
+    for (; this.#followedTo + FOLLOW_LAG < count; this.#followedTo++) {
+      this.#follow(this.#followedTo);
+      this.#startSoft(this.#followedTo);
+    }
     this.#handOver();
   }
 
@@ -105,6 +108,43 @@ export class Decoder {
       closed: false,
       handed: false,
     });
+  }
+
+  /** A tone that begins to sound while nothing else does, though nothing told its onset, is a note if it goes on. */
+  #startSoft(frame: number): void {
+    if (frame < D.BEGUN_TO || this.#open.some((note) => !note.closed && note.quiet === 0)) return;
+    const outputs = this.#outputs;
+    let pitch = 0;
+    for (let p = 1; p < PITCHES; p++)
+      if (outputs.soundAbout(frame, p) > outputs.soundAbout(frame, pitch)) pitch = p;
+    if (
+      outputs.soundAbout(frame, pitch) < D.LEAST_SOUND ||
+      outputs.soundAbout(frame - 1, pitch) >= D.LEAST_SOUND
+    )
+      return;
+    if (outputs.soundAbout(frame - 3, pitch) >= D.SOFT_BEFORE) return;
+    if (this.#onsets.some((o) => Math.abs(o.at - frame) <= D.SOFT_FRAMES && Math.abs(o.pitch - pitch) <= 1))
+      return;
+    let body = 0;
+    let onset = 0;
+    for (let f = frame; f < frame + D.SOFT_FRAMES; f++) {
+      let best = 0;
+      for (let p = Math.max(0, pitch - 1); p <= Math.min(PITCHES - 1, pitch + 1); p++)
+        best = Math.max(best, outputs.soundAbout(f, p));
+      body += best / D.SOFT_FRAMES;
+    }
+    for (let f = frame - 3; f < frame + 3; f++) onset = Math.max(onset, outputs.onsetAbout(f, pitch));
+    if (body < D.SOFT_BODY || !this.levels.isLoud(frame, D.SOFT_RANGE_DB)) return;
+    if (this.levels.peakDb(frame) < D.BEGUN_DB) return;
+    this.#start({
+      frame,
+      pitch,
+      at: frame - D.SOFT_EARLIER,
+      semitone: pitch,
+      onset: Math.min(1, onset),
+      body,
+    });
+    this.#open.sort((a, b) => a.onset.at - b.onset.at);
   }
 
   /** A recording that begins within a note: what sounds from its first frames on is one. */

@@ -88,3 +88,12 @@ export const LEAST_TALK = 0.4;
 export const SURE_IN_TALK = 0.85;
 /** A note whose pitch does not come to rest is handed over after so many frames. */
 export const WAIT_FRAMES = 20;
+
+/** A tone whose onset nothing told: so little sounds there three frames before, so much on average in so many frames from it on. */
+export const SOFT_BEFORE = 0.2;
+export const SOFT_BODY = 0.75;
+export const SOFT_FRAMES = 8;
+/** It began so many frames before it sounded by LEAST_SOUND. */
+export const SOFT_EARLIER = 0.5;
+/** … and it is no softer than the loudest of the last second by more than this: a band in the background gives no notes. */
+export const SOFT_RANGE_DB = 12;

@@ -1,9 +1,8 @@
 import * as S from './settings.ts';
-import { WindowSpectra } from './spectra.ts';
+import { Spectra } from './spectra.ts';
 
 /** Samples kept before the newest frame. */
 const KEEP = S.LONG;
-const BUFFER = 8192;
 
 /** Decibels about the reference level, brought to about −1.5 to 3. */
 function scaled(power: number, referenceDb: number): number {
@@ -17,12 +16,15 @@ function scaled(power: number, referenceDb: number): number {
  * first differences, and the level. Both are written over by the next frame.
  */
 export class Features {
-  readonly bins = new Float32Array(4 * S.ROW);
+  readonly #spectra = new Spectra();
+  readonly bins = this.#spectra.bins;
   readonly globals = new Float32Array(S.GLOBALS);
   /** The long window's autocorrelation by lag, for the fine pitch. */
-  readonly long = new WindowSpectra(S.LONG, S.LONG_LAGS);
-  readonly #short = new WindowSpectra(S.SHORT, S.SHORT_LAGS);
-  readonly #samples = new Float32Array(BUFFER);
+  readonly correlation = this.#spectra.correlation;
+  readonly #samples = this.#spectra.samples;
+  /** Of the newest frame's blocks. */
+  readonly #energies = new Float64Array(S.BLOCKS);
+  readonly #brights = new Float64Array(S.BLOCKS);
   #filled = KEEP;
   #done = KEEP;
   #before = 0;
@@ -36,7 +38,7 @@ export class Features {
   /** Takes samples in; `onFrame` is called for each frame that is complete, oldest first. */
   push(samples: Float32Array, count: number, onFrame: () => void): void {
     for (let from = 0; from < count;) {
-      const piece = Math.min(count - from, BUFFER - this.#filled);
+      const piece = Math.min(count - from, this.#samples.length - this.#filled);
       this.#samples.set(samples.subarray(from, from + piece), this.#filled);
       this.#filled += piece;
       from += piece;
@@ -45,7 +47,7 @@ export class Features {
         this.#frame(this.#done);
         onFrame();
       }
-      if (this.#filled < BUFFER / 2) continue;
+      if (this.#filled < this.#samples.length / 2) continue;
       const drop = this.#done - KEEP;
       this.#samples.copyWithin(0, drop, this.#filled);
       this.#filled -= drop;
@@ -56,8 +58,6 @@ export class Features {
   #frame(end: number): void {
     const samples = this.#samples;
     const length = S.HOP / S.BLOCKS;
-    const energies: number[] = [];
-    const brights: number[] = [];
     let mean = 0;
     let previous = this.#before;
     for (let b = 0; b < S.BLOCKS; b++) {
@@ -69,8 +69,8 @@ export class Features {
         bright += (x - previous) * (x - previous);
         previous = x;
       }
-      energies.push(energy / length);
-      brights.push(bright / length);
+      this.#energies[b] = energy / length;
+      this.#brights[b] = bright / length;
       mean += energy / S.HOP;
     }
     this.#before = previous;
@@ -80,25 +80,11 @@ export class Features {
     const reference = Math.max(S.FLOOR_DB, level, this.#reference - S.FALL_DB);
     this.#reference = reference;
     for (let b = 0; b < S.BLOCKS; b++) {
-      this.globals[b] = scaled(energies[b]!, reference);
-      this.globals[S.BLOCKS + b] = scaled(brights[b]!, reference);
-      this.brightDb[b] = 10 * Math.log10(brights[b]! + 1e-10);
+      this.globals[b] = scaled(this.#energies[b]!, reference);
+      this.globals[S.BLOCKS + b] = scaled(this.#brights[b]!, reference);
+      this.brightDb[b] = 10 * Math.log10(this.#brights[b]! + 1e-10);
     }
     this.globals[2 * S.BLOCKS] = (level - reference) / 20 + 1;
-    this.long.look(samples, end);
-    this.#short.look(samples, end);
-    this.#lay(this.long, 0, reference);
-    this.#lay(this.#short, 1, reference);
-  }
-
-  #lay(spectra: WindowSpectra, row: number, reference: number): void {
-    const { bins } = this;
-    const at = row * S.ROW + S.PAD;
-    const { power, periodicity } = spectra;
-    for (let i = 0; i < S.BINS; i++) {
-      bins[at + i] = scaled(power[i]!, reference);
-      const c = periodicity[i]!;
-      bins[at + 2 * S.ROW + i] = c < -1 ? -1 : c > 1.2 ? 1.2 : c;
-    }
+    this.#spectra.look(end, reference);
   }
 }

@@ -11,7 +11,7 @@ const LATER_SHARE = 0.6;
  * Refines a pitch by the peaks of an autocorrelation at one, two, four … of its periods, each read by a parabola: the later the
  * peak, the finer the period. A fractional MIDI number, or null where no peak tells.
  */
-export function finePitch(correlation: Float64Array, midi: number): number | null {
+export function finePitch(correlation: Float32Array, midi: number): number | null {
   let period = INNER_RATE / midiToHz(midi);
   let first = 0;
   for (let periods = 1; ; periods *= 2) {

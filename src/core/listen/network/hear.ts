@@ -21,7 +21,7 @@ export class Hearing {
   readonly #onFrame = (): void => {
     this.#network.step(this.#features.bins, this.#features.globals);
     this.decoder.levels.push(this.#features.levelDb, this.#features.brightDb);
-    this.decoder.push(this.#network.onset, this.#network.sounding, this.#features.long.correlation);
+    this.decoder.push(this.#network.onset, this.#network.sounding, this.#features.correlation);
   };
   #lastIn = 0;
   #lastOut = 0;

@@ -24,6 +24,14 @@ export class Levels {
     return peak;
   }
 
+  /** Whether network frame `frame` is among the loud ones of the second before it: within `rangeDb` of the loudest. */
+  isLoud(frame: number, rangeDb: number): boolean {
+    let loudest = -90;
+    for (let f = Math.max(0, this.#count - KEPT); f < this.#count; f++)
+      loudest = Math.max(loudest, this.#level[f & (KEPT - 1)]!);
+    return this.peakDb(frame) >= loudest - rangeDb;
+  }
+
   /** Whether the bright part leaps up about network frame `frame`, as it does where a string is struck or a reed tongued. */
   isStruck(frame: number): boolean {
     const first = (frame - DELAY_FRAMES) * BLOCKS;

@@ -1,5 +1,6 @@
 import kernel from './kernel.json' with { type: 'json' };
 import { GLOBALS, PITCHES, ROW } from './settings.ts';
+import { instanceOf } from './wasm.ts';
 import weights from './weights.json' with { type: 'json' };
 
 interface Kernel {
@@ -12,14 +13,6 @@ interface Kernel {
   reset(): void;
   step(): void;
 }
-
-/** What this file uses of WebAssembly, which browsers, workers and Node all have. */
-declare const WebAssembly: {
-  readonly Module: new (bytes: Uint8Array) => object;
-  readonly Instance: new (module: object) => { readonly exports: unknown };
-};
-
-let compiled: object | null = null;
 
 /**
  * The trained network, frame after frame. It looks alike at every semitone (a note's harmonics lie in the same places above
@@ -35,8 +28,7 @@ export class Network {
   readonly #output: Float32Array;
 
   constructor() {
-    compiled ??= new WebAssembly.Module(Uint8Array.from(kernel));
-    this.#kernel = new WebAssembly.Instance(compiled).exports as Kernel;
+    this.#kernel = instanceOf<Kernel>(kernel);
     const { buffer } = this.#kernel.memory;
     if (weights.length !== this.#kernel.weightsLength())
       throw new Error(`the kernel takes ${this.#kernel.weightsLength()} weights, not ${weights.length}`);

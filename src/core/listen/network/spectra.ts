@@ -1,139 +1,104 @@
-import { RealFft } from '../../base/real-fft.ts';
-import { BINS, EDGE, INNER_RATE, LOW_MIDI, PER_SEMITONE } from './settings.ts';
+import * as S from './settings.ts';
+import kernel from './spectra-kernel.json' with { type: 'json' };
+import { bandRows, lagRows, type Rows } from './spectra-rows.ts';
+import { instanceOf } from './wasm.ts';
 
-/** Weights of a sparse matrix, a row a bin: `weight[begin[i]..begin[i + 1])` meet the numbers from `from[i]` on. */
-interface Rows {
-  readonly from: Int32Array;
-  readonly begin: Int32Array;
-  readonly weight: Float64Array;
+/** Built from fixtures/network/spectra.as; tables lie as it says there, places are in bytes. */
+interface Kernel {
+  readonly memory: { readonly buffer: ArrayBuffer };
+  tablesAt(short: number): number;
+  windowAt(): number;
+  ownAt(): number;
+  realCosAt(): number;
+  realSinAt(): number;
+  cosAt(): number;
+  sinAt(): number;
+  firstTurnsAt(): number;
+  bandFromAt(): number;
+  bandBeginAt(): number;
+  bandWeightAt(): number;
+  lagFromAt(): number;
+  lagWeightAt(): number;
+  inputAt(): number;
+  inputLength(): number;
+  outputAt(): number;
+  correlationAt(): number;
+  frame(end: number, referenceDb: number): void;
 }
 
-const hzOfBin = (bin: number): number => 440 * 2 ** ((LOW_MIDI + (bin - EDGE) / PER_SEMITONE - 69) / 12);
+/** Samples of the Hann window, each in its middle. */
+const hann = (size: number): Float64Array =>
+  Float64Array.from({ length: size }, (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / size));
 
-function rowsOf(each: (bin: number) => { from: number; weights: number[] }): Rows {
-  const from = new Int32Array(BINS);
-  const begin = new Int32Array(BINS + 1);
-  const all: number[] = [];
-  for (let i = 0; i < BINS; i++) {
-    const row = each(i);
-    from[i] = row.from;
-    all.push(...row.weights);
-    begin[i + 1] = all.length;
+/** A window's autocorrelation by lag, 1 at lag 0: what that of a windowed sound is divided by (Boersma 1993). */
+function ownCorrelation(window: Float64Array, lags: number): Float64Array {
+  const own = new Float64Array(lags);
+  for (let lag = 0; lag < lags; lag++)
+    for (let i = 0; i + lag < window.length; i++) own[lag]! += window[i]! * window[i + lag]!;
+  return own.map((value) => value / own[0]!);
+}
+
+/**
+ * The two windows of a frame, by WebAssembly: their powers in bins of a third of a semitone, in decibels about a reference and
+ * brought to about −1.5 to 3, and their autocorrelations at the bins' periods.
+ */
+export class Spectra {
+  /** Room for the sound at the inner rate; frames are looked at where they lie. */
+  readonly samples: Float32Array;
+  /** Four padded rows: power of the long window and of the short one, and their autocorrelations. The next frame overwrites them. */
+  readonly bins: Float32Array;
+  /** The long window's autocorrelation by lag, 1 at lag 0 for a sound that is loud enough. */
+  readonly correlation: Float32Array;
+  readonly #kernel: Kernel;
+
+  constructor() {
+    this.#kernel = instanceOf<Kernel>(kernel);
+    const { buffer } = this.#kernel.memory;
+    this.samples = new Float32Array(buffer, this.#kernel.inputAt(), this.#kernel.inputLength());
+    this.bins = new Float32Array(buffer, this.#kernel.outputAt(), 4 * S.ROW);
+    this.correlation = new Float32Array(buffer, this.#kernel.correlationAt(), S.LONG_LAGS);
+    this.#fill(this.#kernel.tablesAt(0), S.LONG, S.LONG_LAGS);
+    this.#fill(this.#kernel.tablesAt(1), S.SHORT, S.SHORT_LAGS);
   }
-  return { from, begin, weight: Float64Array.from(all) };
-}
 
-/** Triangles over the power spectrum, a sixth of a semitone to each side but at least one FFT bin, each of sum 1. */
-function bandRows(fftSize: number): Rows {
-  return rowsOf((bin) => {
-    const centre = (hzOfBin(bin) * fftSize) / INNER_RATE;
-    const half = Math.max(1, centre * (2 ** (1 / (12 * PER_SEMITONE)) - 1));
-    const from = Math.max(0, Math.floor(centre - half) + 1);
-    const to = Math.min(fftSize / 2, Math.ceil(centre + half) - 1);
-    const weights: number[] = [];
-    for (let k = from; k <= to; k++) weights.push(Math.max(0, 1 - Math.abs(k - centre) / half));
-    const sum = weights.reduce((a, b) => a + b, 0);
-    return { from, weights: weights.map((w) => w / sum) };
-  });
-}
+  /** Looks at the windows that end before sample `end`; `referenceDb` in dBFS. */
+  look(end: number, referenceDb: number): void {
+    this.#kernel.frame(end, referenceDb);
+  }
 
-/** Cubic interpolation (Catmull & Rom 1974) of an autocorrelation at each bin's period; nothing past the last lag. */
-function lagRows(lags: number): Rows {
-  return rowsOf((bin) => {
-    const period = INNER_RATE / hzOfBin(bin);
-    const j = Math.floor(period);
-    const x = period - j;
-    if (j + 2 >= lags) return { from: 0, weights: [] };
-    return {
-      from: j - 1,
-      weights: [
-        -0.5 * x + x * x - 0.5 * x ** 3,
-        1 - 2.5 * x * x + 1.5 * x ** 3,
-        0.5 * x + 2 * x * x - 1.5 * x ** 3,
-        -0.5 * x * x + 0.5 * x ** 3,
-      ],
+  /** The tables of the window of `size` samples, padded to twice its length; `lags` are kept of its autocorrelation. */
+  #fill(tables: number, size: number, lags: number): void {
+    const kernel = this.#kernel;
+    const { buffer } = kernel.memory;
+    const floats = (at: number, length: number) => new Float32Array(buffer, tables + at, length);
+    const window = hann(size);
+    floats(kernel.windowAt(), size).set(window);
+    floats(kernel.ownAt(), lags).set(ownCorrelation(window, lags).map((own) => 1 / own));
+    // The kernel keeps room for the long window; the shorter one's tables begin at the same places.
+    const turns = (cosAt: number, sinAt: number, count: number, angle: number) => {
+      floats(cosAt, count).set(Float64Array.from({ length: count }, (_, k) => Math.cos(k * angle)));
+      floats(sinAt, count).set(Float64Array.from({ length: count }, (_, k) => -Math.sin(k * angle)));
     };
-  });
-}
-
-function apply(rows: Rows, numbers: Float64Array, out: Float64Array): void {
-  const { from, begin, weight } = rows;
-  for (let i = 0; i < BINS; i++) {
-    let sum = 0;
-    const end = begin[i + 1]!;
-    for (let w = begin[i]!, k = from[i]!; w < end; w++, k++) sum += weight[w]! * numbers[k]!;
-    out[i] = sum;
-  }
-}
-
-/** One window of sound: its power and its normalised autocorrelation in bins of a third of a semitone. */
-export class WindowSpectra {
-  readonly power = new Float64Array(BINS);
-  readonly periodicity = new Float64Array(BINS);
-  /** The autocorrelation by lag, 1 at lag 0 for a sound that is loud enough (Boersma 1993). */
-  readonly correlation: Float64Array;
-  readonly #size: number;
-  readonly #fft: RealFft;
-  readonly #window: Float64Array;
-  readonly #own: Float64Array;
-  readonly #bands: Rows;
-  readonly #lags: Rows;
-  readonly #gain: number;
-  readonly #signal: Float64Array;
-  readonly #spectrum: Float64Array;
-  readonly #powers: Float64Array;
-
-  /** A window of `size` samples, padded to twice its length; `lags` are kept of its autocorrelation. */
-  constructor(size: number, lags: number) {
-    const fftSize = 2 * size;
-    this.#size = size;
-    this.#fft = new RealFft(fftSize);
-    this.#window = Float64Array.from(
-      { length: size },
-      (_, i) => 0.5 - 0.5 * Math.cos((2 * Math.PI * (i + 0.5)) / size),
-    );
-    this.#bands = bandRows(fftSize);
-    this.#lags = lagRows(lags);
-    this.#gain = 2 / (size * 0.375) / size;
-    this.#signal = new Float64Array(fftSize);
-    this.#spectrum = this.#fft.spectrum();
-    this.#powers = new Float64Array(fftSize);
-    this.correlation = new Float64Array(lags);
-    this.#own = new Float64Array(lags).fill(1);
-    this.#signal.set(this.#window);
-    this.#correlate();
-    const own = this.correlation.slice();
-    for (let lag = 0; lag < lags; lag++) this.#own[lag] = own[lag]! / own[0]!;
-  }
-
-  /** The window that ends before sample `end` of `samples`. */
-  look(samples: Float32Array, end: number): void {
-    const signal = this.#signal;
-    const start = end - this.#size;
-    for (let i = 0; i < this.#size; i++) signal[i] = samples[start + i]! * this.#window[i]!;
-    signal.fill(0, this.#size);
-    this.#correlate();
-    apply(this.#bands, this.#powers, this.power);
-    for (let i = 0; i < BINS; i++) this.power[i]! *= this.#gain;
-    const scale = 1 / (this.correlation[0]! + 1e-7 * this.#size);
-    for (let lag = 0; lag < this.correlation.length; lag++)
-      this.correlation[lag] = (this.correlation[lag]! * scale) / this.#own[lag]!;
-    apply(this.#lags, this.correlation, this.periodicity);
-  }
-
-  /** Powers of the signal, and their transform: the autocorrelation, since they are real and even. */
-  #correlate(): void {
-    const { size, bins } = this.#fft;
-    const spectrum = this.#spectrum;
-    const powers = this.#powers;
-    this.#fft.forward(this.#signal, spectrum);
-    for (let k = 0; k < bins; k++) {
-      const re = spectrum[2 * k]!;
-      const im = spectrum[2 * k + 1]!;
-      powers[k] = re * re + im * im;
+    turns(kernel.realCosAt(), kernel.realSinAt(), size, Math.PI / size);
+    turns(kernel.cosAt(), kernel.sinAt(), size, (2 * Math.PI) / size);
+    for (let times = 1; times <= 3; times++) {
+      const at = kernel.firstTurnsAt() + 2 * (times - 1) * size;
+      turns(at, at + size, size / 4, (2 * Math.PI * times) / size);
     }
-    for (let k = 1; k < bins - 1; k++) powers[size - k] = powers[k]!;
-    this.#fft.forward(powers, spectrum);
-    for (let lag = 0; lag < this.correlation.length; lag++) this.correlation[lag] = spectrum[2 * lag]! / size;
+    this.#lay(bandRows(2 * size), tables);
+    const lagging = lagRows(lags);
+    new Int32Array(buffer, tables + kernel.lagFromAt(), S.BINS).set(lagging.from);
+    for (let i = 0; i < S.BINS; i++)
+      floats(kernel.lagWeightAt() + 16 * i, 4).set(
+        lagging.weight.subarray(lagging.begin[i]!, lagging.begin[i + 1]!),
+      );
+  }
+
+  #lay(rows: Rows, tables: number): void {
+    const kernel = this.#kernel;
+    const { buffer } = kernel.memory;
+    new Int32Array(buffer, tables + kernel.bandFromAt(), S.BINS).set(rows.from);
+    new Int32Array(buffer, tables + kernel.bandBeginAt(), S.BINS + 1).set(rows.begin);
+    new Float32Array(buffer, tables + kernel.bandWeightAt(), rows.weight.length).set(rows.weight);
   }
 }
