@@ -116,6 +116,26 @@ export function heightOf(strip: Strip, midi: number): NoteHeight {
   return { y, beyond: null };
 }
 
+/** The part of a strip that is drawn. */
+export interface StripPage {
+  readonly fromPx: number;
+  readonly widthPx: number;
+  readonly fromBeat: number;
+  readonly toBeat: number;
+}
+
+/** A window of two halves and one half to either side, so that the next half can be drawn before it is seen. */
+export function pageOf(strip: Strip, leftPx: number, halfPx: number): StripPage {
+  const fromPx = Math.max(0, leftPx - halfPx);
+  const toPx = Math.max(fromPx + 1, Math.min(widthOf(strip), leftPx + 4 * halfPx));
+  return {
+    fromPx,
+    widthPx: toPx - fromPx,
+    fromBeat: beatOf(strip, fromPx),
+    toBeat: beatOf(strip, toPx),
+  };
+}
+
 export const widthOf = (strip: Strip): number => xOf(strip, strip.lastBeat);
 
 /** Notes that reach into [fromBeat, toBeat). */

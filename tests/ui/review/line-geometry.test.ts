@@ -3,6 +3,7 @@ import { parseChord } from '../../../src/core/music/parse-chord.ts';
 import type { ReportNote } from '../../../src/core/take/schema.ts';
 import {
   barsBetween,
+  pageOf,
   beatOf,
   lostStretchesOn,
   notesBetween,
@@ -132,5 +133,19 @@ describe('barsBetween', () => {
     expect(barsBetween(9, 3, 4)).toEqual([0, 12]);
     expect(barsBetween(4, 4, 4)).toEqual([4, 8]);
     expect(barsBetween(-1, 3, 3)).toEqual([-3, 3]);
+  });
+});
+
+describe('pageOf', () => {
+  const strip = stripFor(notes, 400, 4, 64, 300);
+
+  it('holds the window wherever it stands, half a window to either side, and nothing beyond the strip', () => {
+    for (let left = 0; left < widthOf(strip) - 1200; left += 97) {
+      const page = pageOf(strip, Math.floor(left / 600) * 600, 600);
+      expect(page.fromPx).toBeLessThanOrEqual(left);
+      expect(page.fromPx + page.widthPx).toBeGreaterThanOrEqual(Math.min(left + 1200, widthOf(strip)));
+      expect(page.fromPx + page.widthPx).toBeLessThanOrEqual(widthOf(strip));
+      expect(beatOf(strip, page.fromPx)).toBeCloseTo(page.fromBeat, 9);
+    }
   });
 });
