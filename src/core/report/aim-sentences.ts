@@ -18,6 +18,25 @@ export function aimWords(
   return house[id as HouseId];
 }
 
+/** More choruses than this are no next step: they are not counted out. */
+const MOST_CHORUSES = 6;
+
+/** What a take answers to the aim in hand, short enough for a headline; see {@link aimEvidence} for the numbers. */
+export function aimAnswer(aim: AimResult, words: Words): string {
+  const { verdict, missing, result, events, shareToReach } = aim;
+  const { answer } = words.report.aims;
+  const counted = { hits: result.hits, of: result.of, events, over: aim.over ?? [] };
+  if (verdict === 'not in this chart' || result.of === 0 || missing === 'use elsewhere')
+    return aimEvidence(aim, words);
+  if (verdict === 'reached') return answer.reached(counted);
+  if (verdict === 'too short to tell' || missing === 'events') {
+    const more = Math.max(1, result.moreChoruses ?? 1);
+    return answer.tooShort({ ...counted, more: more > MOST_CHORUSES ? null : more });
+  }
+  if (missing === 'luck') return answer.luck(counted);
+  return answer.share({ ...counted, needed: Math.ceil(shareToReach * result.of - 1e-9) });
+}
+
 /** How a take did by an aim, one sentence. */
 export function aimEvidence(aim: AimResult, words: Words): string {
   const { verdict, missing, result, events, shareToReach, leastEvents, againstLuck } = aim;

@@ -354,6 +354,21 @@ export const de: Words = {
         'too short to tell': 'zu kurz für ein Urteil',
         'not in this chart': 'nicht in diesem Chart',
       },
+      answer: {
+        reached: ({ hits, of, events, over }) =>
+          `Geschafft: ${hits} von ${of} ${aimEventsOf(events, of, over)}.`,
+        share: ({ hits, of, needed, events, over }) =>
+          `Noch nicht: ${hits} von ${of} ${aimEventsOf(events, of, over)}; ${needed} würden reichen.`,
+        luck: ({ hits, of, events, over }) =>
+          `${hits} von ${of} ${aimEventsOf(events, of, over)}, aber der Zufall kann ebenso viele ergeben.`,
+        tooShort: ({ hits, of, more, events, over }) =>
+          `Bisher ${hits} von ${of} ${aimEventsOf(events, of, over)}. ` +
+          (more === null
+            ? 'Ein längerer Take wird es zeigen.'
+            : more === 1
+              ? 'Ein weiterer Chorus wird es zeigen.'
+              : `${more} weitere Chorusse werden es zeigen.`),
+      },
       evidence: {
         notInChart: ({ over }) =>
           over.length === 0
@@ -1748,6 +1763,11 @@ export const de: Words = {
     againIn: 'weiter in',
     stayHere: 'Hier bleiben',
     landings: 'Landungen',
+    yourAim: 'Dein Ziel:',
+    good: 'Gut',
+    toTry: 'Versuch',
+    inTime: 'In der Zeit',
+    numbers: 'Die Zahlen',
     barsOfForm: 'Takte der Form',
     line: 'Die Linie',
     lostIsHatched: 'Auf der Linie sind diese Stellen schraffiert.',

@@ -470,6 +470,39 @@ export const en = {
         'too short to tell': 'too short to tell',
         'not in this chart': 'not in this chart',
       },
+      /** What a take answers to the aim in hand: a headline. The numbers are in `evidence`. */
+      answer: {
+        reached: ({ hits, of, events, over }: AimEvents & { hits: number; of: number }) =>
+          `You did it: ${hits} of ${of} ${aimEvents(events, of, over)}.`,
+        share: ({
+          hits,
+          of,
+          needed,
+          events,
+          over,
+        }: AimEvents & { hits: number; of: number; needed: number }) =>
+          `Not yet: ${hits} of ${of} ${aimEvents(events, of, over)}; ${needed} would do it.`,
+        luck: ({ hits, of, events, over }: AimEvents & { hits: number; of: number }) =>
+          `${hits} of ${of} ${aimEvents(events, of, over)}, but luck may give as many.`,
+        tooShort: ({
+          hits,
+          of,
+          more,
+          events,
+          over,
+        }: AimEvents & {
+          hits: number;
+          of: number;
+          /** Choruses that would tell; null where they are many. */
+          more: number | null;
+        }) =>
+          `${hits} of ${of} ${aimEvents(events, of, over)} so far. ` +
+          (more === null
+            ? 'A longer take will tell.'
+            : more === 1
+              ? 'One more chorus will tell.'
+              : `${more} more choruses will tell.`),
+      },
       /** How a take did by an aim. */
       evidence: {
         notInChart: ({ over }: { over: readonly string[] }) =>
@@ -2065,6 +2098,11 @@ export const en = {
     nextAim: ({ name }: { name: string }) => `Next aim: ${name}`,
     againIn: 'again in',
     stayHere: 'Stay here',
+    yourAim: 'Your aim:',
+    good: 'Good',
+    toTry: 'To try',
+    inTime: 'In time',
+    numbers: 'The numbers',
     landings: 'Landings',
     barsOfForm: 'Bars of the form',
     line: 'The line',
