@@ -7,9 +7,14 @@ export const startButton = (page: Page) => page.getByRole('button', { name: 'Sta
 export const stopButton = (page: Page) => page.getByRole('button', { name: 'Stop' });
 export const demoButton = (page: Page) => page.getByRole('button', { name: 'Hear the demo take' });
 
-/** The review stands as soon as the take can be heard again. */
-export const untilReview = (page: Page) =>
-  expect(page.getByRole('button', { name: 'Hear the take' })).toBeVisible({ timeout: 30_000 });
+/** The review stands as soon as the take can be heard again; the demo is left for it. */
+export async function untilReview(page: Page): Promise<void> {
+  const hear = page.getByRole('button', { name: 'Hear the take' });
+  const on = page.getByRole('button', { name: 'To the review' });
+  await expect(hear.or(on).first()).toBeVisible({ timeout: 30_000 });
+  if (await on.isVisible()) await on.click();
+  await expect(hear).toBeVisible({ timeout: 30_000 });
+}
 
 export const untilTrouble = async (page: Page): Promise<string> => {
   const sentence = page.getByRole('heading', { level: 1 });

@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './app.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
-import { expectAccessible, startButton, stopButton, untilReview } from './screens.ts';
+import { demoButton, expectAccessible, startButton, stopButton, untilReview } from './screens.ts';
 
 let line: KnownLine;
 test.beforeAll(async () => {
@@ -69,4 +69,19 @@ test('with turns, keys and a rising tempo Stop keeps its place', async ({ openAp
   const dials = page.getByRole('group', { name: 'Band and time' });
   await dials.getByRole('button', { name: /^band −/ }).click();
   await expect(dials.getByRole('button', { name: /^tempo \d/ })).toBeVisible();
+});
+
+test('the demo is heard with its stage, and leads on to its review', async ({ openApp }) => {
+  const { page } = await openApp();
+  await demoButton(page).click();
+  const on = page.getByRole('button', { name: 'To the review' });
+  await expect(on).toBeVisible({ timeout: 30_000 });
+  // The line is heard note by note: landings come and are counted.
+  await expect(page.getByText(/^\d+ of \d+ so far$/)).toBeAttached({ timeout: 15_000 });
+  await expect(page.getByRole('list', { name: 'What the marks mean' })).toBeVisible();
+  await expectAccessible(page);
+  await page.keyboard.press('Space');
+  await expect(page.getByRole('button', { name: 'Hear the take' })).toBeVisible();
+  // Once only: what is said of a note in its review does not bring the stage back.
+  await expect(on).toBeHidden();
 });

@@ -1513,6 +1513,8 @@ export const de: Words = {
     tempo: 'Tempo',
     stop: 'Stopp',
     stopKey: 'Leertaste',
+    toReview: 'Zur Auswertung',
+    demo: 'Demo-Take',
     microphoneLevel: 'Pegel des Mikrofons',
     microphone: 'Mikro',
     listening: 'hört zu',

@@ -1845,6 +1845,8 @@ export const en = {
     tempo: 'tempo',
     stop: 'Stop',
     stopKey: 'space',
+    toReview: 'To the review',
+    demo: 'demo take',
     microphoneLevel: 'Level of the microphone',
     microphone: 'mic',
     listening: 'listening',
