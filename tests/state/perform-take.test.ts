@@ -32,7 +32,7 @@ function perform() {
   const drawn: number[] = [];
   const playback = { seconds: 0, playing: false, play: async () => void (playback.playing = true) };
   let ended = 0;
-  let frame = () => {};
+  let frame: () => void = () => undefined;
   performTake({
     review: { timeline, report, heard },
     playback,
