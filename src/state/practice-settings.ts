@@ -7,6 +7,8 @@ import { practiceChart, semitonesThrough, type Practice } from '../core/chart/pr
 
 export interface PracticeSettings {
   readonly practice: Practice & {
+    /** How many keys there are before the first comes again. */
+    readonly keyCount: number;
     /** The chords rest in every second chorus. */
     readonly chordsRest: boolean;
     /** A click on two and four. */
@@ -22,6 +24,8 @@ export interface PracticeSettings {
 
 export const RISE_RANGE = { lowest: 1, highest: 40 } as const;
 const MOST_CHORUSES_A_STEP = 16;
+/** All keys, or as many as are learned at a time. */
+export const KEY_COUNTS: readonly number[] = [3, 12];
 /** Twos, fours and eights are what players trade. *Common practice.* */
 export const TRADES: readonly number[] = [1, 2, 4, 8];
 
@@ -38,6 +42,8 @@ export const practiceFields: {
     loop: v.nullable(v.object({ fromBar: barNumber, toBar: barNumber })),
     keys: v.nullable(v.picklist(['fourths', 'half steps', 'random'] as const)),
     seed: v.pipe(v.number(), v.integer()),
+    // Kept before three could be asked for.
+    keyCount: v.optional(v.picklist(KEY_COUNTS), 12),
     chordsRest: v.boolean(),
     backbeatClick: v.boolean(),
     // Kept before there were these.
@@ -52,6 +58,7 @@ export const usualPractice: PracticeSettings = {
     loop: null,
     keys: null,
     seed: 1,
+    keyCount: 12,
     chordsRest: false,
     backbeatClick: false,
     rise: null,
@@ -59,6 +66,10 @@ export const usualPractice: PracticeSettings = {
     drone: null,
   },
 };
+
+/** How many times the form is gone through before it begins anew in its first key. */
+export const passesOf = ({ keys, keyCount }: PracticeSettings['practice']): number =>
+  keys === null ? 1 : keyCount;
 
 export type BandPractice = Pick<BandSettings, 'chordsRest' | 'backbeatClick' | 'rise' | 'trade' | 'drone'>;
 
@@ -72,7 +83,7 @@ export function bandPractice(
   chart: Chart,
   aim: string,
 ): BandPractice {
-  const { chordsRest, backbeatClick, rise, tradeBars, drone, keys, seed } = practice;
+  const { chordsRest, backbeatClick, rise, tradeBars, drone, keys, seed, keyCount } = practice;
   // A loop through twelve keys is one long chorus; the player counts each time through.
   const choruses = practiceChart(chart, { ...practice, keys: null });
   const everyBars = (rise?.everyChoruses ?? 1) * playedBars(choruses).length;
@@ -82,7 +93,7 @@ export function bandPractice(
     ...(rise && { rise: { byBpm: rise.byBpm, everyBars } }),
     ...(tradeBars !== null && { trade: { bars: tradeBars, aim } }),
     ...(drone !== null && {
-      drone: { tones: drone, semitones: keys === null ? [0] : semitonesThrough(keys, seed) },
+      drone: { tones: drone, semitones: keys === null ? [0] : semitonesThrough(keys, seed, keyCount) },
     }),
   };
 }

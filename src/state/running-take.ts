@@ -25,4 +25,5 @@ export const areChorusesOver = (
   beat: number,
   { bars, beatsPerBar }: Pick<Timeline, 'bars' | 'beatsPerBar'>,
   choruses: number | null,
-): boolean => choruses !== null && beat >= choruses * bars * beatsPerBar + BEATS_AFTER_LAST_CHORUS;
+  passes: number,
+): boolean => choruses !== null && beat >= (choruses * bars * beatsPerBar) / passes + BEATS_AFTER_LAST_CHORUS;

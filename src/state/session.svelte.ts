@@ -104,7 +104,9 @@ export class Session extends ReviewSession {
     if (beat === null) return;
     if (this.phaseNow.kind === 'counting-in' && beat >= 0) this.phaseNow = { kind: 'playing' };
     this.#live.draw(timeline, beat);
-    this.#endedByItself = areChorusesOver(beat, timeline, this.ports.setup.settings.choruses);
+    const { settings, passes } = this.ports.setup;
+    const { choruses } = settings;
+    this.#endedByItself = areChorusesOver(beat, timeline, choruses, passes);
     if (this.#endedByItself) void this.stop();
   }
 

@@ -12,7 +12,8 @@ import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
 import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
-import { bandPractice } from './practice-settings.ts';
+import { planTake } from './plan-take.ts';
+import { bandPractice, passesOf } from './practice-settings.ts';
 import type { Language } from '../core/words/languages.ts';
 import type { PlayingSettings } from './playing-settings.ts';
 import type { SettingsPort } from './ports.ts';
@@ -27,9 +28,9 @@ import {
   usualSettings,
   type Settings,
 } from './settings.ts';
-import { planWithBacking, backingTimeline, type ChosenBacking } from './chosen-backing.ts';
-import { bandSeed, type TakeDetails } from './take.ts';
-import { keptSetup, setupOfTake } from './take-setup.ts';
+import { backingTimeline, type ChosenBacking } from './chosen-backing.ts';
+import type { TakeDetails } from './take.ts';
+import { setupOfTake } from './take-setup.ts';
 import type { Message } from '../core/words/problem.ts';
 import type { TakePlan } from './take-plan.ts';
 
@@ -137,14 +138,16 @@ export class Setup {
     return chart.ok ? chart.value.title : null;
   }
 
-  /** A form in the other mode keeps the tonic: blues in A, minor blues in A minor. */
+  /** A form brings its feel and tempo. One in the other mode keeps the tonic: blues in A, minor blues in A minor. */
   chooseForm(name: string): void {
     const form = listForms().find((known) => known.name === name);
     if (!form) throw new RangeError(`no form is called ${name}`);
     const old = parseKey(this.#settings.key);
     const key = keyOn(old?.tonicPitchClass ?? 0, form.mode, old?.tonic);
     this.#backing = null;
-    this.#change({ form: name, key: writeKey(key), practice: { ...this.#settings.practice, loop: null } });
+    const { feel, bpm } = form;
+    const practice = { ...this.#settings.practice, loop: null };
+    this.#change({ form: name, key: writeKey(key), feel, bpm, swing: null, practice });
   }
 
   /**
@@ -254,42 +257,19 @@ export class Setup {
     this.#settings = { ...this.#settings, ...trial };
   }
 
+  /** How many times the form is gone through before it begins anew: once a key where it goes through keys. */
+  get passes(): number {
+    return this.#backing === null ? passesOf(this.#settings.practice) : 1;
+  }
+
   /** All that a take needs of the present setup. */
   planTake(timeline: Timeline, now: Date): TakePlan {
-    const { bpm, feel, countInBars, levels, reference, instrument, capo, aim, practice } = this.#settings;
-    const startedAt = now.toISOString();
-    // A recording in the band's place plays as it is.
-    const practised =
-      this.#chart.ok && this.#backing === null ? bandPractice(practice, this.#chart.value, aim) : {};
-    const plan: TakePlan = {
+    const { title, swing } = this;
+    return planTake(
+      { settings: this.#settings, chart: this.#chart, backing: this.#backing, title, swing },
       timeline,
-      band: {
-        feel,
-        bpm,
-        swing: this.swing,
-        seed: bandSeed(startedAt),
-        countInBars,
-        ...practised,
-      },
-      levels,
-      details: {
-        title: this.title,
-        setup: { ...keptSetup(this.#settings) },
-        startedAt,
-        source: 'microphone',
-        chartText: timeline.chart,
-        key: writeKey(timeline.key),
-        bpm,
-        feel,
-        swing: this.swing,
-        reference,
-        instrument,
-        capo,
-        aim,
-        ...practised,
-      },
-    };
-    return this.#backing === null ? plan : planWithBacking(plan, this.#backing);
+      now,
+    );
   }
 
   #change(change: Partial<Settings>): void {

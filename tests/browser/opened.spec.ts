@@ -41,6 +41,7 @@ const reportIn = (path: string): Report => {
 const savedReport = async (page: Page) => reportIn((await download(page, 'Save the report')).path);
 
 test('a recording loses its backing as at the command line', async ({ openApp }) => {
+  test.slow();
   const scene = { instrument: 'clean', seconds: 10, seed: 753, delaySeconds: 0.06, bandDb: 0 };
   const heard = await bandInARoom({ ...scene, sampleRate: RATE });
   const line = wav(

@@ -1,6 +1,7 @@
 import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { listForms } from '../../src/core/chart/forms.ts';
+import { areChorusesOver } from '../../src/state/running-take.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
 import { fakeSettings } from './world.ts';
 
@@ -34,6 +35,32 @@ describe('Setup', () => {
       expect(setup.chart.ok && setup.chart.value.key).toMatchObject({ tonic: 'A', mode: form.mode });
     }
     expect(() => setup.chooseForm('no such form')).toThrow(RangeError);
+  });
+
+  it('takes the feel and the tempo of the form that is chosen, and not its own swing', async () => {
+    const { setup } = await setupWith();
+    setup.setSwing(0.6);
+    setup.chooseForm('12/8 blues');
+    expect(setup.settings).toMatchObject({ feel: 'slow-blues', bpm: 60, swing: null });
+    for (const { name, feel, bpm } of listForms()) {
+      setup.chooseForm(name);
+      expect(setup.settings).toMatchObject({ feel, bpm });
+    }
+  });
+
+  it('counts choruses by passes through the form, whatever keys it goes through, and three keys are enough', async () => {
+    const { setup } = await setupWith();
+    const over = (beat: number, choruses: number) =>
+      setup.timeline.ok && areChorusesOver(beat, setup.timeline.value, choruses, setup.passes);
+    setup.setPractice({ keys: 'fourths', keyCount: 3 });
+    expect(setup.passes).toBe(3);
+    expect(setup.timeline.ok && setup.timeline.value.bars).toBe(36);
+    expect(new Set(symbols(setup).filter((_, i) => i % 12 === 0))).toEqual(new Set(['A7', 'D7', 'G7']));
+    expect(over(2 * 48 + 0.1, 2)).toBe(false);
+    expect(over(2 * 48 + 0.3, 2)).toBe(true);
+    setup.setPractice({ keys: null });
+    expect(over(2 * 48 + 0.3, 2)).toBe(true);
+    expect(setup.passes).toBe(1);
   });
 
   it('moves a form and an own chart to another key', async () => {

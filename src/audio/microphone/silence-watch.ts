@@ -1,10 +1,15 @@
-/** Reports when a microphone sends only digital silence, and when sound comes back. */
+/** Reports when a microphone sends nothing but silence, and when sound comes back. */
 
-/** Only zeros for this long mean a switch on the cable or a muted input: a real microphone always has noise. */
-const SILENT_SECONDS = 3;
+/**
+ * Some muted inputs send the last bit of 16, to and fro, in place of zeros. The noise of a real microphone in a quiet room
+ * reaches further within that time: −80 dBFS of noise has peaks of eight times that bit.
+ */
+const SILENT_PEAK = 1.5 / 32_768;
+/** Silence for this long means a switch on the cable or a muted input: a real microphone always has noise. */
+const SILENT_SECONDS = 2.5;
 
 export interface SilenceEvents {
-  /** Nothing but zeros for three seconds; again after each time that sound came back. */
+  /** Nothing above the last bit for two and a half seconds; again after each time that sound came back. */
   silent(): void;
   /** Sound is back after a silence that was reported. */
   soundBack(): void;
@@ -13,11 +18,13 @@ export interface SilenceEvents {
 /** @example const watch = silenceWatch(48000, events); watch(hop.samples) */
 export function silenceWatch(sampleRate: number, events: SilenceEvents): (samples: Float32Array) => void {
   const limit = SILENT_SECONDS * sampleRate;
-  let zeroFrames = 0;
+  let silentFrames = 0;
   return (samples) => {
-    const before = zeroFrames;
-    zeroFrames = samples.every((sample) => sample === 0) ? zeroFrames + samples.length : 0;
-    if (before < limit && zeroFrames >= limit) events.silent();
-    else if (before >= limit && zeroFrames === 0) events.soundBack();
+    const before = silentFrames;
+    silentFrames = samples.every((sample) => Math.abs(sample) <= SILENT_PEAK)
+      ? silentFrames + samples.length
+      : 0;
+    if (before < limit && silentFrames >= limit) events.silent();
+    else if (before >= limit && silentFrames === 0) events.soundBack();
   };
 }

@@ -1,5 +1,7 @@
 /** The built-in forms, each written in C in our own chart text. Harmony of *common practice*, no one's tune. */
 
+import type { FeelName } from './feel-names.ts';
+
 /** What a form trains first, from the narrowest to the widest; a list shows the forms under these. */
 export const FORM_GROUPS = [
   'one or two chords',
@@ -18,12 +20,17 @@ export interface Form {
   readonly aliases: readonly string[];
   readonly group: FormGroup;
   readonly mode: 'major' | 'minor';
+  /** How it is usually played, and at what tempo one learns it, in beats a minute. *Common practice.* */
+  readonly feel: FeelName;
+  readonly bpm: number;
   readonly text: string;
 }
 
 export const FORMS: readonly Form[] = [
   {
     name: 'one-chord vamp',
+    feel: 'funk',
+    bpm: 96,
     group: 'one or two chords',
     aliases: ['vamp', '1-chord vamp'],
     mode: 'major',
@@ -31,6 +38,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'minor one-chord vamp',
+    feel: 'funk',
+    bpm: 96,
     group: 'one or two chords',
     aliases: ['minor vamp', 'minor 1-chord vamp'],
     mode: 'minor',
@@ -38,6 +47,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'two-chord vamp',
+    feel: 'shuffle',
+    bpm: 92,
     group: 'one or two chords',
     aliases: ['2-chord vamp'],
     mode: 'major',
@@ -45,6 +56,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'minor two-chord vamp',
+    feel: 'bossa',
+    bpm: 112,
     group: 'one or two chords',
     aliases: ['minor 2-chord vamp'],
     mode: 'minor',
@@ -52,6 +65,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '12-bar blues',
+    feel: 'shuffle',
+    bpm: 96,
     group: 'blues',
     aliases: ['blues', 'basic blues', '12-bar', '12-bar basic blues'],
     mode: 'major',
@@ -61,6 +76,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'quick-change blues',
+    feel: 'shuffle',
+    bpm: 104,
     group: 'blues',
     aliases: ['quick change', '12-bar quick-change blues'],
     mode: 'major',
@@ -70,6 +87,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'jazz blues',
+    feel: 'swing',
+    bpm: 132,
     group: 'blues',
     aliases: ['12-bar jazz blues'],
     mode: 'major',
@@ -79,6 +98,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'minor blues',
+    feel: 'swing',
+    bpm: 108,
     group: 'blues',
     aliases: ['12-bar minor blues'],
     mode: 'minor',
@@ -88,6 +109,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '8-bar blues',
+    feel: 'shuffle',
+    bpm: 84,
     group: 'blues',
     aliases: ['8-bar'],
     mode: 'major',
@@ -96,6 +119,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '16-bar blues',
+    feel: 'shuffle',
+    bpm: 112,
     group: 'blues',
     aliases: ['16-bar'],
     mode: 'major',
@@ -106,6 +131,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'major ii-V-I',
+    feel: 'swing',
+    bpm: 112,
     group: 'cadences',
     aliases: ['ii-V-I', '2-5-1', 'major 2-5-1'],
     mode: 'major',
@@ -113,6 +140,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'minor ii-V-I',
+    feel: 'swing',
+    bpm: 104,
     group: 'cadences',
     aliases: ['minor 2-5-1'],
     mode: 'minor',
@@ -120,6 +149,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'turnaround',
+    feel: 'swing',
+    bpm: 100,
     group: 'cadences',
     aliases: ['I-vi-ii-V', '1-6-2-5'],
     mode: 'major',
@@ -127,6 +158,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'minor line',
+    feel: 'ballad',
+    bpm: 72,
     group: 'cadences',
     aliases: ['minor cliche', 'minor line down'],
     mode: 'minor',
@@ -134,6 +167,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'plagal cadence',
+    feel: 'ballad',
+    bpm: 76,
     group: 'cadences',
     aliases: ['backdoor', 'IV to iv'],
     mode: 'major',
@@ -141,6 +176,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'chain of dominants',
+    feel: 'swing',
+    bpm: 96,
     group: 'chains',
     aliases: ['dominant cycle', 'circle of fifths'],
     mode: 'major',
@@ -148,6 +185,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'descending ii-Vs',
+    feel: 'swing',
+    bpm: 88,
     group: 'chains',
     aliases: ['chain of ii-Vs', 'ii-V chain'],
     mode: 'major',
@@ -155,6 +194,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'diatonic circle',
+    feel: 'bossa',
+    bpm: 104,
     group: 'chains',
     aliases: ['minor circle', 'circle in minor'],
     mode: 'minor',
@@ -163,6 +204,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: 'side step',
+    feel: 'straight',
+    bpm: 100,
     group: 'chains',
     aliases: ['half step up', 'modal side step'],
     mode: 'minor',
@@ -170,6 +213,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '3/4 blues',
+    feel: 'swing',
+    bpm: 120,
     group: 'other meters',
     aliases: ['blues in three', 'jazz waltz blues'],
     mode: 'major',
@@ -180,6 +225,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '12/8 blues',
+    feel: 'slow-blues',
+    bpm: 60,
     group: 'other meters',
     aliases: ['slow blues', 'blues in 12/8'],
     mode: 'major',
@@ -190,6 +237,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '5/4 vamp',
+    feel: 'swing',
+    bpm: 112,
     group: 'other meters',
     aliases: ['vamp in five'],
     mode: 'minor',
@@ -198,6 +247,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '6/8 ballad',
+    feel: 'ballad',
+    bpm: 52,
     group: 'other meters',
     aliases: ['ballad in 6/8'],
     mode: 'major',
@@ -206,6 +257,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '32-bar AABA',
+    feel: 'swing',
+    bpm: 144,
     group: 'tunes',
     aliases: ['AABA', '32-bar'],
     mode: 'major',
@@ -224,6 +277,8 @@ export const FORMS: readonly Form[] = [
   },
   {
     name: '16-bar minor tune',
+    feel: 'swing',
+    bpm: 120,
     group: 'tunes',
     aliases: ['16-bar minor', 'minor tune'],
     mode: 'minor',

@@ -2,6 +2,7 @@
 import { bad, good, type Outcome } from '../base/outcome.ts';
 import { keyOn, parseKey } from '../music/keys.ts';
 import type { Chart } from './chart.ts';
+import type { FeelName } from './feel-names.ts';
 import { FORMS, type Form, type FormGroup } from './form-data.ts';
 import { parseChart, type ChartDefaults } from './parse-chart.ts';
 import { playedBars } from './play-order.ts';
@@ -13,6 +14,8 @@ export interface FormEntry {
   readonly group: FormGroup;
   readonly mode: 'major' | 'minor';
   readonly bars: number;
+  readonly feel: FeelName;
+  readonly bpm: number;
 }
 
 /** All built-in forms, group by group (`FORM_GROUPS`), in teaching order. */
@@ -22,6 +25,8 @@ export const listForms = (): readonly FormEntry[] =>
     group: form.group,
     mode: form.mode,
     bars: playedBars(inC(form)).length,
+    feel: form.feel,
+    bpm: form.bpm,
   }));
 
 /**

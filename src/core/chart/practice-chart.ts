@@ -15,6 +15,8 @@ export interface Practice {
   readonly loop: { readonly fromBar: number; readonly toBar: number } | null;
   /** null stays in the chart's key. */
   readonly keys: KeyCycle | null;
+  /** How many keys there are before the first comes again; twelve where it is left out. */
+  readonly keyCount?: number;
   /** Decides the order of random keys. */
   readonly seed: number;
 }
@@ -23,12 +25,12 @@ const SEMITONES = 12;
 const steps: Readonly<Record<Exclude<KeyCycle, 'random'>, number>> = { fourths: 5, 'half steps': 1 };
 
 /**
- * The chart with the practice applied: first the loop, then twelve keys one after the other, the chart's own first.
+ * The chart with the practice applied: first the loop, then the keys one after the other, the chart's own first.
  * Repeats are played out. A loop outside the chorus is brought into it.
  */
-export function practiceChart(chart: Chart, { loop, keys, seed }: Practice): Chart {
+export function practiceChart(chart: Chart, { loop, keys, seed, keyCount }: Practice): Chart {
   const looped = loop === null ? chart : loopBars(chart, loop.fromBar, loop.toBar);
-  return keys === null ? looped : cycleKeys(looped, keys, seed);
+  return keys === null ? looped : cycleKeys(looped, semitonesThrough(keys, seed, keyCount));
 }
 
 function loopBars(chart: Chart, fromBar: number, toBar: number): Chart {
@@ -45,9 +47,9 @@ function loopBars(chart: Chart, fromBar: number, toBar: number): Chart {
   return { ...chart, keyWritten: true, pickup: null, sections: kept };
 }
 
-function cycleKeys(chart: Chart, cycle: KeyCycle, seed: number): Chart {
+function cycleKeys(chart: Chart, steps: readonly number[]): Chart {
   const played: Chart = { ...chart, keyWritten: true, pickup: null, sections: playedOut(chart) };
-  const sections = semitonesThrough(cycle, seed).flatMap((semitones) => {
+  const sections = steps.flatMap((semitones) => {
     const key = keyOn((chart.key.tonicPitchClass + semitones) % SEMITONES, chart.key.mode);
     const [head, ...rest] = (semitones === 0 ? played : transposeChart(played, key)).sections;
     if (!head) return [];
@@ -57,10 +59,10 @@ function cycleKeys(chart: Chart, cycle: KeyCycle, seed: number): Chart {
   return { ...played, sections };
 }
 
-/** Semitones above the chart's key, chorus by chorus; its own key first. */
-export function semitonesThrough(cycle: KeyCycle, seed: number): readonly number[] {
+/** Semitones above the chart's key, chorus by chorus; its own key first. @param count of keys, 1 to 12 */
+export function semitonesThrough(cycle: KeyCycle, seed: number, count = SEMITONES): readonly number[] {
   const around = Array.from({ length: SEMITONES }, (_, i) => i);
-  if (cycle !== 'random') return around.map((i) => (i * steps[cycle]) % SEMITONES);
+  if (cycle !== 'random') return around.slice(0, count).map((i) => (i * steps[cycle]) % SEMITONES);
   const luck = chance(seed);
   const left = around.slice(1);
   const drawn = [0];
@@ -69,7 +71,7 @@ export function semitonesThrough(cycle: KeyCycle, seed: number): readonly number
     left.splice(left.indexOf(next), 1);
     drawn.push(next);
   }
-  return drawn;
+  return drawn.slice(0, count);
 }
 
 /** The sections as they sound, repeats gone round; one that sounds again stands again. */

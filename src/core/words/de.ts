@@ -1309,8 +1309,9 @@ export const de: Words = {
       cycles: {
         fourths: 'jeden Chorus eine Quarte höher',
         'half steps': 'jeden Chorus einen Halbton höher',
-        random: 'alle zwölf, zufällig',
+        random: 'zufällig',
       },
+      keyCount: 'Wie viele Tonarten',
       faster: 'Schneller um, bpm',
       every: 'alle',
       turns: 'Abwechselnd',
@@ -1508,6 +1509,7 @@ export const de: Words = {
     turnFor: 'noch',
     countIn: 'Einzähler',
     chorus: 'Chorus',
+    keyOf: ({ key, of }) => `, Tonart ${key} von ${of}`,
     ofChoruses: ({ choruses }) => ` von ${choruses}`,
     inKey: 'in',
     tempo: 'Tempo',

@@ -1644,8 +1644,9 @@ export const en = {
       cycles: {
         fourths: 'up a fourth each chorus',
         'half steps': 'up a half step each chorus',
-        random: 'all twelve at random',
+        random: 'at random',
       },
+      keyCount: 'How many keys',
       faster: 'Faster by, bpm',
       every: 'every',
       turns: 'Turns',
@@ -1840,6 +1841,7 @@ export const en = {
     countIn: 'count-in',
     /** Before and behind the number of the chorus. */
     chorus: 'chorus',
+    keyOf: ({ key, of }: { key: number; of: number }) => `, key ${key} of ${of}`,
     ofChoruses: ({ choruses }: { choruses: number }) => ` of ${choruses}`,
     inKey: 'in',
     tempo: 'tempo',

@@ -79,6 +79,17 @@ export function momentOf(live: LiveMoment, timeline: Course): Moment {
   };
 }
 
+/** Which time through the form a beat is in, and in which of the keys; null where the form stays in one key. */
+export function passAt(
+  beat: number,
+  { bars, beatsPerBar }: Pick<Timeline, 'bars' | 'beatsPerBar'>,
+  passes: number,
+): { readonly chorus: number; readonly key: number; readonly of: number } | null {
+  if (passes === 1) return null;
+  const chorus = Math.max(0, Math.floor((beat * passes) / (bars * beatsPerBar)));
+  return { chorus, key: (chorus % passes) + 1, of: passes };
+}
+
 /** Whether the page reads the same. Asked at every frame, so it makes nothing new. */
 export const samePlace = (moment: Moment | null, live: LiveMoment): boolean =>
   moment !== null &&

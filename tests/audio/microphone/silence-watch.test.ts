@@ -17,8 +17,15 @@ function told(...pieces: readonly Float32Array[]): readonly string[] {
 }
 
 describe('a watch for silence', () => {
-  it('reports silence once, after three seconds of zeros', () => {
-    expect(told(zeros(2.9))).toEqual([]);
+  it('reports an input that sends the last of sixteen bits to and fro, within three seconds', () => {
+    const lastBit = Float32Array.from({ length: 3 * RATE }, (_, i) => ((i * 7) % 3) / 32_768 - 1 / 32_768);
+    expect(new Set(lastBit).size).toBe(3);
+    expect(told(lastBit)).toEqual(['silent']);
+    expect(told(lastBit.map((sample) => 3 * sample))).toEqual([]);
+  });
+
+  it('reports silence once, after two and a half seconds of zeros', () => {
+    expect(told(zeros(2.4))).toEqual([]);
     expect(told(zeros(10))).toEqual(['silent']);
   });
 

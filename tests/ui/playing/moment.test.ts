@@ -4,7 +4,7 @@ import { timelineFromTempo, type TempoOptions } from '../../../src/core/chart/bu
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import type { Landing } from '../../../src/core/take/schema.ts';
 import type { LiveMoment } from '../../../src/state/live-moment.ts';
-import { momentOf, settledLanding } from '../../../src/ui/playing/moment.ts';
+import { momentOf, passAt, settledLanding } from '../../../src/ui/playing/moment.ts';
 
 const at = (beat: number): LiveMoment =>
   ({ beat, beatInBar: 0, chorus: 0, targets: [] }) as unknown as LiveMoment;
@@ -44,4 +44,17 @@ it('a landing is said once it stands: a beat after its change', () => {
   expect(settledLanding([one], { beat: 0 })).toBeNull();
   expect(settledLanding([one, two], { beat: 4 })).toBe(one);
   expect(settledLanding([one, two], { beat: 5 })).toBe(two);
+});
+
+describe('a form that goes through keys', () => {
+  it('counts choruses by passes through the form, and says which of the keys it is in', () => {
+    // Twelve keys of twelve bars in one round of 576 beats.
+    const round = { bars: 144, beatsPerBar: 4 };
+    expect(passAt(0, round, 12)).toEqual({ chorus: 0, key: 1, of: 12 });
+    expect(passAt(48, round, 12)).toEqual({ chorus: 1, key: 2, of: 12 });
+    expect(passAt(47.9, round, 12)?.chorus).toBe(0);
+    expect(passAt(576, round, 12)).toEqual({ chorus: 12, key: 1, of: 12 });
+    expect(passAt(-4, round, 12)?.chorus).toBe(0);
+    expect(passAt(100, { bars: 12, beatsPerBar: 4 }, 1)).toBeNull();
+  });
 });
