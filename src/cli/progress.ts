@@ -1,4 +1,4 @@
-/** How far the listening has come, on one line that is wiped away; only where somebody watches. */
+/** How far the listening has come, on one line that is erased at the end; only where the output is a terminal. */
 import type { Words } from '../core/words/words.ts';
 import { clockWords } from '../core/base/clock-words.ts';
 

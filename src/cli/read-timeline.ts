@@ -24,7 +24,7 @@ function bytesOfFile(path: string): Outcome<Uint8Array | null> {
   } catch (error) {
     const told = diskProblem(path, error);
     if (told === null) throw error;
-    // A chart is no name that a file could have: too long, or with a slash in "C/E".
+    // These codes come from the text of a chart, which is too long for the name of a file, or has a slash, as in "C/E".
     const absent = ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'EINVAL'];
     return absent.includes((error as NodeJS.ErrnoException).code ?? '') ? good(null) : failure(told);
   }

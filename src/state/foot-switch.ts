@@ -1,7 +1,7 @@
 /**
- * A foot switch that speaks MIDI, of whatever make: what it sends when it is pressed, and what that means. Switches
- * send a controller, a program change or a note; down may be high or low; some tell the release, others flip at each
- * press (MIDI 1.0: a switch is on from 64; the rest is common practice).
+ * A foot switch that sends MIDI, of any make: which message it sends when it is pressed, and what that means. Switches
+ * send a controller, a program change or a note; pressed may be a high or a low value; some also send the release, others
+ * change their value at each press (MIDI 1.0: a switch is on from 64; the rest is common practice).
  */
 import * as v from 'valibot';
 

@@ -44,7 +44,7 @@ export async function openDatabase(name = 'landfall'): Promise<Outcome<Database>
       upgrade: (opened, from) => {
         for (const migrate of MIGRATIONS.slice(from)) migrate(opened);
       },
-      // A newer page wants to migrate the database: it may. The next write of this page fails with a problem.
+      // A newer version of the page, in another tab, migrates the database. The next write of this page fails with a problem.
       blocking: () => db.close(),
     });
     return good(db);

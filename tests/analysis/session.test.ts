@@ -178,7 +178,7 @@ describe('grading a recording', () => {
 });
 
 describe('reading a file', () => {
-  it('gives the samples of a WAV, and a sentence with its name for what is none', async () => {
+  it('gives the samples of a WAV, and a sentence with its name for a file that is not a recording', async () => {
     const { client } = clientWith();
     const samples = toPcm16(sound.subarray(0, RATE));
     const wav = value(await client.read(new Blob([writeWav(samples, RATE, 100)]), 'take.wav'));

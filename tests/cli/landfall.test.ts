@@ -152,7 +152,7 @@ describe('landfall grade', () => {
     expectRefusal(landfall('grade', line, ...CHART, '--explain', '3'), /2 bars, so there is no bar 3/);
   });
 
-  it('measures an aim of a file, and refuses one that is none', () => {
+  it('measures an aim of a file, and refuses a file that holds none', () => {
     const line = files.file('line.csv', NOTES);
     const report = expectReport(landfall('grade', line, ...CHART, '--aim', 'third-on-arrival', '--json'));
     expect(report.aims[0]).toMatchObject({ id: 'third-on-arrival' });
@@ -164,7 +164,7 @@ describe('landfall grade', () => {
     expectRefusal(landfall('grade', line, ...CHART, '--aim', 'win'), /"win" is neither/);
   });
 
-  it('says what it mended beside the report, not in it', () => {
+  it('reports what it corrected on standard error, not in the report', () => {
     const tone = Int16Array.from(
       { length: 16_000 },
       (_, k) => 12_000 * Math.sin((2 * Math.PI * 220 * k) / 16_000),
@@ -179,7 +179,7 @@ describe('landfall grade', () => {
   });
 });
 
-describe('what can not be graded ends with 1 and one sentence', () => {
+describe('what can’t be graded ends with 1 and one sentence', () => {
   it.each<[string, RegExp, () => string]>([
     ['no file', /absent\.wav can’t be read: there is no such file/, () => join(files.folder, 'absent.wav')],
     ['a folder', /it is a folder/, () => files.folder],
@@ -281,7 +281,7 @@ describe('landfall among other programs', () => {
     expect(code).toBe(0);
   });
 
-  it('shows no progress where nobody watches', () => {
+  it('shows no progress where the output is not a terminal', () => {
     expect(landfall('grade', fixture('pluck.flac'), ...CHART).stderr).toBe('');
   });
 });

@@ -136,7 +136,7 @@ describe('grade', () => {
     expect(gradeOver(TWELVE_BARS, [...played].reverse())).toEqual(gradeOver(TWELVE_BARS, played));
   });
 
-  it('grades an empty take without a number that is none', () => {
+  it('grades an empty take, and every number of the report is finite', () => {
     const report = gradeOver(TWELVE_BARS, []);
     expect(report.summary).toMatchObject({
       notes: 0,

@@ -20,7 +20,7 @@ const takeWith = (late: (seconds: number) => number) => ({
   sampleRate: rate,
 });
 
-test('a slip in mid-take is told in a sentence, and the band goes all the same', () => {
+test('a jump in the middle of a take is told in a sentence, and the band is taken out nevertheless', () => {
   const heard = listenWithout(
     takeWith((t) => (t < 8 ? 0 : 0.03)),
     backing,

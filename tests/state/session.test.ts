@@ -378,7 +378,7 @@ describe('other ways to a review', () => {
     ]);
   });
 
-  it('says what is wrong with a file that is none', async () => {
+  it('says what is wrong with a file that is not a recording', async () => {
     const w = await world();
     await w.openRecording({ line: new File(['no sound in here'], 'notes.txt'), backing: null });
     await w.until('trouble');

@@ -90,7 +90,7 @@ describe('without surprises', () => {
     expect(refused.startSignal).toMatchObject({ status: 'failed', problem: { code: 'microphone.notFound' } });
   });
 
-  it('falls asleep when nobody has played for long', async () => {
+  it('stops listening when nothing has been played for long', async () => {
     const w = await world();
     const { audio, analysis, midi, rooms } = w;
     const signal = new StartSignal({

@@ -130,7 +130,7 @@ function adviceAsRead(advice: Advice, key: Key, mover: Mover): Advice {
     played: { ...played, name: name(played.name) },
     from: { ...from, name: name(from.name) },
     resolve: { ...resolve, name: name(resolve.name), midi: mover.midi(resolve.midi) },
-    // Every name is the written one by now.
+    // All names are at written pitch already.
     where: where?.kind === 'written' ? null : where,
   };
 }

@@ -14,7 +14,7 @@ export interface Explanation {
   readonly sentences: readonly string[];
 }
 
-/** A glide of less is no bend: a finger moves a string by as much. In semitones. */
+/** A smaller change of pitch is not called a bend: a finger pulls a string by as much without meaning to. In semitones. */
 const LEAST_BEND = 0.3;
 
 /**

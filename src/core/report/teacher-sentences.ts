@@ -3,19 +3,19 @@ import type { Report } from '../take/schema.ts';
 import { spelledNote } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 
-/** So few phrases, landings or notes are no habit. */
+/** With fewer phrases, landings or notes nothing is called a habit. */
 const LEAST_PHRASES = 3;
 const LEAST_LANDINGS = 4;
 const LEAST_NOTES = 12;
-/** Levels this near are one loudness to the ear; the accents of players differ by more. */
+/** A smaller difference in level is not heard as an accent. */
 const LEAST_DB = 2;
-/** A swing this near the feel's is the feel's. */
+/** A swing that differs by less is counted as the feel's. */
 const LEAST_SWING = 0.03;
 /** Nobody hears that notes are early or late by less. */
 const LEAST_HEARD_MS = 10;
-/** Notes this exact were written and not played: their time says nothing of hands. */
+/** Notes with a smaller spread were written and not played: nothing is said about their timing. */
 const LEAST_SPREAD_MS = 2;
-/** Of a longer figure the beginning is named. */
+/** Of a longer figure only the first notes are named. */
 const MOST_NAMED = 8;
 
 /** The sentences by what they are about; empty where there is nothing to say. */

@@ -84,7 +84,7 @@ function opening(report: Report, { good, advice, extent }: Said, words: Words): 
   ];
 }
 
-/** What is said before everything: the chart fits better elsewhere, with the words that take it. */
+/** Said before everything: the chart fits better elsewhere, and the option that grades it there. */
 function suspectedTexts(report: Report, words: Words): Texts {
   const { suspected } = report;
   const sentence = suspectedSentence(report, words);

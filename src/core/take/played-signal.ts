@@ -1,12 +1,12 @@
 /**
- * A signal played on the instrument itself: three struck notes of the same low pitch, evenly and alone. It runs the
- * screen when both hands are busy, so it must hardly ever come by chance: a rest before it, nothing between.
+ * A signal played on the instrument: three struck notes of the same low pitch, evenly, with no other note between. It
+ * starts and stops a take when both hands are busy. So that it is seldom played by chance, a rest must come before it.
  */
 import type { HeardNote } from './note.ts';
 
 /**
- * The house's own figures. Inside a line that goes on the signal can't be given; a riff that opens, after a rest,
- * with three even notes on a low string does give it, which is why the player has to ask for it first.
+ * Our own figures. Inside a line without rests the signal can't be given. A riff that begins after a rest with three
+ * even notes on a low string does give it, which is why the player has to switch it on first.
  */
 export const SIGNAL = {
   notes: 3,

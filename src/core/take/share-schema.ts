@@ -27,8 +27,8 @@ export const shareSchema = v.object({
   /** The chance of as many hits or more. */
   tail: portion,
   /**
-   * The same two under the names they had when a plain p value stood beside them: there is one p and one expectation
-   * now, wherever they are told.
+   * The same two values under the names that they had when a plain p value was reported beside them. Now there is one p
+   * and one expectation.
    */
   fairTail: portion,
   fairExpected: v.nullable(v.pipe(v.number(), v.minValue(0))),

@@ -24,7 +24,7 @@ export const thirdsSchema = v.object({
   leftHanging: v.array(noteIndex),
   /** Where the b3s lie against equal temperament at the reference: a blue third stands sharp. */
   flatThirdCents: v.nullable(finite),
-  /** b3s that lie well sharp, between the two thirds. */
+  /** b3s that are clearly sharp, between the two thirds. */
   blueNotes: v.array(v.object({ note: noteIndex, cents: finite })),
 });
 

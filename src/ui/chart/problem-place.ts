@@ -1,4 +1,4 @@
-/** The line of a chart that can't be read, cut into what stands before, in and after the troubled symbol. */
+/** The line of a chart that can't be read, cut into the text before the wrong symbol, the symbol, and the text after it. */
 import { readChart } from '../../core/chart/parse-chart.ts';
 
 export interface ProblemPlace {

@@ -1,6 +1,6 @@
 /** Keeps the display lit while an element is on the page: both hands are on the instrument. Screen Wake Lock (W3C). */
 
-/** An attachment: `{@attach keepAwake}`. A browser that can't, or refuses, dims as ever. */
+/** An attachment: `{@attach keepAwake}`. Where the browser can't or refuses, the display dims as usual. */
 export function keepAwake(): () => void {
   let lock: WakeLockSentinel | null = null;
   let gone = false;

@@ -1,6 +1,6 @@
 /**
- * The files that each picker offers, as `accept` wants them. What a file is, its content tells (`core/files/sniff.ts`);
- * the suffixes here only spare a player the search. A new audio format is one row in `AUDIO_SUFFIXES`.
+ * The files that each picker offers, as `accept` wants them. The kind of a file is found from its content
+ * (`core/files/sniff.ts`); the suffixes here only shorten the list in the picker. A new audio format is one row in `AUDIO_SUFFIXES`.
  */
 import type { AudioKind } from '../../core/files/sniff.ts';
 

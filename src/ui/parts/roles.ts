@@ -1,5 +1,5 @@
 /**
- * One mark for each role: a shape of its own, so that colour only repeats what shape has said. This is
+ * One mark for each role: a shape of its own, so that no role is known by its colour alone. This is
  * the one place for a role's shape and colour. Filled marks are tones that the chord names ("ashore"); open ones are
  * other tones. Corners count: the third has three, the
  * fifth five, the seventh seven.

@@ -1,4 +1,4 @@
-/** Day, night, or as the machine has it. Kept by the browser; nothing else of the page depends on it. */
+/** Day, night, or what the system has chosen. Kept by the browser; nothing else of the page depends on it. */
 
 export type Theme = 'day' | 'night' | 'auto';
 export const THEMES: readonly Theme[] = ['auto', 'day', 'night'];

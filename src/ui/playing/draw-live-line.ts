@@ -1,4 +1,4 @@
-/** What stands on the page of the live line: beats, shore, the landing that opened it, the pen's head. */
+/** What is drawn on the page of the live line: beats, the staff line of the next change, the last landing, the mark at the end of the line. */
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import type { Landing, Role } from '../../core/take/schema.ts';
 import { cutRim } from '../parts/cut-rim.ts';

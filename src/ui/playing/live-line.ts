@@ -28,7 +28,7 @@ const LIFT_BEATS = 0.4;
 const PEN = { ashore: 0.17, atSea: 0.07, gap: 0.04 } as const;
 /**
  * A leap is drawn when it has lasted so long. At the start of a note the listener may hear another octave for a moment,
- * and the line would show a leap that nobody played. The mark at the end of the line does not wait.
+ * and the line would show a leap that was not played. The mark at the end of the line does not wait.
  */
 const LEAP_SEMITONES = 4.5;
 const LEAP_BEATS = 0.12;

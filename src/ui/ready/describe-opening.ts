@@ -1,4 +1,4 @@
-/** What is being opened, as the button says it. */
+/** What is being opened, in the words of the button. */
 import type { Words } from '../../core/words/words.ts';
 import type { Opening } from '../../state/phase.ts';
 

@@ -1,4 +1,4 @@
-/** A note in one breath, for a screen reader that goes from note to note. */
+/** A note in one short sentence, for a screen reader that goes from note to note. */
 import { readingOf } from '../../core/report/explain.ts';
 import { spelledNote } from '../../core/words/spelling.ts';
 import type { Words } from '../../core/words/words.ts';

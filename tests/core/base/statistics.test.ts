@@ -67,7 +67,7 @@ describe('poissonBinomial', () => {
     );
   });
 
-  it('refuses a chance that is none', () => {
+  it('refuses a chance that is not between 0 and 1', () => {
     expect(() => poissonBinomial([1.1])).toThrow(RangeError);
     expect(() => poissonBinomial([Number.NaN])).toThrow(RangeError);
   });

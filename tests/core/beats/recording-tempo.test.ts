@@ -65,7 +65,7 @@ describe('the tempo of a sound', () => {
     }
   });
 
-  it('is none where nothing beats', () => {
+  it('is not found where there is no beat', () => {
     expect(tempoOfSound(new Float32Array(10 * RATE), RATE)).toBeNull();
     expect(tempoOfSound(new Float32Array(RATE), RATE)).toBeNull();
   });

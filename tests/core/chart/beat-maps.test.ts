@@ -74,7 +74,7 @@ describe('the last value that is not above another', () => {
     expect(lastAtOrBefore([1, 2, 3, 5], value)).toBe(index);
   });
 
-  it('is none of none', () => {
+  it('of an empty list is −1, for no value', () => {
     expect(lastAtOrBefore([], 1)).toBe(-1);
   });
 });

@@ -17,7 +17,7 @@ function expectSentence(sentence: string, name: string) {
   expect(sentence).not.toMatch(/undefined|NaN Hz|\[object/);
 }
 
-describe('a file that is no recording', () => {
+describe('a file that is not a recording', () => {
   it.each([
     ['an empty file', new Uint8Array(0), /is empty/],
     ['text named .wav', ASCII('Dear diary, today I practised.\n'), /is text/],
@@ -54,7 +54,7 @@ describe('a file that is no recording', () => {
     expect(await readAudio('take.wav', bytes)).toMatch(reason);
   });
 
-  it.each([4000, 384_000])('a rate of %i Hz gets its sentence', async (rate) => {
+  it.each([4000, 384_000])('a rate of %i Hz is refused with a sentence that names it', async (rate) => {
     const bytes = new Uint8Array(fixture('s16.wav'));
     new DataView(bytes.buffer).setUint32(24, rate, true);
     expect(await readAudio('take.wav', bytes)).toMatch(new RegExp(`${rate} Hz.*8000 and 192000`));

@@ -43,7 +43,7 @@ describe('the tones to land on', () => {
     expect(shown('guide-tones', 'Asus4')).not.toEqual([]);
   });
 
-  it('every rung of the ladder can be chosen; an id nobody knows is the usual aim', () => {
+  it('every rung of the ladder can be chosen; an unknown id gives the usual aim', () => {
     for (const { id } of AIM_LADDER) expect(AIM_CHOICES.map((choice) => choice.id)).toContain(id);
     expect(new Set(AIM_CHOICES.map(({ id }) => id)).size).toBe(AIM_CHOICES.length);
     expect(aimChoiceOf('nobody knows').id).toBe('guide-tones');

@@ -97,7 +97,7 @@ describe('an eighth before the beat', () => {
     expect(defaultAnticipationBeats(0.5, 3)).toBeCloseTo(1 / 3);
   });
 
-  it('is none before the first of listed beats, however near', () => {
+  it('is never given before the first beat of a list of beats', () => {
     const listed = timelineFromBeats(
       [1, 2, 3, 4].map((timeSeconds) => ({ timeSeconds, chord: timeSeconds === 1 ? 'C7' : '' })),
     );

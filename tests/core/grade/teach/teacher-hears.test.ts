@@ -209,7 +209,7 @@ describe('the round of a list of chords', () => {
   it('bears a turnaround written otherwise', () => {
     expect(findRoundBars(beats([...FORM, ...FORM.slice(0, 11), 'D', ...FORM]), 4)).toBe(12);
   });
-  it('is none where the chords do not come again, or never change', () => {
+  it('is not found where the chords do not come again, or never change', () => {
     expect(findRoundBars(beats([...FORM]), 4)).toBeNull();
     expect(findRoundBars(beats(new Array<string>(32).fill('C')), 4)).toBeNull();
   });
