@@ -33,4 +33,7 @@ test('a mark of the review leads to its meaning, and the review stays', async ({
   await page.keyboard.press('Escape');
   await expect(page.getByRole('dialog')).toBeHidden();
   await expect(page.getByRole('button', { name: 'Hear the take' })).toBeVisible();
+  // A heading leads to its word, too.
+  await page.getByRole('heading', { name: 'Landings', exact: true }).getByRole('button').click();
+  await expect(page.locator('dialog [data-entry=landing]')).toBeFocused();
 });

@@ -74,7 +74,9 @@ test('says what to practise today, and plays it at one press', async ({ openApp 
   await expect(page.getByText('3 takes on 3 days.')).toBeVisible();
   await expect(page.getByText('Third or seventh 3 of 18 times. Played yesterday.')).toBeVisible();
   await expect(page.getByRole('table', { name: 'Chords' }).getByRole('row')).toHaveCount(3);
-  await expect(page.getByText('They differ no more than two takes on the same day usually do.')).toBeVisible();
+  await expect(
+    page.getByText('They differ no more than two takes on the same day usually do.'),
+  ).toBeVisible();
   await expectAccessibleInBothLights(page);
   await page.setViewportSize({ width: 320, height: 640 });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
