@@ -25,9 +25,9 @@ function heardPitch(hz: number, sampleRate: number): number {
   return longest.midi;
 }
 
-describe('steady tones B♭1 to E♭6', () => {
+describe('steady tones E1 to E♭6', () => {
   it.each([16000, 44100, 48000, 96000])('are within a cent of truth at %i Hz', (sampleRate) => {
-    for (let key = 34; key <= 87; key += sampleRate === 48000 ? 1 : 5) {
+    for (let key = 28; key <= 87; key += sampleRate === 48000 ? 1 : 5) {
       for (const detune of [0, 0.32]) {
         const cents = 100 * (heardPitch(hzOf(key + detune), sampleRate) - key - detune);
         expect(Math.abs(cents), `key ${key} + ${detune}: ${cents.toFixed(2)} cents`).toBeLessThan(1);
