@@ -263,7 +263,7 @@ export const de: Words = {
       noLandings: 'Während du gespielt hast, hat kein Akkord gewechselt: Es gibt keine Landung zu bewerten.',
       judged: ({ verdict, moreChoruses, ...counted }) =>
         `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
-        `${moreChoruses === null ? '' : ` ${capital(moreOf(moreChoruses))} ${moreChoruses === 1 ? 'würde' : 'würden'} für ein Urteil reichen.`}`,
+        `${moreChoruses === null ? '' : ` ${capital(moreOf(moreChoruses))} ${moreChoruses === 1 ? 'wird' : 'werden'} es zeigen.`}`,
       numbers: ({ low, high, tail }) =>
         `95-%-Intervall ${Math.round(low * 100)} bis ${Math.round(high * 100)} %, ${pValue(tail)}.`,
     },
@@ -382,7 +382,7 @@ export const de: Words = {
         counted: ({ hits, of, toReach, expected, onlyLuck, moreChoruses, events, over }) =>
           `${hits} von ${of} ${aimEventsOf(events, of, over)}; das Ziel ist ${percent(toReach)}` +
           `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': genug, aber nicht mehr, als der Zufall ergeben kann' : ''}` +
-          `${moreChoruses === null ? '' : `; ${moreOf(moreChoruses)} ${moreChoruses === 1 ? 'würde' : 'würden'} für ein Urteil reichen`}.`,
+          `${moreChoruses === null ? '' : `; ${moreOf(moreChoruses)} ${moreChoruses === 1 ? 'wird' : 'werden'} es zeigen`}.`,
       },
       house: {
         'guide-tones': {
@@ -1516,7 +1516,7 @@ export const de: Words = {
     stop: 'Stopp',
     stopKey: 'Leertaste',
     toReview: 'Zur Auswertung',
-    demo: 'Demo-Take',
+    demo: 'Beispiel-Take',
     microphoneLevel: 'Pegel des Mikrofons',
     microphone: 'Mikro',
     listening: 'hört zu',
@@ -1665,7 +1665,7 @@ export const de: Words = {
         says: 'Was dieselben Töne erreichten, wenn man sie an zufälligen Stellen über die Akkorde verteilte. Nur was deutlich darüber liegt, ist dein Verdienst.',
       },
       tooShort: {
-        word: 'ein weiterer Chorus würde für ein Urteil reichen',
+        word: 'ein weiterer Chorus wird es zeigen',
         says: 'So wenige Landungen können Zufall sein, im Guten wie im Schlechten. Spiel weiter, dann reichen sie für eine Antwort.',
       },
       doubt: {
@@ -1770,7 +1770,7 @@ export const de: Words = {
     yourAim: 'Dein Ziel:',
     good: 'Gut',
     toTry: 'Versuch',
-    inTime: 'In der Zeit',
+    inTime: 'Timing',
     numbers: 'Die Zahlen',
     barsOfForm: 'Takte der Form',
     line: 'Die Linie',

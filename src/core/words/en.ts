@@ -336,7 +336,7 @@ export const en = {
         ...counted
       }: Landed & { verdict: VerdictCode; moreChoruses: number | null }) =>
         `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
-        `${moreChoruses === null ? '' : ` ${capital(moreOf(moreChoruses))} would be enough to tell.`}`,
+        `${moreChoruses === null ? '' : ` ${capital(moreOf(moreChoruses))} will tell.`}`,
       /** The figures behind the sentence. */
       numbers: ({ low, high, tail }: { low: number; high: number; tail: number }) =>
         `95 % interval ${Math.round(low * 100)} to ${Math.round(high * 100)} %, ${pValue(tail)}.`,
@@ -535,7 +535,7 @@ export const en = {
         }) =>
           `${hits} of ${of} ${aimEvents(events, of, over)}; the aim is ${percent(toReach)}` +
           `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': enough, but no more than luck may give' : ''}` +
-          `${moreChoruses === null ? '' : `; ${moreOf(moreChoruses)} would be enough to tell`}.`,
+          `${moreChoruses === null ? '' : `; ${moreOf(moreChoruses)} will tell`}.`,
       },
       /** Names and tasks of the built-in aims, by their ids. */
       house: {
@@ -2001,7 +2001,7 @@ export const en = {
         says: 'What the same notes would reach if they were played at random places over the chords. Only a result clearly above that is yours.',
       },
       tooShort: {
-        word: 'one more chorus would be enough to tell',
+        word: 'one more chorus will tell',
         says: 'So few landings may be luck, good or bad. Play on, and there are enough for an answer.',
       },
       doubt: {
