@@ -54,7 +54,8 @@ export function besideFirst(
   for (const landing of now.landings) add(landing, landing.bar + fromBar, 'now');
   const changes = [...places.values()].toSorted((a, b) => a.bar - b.bar);
   // A try that ended early is compared with the same changes of the first take.
-  const both = changes.filter((change) => change.now.length > 0);
+  const reached = changes.filter((change) => change.now.length > 0);
+  const both = reached.length > 0 ? reached : changes;
   const counts = {
     first: count(
       both.flatMap((change) => change.first),

@@ -2173,7 +2173,7 @@ export const en = {
       play: 'play, pause',
       'bar back': 'a bar back',
       'bar on': 'a bar on',
-      start: 'start',
+      start: 'to the start',
       loop: 'loop these bars, or no longer',
       'loop starts': 'the loop starts here',
       'loop ends': 'the loop ends here',

@@ -69,5 +69,11 @@ describe('besideFirst', () => {
     const rested = besideFirst(landings([60]), loop([69, 64]), bars, ['third']);
     expect(rested.first).toEqual({ hits: 0, of: 0 });
     expect(rested.verdict).toBe('too early');
+    // A try in which nothing was played still says what the first take had there.
+    expect(besideFirst(first, loop([]), bars, ['chord tone'])).toMatchObject({
+      first: { hits: 4, of: 4 },
+      now: { hits: 0, of: 0 },
+      verdict: 'too early',
+    });
   });
 });
