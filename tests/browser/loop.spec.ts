@@ -107,7 +107,7 @@ async function measureSteady(page: Page) {
     await sweeps.click();
     await expect(sweeps).toBeEnabled({ timeout: 15_000 });
     const clickMs = 1000 * (await clickThroughLoop(page));
-    const told = page.getByText(/band made \d+ dB quieter/);
+    const told = page.getByText(/band is made \d+ dB quieter/);
     const slipped = !(Math.abs(before - clickMs) <= 1);
     if (slipped || (await page.getByRole('alert').count()) > 0) continue;
     const removedDb = Number(/(\d+) dB/.exec(await told.innerText())![1]);
