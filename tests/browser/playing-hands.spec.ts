@@ -203,7 +203,7 @@ test('from the open page to a note of the review and back by keys alone', async 
     throw new Error(`not reached in ${most} steps`);
   };
   await expect(startButton(page)).toBeEnabled();
-  await tabTo((name) => name.startsWith('Start playing'), 6);
+  await tabTo((name) => name.startsWith('Start playing'), 8);
   await page.keyboard.press('Enter');
   await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
   await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
