@@ -12,6 +12,7 @@ import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
 import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
+import { withStep, type ChartStep, type Flow } from './chart-history.ts';
 import { planTake } from './plan-take.ts';
 import { bandPractice, passesOf } from './practice-settings.ts';
 import type { Language } from '../core/words/languages.ts';
@@ -45,6 +46,7 @@ const chartOf = ({ form, key, ownChart }: Settings): Outcome<Chart> =>
 export class Setup {
   readonly #store: SettingsPort<Settings>;
   #settings = $state.raw<Settings>(usualSettings);
+  #steps = $state.raw<readonly ChartStep[]>([]);
   #notices = $state.raw<readonly Message[]>([]);
   /** What holds again when a trial is over, and what is remembered meanwhile; null where nothing is tried. */
   #beforeTrial: Trial | null = null;
@@ -158,12 +160,9 @@ export class Setup {
     const chart = parseChart(text);
     const key = chart.ok ? writeKey(chart.value.key) : this.#settings.key;
     this.#backing = null;
-    this.#change({
-      form: null,
-      ownChart: text,
-      key,
-      ownTitle: title === undefined ? this.#titleAfter(text) : title,
-    });
+    const ownTitle = title === undefined ? this.#titleAfter(text) : title;
+    const typed = title === undefined && this.#settings.form === null;
+    this.#change({ form: null, ownChart: text, key, ownTitle }, typed ? 'typing' : null);
   }
 
   /** An edited chart keeps its title until its text gives another, or is gone. */
@@ -190,8 +189,22 @@ export class Setup {
     });
   }
 
+  /** Whether a change of the chart can be undone. */
+  get canUndo(): boolean {
+    return this.#steps.length > 0;
+  }
+
+  /** The chart, its key, feel and tempo as they were before the last change. */
+  undo(): void {
+    const last = this.#steps.at(-1);
+    if (last === undefined) return;
+    const before = this.#steps.slice(0, -1);
+    this.#change(last.before);
+    this.#steps = before;
+  }
+
   setBpm(bpm: number): void {
-    this.#change({ bpm: clampTo(BPM_RANGE, bpm) });
+    this.#change({ bpm: clampTo(BPM_RANGE, bpm) }, 'tempo');
   }
 
   chooseFeel(feel: FeelName): void {
@@ -272,7 +285,8 @@ export class Setup {
     );
   }
 
-  #change(change: Partial<Settings>): void {
+  #change(change: Partial<Settings>, flow: Flow = null): void {
+    this.#steps = withStep(this.#steps, this.#settings, change, flow);
     this.#settings = { ...this.#settings, ...change };
     this.#store.save({ ...this.#settings, ...this.#beforeTrial });
   }

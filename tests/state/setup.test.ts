@@ -63,6 +63,36 @@ describe('Setup', () => {
     expect(setup.passes).toBe(1);
   });
 
+  it('undoes every change of the chart: form, key, feel, a tempo as it was before it was turned, a text as it was before it was typed', async () => {
+    const { setup } = await setupWith();
+    const seen = [setup.settings];
+    setup.chooseForm('jazz blues');
+    seen.push(setup.settings);
+    setup.chooseKey('C');
+    seen.push(setup.settings);
+    for (const bpm of [100, 101, 102]) setup.setBpm(bpm);
+    seen.push(setup.settings);
+    setup.chooseFeel('bossa');
+    seen.push(setup.settings);
+    setup.writeChart('| G7 | C7 |', 'Mine');
+    seen.push(setup.settings);
+    for (const text of ['| G7 | C7 ', '| G7 | C', '| G7 | D7 |']) setup.writeChart(text);
+    seen.push(setup.settings);
+    setup.chooseKey('Bb');
+    // A level is no part of the chart.
+    setup.setLevel('bass', -3);
+    for (const before of seen.reverse()) {
+      expect(setup.canUndo).toBe(true);
+      setup.undo();
+      const { levels, ...chart } = before;
+      expect(setup.settings).toMatchObject(chart);
+      expect(levels.bass).toBe(0);
+    }
+    expect(setup.canUndo).toBe(false);
+    setup.undo();
+    expect(setup.settings.levels.bass).toBe(-3);
+  });
+
   it('moves a form and an own chart to another key', async () => {
     const { setup } = await setupWith();
     setup.chooseKey('Bb');

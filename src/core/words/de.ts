@@ -1130,6 +1130,9 @@ export const de: Words = {
 
     // Dateien zum Öffnen.
     openRecording: 'Aufnahme öffnen',
+    undo: 'Letzte Änderung zurücknehmen',
+    halfStepDown: 'Einen Halbton tiefer',
+    halfStepUp: 'Einen Halbton höher',
     tooManyFiles:
       'Öffne eine Aufnahme oder zwei Dateien: die Aufnahme und die Begleitung, die darin zu hören ist.',
     whichIsYou: 'In welcher der beiden spielst du?',

@@ -1449,6 +1449,9 @@ export const en = {
 
     // Files to open.
     openRecording: 'Open a recording',
+    undo: 'Undo the last change',
+    halfStepDown: 'A half step down',
+    halfStepUp: 'A half step up',
     tooManyFiles: 'Open one recording, or two files: the recording and the backing that is in it.',
     whichIsYou: 'In which of the two do you play?',
     otherIsBacking:
