@@ -1,9 +1,34 @@
+import { readdirSync, readFileSync } from 'node:fs';
+
 /**
  * `npm run mutate` breaks the code in one small place after another and asks whether a unit test notices. One folder:
- * `MUTATE_FOLDERS=chart npm run mutate`. The scores are in DEVELOPERS.md. Not part of CI: a run takes from minutes to an hour.
+ * `MUTATE_FOLDERS=chart npm run mutate`. One window of 15 lines in twelve, over all files:
+ * `MUTATE_ONE_IN=12`. The scores are in DEVELOPERS.md. Not part of CI: a run takes from minutes to an hour.
  */
 const FOLDERS = ['chart', 'music', 'grade'];
 const asked = process.env.MUTATE_FOLDERS?.split(',') ?? FOLDERS;
+
+/** How many windows of lines there are for each one that is broken; 1 breaks them all. */
+const oneIn = Number(process.env.MUTATE_ONE_IN ?? 1);
+const WINDOW_LINES = 15;
+
+const filesOf = (folder) =>
+  readdirSync(`src/core/${folder}`, { recursive: true })
+    .filter((name) => name.endsWith('.ts'))
+    .sort()
+    .map((name) => `src/core/${folder}/${name}`);
+
+/** Windows of lines, counted through all files of the folder, so that short files are taken as often as long ones. */
+function windows(folder) {
+  const all = filesOf(folder).flatMap((file) => {
+    const lines = readFileSync(file, 'utf8').split('\n').length;
+    return Array.from({ length: Math.ceil(lines / WINDOW_LINES) }, (_, i) => {
+      const from = 1 + i * WINDOW_LINES;
+      return `${file}:${from}-${Math.min(lines, from + WINDOW_LINES - 1)}`;
+    });
+  });
+  return all.filter((_, i) => i % oneIn === 0);
+}
 
 export default {
   packageManager: 'npm',
@@ -12,7 +37,10 @@ export default {
   vitest: { configFile: '.vitest.mutate.mjs', related: false },
   coverageAnalysis: 'perTest',
   // The built-in forms are data, checked against published charts.
-  mutate: [...asked.map((folder) => `src/core/${folder}/**/*.ts`), '!src/core/chart/form-data.ts'],
+  mutate:
+    oneIn > 1
+      ? asked.flatMap(windows)
+      : [...asked.map((folder) => `src/core/${folder}/**/*.ts`), '!src/core/chart/form-data.ts'],
   // Not copied to the sandbox, because no unit test of the core reads it.
   ignorePatterns: [
     'dist',

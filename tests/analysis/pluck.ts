@@ -9,6 +9,8 @@ export interface Pluck {
 }
 
 const PARTIALS = 30;
+/** A peak of about -18 dB, as a guitar reaches a microphone. */
+const LOUDNESS = 0.1;
 
 export function pluckLine(
   plucks: readonly Pluck[],
@@ -25,7 +27,7 @@ export function pluckLine(
       const edge = Math.min(1, t / 0.002, (to - i) / (0.01 * sampleRate));
       for (let h = 1; h <= PARTIALS && h * hz < sampleRate / 2.5; h++)
         out[i]! +=
-          ((0.3 * Math.sin((Math.PI * h) / 5)) / h) *
+          ((LOUDNESS * Math.sin((Math.PI * h) / 5)) / h) *
           edge *
           Math.exp(-t * (2 + 0.8 * h)) *
           Math.sin(2 * Math.PI * h * hz * t);

@@ -23,7 +23,7 @@ const order: GradeOrder = {
   source: 'microphone',
 };
 /** Thirds as each chord arrives, and scale in between; two choruses. */
-const melody = [73, 71, 69, 64, 66, 69, 72, 69, 73, 71, 67, 69, 68, 71, 74, 71];
+const melody = [73, 71, 69, 64, 66, 69, 72, 69, 61, 64, 67, 69, 68, 71, 74, 71];
 const twice = [...melody, ...melody];
 const sound = pluckLine(onTheBeat(twice, 120, 0.5), RATE, 18);
 

@@ -67,16 +67,16 @@ describe('a switch that is learned', () => {
         [0xb0, 64, 0],
         [0xb0, 64, 127],
       ],
-      'controller 64 on channel 1, down is low',
+      'controller 64 on channel 1, its low value is down',
       ['down', 'up'],
     ],
     [
       'one that tells no release',
       [[0xb0, 81, 127]],
-      'controller 81 on channel 1, a press each time',
+      'controller 81 on channel 1, it sends presses only',
       ['press'],
     ],
-    ['a program change', [[0xc1, 4]], 'program 5 on channel 2, a press each time', ['press']],
+    ['a program change', [[0xc1, 4]], 'program 5 on channel 2, it sends presses only', ['press']],
     [
       'a key',
       [
