@@ -1,6 +1,6 @@
 /** Landings while the take goes on, graded by the rules of the report over the notes committed so far. */
 import type { Timeline } from '../core/chart/timeline.ts';
-import { LEAST_CONFIDENCE } from '../core/grade/assign/doubtful.ts';
+import { isSure } from '../core/grade/assign/doubtful.ts';
 import { gradeNotes } from '../core/grade/assign/grade-notes.ts';
 import { findChanges, judgeChanges } from '../core/grade/landings/landings.ts';
 import { findPhrases } from '../core/grade/assign/phrases.ts';
@@ -67,7 +67,7 @@ export class LandingsSoFar {
     const own = recent.flatMap((heard, i) => {
       const note = playersNote(heard, this.#timeline, 'an eighth');
       // What the report leaves out is no landing here either; the player can't have spoken for a note yet.
-      return note === null || heard.confidence < LEAST_CONFIDENCE ? [] : [{ note, index: i + from }];
+      return note === null || !isSure(heard) ? [] : [{ note, index: i + from }];
     });
     const placed = (index: number) => own[index]!.index;
     const shifted = (index: number | null) => (index === null ? null : placed(index));

@@ -108,6 +108,23 @@ describe('landings so far', () => {
     expect(so.landings.at(-1)).toMatchObject({ chord: 'D7', kind: 'held' });
   });
 
+  it('leave out a note that the listener is not sure of, as the report does', () => {
+    const timeline = value(timelineOf(order));
+    const [first, second] = listen(pluckLine(onTheBeat([73, 69], 120, 0.5), RATE, 2), RATE);
+    const unsure = [{ ...first!, confidence: 0.4 }, second!];
+    const so = new LandingsSoFar(timeline, 440);
+    so.update(unsure, null);
+    const { landings } = grade(unsure, timeline, {
+      source: { kind: 'microphone', durationSeconds: 2, sampleRate: null },
+      referenceHz: 440,
+    });
+    expect(so.landings.map(({ kind, degree }) => [kind, degree])).toEqual(
+      landings.map(({ kind, degree }) => [kind, degree]),
+    );
+    so.update([first!, second!], null);
+    expect(so.landings[0]).toMatchObject({ chord: 'A7', degree: '3' });
+  });
+
   it('are those of grading everything anew, and cost no more as the take grows', () => {
     const timeline = value(timelineOf(order));
     const base = listen(sound, RATE);

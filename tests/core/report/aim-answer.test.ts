@@ -1,4 +1,5 @@
 /** What a take answers to the aim in hand: the words of a player, without the statistics. */
+import { NOTHING } from '../../../src/core/grade/chance/shares.ts';
 import { describe, expect, it } from 'vitest';
 import { aimAnswer } from '../../../src/core/report/aim-sentences.ts';
 import type { AimResult } from '../../../src/core/take/schema.ts';
@@ -6,19 +7,10 @@ import { de } from '../../../src/core/words/de.ts';
 import { en } from '../../../src/core/words/en.ts';
 
 const result = (hits: number, of: number, moreChoruses: number | null = null): AimResult['result'] => ({
+  ...NOTHING,
   hits,
   of,
   share: of === 0 ? null : hits / of,
-  low: null,
-  high: null,
-  chance: null,
-  expected: null,
-  tail: null,
-  fairTail: null,
-  fairExpected: null,
-  correctedTail: null,
-  chanceBy: null,
-  verdict: 'too short to tell',
   moreChoruses,
 });
 const aim = (change: Partial<AimResult>): AimResult => ({

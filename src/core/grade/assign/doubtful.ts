@@ -5,7 +5,10 @@
 import type { HeardNote } from '../../take/note.ts';
 
 /** From this confidence on a note is more likely right than wrong. */
-export const LEAST_CONFIDENCE = 0.5;
+const LEAST_CONFIDENCE = 0.5;
+
+/** Whether the listener is sure enough of a note for it to count where the player has said nothing of it. */
+export const isSure = (note: HeardNote): boolean => note.confidence >= LEAST_CONFIDENCE;
 
 /** What the player has said of one note. It is found again by its onset and pitch, since grading has no other names for notes. */
 export interface NoteChoice {
@@ -33,7 +36,7 @@ export function countedNotes(heard: readonly HeardNote[], choices: readonly Note
   const doubtful: { heard: HeardNote; chosen: boolean | null }[] = [];
   for (const note of heard) {
     const chosen = choiceOf(note, choices);
-    if (chosen ?? note.confidence >= LEAST_CONFIDENCE) counted.push(note);
+    if (chosen ?? isSure(note)) counted.push(note);
     else doubtful.push({ heard: note, chosen });
   }
   return { counted, doubtful };
