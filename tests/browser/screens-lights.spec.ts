@@ -70,6 +70,7 @@ test('the review with a note explained and all shares unfolded, and trouble', as
   const { page } = await openApp();
   await demoButton(page).click();
   await untilReview(page);
+  await page.getByRole('heading', { name: 'How much, and is it luck?' }).click();
   await page.getByText('Phrase ends, strong beats').click();
   await expectAccessibleInBothLights(page);
   await page.getByRole('button', { name: 'Back', exact: true }).click();

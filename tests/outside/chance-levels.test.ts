@@ -193,4 +193,15 @@ describe('the sentence', () => {
     );
     expect(headlineNumbers(report, en)).toBe('95 % interval 26 to 66 %, p = 0.02.');
   });
+
+  it('says how much more would tell, and counts out no more than a player may play', () => {
+    const { summary, shares } = gradeLine(TWELVE_BARS, [[0, 1, 64]]);
+    const short = (moreChoruses: number) => {
+      const thirds = { ...shares.landings.thirds, verdict: 'too short to tell' as const, moreChoruses };
+      return headlineOf({ summary, shares: { ...shares, landings: { ...shares.landings, thirds } } }, en);
+    };
+    expect(short(1)).toMatch(/One more chorus will tell\.$/);
+    expect(short(3)).toMatch(/3 more choruses will tell\.$/);
+    expect(short(24)).toMatch(/A longer take will tell\.$/);
+  });
 });

@@ -1,6 +1,7 @@
 /** An aim in words: its name, what is asked, and how a take did by it. */
 import type { AimResult } from '../take/schema.ts';
 import type { Words } from '../words/words.ts';
+import { toldChoruses } from './more-choruses.ts';
 
 type HouseId = keyof Words['report']['aims']['house'];
 
@@ -18,9 +19,6 @@ export function aimWords(
   return house[id as HouseId];
 }
 
-/** More choruses than this are no next step: they are not counted out. */
-const MOST_CHORUSES = 6;
-
 /** What a take answers to the aim in hand, short enough for a headline; see {@link aimEvidence} for the numbers. */
 export function aimAnswer(aim: AimResult, words: Words): string {
   const { verdict, missing, result, events, shareToReach } = aim;
@@ -30,8 +28,7 @@ export function aimAnswer(aim: AimResult, words: Words): string {
     return aimEvidence(aim, words);
   if (verdict === 'reached') return answer.reached(counted);
   if (verdict === 'too short to tell' || missing === 'events') {
-    const more = Math.max(1, result.moreChoruses ?? 1);
-    return answer.tooShort({ ...counted, more: more > MOST_CHORUSES ? null : more });
+    return answer.tooShort({ ...counted, more: toldChoruses(Math.max(1, result.moreChoruses ?? 1)) });
   }
   if (missing === 'luck') return answer.luck(counted);
   return answer.share({ ...counted, needed: Math.ceil(shareToReach * result.of - 1e-9) });
@@ -53,7 +50,7 @@ export function aimEvidence(aim: AimResult, words: Words): string {
     toReach: shareToReach,
     ...(againstLuck && { expected: result.expected }),
     onlyLuck: missing === 'luck',
-    moreChoruses: verdict === 'too short to tell' ? result.moreChoruses : null,
+    moreChoruses: verdict === 'too short to tell' ? toldChoruses(result.moreChoruses) : null,
     events,
     over,
   });

@@ -12,6 +12,8 @@ export interface Explanation {
   readonly place: string;
   /** Everything else, a sentence each. */
   readonly sentences: readonly string[];
+  /** What only who asks for numbers wants to know. */
+  readonly numbers: readonly string[];
 }
 
 /** A smaller change of pitch is not called a bend: a finger pulls a string by as much without meaning to. In semitones. */
@@ -51,11 +53,12 @@ export function explainNote(report: Report, index: number, words: Words): Explan
       ...report.thirds.blueNotes
         .filter((blue) => blue.note === index)
         .map((blue) => told.blueThird({ cents: blue.cents })),
-      told.weight({ weight, strongBeat, phraseEnd }),
+      told.standing({ strongBeat, phraseEnd }),
       ...report.landings
         .filter((landing) => landing.note === index)
         .map((landing) => arrivalSentence(landing, report, words)),
     ].filter((sentence) => sentence !== ''),
+    numbers: weight === null ? [] : [told.weight({ weight })],
   };
 }
 
@@ -72,6 +75,7 @@ export function explainDoubtful(note: DoubtfulNote, report: Report, words: Words
       takenOut ? told.takenOut : told.doubtful({ confidence }),
       told.tuning({ cents, offsetMs: null }),
     ],
+    numbers: [],
   };
 }
 
@@ -106,9 +110,9 @@ export function explainBar(
   return lines.length === 0 ? [words.report.explain.emptyBar({ bar, chorus })] : lines;
 }
 
-const linesOf = ({ name, reading, place, sentences }: Explanation): readonly string[] => [
+const linesOf = ({ name, reading, place, sentences, numbers }: Explanation): readonly string[] => [
   `${name}, ${reading}; ${place}.`,
-  ...sentences.map((sentence) => `  ${sentence}`),
+  ...[...sentences, ...numbers].map((sentence) => `  ${sentence}`),
 ];
 
 /** "the third of A7" */

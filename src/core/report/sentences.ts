@@ -3,6 +3,7 @@ import type { LostSound } from '../take/lost-sound.ts';
 import type { Report, Share, SuspectedDelay } from '../take/schema.ts';
 import { spelledKey } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
+import { toldChoruses } from './more-choruses.ts';
 
 /** The take in one sentence: landings on the third (or a guide tone), of how many, and against luck. */
 export function headlineOf({ summary, shares }: Pick<Report, 'summary' | 'shares'>, words: Words): string {
@@ -11,7 +12,14 @@ export function headlineOf({ summary, shares }: Pick<Report, 'summary' | 'shares
   if (summary.notes === 0) return headline.noNotes;
   if (landings.of === 0) return headline.noLandings;
   const { hits, of, expected, verdict, moreChoruses } = landings;
-  return headline.judged({ hits, of, tones: summary.asked, expected, verdict, moreChoruses });
+  return headline.judged({
+    hits,
+    of,
+    tones: summary.asked,
+    expected,
+    verdict,
+    moreChoruses: toldChoruses(moreChoruses),
+  });
 }
 
 /** The numbers behind the sentence: the interval and p; null without a landing. */

@@ -48,7 +48,10 @@ const countedLandings = ({ hits, of, tones }: LandedFacts): string =>
   `${hits} von ${several(of, 'Landung', 'Landungen')} ${hits === 1 || of === 1 ? 'liegt' : 'liegen'} auf ` +
   (tones === 'thirds' ? 'der Terz' : 'einem Guide Tone (hier hat kein Akkord eine Terz)');
 
-const moreOf = (count: number): string => (count === 1 ? 'ein weiterer Chorus' : `${count} weitere Chorusse`);
+function moreShows(count: number | 'many'): string {
+  if (count === 'many') return 'ein längerer Take wird es zeigen';
+  return count === 1 ? 'ein weiterer Chorus wird es zeigen' : `${count} weitere Chorusse werden es zeigen`;
+}
 
 function bars(count: number): string {
   const rounded = count < 1 ? Math.round(count * 4) / 4 : Math.round(count * 2) / 2;
@@ -263,7 +266,7 @@ export const de: Words = {
       noLandings: 'Während du gespielt hast, hat kein Akkord gewechselt: Es gibt keine Landung zu bewerten.',
       judged: ({ verdict, moreChoruses, ...counted }) =>
         `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
-        `${moreChoruses === null ? '' : ` ${capital(moreOf(moreChoruses))} ${moreChoruses === 1 ? 'wird' : 'werden'} es zeigen.`}`,
+        `${moreChoruses === null ? '' : ` ${capital(moreShows(moreChoruses))}.`}`,
       numbers: ({ low, high, tail }) =>
         `95-%-Intervall ${Math.round(low * 100)} bis ${Math.round(high * 100)} %, ${pValue(tail)}.`,
     },
@@ -362,12 +365,7 @@ export const de: Words = {
         luck: ({ hits, of, events, over }) =>
           `${hits} von ${of} ${aimEventsOf(events, of, over)}, aber der Zufall kann ebenso viele ergeben.`,
         tooShort: ({ hits, of, more, events, over }) =>
-          `Bisher ${hits} von ${of} ${aimEventsOf(events, of, over)}. ` +
-          (more === null
-            ? 'Ein längerer Take wird es zeigen.'
-            : more === 1
-              ? 'Ein weiterer Chorus wird es zeigen.'
-              : `${more} weitere Chorusse werden es zeigen.`),
+          `Bisher ${hits} von ${of} ${aimEventsOf(events, of, over)}. ${capital(moreShows(more))}.`,
       },
       evidence: {
         notInChart: ({ over }) =>
@@ -382,7 +380,7 @@ export const de: Words = {
         counted: ({ hits, of, toReach, expected, onlyLuck, moreChoruses, events, over }) =>
           `${hits} von ${of} ${aimEventsOf(events, of, over)}; das Ziel ist ${percent(toReach)}` +
           `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': genug, aber nicht mehr, als der Zufall ergeben kann' : ''}` +
-          `${moreChoruses === null ? '' : `; ${moreOf(moreChoruses)} ${moreChoruses === 1 ? 'wird' : 'werden'} es zeigen`}.`,
+          `${moreChoruses === null ? '' : `; ${moreShows(moreChoruses)}`}.`,
       },
       house: {
         'guide-tones': {
@@ -485,9 +483,9 @@ export const de: Words = {
         ];
         return `${capital(ways.join(', '))}.`;
       },
-      weight: ({ weight, strongBeat, phraseEnd }) => {
+      weight: ({ weight }) => `Gewicht ${decimal(weight, 2)} nach der Länge.`,
+      standing: ({ strongBeat, phraseEnd }) => {
         const facts = [
-          ...(weight === null ? [] : [`Gewicht ${decimal(weight, 2)} nach der Länge`]),
           ...(strongBeat ? ['auf einem betonten Schlag'] : []),
           ...(phraseEnd ? ['beendet die Phrase'] : []),
         ];
@@ -1966,7 +1964,7 @@ export const de: Words = {
     },
     mixture: ({ share, name }) => `${percent(share)} ${name}`,
     thirds: ({ thirds, flatThirds }) =>
-      `Über Akkorden mit großer Terz: die 3 ${times(thirds)}, die ♭3 ${times(flatThirds)}.`,
+      `Über Akkorden mit großer Terz spielst du diese Terz ${times(thirds)} und die kleine, die ♭3, ${times(flatThirds)}.`,
     noLeans: 'Keine ♭3 ging in die 3.',
     leans: ({ count, ways }) =>
       `Die ♭3 ging ${times(count)} in die 3${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,

@@ -111,8 +111,11 @@ const countedLandings = ({ hits, of, tones }: Landed): string =>
   `${hits} of ${several(of, 'landing')} ${hits === 1 || of === 1 ? 'is' : 'are'} on ` +
   (tones === 'thirds' ? 'the third' : 'a guide tone (no chord here has a third)');
 
-/** "one more chorus", "3 more choruses" */
-const moreOf = (count: number): string => (count === 1 ? 'one more chorus' : `${count} more choruses`);
+/** "one more chorus will tell", "3 more choruses will tell", "a longer take will tell" */
+function moreTells(count: number | 'many'): string {
+  if (count === 'many') return 'a longer take will tell';
+  return `${count === 1 ? 'one more chorus' : `${count} more choruses`} will tell`;
+}
 
 /** "half a bar", "2.5 bars" */
 function bars(count: number): string {
@@ -334,9 +337,9 @@ export const en = {
         verdict,
         moreChoruses,
         ...counted
-      }: Landed & { verdict: VerdictCode; moreChoruses: number | null }) =>
+      }: Landed & { verdict: VerdictCode; moreChoruses: number | 'many' | null }) =>
         `${countedLandings(counted)}; ${luck(counted.expected)}: ${VERDICTS[verdict]}.` +
-        `${moreChoruses === null ? '' : ` ${capital(moreOf(moreChoruses))} will tell.`}`,
+        `${moreChoruses === null ? '' : ` ${capital(moreTells(moreChoruses))}.`}`,
       /** The figures behind the sentence. */
       numbers: ({ low, high, tail }: { low: number; high: number; tail: number }) =>
         `95 % interval ${Math.round(low * 100)} to ${Math.round(high * 100)} %, ${pValue(tail)}.`,
@@ -493,15 +496,9 @@ export const en = {
         }: AimEvents & {
           hits: number;
           of: number;
-          /** Choruses that would tell; null where they are many. */
-          more: number | null;
-        }) =>
-          `${hits} of ${of} ${aimEvents(events, of, over)} so far. ` +
-          (more === null
-            ? 'A longer take will tell.'
-            : more === 1
-              ? 'One more chorus will tell.'
-              : `${more} more choruses will tell.`),
+          /** Choruses that would tell. */
+          more: number | 'many';
+        }) => `${hits} of ${of} ${aimEvents(events, of, over)} so far. ${capital(moreTells(more))}.`,
       },
       /** How a take did by an aim. */
       evidence: {
@@ -531,11 +528,11 @@ export const en = {
           /** Whether the share is reached, but luck may reach it too. */
           onlyLuck: boolean;
           /** How many choruses more would tell, or null. */
-          moreChoruses: number | null;
+          moreChoruses: number | 'many' | null;
         }) =>
           `${hits} of ${of} ${aimEvents(events, of, over)}; the aim is ${percent(toReach)}` +
           `${expected === undefined ? '' : `, ${luck(expected)}`}${onlyLuck ? ': enough, but no more than luck may give' : ''}` +
-          `${moreChoruses === null ? '' : `; ${moreOf(moreChoruses)} will tell`}.`,
+          `${moreChoruses === null ? '' : `; ${moreTells(moreChoruses)}`}.`,
       },
       /** Names and tasks of the built-in aims, by their ids. */
       house: {
@@ -652,18 +649,10 @@ export const en = {
         ];
         return `${capital(ways.join(', '))}.`;
       },
-      weight: ({
-        weight,
-        strongBeat,
-        phraseEnd,
-      }: {
-        /** 0 to 1, by the length. */
-        weight: number | null;
-        strongBeat: boolean;
-        phraseEnd: boolean;
-      }) => {
+      /** 0 to 1, by the length. */
+      weight: ({ weight }: { weight: number }) => `Weight ${decimal(weight, 2)} by its length.`,
+      standing: ({ strongBeat, phraseEnd }: { strongBeat: boolean; phraseEnd: boolean }) => {
         const facts = [
-          ...(weight === null ? [] : [`weight ${decimal(weight, 2)} by its length`]),
           ...(strongBeat ? ['on a strong beat'] : []),
           ...(phraseEnd ? ['ends its phrase'] : []),
         ];
@@ -2353,13 +2342,13 @@ export const en = {
     },
     mixture: ({ share, name }: { share: number; name: string }) => `${percent(share)} ${name}`,
     thirds: ({ thirds, flatThirds }: { thirds: number; flatThirds: number }) =>
-      `Over chords with a major third: the 3 ${times(thirds)}, the ♭3 ${times(flatThirds)}.`,
+      `Over chords with a major third you play that third ${times(thirds)} and the minor third, the ♭3, ${times(flatThirds)}.`,
     noLeans: 'No ♭3 moved into the 3.',
     leans: ({ count, ways }: { count: number; ways: readonly string[] }) =>
-      `The ♭3 moved into the 3 ${times(count)}${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
+      `The ♭3 moved ${times(count)} into the 3${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
     leanWays: { slid: 'slid', hammered: 'hammered', bent: 'bent', picked: 'picked' },
     leanWay: ({ count, way }: { count: number; way: string }) => `${count} ${way}`,
-    falls: ({ count }: { count: number }) => `The 3 fell back to the ♭3 ${times(count)}.`,
+    falls: ({ count }: { count: number }) => `The 3 fell back ${times(count)} to the ♭3.`,
     leftHanging: ({ count }: { count: number }) => `A ♭3 was not resolved ${times(count)}.`,
     blueNotes: ({ count }: { count: number }) =>
       `A blue note between the two thirds sounded ${times(count)}.`,

@@ -168,8 +168,8 @@ describe('explaining', () => {
         'In tune, on time.',
         'C7 sounds when it starts.',
         'It passes by step, all in one direction, between two chord tones (E4, C4).',
-        'Weight 0.15 by its length.',
       ],
+      numbers: ['Weight 0.15 by its length.'],
     });
     expect(explainNote(small, 2, en).sentences).toContain(
       'It starts 0.5 beat before F7, lasts until that arrives, and is one of its tones.',
