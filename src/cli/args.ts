@@ -1,9 +1,8 @@
 /** Words of the command line to an order, or the problem of the first one that can't be followed. */
 import type { DroneTones } from '../core/band/settings.ts';
 import { feelNames, type FeelName } from '../core/chart/feel-names.ts';
-import { METERS, meterOf, type Meter } from '../core/chart/chart.ts';
+import { METERS, meterOf } from '../core/chart/chart.ts';
 import { AIM_CHOICES } from '../core/grade/aims/targets.ts';
-import type { PaletteName } from '../core/grade/assign/settings.ts';
 import type { Key } from '../core/music/chord.ts';
 import { instrumentOf, withCapo, type Instrument } from '../core/music/instruments.ts';
 import { parseKey } from '../core/music/keys.ts';
@@ -18,77 +17,9 @@ import {
   wholeOf,
   WrongUsage,
   type Given,
-  type RiseOrder,
 } from './given.ts';
 import { OPTIONS, PALETTES, type OptionName } from './options.ts';
-
-/** Everything that is null was not given. */
-export interface GradeOrder {
-  readonly command: 'grade';
-  readonly file: string;
-  /** A recording of what was played along with, to be taken out of the take. */
-  readonly backing: string | null;
-  readonly under:
-    | {
-        readonly kind: 'chart';
-        /** Chart text or the name of a file with it. */
-        readonly chart: string;
-        readonly bpm: number | null;
-        readonly firstBeatSeconds: number;
-        readonly rise: RiseOrder | null;
-        /** Bars of a turn, where player and band took turns. */
-        readonly turnBars: number | null;
-        /** How it was played, where the chart does not say. */
-        readonly feel: FeelName | null;
-        /** Half steps that the chart is moved by. */
-        readonly transpose: number | null;
-      }
-    | { readonly kind: 'beats'; readonly file: string };
-  readonly meter: Meter | null;
-  readonly swing: number | null;
-  readonly key: Key | null;
-  readonly referenceHz: number | 'auto';
-  readonly anticipationBeats: number | null;
-  readonly toleranceMs: number | null;
-  readonly palette: PaletteName | null;
-  /** Names of the house's aims, or of files. */
-  readonly aims: readonly string[];
-  readonly instrument: Instrument | null;
-  readonly part: number | null;
-  /** Bar from 1. */
-  readonly explainBar: number | null;
-  /** The chorus of that bar, from 1. */
-  readonly explainChorus: number | null;
-  /** Every figure on the page. */
-  readonly full: boolean;
-  readonly json: boolean;
-}
-
-/** What is null is the chart's own, or the house's. */
-export interface BandOrder {
-  readonly command: 'band';
-  /** Chart text or the name of a file with it. */
-  readonly chart: string;
-  readonly bpm: number | null;
-  readonly meter: Meter | null;
-  readonly key: Key | null;
-  readonly feel: FeelName | null;
-  readonly swing: number | null;
-  readonly rise: RiseOrder | null;
-  readonly turnBars: number | null;
-  /** Id of the aim that the band's turns are examples of. */
-  readonly aim: string | null;
-  readonly drone: DroneTones | null;
-  readonly choruses: number | null;
-  readonly seed: number | null;
-  /** The file to write, told by its ending. */
-  readonly out: { readonly file: string; readonly kind: 'wav' | 'midi' | 'musicxml' };
-}
-
-export type Order =
-  | GradeOrder
-  | BandOrder
-  | { readonly command: 'forms' | 'schema' | 'help' | 'version'; readonly json: boolean };
+import type { BandOrder, BatchOrder, ClassOrder, GradeOrder, Order } from './orders.ts';
 
 const METER_NAMES = METERS.map(({ written }) => written);
 
@@ -139,10 +70,13 @@ function gradeOrder(given: Given): GradeOrder {
   if (file === undefined) return refuse('cli.noFile');
   if (given.has('json') && given.has('explain')) refuse('cli.jsonOrExplain');
   if (given.has('chorus') && !given.has('explain')) refuse('cli.chorusOfNoBar');
-  if (more[0] !== undefined) refuse('cli.oneFile', { word: more[0] });
+  if ((more.length > 0 || given.has('lines')) && given.has('explain')) refuse('cli.explainsOneFile');
+  if (more.length > 0 && given.has('backing')) refuse('cli.backingOfOneFile');
   return {
     command: 'grade',
     file,
+    moreFiles: more,
+    batch: batchIn(given),
     backing: given.value('backing'),
     under: under(given),
     meter: oneOf(given, 'meter', meterOf, METER_NAMES),
@@ -164,6 +98,37 @@ function gradeOrder(given: Given): GradeOrder {
     explainChorus: wholeOf(given, 'chorus'),
     full: given.has('full'),
     json: given.has('json'),
+    lines: given.has('lines'),
+  };
+}
+
+const batchIn = (given: Given): BatchOrder => ({
+  threads: countOf(given, 'threads'),
+  anew: given.has('anew'),
+});
+
+const CLASS_ONLY = ['sheet', 'csv', 'html'] as const;
+const CLASS_OPTIONS: readonly OptionName[] = [
+  ...CLASS_ONLY,
+  ...(['json', 'first-beat', 'threads', 'anew', 'language'] as const),
+];
+
+function classOrder(given: Given): ClassOrder {
+  const [, ...paths] = given.words;
+  const idle = (Object.keys(OPTIONS) as OptionName[]).find(
+    (name) => given.has(name) && !CLASS_OPTIONS.includes(name),
+  );
+  if (idle) refuse('cli.idleForClass', { option: idle });
+  if (paths.length === 0) refuse('cli.classFolder');
+  const outputs = (['csv', 'json', 'html'] as const).filter(given.has);
+  if (outputs.length > 1) refuse('cli.oneOutput');
+  return {
+    command: 'class',
+    paths,
+    sheet: given.value('sheet') ?? refuse('cli.classSheet'),
+    firstBeatSeconds: numberOf(given, 'first-beat') ?? 0,
+    output: outputs[0] ?? 'text',
+    batch: batchIn(given),
   };
 }
 
@@ -216,6 +181,14 @@ function bandOrder(given: Given): BandOrder {
   };
 }
 
+const SCHEMAS = ['report', 'sheet'] as const;
+
+function schemaOrder([asked = 'report', ...more]: readonly string[]): Order {
+  const of = SCHEMAS.find((name) => name === asked);
+  if (of === undefined || more.length > 0) return refuse('cli.noSuchSchema', { asked, known: SCHEMAS });
+  return { command: 'schema', of };
+}
+
 /**
  * Reads the words behind `landfall`.
  * @example readArgs(['grade', 'take.wav', '--chart', 'form:minor blues in A', '--tempo', '96'])
@@ -229,9 +202,13 @@ export function readArgs(args: readonly string[]): Outcome<Order> {
     const [command, ...more] = given.words;
     const idle = BAND_ONLY.find(given.has);
     if (idle && command !== 'band') refuse('cli.bandOnly', { option: idle });
+    const ofClass = CLASS_ONLY.find(given.has);
+    if (ofClass && command !== 'class') refuse('cli.classOnly', { option: ofClass });
+    if (command === 'class') return good(classOrder(given));
     if (command === 'grade') return good(gradeOrder(given));
     if (command === 'band') return good(bandOrder(given));
-    if (command === 'forms' || command === 'schema' || command === 'help') {
+    if (command === 'schema') return good(schemaOrder(more));
+    if (command === 'forms' || command === 'help') {
       return more.length === 0 ? good({ command, json }) : bad('cli.noFileWanted', { command });
     }
     return command === undefined ? bad('cli.noCommand') : bad('cli.unknownCommand', { command });

@@ -20,7 +20,7 @@ import { renderPerformance } from '../core/sound/render-performance.ts';
 import type { Stereo } from '../core/sound/stereo.ts';
 import { createSynth, loadKit } from '../core/sound/synth.ts';
 import { wrongUsage, type Answer } from './answer.ts';
-import type { BandOrder } from './args.ts';
+import type { BandOrder } from './orders.ts';
 import { notice, type Notice } from '../core/words/problem.ts';
 import type { Words } from '../core/words/words.ts';
 import { diskProblem } from './file-source.ts';

@@ -86,7 +86,10 @@ export function wholeOf(given: Given, name: 'part' | 'explain' | 'chorus' | 'cap
 }
 
 /** A number of things, within its range. */
-export function countOf(given: Given, name: 'choruses' | 'seed' | 'trade' | 'transpose'): number | null {
+export function countOf(
+  given: Given,
+  name: 'choruses' | 'seed' | 'trade' | 'transpose' | 'threads',
+): number | null {
   const value = numberOf(given, name);
   const { lowest, highest, unit } = RANGES[name];
   return value === null || Number.isInteger(value)

@@ -11,7 +11,7 @@ import type { Words } from '../core/words/words.ts';
 import type { Report } from '../core/take/schema.ts';
 import { reportText } from '../core/report/text.ts';
 import type { Answer } from './answer.ts';
-import type { GradeOrder } from './args.ts';
+import type { GradeOrder } from './orders.ts';
 import { openFile } from './file-source.ts';
 import type { Progress } from './progress.ts';
 import { readTake, type Take } from './read-take.ts';
@@ -44,7 +44,7 @@ function aimOf(name: string, words: Words): Outcome<Aim> {
 }
 
 /** The page that was asked for. */
-function pageOf(report: Report, order: GradeOrder, words: Words): Outcome<string> {
+export function pageOf(report: Report, order: GradeOrder, words: Words): Outcome<string> {
   if (order.json) return good(JSON.stringify(report, null, 2));
   if (order.explainBar === null) return good(reportText(report, words, order.full ? 'full' : 'short'));
   const lines = explainBar(report, order.explainBar, order.explainChorus, words);
@@ -66,12 +66,21 @@ async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<Ta
   }
 }
 
-/** Grades as ordered. The chords are read before the sound, so that a slip there costs no waiting. */
-export async function gradeFile(
+/** A take that was graded, before it becomes a page. */
+interface GradedTake {
+  readonly report: Report;
+  readonly warnings: readonly Notice[];
+}
+
+/**
+ * Grades as ordered. The chords are read before the sound, so that a slip there costs no waiting.
+ * @param words for the names of aims; an id or a file name is known in every language
+ */
+export async function reportFor(
   order: GradeOrder,
   progress: Progress,
   words: Words,
-): Promise<Answer<Graded>> {
+): Promise<Answer<GradedTake>> {
   const chords = readTimeline(order);
   if (!chords.ok) return chords;
   const aims: Aim[] = [];
@@ -91,8 +100,20 @@ export async function gradeFile(
     ...(order.instrument === null ? {} : { instrument: order.instrument }),
     aims,
   };
-  const page = pageOf(grade(take.value.notes, chords.value.timeline, settings), order, words);
-  return page.ok
-    ? good({ page: page.value, warnings: [...chords.value.warnings, ...take.value.warnings] })
-    : page;
+  return good({
+    report: grade(take.value.notes, chords.value.timeline, settings),
+    warnings: [...chords.value.warnings, ...take.value.warnings],
+  });
+}
+
+/** Grades one file, and makes the page that was asked for. */
+export async function gradeFile(
+  order: GradeOrder,
+  progress: Progress,
+  words: Words,
+): Promise<Answer<Graded>> {
+  const graded = await reportFor(order, progress, words);
+  if (!graded.ok) return graded;
+  const page = pageOf(graded.value.report, order, words);
+  return page.ok ? good({ page: page.value, warnings: graded.value.warnings }) : page;
 }

@@ -2,8 +2,10 @@
 /** The command line. Ends with 0 when it graded, 1 when the input can't be graded, 2 when it was called wrongly. */
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { isMainThread } from 'node:worker_threads';
 import { version } from '../../package.json';
 import { listForms } from '../core/chart/forms.ts';
+import { sheetJsonSchema } from '../core/lesson/json-schema.ts';
 import { reportJsonSchema } from '../core/report/json-schema.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import { wordsOf, type Language } from '../core/words/languages.ts';
@@ -15,13 +17,16 @@ import {
   type Problem,
 } from '../core/words/problem.ts';
 import type { Words } from '../core/words/words.ts';
-import { readArgs, type Order } from './args.ts';
+import { readArgs } from './args.ts';
+import type { Order } from './orders.ts';
 import type { Answer } from './answer.ts';
+import { serveJobs } from './batch-worker.ts';
+import { gradeClass, gradeFiles, isBatch, type BatchEnd, type BatchPort } from './class-command.ts';
 import { diskProblem } from './file-source.ts';
 import { formsPage } from './forms-page.ts';
 import { gradeFile } from './grade-command.ts';
 import { languageIn } from './language.ts';
-import { showProgress } from './progress.ts';
+import { showBatchProgress, showProgress } from './progress.ts';
 import { helpPage } from './usage.ts';
 
 const CANNOT_GRADE = 1;
@@ -53,6 +58,22 @@ function end<T extends { readonly warnings: readonly Notice[] }>(
   return 0;
 }
 
+/** A batch ends with 1 where a file could not be graded; the others are out by then. */
+function endBatch(answer: Answer<BatchEnd>, words: Words): number {
+  if (!answer.ok) return refuse(answer.problem, words);
+  return answer.value.failed > 0 ? CANNOT_GRADE : 0;
+}
+
+const batchPort = (words: Words): BatchPort => ({
+  script: fileURLToPath(import.meta.url),
+  version,
+  language: language.ok ? language.value : 'en',
+  words,
+  progress: showBatchProgress(process.stderr, words),
+  say,
+  tell,
+});
+
 async function follow(order: Order, words: Words): Promise<number> {
   switch (order.command) {
     case 'help':
@@ -65,7 +86,7 @@ async function follow(order: Order, words: Words): Promise<number> {
       say(order.json ? JSON.stringify(listForms(), null, 2) : formsPage(words));
       return 0;
     case 'schema':
-      say(JSON.stringify(reportJsonSchema(), null, 2));
+      say(JSON.stringify(order.of === 'sheet' ? sheetJsonSchema() : reportJsonSchema(), null, 2));
       return 0;
     case 'band': {
       // The synthesiser is loaded only where the band plays, so that grading starts faster.
@@ -73,7 +94,10 @@ async function follow(order: Order, words: Words): Promise<number> {
       const folder = dirname(fileURLToPath(import.meta.url));
       return end(await writeBand(order, folder, words), words, ({ line }) => line);
     }
+    case 'class':
+      return endBatch(await gradeClass(order, batchPort(words)), words);
     case 'grade':
+      if (isBatch(order)) return endBatch(await gradeFiles(order, batchPort(words)), words);
       return end(
         await gradeFile(order, showProgress(process.stderr, words), words),
         words,
@@ -99,15 +123,20 @@ const errorSentence = (name: string, error: unknown): string =>
     words,
   );
 
-// A reader that has seen enough (`| head`) closes the pipe: that is no fault.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') tell(errorSentence(words.cli.output, error));
-  process.exit(error.code === 'EPIPE' ? 0 : CANNOT_GRADE);
-});
-
-try {
-  process.exitCode = await main(language, words);
-} catch (error) {
-  tell(errorSentence(words.cli.input, error));
-  process.exitCode = CANNOT_GRADE;
+async function start(): Promise<void> {
+  // A reader that has seen enough (`| head`) closes the pipe: that is no fault.
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') tell(errorSentence(words.cli.output, error));
+    process.exit(error.code === 'EPIPE' ? 0 : CANNOT_GRADE);
+  });
+  try {
+    process.exitCode = await main(language, words);
+  } catch (error) {
+    tell(errorSentence(words.cli.input, error));
+    process.exitCode = CANNOT_GRADE;
+  }
 }
+
+// The same file serves the worker threads of a batch.
+if (isMainThread) await start();
+else serveJobs();

@@ -32,8 +32,14 @@ export const OPTIONS = {
   seed: { type: 'string' },
   out: { type: 'string' },
   backing: { type: 'string' },
+  sheet: { type: 'string' },
+  csv: { type: 'boolean' },
+  html: { type: 'boolean' },
+  threads: { type: 'string' },
+  anew: { type: 'boolean' },
   language: { type: 'string' },
   json: { type: 'boolean' },
+  lines: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean', short: 'v' },
 } as const;
@@ -61,6 +67,7 @@ export const RANGES = {
   transpose: { lowest: -11, highest: 11, unit: 'halfSteps' },
   choruses: { lowest: 1, highest: 99, unit: 'choruses' },
   seed: { lowest: 1, highest: 999_999, unit: 'none' },
+  threads: { lowest: 1, highest: 256, unit: 'none' },
 } as const satisfies Partial<Record<OptionName, Range>>;
 
 /** What the band can play; a line is graded at any tempo. */

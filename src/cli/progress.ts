@@ -27,3 +27,25 @@ export function showProgress(stream: NodeJS.WriteStream, words: Words): Progress
     },
   };
 }
+
+/** How far a batch has come. */
+export interface BatchProgress {
+  done(files: number, of: number, failed: number): void;
+  dispose(): void;
+}
+
+export function showBatchProgress(stream: NodeJS.WriteStream, words: Words): BatchProgress {
+  if (!stream.isTTY) return { done: () => undefined, dispose: () => undefined };
+  return {
+    done(files, of, failed) {
+      const filled = Math.round((BAR_COLUMNS * files) / of);
+      const bar = '#'.repeat(filled).padEnd(BAR_COLUMNS, '.');
+      stream.write(`${WIPE}[${bar}] ${words.cli.graded({ files, of, failed })}`);
+    },
+    dispose() {
+      stream.write(WIPE);
+    },
+  };
+}
+
+const BAR_COLUMNS = 30;

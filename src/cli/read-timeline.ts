@@ -11,7 +11,7 @@ import { readChartFile } from '../core/files/charts/read-chart-file.ts';
 import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
 import { decodeText } from '../core/files/bytes/text.ts';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
-import type { GradeOrder } from './args.ts';
+import type { GradeOrder } from './orders.ts';
 import { wrongUsage, type Answer } from './answer.ts';
 import type { Notice } from '../core/words/problem.ts';
 import { diskProblem } from './file-source.ts';

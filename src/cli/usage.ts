@@ -71,6 +71,15 @@ export function helpPage({ cli: { usage, help } }: Words): string {
       ['--full', options.full],
       ['--language CODE', options.language({ codes: languageCodes })],
     ]),
+    section(sections.several, [
+      ['FILE...', options.moreFiles],
+      ['--lines', options.lines],
+      ['landfall class', options.classDoes],
+      ['--sheet SHEET', options.sheet],
+      ['--csv, --json, --html', options.classOutput],
+      ['--threads N', options.threads],
+      ['--anew', options.anew],
+    ]),
     section(sections.band, [
       ['--out FILE', options.out],
       ['--feel NAME', options.bandFeel({ names: feelNames })],

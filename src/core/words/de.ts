@@ -843,6 +843,16 @@ export const de: Words = {
       `${name} ist eine Ogg-Datei ohne Vorbis-Klang; speichere sie noch einmal als WAV oder FLAC.`,
 
     // ── aims and reports ──
+    'sheet.tooLong': ({ name, most }) =>
+      `${name} ist länger als ${most} Zeichen: das ist kein Aufgabenblatt.`,
+    'sheet.notJson': ({ name }) =>
+      `${name} ist kein Aufgabenblatt: es ist kein JSON. Speichere das Blatt dort noch einmal, wo es geschrieben wurde.`,
+    'sheet.notSheet': ({ name }) =>
+      `${name} ist kein Aufgabenblatt: sein "format" ist nicht "landfall-sheet".`,
+    'sheet.version': ({ name, found }) =>
+      `${name} ist ein Aufgabenblatt der Version ${found}, und dieses Landfall liest Version 1: Nimm ein neueres Landfall.`,
+    'sheet.field': ({ name, field }) =>
+      `${name}: „${field}“ fehlt oder ist nicht lesbar. landfall schema sheet zeigt, was dort stehen darf.`,
     'aim.field': ({ field, found, expected }) =>
       found === 'undefined' && field !== null
         ? `Dem Ziel fehlt das Feld „${field}“; ein Beispiel steht in der README.`
@@ -978,8 +988,20 @@ export const de: Words = {
     'cli.unknownCommand': ({ command }) => `Es gibt keinen Befehl „${command}“.`,
     'cli.noFileWanted': ({ command }) => `landfall ${command} nimmt keine Datei.`,
     'cli.noFile': 'Es ist keine Datei angegeben: Nenn die Datei, die bewertet werden soll.',
-    'cli.oneFile': ({ word }) =>
-      `Bewertet wird eine Datei auf einmal, und „${word}“ ist eine zweite; ein Chart muss in Anführungszeichen stehen.`,
+    'cli.explainsOneFile': '--explain gilt für eine Datei: Nenne eine einzige.',
+    'cli.backingOfOneFile': '--backing gilt für eine Datei: Bewerte jede mit ihrem eigenen Playback.',
+    'cli.noTakes': ({ folders }) =>
+      `In ${joinWith(folders, 'und')} ist keine Aufnahme und keine Liste von Tönen.`,
+    'cli.tooManyTakes': ({ found, most }) =>
+      `Es sind ${found} Dateien, und ${most} sind das Höchste in einem Aufruf: Nenne ihre Ordner einzeln.`,
+    'cli.idleForClass': ({ option }) =>
+      `--${option} hat bei landfall class keine Bedeutung: Das Aufgabenblatt sagt, wie bewertet wird.`,
+    'cli.classFolder': 'Es ist kein Ordner angegeben: Nenne den Ordner mit den Takes.',
+    'cli.classSheet': 'Es ist kein Aufgabenblatt angegeben: Nenne es mit --sheet.',
+    'cli.classOnly': ({ option }) => `--${option} ist für landfall class.`,
+    'cli.oneOutput': 'Gib nur eines von --csv, --json und --html an.',
+    'cli.noSuchSchema': ({ asked, known }) =>
+      `Es gibt kein Schema „${asked}“: landfall schema gibt das von ${joinWith(known, 'oder')} aus.`,
     'cli.jsonOrExplain': 'Gib --json oder --explain an, nicht beides.',
     'cli.chorusOfNoBar':
       '--chorus wählt einen Chorus des Takts, der erklärt wird: Gib --explain TAKT dazu an.',
@@ -2232,7 +2254,66 @@ export const de: Words = {
   },
 
   // Hilfe und andere Seiten der Kommandozeile.
+  lesson: {
+    attention: {
+      doubtful: 'zuerst ansehen',
+      'not reached': 'nicht erreicht',
+      'too short': 'zu kurz für ein Urteil',
+      reached: 'erreicht',
+    },
+    doubts: {
+      'another sheet': 'für ein anderes Aufgabenblatt gespielt',
+      chart: 'der Chart passt anderswo besser',
+      delay: 'der ganze Take liegt zu früh oder zu spät',
+      'lost sound': 'Ton ging verloren',
+      'few notes': 'kaum Töne',
+    },
+    columns: {
+      student: 'Schüler',
+      attention: 'Braucht',
+      aim: 'Ziel',
+      thirds: 'Landungen auf Terzen',
+      weakest: 'Schwächster Wechsel',
+      tries: 'Versuche',
+      doubts: 'Zweifel',
+      file: 'Datei',
+    },
+    noAim: 'kein Ziel',
+    noWeakest: 'keiner verfehlt',
+    counted: ({ hits, of, low, high }) =>
+      of === 0
+        ? 'keine gespielt'
+        : `${hits} von ${of}` +
+          (low === null || high === null ? '' : ` (${Math.round(100 * low)} bis ${percent(high)})`),
+    besideLuck: ({ hits, of, expected }) =>
+      of === 0
+        ? 'keine gespielt'
+        : `${hits} von ${of}` + (expected === null ? '' : `, Zufall ergibt ${decimal(expected, 1)}`),
+    change: ({ from, to, bar }) => `${from === null ? to : `${from} nach ${to}`} (Takt ${bar})`,
+    weakest: ({ change, hits, of }) => `${change}, ${hits} von ${of}`,
+    tries: ({ takes, tryNumber }) => (tryNumber === null ? String(takes) : `${takes}, Versuch ${tryNumber}`),
+    page: {
+      title: ({ sheet }) => `Klasse: ${sheet}`,
+      students: ({ students, takes }) =>
+        `${students} Schüler, ${takes === 1 ? 'ein Take' : `${takes} Takes`}`,
+      changes: 'Die Wechsel der Form, über die ganze Klasse',
+      changeLine: ({ hits, of, missedBy }) =>
+        `${hits} von ${of} auf Terz oder Septime` +
+        (missedBy.length === 0 ? '' : `; weniger als die Hälfte bei ${missedBy.join(', ')}`),
+      failed: 'Nicht bewertet',
+      gradedBy: ({ version }) =>
+        `Aus dem Ton bewertet von Landfall ${version}. Ein Bereich in Klammern ist, was der Anteil in Wahrheit sein kann (95 %).`,
+    },
+  },
+
   cli: {
+    graded: ({ files, of, failed }) =>
+      `${files} von ${of} bewertet${failed === 0 ? '' : `, ${failed} nicht`}`,
+    notGraded: ({ files }) =>
+      files === 1
+        ? 'Eine Datei konnte nicht bewertet werden:'
+        : `${files} Dateien konnten nicht bewertet werden:`,
+    ofFile: ({ file, says }) => `${file}: ${says}`,
     listening: ({ time, share }) =>
       `Es wird gehört: ${time}${share === null ? '' : `, ${Math.floor(100 * share)} %`}`,
     writtenBand: ({ file, choruses, bars, feel, bpm, seed }) =>
@@ -2243,8 +2324,9 @@ export const de: Words = {
     output: 'Die Standardausgabe',
     formHint:
       'Nimm eine mit --chart "form:NAME in TONART", die Tonart auf Englisch, etwa --chart "form:minor blues in A".',
-    usage: `Aufruf: landfall grade FILE --chart TEXT|FILE --tempo BPM [Optionen]
+    usage: `Aufruf: landfall grade FILE... --chart TEXT|FILE --tempo BPM [Optionen]
         landfall grade FILE --beats BEATS.csv [Optionen]
+        landfall class FOLDER... --sheet SHEET [Optionen]
         landfall band --chart TEXT|FILE --tempo BPM --out band.wav|band.mid
         landfall forms | schema | --help | --version`,
     help: {
@@ -2257,6 +2339,7 @@ export const de: Words = {
         grading: 'Wie bewertet wird',
         output: 'Was herauskommt',
         band: 'Die Band als Datei',
+        several: 'Mehrere Takes und eine Klasse',
         others: 'Andere Befehle',
       },
       options: {
@@ -2294,6 +2377,17 @@ export const de: Words = {
         part: 'Die Stimme, die aus einer MIDI-Datei mit mehreren zu nehmen ist.',
         json: 'Gibt den Bericht als JSON aus und sonst nichts; landfall schema gibt sein Schema aus.',
         explain: 'Gibt die Gründe hinter jeder Landung und jedem Ton dieses Takts aus.',
+        lines:
+          'Eine Zeile JSON je Datei, als JSON Lines; --json tut dasselbe, wenn mehrere Dateien angegeben sind.',
+        moreFiles:
+          'landfall grade nimmt mehrere Dateien und Ordner: Sie werden über alle Kerne bewertet, jede mit ihrer Seite.',
+        classDoes:
+          'Bewertet die Takes einer Klasse nach einem Aufgabenblatt; die Tabelle beginnt mit denen, die Hilfe brauchen.',
+        sheet:
+          'landfall class: das Aufgabenblatt, eine JSON-Datei; landfall schema sheet gibt sein Schema aus.',
+        classOutput: 'landfall class: die Tabelle als CSV, als Zeilen mit JSON oder als Seite zum Drucken.',
+        threads: 'So viele Dateien werden zugleich bewertet; ohne Angabe eine je Kern.',
+        anew: 'Bewertet auch, was schon bewertet ist; ohne dies geht ein abgebrochener Aufruf weiter.',
         language: ({ codes }) =>
           `Die Sprache der Seite: ${joinWith(codes, 'oder')}. en, wenn nichts angegeben ist.`,
         out: 'landfall band: die Ausgabedatei: eine Aufnahme (.wav), eine MIDI-Datei (.mid) oder der Chart als Noten (.musicxml).',
@@ -2306,7 +2400,7 @@ export const de: Words = {
           `Wie oft der Chart gespielt wird, ${range}. 3, wenn nichts angegeben ist; ein Schluss folgt.`,
         seed: 'Dieselbe Zahl spielt dieselben Töne. 1, wenn nichts angegeben ist.',
         forms: 'Die eingebauten Formen.',
-        schema: 'Das JSON-Schema des Berichts.',
+        schema: 'Das JSON-Schema des Berichts; schema sheet gibt das eines Aufgabenblatts aus.',
       },
     },
   },

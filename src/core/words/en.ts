@@ -1112,6 +1112,17 @@ export const en = {
       `${name} is an Ogg file with no Vorbis sound in it; save it again as WAV or FLAC.`,
 
     // ── aims and reports ──
+    // ── lesson sheets ──
+    'sheet.tooLong': ({ name, most }: Named & { most: number }) =>
+      `${name} is longer than ${most} characters: that is no lesson sheet.`,
+    'sheet.notJson': ({ name }: Named) =>
+      `${name} is no lesson sheet: it is not JSON. Save the sheet again where it was written.`,
+    'sheet.notSheet': ({ name }: Named) =>
+      `${name} is no lesson sheet: its "format" is not "landfall-sheet".`,
+    'sheet.version': ({ name, found }: Named & { found: string }) =>
+      `${name} is a lesson sheet of version ${found}, and this Landfall reads version 1: use a newer Landfall.`,
+    'sheet.field': ({ name, field }: Named & { field: string }) =>
+      `${name}: "${field}" is missing or can’t be read. landfall schema sheet prints what it may be.`,
     'aim.field': ({
       field,
       found,
@@ -1255,8 +1266,20 @@ export const en = {
     'cli.unknownCommand': ({ command }: { command: string }) => `There is no command "${command}".`,
     'cli.noFileWanted': ({ command }: { command: string }) => `landfall ${command} takes no file.`,
     'cli.noFile': 'No file is given: name the file to grade.',
-    'cli.oneFile': ({ word }: { word: string }) =>
-      `Only one file can be graded at a time, and "${word}" is a second one; a chart must be in quotes.`,
+    'cli.explainsOneFile': '--explain is for one file: name a single one.',
+    'cli.backingOfOneFile': '--backing is for one file: grade each with its own backing.',
+    'cli.noTakes': ({ folders }: { folders: readonly string[] }) =>
+      `There is no recording and no list of notes in ${joinWith(folders, 'and')}.`,
+    'cli.tooManyTakes': ({ found, most }: { found: number; most: number }) =>
+      `There are ${found} files, and ${most} are the most in one call: name their folders one by one.`,
+    'cli.idleForClass': ({ option }: { option: string }) =>
+      `--${option} has no meaning for landfall class: the sheet says how to grade.`,
+    'cli.classFolder': 'No folder is given: name the folder with the takes.',
+    'cli.classSheet': 'No sheet is given: name the lesson sheet with --sheet.',
+    'cli.classOnly': ({ option }: { option: string }) => `--${option} is for landfall class.`,
+    'cli.oneOutput': 'Give one of --csv, --json and --html.',
+    'cli.noSuchSchema': ({ asked, known }: { asked: string; known: readonly string[] }) =>
+      `There is no schema "${asked}": landfall schema prints that of ${joinWith(known, 'or')}.`,
     'cli.jsonOrExplain': 'Give --json or --explain, not both.',
     'cli.chorusOfNoBar':
       '--chorus chooses a chorus of the bar that is explained: give --explain BAR with it.',
@@ -2636,8 +2659,79 @@ export const en = {
     },
   },
 
+  // The lesson sheet, the desk, and the pages of a class.
+  lesson: {
+    attention: {
+      doubtful: 'look first',
+      'not reached': 'not reached',
+      'too short': 'too short to tell',
+      reached: 'reached',
+    },
+    doubts: {
+      'another sheet': 'played for another sheet',
+      chart: 'the chart fits better elsewhere',
+      delay: 'the whole take lies early or late',
+      'lost sound': 'sound was lost',
+      'few notes': 'hardly any notes',
+    },
+    columns: {
+      student: 'Student',
+      attention: 'Needs',
+      aim: 'Aim',
+      thirds: 'Landings on thirds',
+      weakest: 'Weakest change',
+      tries: 'Tries',
+      doubts: 'Doubts',
+      file: 'File',
+    },
+    noAim: 'no aim',
+    noWeakest: 'none missed',
+    counted: ({
+      hits,
+      of,
+      low,
+      high,
+    }: {
+      hits: number;
+      of: number;
+      low: number | null;
+      high: number | null;
+    }) =>
+      of === 0
+        ? 'none played'
+        : `${hits} of ${of}` +
+          (low === null || high === null ? '' : ` (${Math.round(100 * low)} to ${percent(high)})`),
+    besideLuck: ({ hits, of, expected }: { hits: number; of: number; expected: number | null }) =>
+      of === 0
+        ? 'none played'
+        : `${hits} of ${of}` + (expected === null ? '' : `, luck gives ${decimal(expected, 1)}`),
+    /** A change of chord; `from` is null where the chord follows no other. */
+    change: ({ from, to, bar }: { from: string | null; to: string; bar: number }) =>
+      `${from === null ? to : `${from} to ${to}`} (bar ${bar})`,
+    weakest: ({ change, hits, of }: { change: string; hits: number; of: number }) =>
+      `${change}, ${hits} of ${of}`,
+    tries: ({ takes, tryNumber }: { takes: number; tryNumber: number | null }) =>
+      tryNumber === null ? String(takes) : `${takes}, try ${tryNumber}`,
+    page: {
+      title: ({ sheet }: { sheet: string }) => `Class: ${sheet}`,
+      students: ({ students, takes }: { students: number; takes: number }) =>
+        `${several(students, 'student')}, ${several(takes, 'take')}`,
+      changes: 'Changes of the form, over the whole class',
+      changeLine: ({ hits, of, missedBy }: { hits: number; of: number; missedBy: readonly string[] }) =>
+        `${hits} of ${of} on a third or a seventh` +
+        (missedBy.length === 0 ? '' : `; fewer than half by ${missedBy.join(', ')}`),
+      failed: 'Not graded',
+      gradedBy: ({ version }: { version: string }) =>
+        `Graded from the sound by Landfall ${version}. A range in brackets is what the share may truly be (95 %).`,
+    },
+  },
+
   // Help and the other pages of the command line.
   cli: {
+    graded: ({ files, of, failed }: { files: number; of: number; failed: number }) =>
+      `${files} of ${of} graded${failed === 0 ? '' : `, ${failed} could not be`}`,
+    notGraded: ({ files }: { files: number }) => `${several(files, 'file')} could not be graded:`,
+    ofFile: ({ file, says }: { file: string; says: string }) => `${file}: ${says}`,
     listening: ({ time, share }: { time: string; share: number | null }) =>
       `Listening: ${time}${share === null ? '' : `, ${Math.floor(100 * share)} %`}`,
     writtenBand: ({ file, choruses, bars, feel, bpm, seed }: WrittenBandFacts) =>
@@ -2650,8 +2744,9 @@ export const en = {
     output: 'Standard output',
     formHint: 'Take one with --chart "form:NAME in KEY", like --chart "form:minor blues in A".',
     /** Printed below the problem when the command was wrong. */
-    usage: `Usage: landfall grade FILE --chart TEXT|FILE --tempo BPM [options]
+    usage: `Usage: landfall grade FILE... --chart TEXT|FILE --tempo BPM [options]
        landfall grade FILE --beats BEATS.csv [options]
+       landfall class FOLDER... --sheet SHEET [options]
        landfall band --chart TEXT|FILE --tempo BPM --out band.wav|band.mid
        landfall forms | schema | --help | --version`,
     help: {
@@ -2664,6 +2759,7 @@ export const en = {
         grading: 'How it is graded',
         output: 'What comes out',
         band: 'The band as a file',
+        several: 'Several takes, and a class',
         others: 'Other commands',
       },
       /** What each option does. */
@@ -2703,6 +2799,16 @@ export const en = {
         part: 'The part to take from a MIDI file with several parts.',
         json: 'Prints the report as JSON and nothing else; landfall schema prints its schema.',
         explain: 'Prints the reasons behind each landing and note of that bar.',
+        lines:
+          'A line of JSON for each file, as JSON Lines; --json does the same where several files are given.',
+        moreFiles:
+          'landfall grade takes several files and folders: they are graded over all cores, a page each.',
+        classDoes:
+          'Grades the takes of a class by one lesson sheet; the table starts with who needs attention.',
+        sheet: 'landfall class: the lesson sheet, a JSON file; landfall schema sheet prints its schema.',
+        classOutput: 'landfall class: the table as CSV, as lines of JSON, or as a page that prints.',
+        threads: 'Files graded at the same time; one a core unless given.',
+        anew: 'Grades again what was graded before; without it a batch that was stopped goes on.',
         language: ({ codes }: { codes: readonly string[] }) =>
           `The language of the page: ${joinWith(codes, 'or')}. en unless given.`,
         out: 'landfall band: where to write: a recording (.wav), a MIDI file (.mid), or the chart as a score (.musicxml).',
@@ -2715,7 +2821,7 @@ export const en = {
           `How often the chart is played, ${range}. 3 unless given; an ending follows.`,
         seed: 'The same number plays the same notes. 1 unless given.',
         forms: 'The built-in forms.',
-        schema: 'The JSON Schema of the report.',
+        schema: 'The JSON Schema of the report; schema sheet prints that of a lesson sheet.',
       },
     },
   },

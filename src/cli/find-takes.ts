@@ -1,0 +1,45 @@
+/** The files of folders that may be takes, in an order that is the same on every machine. */
+import { readdirSync, statSync } from 'node:fs';
+import { extname, join } from 'node:path';
+import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
+import { diskProblem } from './file-source.ts';
+
+/** Endings of recordings and lists of notes; what a file holds is still told by its content. */
+const TAKE_ENDINGS = new Set(['.wav', '.flac', '.mp3', '.ogg', '.oga', '.mid', '.midi', '.csv']);
+
+/** More files than this in one call are surely not meant. */
+export const MOST_TAKES = 10_000;
+
+const byCodeUnits = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+
+/**
+ * Files that were named themselves are taken whatever their ending; of a folder, all with an ending of a take, its
+ * folders with it. What begins with a dot is left out.
+ */
+export function findTakes(paths: readonly string[]): Outcome<readonly string[]> {
+  const found: string[] = [];
+  for (const path of paths) {
+    try {
+      if (!statSync(path).isDirectory()) found.push(path);
+      else
+        for (const entry of readdirSync(path, { recursive: true, withFileTypes: true })) {
+          const whole = join(entry.parentPath, entry.name);
+          const hidden = whole
+            .slice(path.length)
+            .split(/[/\\]/)
+            .some((part) => part.startsWith('.'));
+          if (entry.isFile() && !hidden && TAKE_ENDINGS.has(extname(entry.name).toLowerCase()))
+            found.push(whole);
+        }
+    } catch (error) {
+      const told = diskProblem(path, error);
+      if (told === null) throw error;
+      return failure(told);
+    }
+  }
+  const sorted = [...new Set(found)].sort(byCodeUnits);
+  if (sorted.length === 0) return bad('cli.noTakes', { folders: paths });
+  return sorted.length > MOST_TAKES
+    ? bad('cli.tooManyTakes', { found: sorted.length, most: MOST_TAKES })
+    : good(sorted);
+}

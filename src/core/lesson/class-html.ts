@@ -1,0 +1,97 @@
+/** The table of a class as one HTML page that needs nothing else: a page for the class, and a page for each student. */
+import type { Problem } from '../words/problem.ts';
+import { describeProblem } from '../words/problem.ts';
+import type { Words } from '../words/words.ts';
+import { classChanges, type ClassRow } from './class-table.ts';
+import { aimSentences, changeWords, rowWords } from './class-words.ts';
+
+/** What the page is made of. */
+export interface ClassPage {
+  readonly title: string;
+  readonly rows: readonly ClassRow[];
+  readonly takes: number;
+  /** Files that could not be graded. */
+  readonly failed: readonly { readonly file: string; readonly problem: Problem }[];
+  /** Of the program that graded. */
+  readonly version: string;
+}
+
+/** Text as HTML shows it; nothing of it is read as a tag or an entity. */
+export const escapeHtml = (text: string): string =>
+  text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
+
+const cell = (text: string) => `<td>${escapeHtml(text)}</td>`;
+const COLUMN_ORDER = ['student', 'attention', 'aim', 'thirds', 'weakest', 'tries', 'doubts'] as const;
+
+function tableOf(rows: readonly ClassRow[], words: Words): string {
+  const { columns } = words.lesson;
+  const head = COLUMN_ORDER.map((name) => `<th scope="col">${escapeHtml(columns[name])}</th>`).join('');
+  const body = rows.map((row) => {
+    const said = rowWords(row, words);
+    const cells = COLUMN_ORDER.slice(1).map((name) =>
+      cell(name === 'doubts' ? said.doubts.join('; ') : said[name]),
+    );
+    return `<tr class="${row.attention.replaceAll(' ', '-')}"><th scope="row">${escapeHtml(said.student)}</th>${cells.join('')}</tr>`;
+  });
+  return `<table><thead><tr>${head}</tr></thead><tbody>\n${body.join('\n')}\n</tbody></table>`;
+}
+
+function studentPage(row: ClassRow, words: Words): string {
+  const { columns, page } = words.lesson;
+  const said = rowWords(row, words);
+  const changes = row.take.changes.map(
+    (change) =>
+      `<li>${escapeHtml(`${changeWords(change, words)}: ${page.changeLine({ hits: change.hits, of: change.of, missedBy: [] })}`)}</li>`,
+  );
+  const lines: readonly (readonly [string, string])[] = [
+    [columns.attention, said.attention],
+    [columns.thirds, said.thirds],
+    [columns.weakest, said.weakest],
+    [columns.tries, said.tries],
+    [columns.file, row.take.file],
+    ...(said.doubts.length > 0 ? [[columns.doubts, said.doubts.join('; ')] as const] : []),
+  ];
+  return `<section class="student"><h2>${escapeHtml(row.student)}</h2>
+${aimSentences(row.take, words)
+  .map((sentence) => `<p class="aim">${escapeHtml(sentence)}</p>`)
+  .join('\n')}
+<dl>${lines.map(([term, text]) => `<dt>${escapeHtml(term)}</dt><dd>${escapeHtml(text)}</dd>`).join('')}</dl>
+<ul>${changes.join('')}</ul></section>`;
+}
+
+const STYLE = `
+:root{color-scheme:light dark;font-family:system-ui,sans-serif;line-height:1.45}
+body{max-width:72rem;margin:2rem auto;padding:0 1rem}
+h1{font-size:1.6rem}h2{font-size:1.3rem;margin-top:2rem}
+table{border-collapse:collapse;width:100%}
+th,td{text-align:left;vertical-align:top;padding:.4rem .7rem .4rem 0;border-bottom:1px solid GrayText}
+tr.doubtful th,tr.not-reached th{font-weight:700}
+tr.reached th,tr.too-short th{font-weight:400}
+dt{font-weight:600}dd{margin:0 0 .4rem}
+footer{margin-top:2rem;font-size:.9rem}
+@media print{body{margin:0;max-width:none}.student{break-before:page}a{color:inherit}}`;
+
+/** @returns a whole HTML document (WHATWG HTML), without a script and without anything from elsewhere */
+export function classHtml({ title, rows, takes, failed, version }: ClassPage, words: Words): string {
+  const { page } = words.lesson;
+  const heading = escapeHtml(page.title({ sheet: title }));
+  const changes = classChanges(rows).map(
+    (change) => `<li>${escapeHtml(`${changeWords(change, words)}: ${page.changeLine(change)}`)}</li>`,
+  );
+  const notGraded = failed.map(
+    ({ file, problem }) => `<li>${escapeHtml(file)}: ${escapeHtml(describeProblem(problem, words))}</li>`,
+  );
+  return `<!doctype html>
+<html lang="${escapeHtml(words.tag)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<title>${heading}</title><style>${STYLE}</style></head><body>
+<h1>${heading}</h1>
+<p>${escapeHtml(page.students({ students: rows.length, takes }))}</p>
+${tableOf(rows, words)}
+<h2>${escapeHtml(page.changes)}</h2><ul>${changes.join('')}</ul>
+${notGraded.length > 0 ? `<h2>${escapeHtml(page.failed)}</h2><ul>${notGraded.join('')}</ul>` : ''}
+${rows.map((row) => studentPage(row, words)).join('\n')}
+<footer>${escapeHtml(page.gradedBy({ version }))}</footer>
+</body></html>
+`;
+}
