@@ -9,7 +9,7 @@ import { Requests } from '../core/base/requests.ts';
 import type { GradedSound, GradingEvents, SoundToGrade } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
 import { problem, type Problem } from '../core/words/problem.ts';
-import type { GradeOrder } from './order.ts';
+import type { GradeOrder } from '../core/grade-order.ts';
 
 const WORKER_GONE = problem('listener.stopped');
 

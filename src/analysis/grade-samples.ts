@@ -13,7 +13,7 @@ import { tidyNumbers } from '../core/report/tidy.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { notice, type Message } from '../core/words/problem.ts';
-import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
+import { choiceOf, timelineOf, type GradeOrder } from '../core/grade-order.ts';
 
 /** Seconds of sound between two reports of progress: 10 ms of work or less. */
 const BLOCK_SECONDS = 1;

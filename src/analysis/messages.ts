@@ -8,7 +8,7 @@ import type { GradeSettings } from '../core/grade-settings.ts';
 import type { SoundToGrade } from './grade-samples.ts';
 import type { Message, Notice } from '../core/words/problem.ts';
 import type { AimCount } from './aim-so-far.ts';
-import type { GradeOrder } from './order.ts';
+import type { GradeOrder } from '../core/grade-order.ts';
 
 export type AnalysisRequest =
   /** `path` is how the band comes back through the microphone, where it does: it is taken out before listening. */

@@ -16,7 +16,7 @@ import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts'
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { AimSoFar, type AimCount } from './aim-so-far.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
-import { choiceOf, timelineOf, type GradeOrder } from './order.ts';
+import { choiceOf, timelineOf, type GradeOrder } from '../core/grade-order.ts';
 import { factsOf, gradeHeard, gradeNotes, gradeSound, withHeard, type GradedSound } from './grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine } from './messages.ts';
 

@@ -1,5 +1,5 @@
 /** The player's own recording that is chosen in the band's place: what of it is played, graded and kept. */
-import { timelineOf } from '../analysis/order.ts';
+import { timelineOf } from '../core/grade-order.ts';
 import { chartOver, rangeOf, roundOf, type Round } from '../core/beats/round.ts';
 import type { BeatTrack } from '../core/beats/track.ts';
 import type { Chart } from '../core/chart/chart.ts';
@@ -7,7 +7,8 @@ import { parseChart } from '../core/chart/parse-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import type { BackingRecord, TakenBacking } from '../storage/backing-record.ts';
+import type { TakenBacking } from '../core/take/taken-backing.ts';
+import type { BackingRecord } from '../storage/backing-record.ts';
 import type { BackingRun, BackingSource, BackingsPort } from './ports.ts';
 import type { TakePlan } from './take-plan.ts';
 

@@ -1,14 +1,15 @@
 /** A take that is over, however it came about: played, opened from a file, stored, or rendered as the demo. */
+import { gradeOrder } from '../core/grade-order.ts';
 import { withHeard, type Backing, type GradedSound, type GradingEvents } from '../analysis/grade-samples.ts';
 import type { FileLine } from '../analysis/messages.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { notesPlayed, type PlayedMessage } from '../core/midi/played-notes.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
-import { readKeptNotes } from './kept-report.ts';
+import { readKeptNotes } from '../core/kept-report.ts';
 import type { DevicePair } from './measured-room.ts';
 import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
-import { gradeOrder, type StoredTake, type TakeDetails, type TakeId } from './take.ts';
+import type { StoredTake, TakeDetails, TakeId } from './take.ts';
 
 /** The content of a take: its sound, or its notes where they were played by MIDI or read from a file. */
 export type TakeContent =

@@ -1,4 +1,5 @@
 /** From a finished take to its report, kept with the take where the take is kept. */
+import { gradeOrder } from '../core/grade-order.ts';
 import { foundIn, withHeard, type GradedSound, type GradingEvents } from '../analysis/grade-samples.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { withChoice, type NoteChoice } from '../core/grade/assign/doubtful.ts';
@@ -10,7 +11,7 @@ import { keepRecording } from './keep-recording.ts';
 import type { Library } from './library.svelte.ts';
 import { makeReview, type Review } from './phase.ts';
 import type { AnalysisPort, TakesPort } from './ports.ts';
-import { gradeOrder, type TakeDetails, type TakeId } from './take.ts';
+import type { TakeDetails, TakeId } from './take.ts';
 
 export interface GradingPorts {
   readonly analysis: AnalysisPort;

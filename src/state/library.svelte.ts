@@ -1,6 +1,6 @@
 /** The takes that are kept, and those that were cut off. */
 import { failure, good, type Outcome } from '../core/base/outcome.ts';
-import { readKeptReport } from './kept-report.ts';
+import { readKeptReport } from '../core/kept-report.ts';
 import { lineFile, reportFile } from './export-files.ts';
 import { takeFromStore } from './finished-take.ts';
 import type { FilesPort, TakesPort } from './ports.ts';

@@ -2,6 +2,7 @@
  * A take from the microphone while it is played: microphone, band, listener, and the file it is written to. The take
  * is kept in memory too, so that a full disk or a failed listener costs nothing of what was played.
  */
+import { gradeOrder } from '../core/grade-order.ts';
 import type { GradedSound } from '../analysis/grade-samples.ts';
 import type { Heard } from '../analysis/messages.ts';
 import type { Microphone } from '../audio/microphone/capture.ts';
@@ -23,7 +24,7 @@ import type {
 } from './ports.ts';
 import { QueuedWriter } from './queued-writer.ts';
 import { BandRecording, Recording } from './recording.ts';
-import { gradeOrder, type TakeDetails } from './take.ts';
+import type { TakeDetails } from './take.ts';
 import { TakeBand } from './take-band.ts';
 import { notice, problem } from '../core/words/problem.ts';
 import type { TakeEvents, TakePlan } from './take-plan.ts';

@@ -5,7 +5,7 @@
  */
 import { AimSoFar } from '../analysis/aim-so-far.ts';
 import { LandingsSoFar } from '../analysis/landings-so-far.ts';
-import { choiceOf, timelineOf } from '../analysis/order.ts';
+import { gradeOrder, choiceOf, timelineOf } from '../core/grade-order.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
@@ -14,7 +14,7 @@ import { NOTES_RATE, playedContent, type FinishedTake } from './finished-take.ts
 import type { MidiConnection } from './midi-connection.svelte.ts';
 import type { AudioPort, BandLevels, NotesWriter, TakesPort } from './ports.ts';
 import { QueuedWriter } from './queued-writer.ts';
-import { gradeOrder, type TakeDetails } from './take.ts';
+import type { TakeDetails } from './take.ts';
 import { TakeBand } from './take-band.ts';
 import { notice } from '../core/words/problem.ts';
 import type { TakeEvents, TakePlan } from './take-plan.ts';

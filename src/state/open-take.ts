@@ -5,7 +5,7 @@ import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import type { Report } from '../core/take/schema.ts';
 import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
-import { readKeptNotes, readKeptReport } from './kept-report.ts';
+import { readKeptNotes, readKeptReport } from '../core/kept-report.ts';
 import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
 import type { SessionPorts } from './session-ports.ts';
 import type { Message } from '../core/words/problem.ts';

@@ -1,5 +1,5 @@
 /** What is going on, as one tagged union, and the take that can be looked at. */
-import { timelineOf } from '../analysis/order.ts';
+import { gradeOrder, timelineOf } from '../core/grade-order.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import type { HeardNote } from '../core/take/note.ts';
@@ -7,7 +7,7 @@ import type { Report } from '../core/take/schema.ts';
 import type { Accompaniment, BandLevels } from './ports.ts';
 import type { FinishedTake, PlayedThrough, TakeContent } from './finished-take.ts';
 import type { Problem } from '../core/words/problem.ts';
-import { bandSettings, gradeOrder, type TakeDetails, type TakeId } from './take.ts';
+import { bandSettings, type TakeDetails, type TakeId } from './take.ts';
 
 /** A take that can be looked at. `id` is null when it is not kept on this machine. */
 export interface Review {

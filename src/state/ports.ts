@@ -4,7 +4,7 @@
  */
 import type { GradedSound, GradingEvents, Sound, SoundToGrade } from '../analysis/grade-samples.ts';
 import type { FileLine, Heard } from '../analysis/messages.ts';
-import type { GradeOrder } from '../analysis/order.ts';
+import type { GradeOrder } from '../core/grade-order.ts';
 import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
 import type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
@@ -25,7 +25,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
 import type { Report } from '../core/take/schema.ts';
-import type { KeptReport } from './kept-report.ts';
+import type { KeptReport } from '../core/kept-report.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import type {

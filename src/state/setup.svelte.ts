@@ -1,5 +1,5 @@
 /** What is about to be played: the chart, its key, tempo and feel, the reference pitch, the band's levels. */
-import { timelineOf } from '../analysis/order.ts';
+import { timelineOf } from '../core/grade-order.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { FeelName } from '../core/chart/feel-names.ts';
 import { swingShare } from '../core/chart/swing.ts';

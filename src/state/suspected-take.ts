@@ -1,10 +1,11 @@
 /** A take with what its own notes make probable: another delay, another key, another first beat. */
+import { gradeOrder } from '../core/grade-order.ts';
 import { withHeard, type GradedSound } from '../analysis/grade-samples.ts';
 import { firstBeatAfterChange } from '../core/take/round-trip.ts';
 import type { FinishedTake } from './finished-take.ts';
 import type { Review } from './phase.ts';
 import type { SessionPorts } from './session-ports.ts';
-import { gradeOrder, type TakeDetails } from './take.ts';
+import type { TakeDetails } from './take.ts';
 import { chartChange } from './take-chart.ts';
 
 /** A take that is to be graded again. */

@@ -1,7 +1,7 @@
 /** A take on a MIDI instrument while it is played: its messages, and what becomes known about it. */
 import type { PlayedMessage } from '../core/midi/played-notes.ts';
 import type { MessagesWriter } from './played-messages.ts';
-import type { TakeDetails } from './records.ts';
+import type { TakeDetails } from '../core/take/details-schema.ts';
 import type { Problem } from '../core/words/problem.ts';
 import { DetailChanges } from './take-details.ts';
 

@@ -1,5 +1,5 @@
 /** What becomes known about a take while it is played: collected, and written after what is being written. */
-import type { TakeDetails } from './records.ts';
+import type { TakeDetails } from '../core/take/details-schema.ts';
 
 export class DetailChanges {
   readonly #write: (change: Partial<TakeDetails>) => Promise<void>;

@@ -1,7 +1,7 @@
 /**
  * Collects what is played and appends it every half second; stops, and calls back once with the problem, when it can't.
  */
-import type { TakeDetails } from './records.ts';
+import type { TakeDetails } from '../core/take/details-schema.ts';
 import type { SoundWriter } from './sounds.ts';
 import type { Problem } from '../core/words/problem.ts';
 import { DetailChanges } from './take-details.ts';

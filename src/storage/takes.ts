@@ -1,12 +1,12 @@
 /** The takes on this machine: begun, appended to, finished, found again when they were cut off. */
 import * as v from 'valibot';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import type { TakeDetails } from '../core/take/details-schema.ts';
 import { attempt, type Database } from './database.ts';
 import {
   TakeRecordSchema,
   type StoredTake,
   type TakeCard,
-  type TakeDetails,
   type TakeId,
   type TakeRecord,
   type TakeSummary,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { AimSoFar } from '../../src/analysis/aim-so-far.ts';
-import { choiceOf, timelineOf, type GradeOrder } from '../../src/analysis/order.ts';
+import { choiceOf, timelineOf, type GradeOrder } from '../../src/core/grade-order.ts';
 import { grade } from '../../src/core/grade.ts';
 import { AIM_CHOICES } from '../../src/core/grade/aims/targets.ts';
 import type { HeardNote } from '../../src/core/take/note.ts';

@@ -11,7 +11,7 @@ import { wavBytes } from '../../fixtures/lines/wav.ts';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
 import { AnalysisClient } from '../../src/analysis/client.ts';
 import { gradeSound, type Backing } from '../../src/analysis/grade-samples.ts';
-import type { GradeOrder } from '../../src/analysis/order.ts';
+import type { GradeOrder } from '../../src/core/grade-order.ts';
 import { readArgs } from '../../src/cli/args.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';
 import type { Outcome } from '../../src/core/base/outcome.ts';

@@ -1,6 +1,6 @@
 import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
-import { timelineOf } from '../../src/analysis/order.ts';
+import { timelineOf } from '../../src/core/grade-order.ts';
 import { bad, good } from '../../src/core/base/outcome.ts';
 import { gradeCommand } from '../../src/state/grade-command.ts';
 import { fileStem } from '../../src/state/export-files.ts';

@@ -1,3 +1,4 @@
+import { gradeOrder } from '../../src/core/grade-order.ts';
 import { en } from '../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
 import { gradeSound } from '../../src/analysis/grade-samples.ts';
@@ -9,7 +10,6 @@ import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { lostSentence } from '../../src/core/report/sentences.ts';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import type { MeasuredRoom } from '../../src/state/measured-room.ts';
-import { gradeOrder } from '../../src/state/take.ts';
 import type { Review } from '../../src/state/phase.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
 import { english } from '../english.ts';

@@ -2,7 +2,7 @@ import { english } from '../english.ts';
 import 'fake-indexeddb/auto';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { openDatabase, type Database } from '../../src/storage/database.ts';
-import type { TakeDetails } from '../../src/storage/records.ts';
+import type { TakeDetails } from '../../src/core/take/details-schema.ts';
 import type { Sounds } from '../../src/storage/sounds.ts';
 import { Takes, type Locks } from '../../src/storage/takes.ts';
 

@@ -1,16 +1,17 @@
 /** What is needed besides samples to grade a take, as plain data that crosses into a worker. */
-import { isRound, roundBeatMap } from '../core/chart/beat-maps.ts';
-import { timelineFromTempo, timelineOnBeats } from '../core/chart/build-timeline.ts';
-import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
-import type { FeelName } from '../core/chart/feel-names.ts';
-import { parseChart } from '../core/chart/parse-chart.ts';
-import type { TempoRise, Timeline } from '../core/chart/timeline.ts';
-import { aimOf } from '../core/grade/aims/targets.ts';
-import type { NoteChoice } from '../core/grade/assign/doubtful.ts';
-import type { GradeSettings } from '../core/grade-settings.ts';
-import { instrumentOf, withCapo } from '../core/music/instruments.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import type { LostStretch } from '../core/take/lost-sound.ts';
+import { isRound, roundBeatMap } from './chart/beat-maps.ts';
+import { timelineFromTempo, timelineOnBeats } from './chart/build-timeline.ts';
+import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from './chart/chart.ts';
+import type { FeelName } from './chart/feel-names.ts';
+import { parseChart } from './chart/parse-chart.ts';
+import type { TempoRise, Timeline } from './chart/timeline.ts';
+import { aimOf } from './grade/aims/targets.ts';
+import type { NoteChoice } from './grade/assign/doubtful.ts';
+import type { GradeSettings } from './grade-settings.ts';
+import { instrumentOf, withCapo } from './music/instruments.ts';
+import { bad, good, type Outcome } from './base/outcome.ts';
+import type { TakeDetails } from './take/details-schema.ts';
+import type { LostStretch } from './take/lost-sound.ts';
 
 export interface GradeOrder {
   /** The chart in our own text form, its key among the headings. */
@@ -43,6 +44,28 @@ export interface GradeOrder {
   /** What the player has said of single notes: whether they count. */
   readonly noteChoices?: readonly NoteChoice[];
 }
+
+/** How a take is to be graded. Until its first downbeat is known it counts from the first sample. */
+export const gradeOrder = (details: TakeDetails): GradeOrder => ({
+  chartText: details.chartText,
+  bpm: details.bpm,
+  swing: details.swing,
+  firstBeatSeconds: details.firstBeatSeconds ?? 0,
+  ...(details.assumedRoundTripSeconds !== undefined && {
+    assumedRoundTripSeconds: details.assumedRoundTripSeconds,
+  }),
+  reference: details.reference,
+  source: details.source === 'microphone' ? 'microphone' : 'audio',
+  ...(details.backing !== undefined && { beatSeconds: details.backing.beatSeconds }),
+  feel: details.feel,
+  ...(details.rise !== undefined && { rise: details.rise }),
+  ...(details.trade !== undefined && { turnBars: details.trade.bars }),
+  ...(details.lost !== undefined && { lost: details.lost }),
+  ...(details.instrument !== undefined && { instrument: details.instrument }),
+  ...(details.capo !== undefined && { capo: details.capo }),
+  ...(details.aim !== undefined && { aim: details.aim }),
+  ...(details.noteChoices !== undefined && { noteChoices: details.noteChoices }),
+});
 
 /** What the grading knows of the player's choice; an instrument or an aim that is no longer there is left out. */
 export function choiceOf({

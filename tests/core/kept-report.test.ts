@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { readKeptReport } from '../../src/state/kept-report.ts';
+import { readKeptReport } from '../../src/core/kept-report.ts';
 import { details } from '../storage/fakes.ts';
 
 const version1 = JSON.parse(

@@ -1,17 +1,20 @@
 /** The report that is stored with a take, and the notes that it was made of. */
 import * as v from 'valibot';
-import { choiceOf, timelineOf } from '../analysis/order.ts';
-import { good, type Outcome } from '../core/base/outcome.ts';
-import { regradeVersion1 } from '../core/regrade.ts';
-import type { HeardNote } from '../core/take/note.ts';
-import { readReport, type Report } from '../core/take/schema.ts';
-import { gradeOrder, type StoredTake } from './take.ts';
+import { choiceOf, gradeOrder, timelineOf } from './grade-order.ts';
+import { good, type Outcome } from './base/outcome.ts';
+import { regradeVersion1 } from './regrade.ts';
+import type { HeardNote } from './take/note.ts';
+import { readReport, type Report } from './take/schema.ts';
+import type { TakeDetails } from './take/details-schema.ts';
 
 /** Reads a kept report; one of version 1 is made anew by grading its notes again. */
 export function readKeptReport({
   report: kept,
   details,
-}: Pick<StoredTake, 'report' | 'details'>): Outcome<Report> {
+}: {
+  readonly report: unknown;
+  readonly details: TakeDetails;
+}): Outcome<Report> {
   const report = readReport(kept);
   if (report.ok) return report;
   const order = gradeOrder(details);
@@ -42,7 +45,7 @@ const heardSchema = v.object({
 });
 
 /** The notes of a kept take as they were heard; null where they are not kept, as with earlier takes. */
-export function readKeptNotes({ report }: Pick<StoredTake, 'report'>): readonly HeardNote[] | null {
+export function readKeptNotes({ report }: { readonly report: unknown }): readonly HeardNote[] | null {
   const read = v.safeParse(heardSchema, report);
   return read.success ? read.output.heard : null;
 }

@@ -1,0 +1,2 @@
+export { default } from "./++App.svelte.ts";
+export * from "./++App.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++BackingControls.svelte.ts";
+export * from "./++BackingControls.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++BackingFacts.svelte.ts";
+export * from "./++BackingFacts.svelte.ts";

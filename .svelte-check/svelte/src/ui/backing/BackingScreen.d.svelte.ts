@@ -1,0 +1,2 @@
+export { default } from "./++BackingScreen.svelte.ts";
+export * from "./++BackingScreen.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++BeatTools.svelte.ts";
+export * from "./++BeatTools.svelte.ts";

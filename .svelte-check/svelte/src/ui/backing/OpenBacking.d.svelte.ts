@@ -1,0 +1,2 @@
+export { default } from "./++OpenBacking.svelte.ts";
+export * from "./++OpenBacking.svelte.ts";

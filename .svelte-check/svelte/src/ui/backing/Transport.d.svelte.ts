@@ -1,0 +1,2 @@
+export { default } from "./++Transport.svelte.ts";
+export * from "./++Transport.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Waveform.svelte.ts";
+export * from "./++Waveform.svelte.ts";

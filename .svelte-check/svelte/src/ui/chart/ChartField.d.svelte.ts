@@ -1,0 +1,2 @@
+export { default } from "./++ChartField.svelte.ts";
+export * from "./++ChartField.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++GradingScreen.svelte.ts";
+export * from "./++GradingScreen.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++HelpDialog.svelte.ts";
+export * from "./++HelpDialog.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++InstrumentView.svelte.ts";
+export * from "./++InstrumentView.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++CheckBox.svelte.ts";
+export * from "./++CheckBox.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Choice.svelte.ts";
+export * from "./++Choice.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++ChordSymbol.svelte.ts";
+export * from "./++ChordSymbol.svelte.ts";

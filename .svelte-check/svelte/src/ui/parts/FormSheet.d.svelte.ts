@@ -1,0 +1,2 @@
+export { default } from "./++FormSheet.svelte.ts";
+export * from "./++FormSheet.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++HelpLink.svelte.ts";
+export * from "./++HelpLink.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++LandingMark.svelte.ts";
+export * from "./++LandingMark.svelte.ts";

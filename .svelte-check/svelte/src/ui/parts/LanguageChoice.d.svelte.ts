@@ -1,0 +1,2 @@
+export { default } from "./++LanguageChoice.svelte.ts";
+export * from "./++LanguageChoice.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Logo.svelte.ts";
+export * from "./++Logo.svelte.ts";

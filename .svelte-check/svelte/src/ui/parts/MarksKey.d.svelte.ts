@@ -1,0 +1,2 @@
+export { default } from "./++MarksKey.svelte.ts";
+export * from "./++MarksKey.svelte.ts";

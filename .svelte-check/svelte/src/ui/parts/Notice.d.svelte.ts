@@ -1,0 +1,2 @@
+export { default } from "./++Notice.svelte.ts";
+export * from "./++Notice.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Notices.svelte.ts";
+export * from "./++Notices.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++PlainButton.svelte.ts";
+export * from "./++PlainButton.svelte.ts";

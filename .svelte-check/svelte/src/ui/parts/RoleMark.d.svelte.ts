@@ -1,0 +1,2 @@
+export { default } from "./++RoleMark.svelte.ts";
+export * from "./++RoleMark.svelte.ts";

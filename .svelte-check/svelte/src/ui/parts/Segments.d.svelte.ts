@@ -1,0 +1,2 @@
+export { default } from "./++Segments.svelte.ts";
+export * from "./++Segments.svelte.ts";

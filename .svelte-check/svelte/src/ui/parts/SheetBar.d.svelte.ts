@@ -1,0 +1,2 @@
+export { default } from "./++SheetBar.svelte.ts";
+export * from "./++SheetBar.svelte.ts";

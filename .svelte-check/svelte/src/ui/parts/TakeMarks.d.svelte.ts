@@ -1,0 +1,2 @@
+export { default } from "./++TakeMarks.svelte.ts";
+export * from "./++TakeMarks.svelte.ts";

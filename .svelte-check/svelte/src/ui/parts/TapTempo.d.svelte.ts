@@ -1,0 +1,2 @@
+export { default } from "./++TapTempo.svelte.ts";
+export * from "./++TapTempo.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++ThemeChoice.svelte.ts";
+export * from "./++ThemeChoice.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++AimInHand.svelte.ts";
+export * from "./++AimInHand.svelte.ts";

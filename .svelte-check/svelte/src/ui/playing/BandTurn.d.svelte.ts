@@ -1,0 +1,2 @@
+export { default } from "./++BandTurn.svelte.ts";
+export * from "./++BandTurn.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Beats.svelte.ts";
+export * from "./++Beats.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++ChordNow.svelte.ts";
+export * from "./++ChordNow.svelte.ts";

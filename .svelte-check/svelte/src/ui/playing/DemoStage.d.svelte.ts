@@ -1,0 +1,2 @@
+export { default } from "./++DemoStage.svelte.ts";
+export * from "./++DemoStage.svelte.ts";

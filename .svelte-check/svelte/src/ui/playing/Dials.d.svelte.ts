@@ -1,0 +1,2 @@
+export { default } from "./++Dials.svelte.ts";
+export * from "./++Dials.svelte.ts";

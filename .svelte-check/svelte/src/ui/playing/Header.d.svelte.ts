@@ -1,0 +1,2 @@
+export { default } from "./++Header.svelte.ts";
+export * from "./++Header.svelte.ts";

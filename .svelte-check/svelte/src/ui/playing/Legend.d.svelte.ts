@@ -1,0 +1,2 @@
+export { default } from "./++Legend.svelte.ts";
+export * from "./++Legend.svelte.ts";

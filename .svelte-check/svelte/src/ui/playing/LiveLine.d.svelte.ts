@@ -1,0 +1,2 @@
+export { default } from "./++LiveLine.svelte.ts";
+export * from "./++LiveLine.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++MicrophoneLevel.svelte.ts";
+export * from "./++MicrophoneLevel.svelte.ts";

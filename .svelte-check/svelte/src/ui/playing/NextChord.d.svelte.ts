@@ -1,0 +1,2 @@
+export { default } from "./++NextChord.svelte.ts";
+export * from "./++NextChord.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++NoteNow.svelte.ts";
+export * from "./++NoteNow.svelte.ts";

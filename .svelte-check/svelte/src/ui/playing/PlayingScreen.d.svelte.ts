@@ -1,0 +1,2 @@
+export { default } from "./++PlayingScreen.svelte.ts";
+export * from "./++PlayingScreen.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Stage.svelte.ts";
+export * from "./++Stage.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++DayCourse.svelte.ts";
+export * from "./++DayCourse.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++ProgressScreen.svelte.ts";
+export * from "./++ProgressScreen.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++ProgressTable.svelte.ts";
+export * from "./++ProgressTable.svelte.ts";

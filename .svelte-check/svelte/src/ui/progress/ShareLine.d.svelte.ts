@@ -1,0 +1,2 @@
+export { default } from "./++ShareLine.svelte.ts";
+export * from "./++ShareLine.svelte.ts";

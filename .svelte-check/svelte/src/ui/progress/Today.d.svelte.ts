@@ -1,0 +1,2 @@
+export { default } from "./++Today.svelte.ts";
+export * from "./++Today.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++TwoTakes.svelte.ts";
+export * from "./++TwoTakes.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++BandLevels.svelte.ts";
+export * from "./++BandLevels.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++DisplaySettings.svelte.ts";
+export * from "./++DisplaySettings.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++HandsFree.svelte.ts";
+export * from "./++HandsFree.svelte.ts";

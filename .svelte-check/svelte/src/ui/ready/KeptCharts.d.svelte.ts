@@ -1,0 +1,2 @@
+export { default } from "./++KeptCharts.svelte.ts";
+export * from "./++KeptCharts.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Markings.svelte.ts";
+export * from "./++Markings.svelte.ts";

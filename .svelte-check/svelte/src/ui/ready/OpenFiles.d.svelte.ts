@@ -1,0 +1,2 @@
+export { default } from "./++OpenFiles.svelte.ts";
+export * from "./++OpenFiles.svelte.ts";

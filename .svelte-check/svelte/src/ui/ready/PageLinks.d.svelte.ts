@@ -1,0 +1,2 @@
+export { default } from "./++PageLinks.svelte.ts";
+export * from "./++PageLinks.svelte.ts";

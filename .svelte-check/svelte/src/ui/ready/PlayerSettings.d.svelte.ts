@@ -1,0 +1,2 @@
+export { default } from "./++PlayerSettings.svelte.ts";
+export * from "./++PlayerSettings.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Practice.svelte.ts";
+export * from "./++Practice.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++ReadyScreen.svelte.ts";
+export * from "./++ReadyScreen.svelte.ts";

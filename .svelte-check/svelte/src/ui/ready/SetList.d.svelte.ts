@@ -1,0 +1,2 @@
+export { default } from "./++SetList.svelte.ts";
+export * from "./++SetList.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Sheet.svelte.ts";
+export * from "./++Sheet.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++StartByNotes.svelte.ts";
+export * from "./++StartByNotes.svelte.ts";

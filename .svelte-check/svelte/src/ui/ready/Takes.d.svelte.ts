@@ -1,0 +1,2 @@
+export { default } from "./++Takes.svelte.ts";
+export * from "./++Takes.svelte.ts";

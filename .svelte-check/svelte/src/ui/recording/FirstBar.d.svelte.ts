@@ -1,0 +1,2 @@
+export { default } from "./++FirstBar.svelte.ts";
+export * from "./++FirstBar.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++RecordingFields.svelte.ts";
+export * from "./++RecordingFields.svelte.ts";

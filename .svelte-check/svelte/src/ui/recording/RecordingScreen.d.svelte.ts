@@ -1,0 +1,2 @@
+export { default } from "./++RecordingScreen.svelte.ts";
+export * from "./++RecordingScreen.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++RecordingStrip.svelte.ts";
+export * from "./++RecordingStrip.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Advice.svelte.ts";
+export * from "./++Advice.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Aims.svelte.ts";
+export * from "./++Aims.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++BackingOut.svelte.ts";
+export * from "./++BackingOut.svelte.ts";

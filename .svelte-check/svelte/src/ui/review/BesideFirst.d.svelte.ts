@@ -1,0 +1,2 @@
+export { default } from "./++BesideFirst.svelte.ts";
+export * from "./++BesideFirst.svelte.ts";

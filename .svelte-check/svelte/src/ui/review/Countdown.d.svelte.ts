@@ -1,0 +1,2 @@
+export { default } from "./++Countdown.svelte.ts";
+export * from "./++Countdown.svelte.ts";

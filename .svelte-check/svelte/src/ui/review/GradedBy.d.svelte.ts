@@ -1,0 +1,2 @@
+export { default } from "./++GradedBy.svelte.ts";
+export * from "./++GradedBy.svelte.ts";

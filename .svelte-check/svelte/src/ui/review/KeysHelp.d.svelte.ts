@@ -1,0 +1,2 @@
+export { default } from "./++KeysHelp.svelte.ts";
+export * from "./++KeysHelp.svelte.ts";

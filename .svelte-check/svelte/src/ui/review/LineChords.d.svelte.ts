@@ -1,0 +1,2 @@
+export { default } from "./++LineChords.svelte.ts";
+export * from "./++LineChords.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++NoteExplained.svelte.ts";
+export * from "./++NoteExplained.svelte.ts";

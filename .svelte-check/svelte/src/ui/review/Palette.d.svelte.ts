@@ -1,0 +1,2 @@
+export { default } from "./++Palette.svelte.ts";
+export * from "./++Palette.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++PlaybackBar.svelte.ts";
+export * from "./++PlaybackBar.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++ReviewScreen.svelte.ts";
+export * from "./++ReviewScreen.svelte.ts";

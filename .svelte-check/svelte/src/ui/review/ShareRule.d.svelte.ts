@@ -1,0 +1,2 @@
+export { default } from "./++ShareRule.svelte.ts";
+export * from "./++ShareRule.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Shares.svelte.ts";
+export * from "./++Shares.svelte.ts";

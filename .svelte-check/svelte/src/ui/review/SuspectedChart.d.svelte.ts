@@ -1,0 +1,2 @@
+export { default } from "./++SuspectedChart.svelte.ts";
+export * from "./++SuspectedChart.svelte.ts";

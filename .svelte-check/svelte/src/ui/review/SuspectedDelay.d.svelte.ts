@@ -1,0 +1,2 @@
+export { default } from "./++SuspectedDelay.svelte.ts";
+export * from "./++SuspectedDelay.svelte.ts";

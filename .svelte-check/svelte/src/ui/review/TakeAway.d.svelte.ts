@@ -1,0 +1,2 @@
+export { default } from "./++TakeAway.svelte.ts";
+export * from "./++TakeAway.svelte.ts";

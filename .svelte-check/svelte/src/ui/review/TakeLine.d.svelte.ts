@@ -1,0 +1,2 @@
+export { default } from "./++TakeLine.svelte.ts";
+export * from "./++TakeLine.svelte.ts";

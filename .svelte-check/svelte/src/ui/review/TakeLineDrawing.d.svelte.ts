@@ -1,0 +1,2 @@
+export { default } from "./++TakeLineDrawing.svelte.ts";
+export * from "./++TakeLineDrawing.svelte.ts";

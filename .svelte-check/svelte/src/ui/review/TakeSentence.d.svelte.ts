@@ -1,0 +1,2 @@
+export { default } from "./++TakeSentence.svelte.ts";
+export * from "./++TakeSentence.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++TakeStrip.svelte.ts";
+export * from "./++TakeStrip.svelte.ts";

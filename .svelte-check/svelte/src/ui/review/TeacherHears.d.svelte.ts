@@ -1,0 +1,2 @@
+export { default } from "./++TeacherHears.svelte.ts";
+export * from "./++TeacherHears.svelte.ts";

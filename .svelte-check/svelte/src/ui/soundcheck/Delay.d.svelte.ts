@@ -1,0 +1,2 @@
+export { default } from "./++Delay.svelte.ts";
+export * from "./++Delay.svelte.ts";

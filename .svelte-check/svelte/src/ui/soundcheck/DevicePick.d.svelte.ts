@@ -1,0 +1,2 @@
+export { default } from "./++DevicePick.svelte.ts";
+export * from "./++DevicePick.svelte.ts";

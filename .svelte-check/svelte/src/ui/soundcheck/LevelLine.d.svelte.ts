@@ -1,0 +1,2 @@
+export { default } from "./++LevelLine.svelte.ts";
+export * from "./++LevelLine.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++SoundCheckScreen.svelte.ts";
+export * from "./++SoundCheckScreen.svelte.ts";

@@ -1,0 +1,2 @@
+export { default } from "./++Strings.svelte.ts";
+export * from "./++Strings.svelte.ts";

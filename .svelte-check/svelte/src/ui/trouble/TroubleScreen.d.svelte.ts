@@ -1,0 +1,2 @@
+export { default } from "./++TroubleScreen.svelte.ts";
+export * from "./++TroubleScreen.svelte.ts";
