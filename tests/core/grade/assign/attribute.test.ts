@@ -84,9 +84,12 @@ describe('the chord of a note', () => {
   });
 
   it('throws on a negative anticipation or tolerance', () => {
-    expect(() => attributed(0, 1, E4, -0.1)).toThrow(RangeError);
+    expect(() => attributed(0, 1, E4, -0.1)).toThrow('an anticipation is 0 beats or more, not -0.1');
     const note = { onsetSeconds: 0, offsetSeconds: 1, midi: E4 };
-    expect(() => chordOfNote(note, timeline, 0.5, 440, -0.01)).toThrow(RangeError);
+    expect(() => chordOfNote(note, timeline, 0.5, 440, -0.01)).toThrow(
+      'a tolerance is 0 s or more, not -0.01',
+    );
+    expect(chordOfNote(note, timeline, 0.5, 440, 0).rule).toBe('onset');
   });
 });
 
@@ -106,6 +109,17 @@ describe('an eighth before the beat', () => {
     expect(early.chord).toBe(null);
   });
 
+  it('is given between the beats of a list', () => {
+    const listed = timelineFromBeats([
+      { timeSeconds: 1, chord: 'C7' },
+      { timeSeconds: 2, chord: 'F7' },
+      { timeSeconds: 3, chord: '' },
+    ]);
+    if (!listed.ok) throw new Error(english(listed.problem));
+    const early = chordOfNote({ onsetSeconds: 1.6, offsetSeconds: 2.5, midi: A4 }, listed.value, 0.5);
+    expect(early).toMatchObject({ rule: 'anticipation', chord: { symbol: 'F7' } });
+  });
+
   it('is swung as the section before the change is swung, in any chorus', () => {
     const chart = chartOf('feel: shuffle\n[A]\n| C7 | F7 |\n[B]\nfeel: straight\n| C7 | F7 |');
     const mixed = timelineFromTempo(chart, { bpm: 60, swing: 2 / 3 });
@@ -119,6 +133,10 @@ describe('an eighth before the beat', () => {
       expect(from(chorus + 12 - 0.45)).toBe('anticipation');
       expect(from(chorus + 12 - 0.56)).toBe('onset');
     }
+    // Into the straight section from the last bar of the shuffle: as the shuffle swings.
+    const into = (beat: number) =>
+      chordOfNote({ onsetSeconds: beat, offsetSeconds: 9, midi: E4 }, mixed, 'an eighth').rule;
+    expect([into(8 - 0.3), into(8 - 0.45)]).toEqual(['anticipation', 'onset']);
     expect(mixed.barSwings).toEqual([2 / 3, 2 / 3, 0.5, 0.5]);
     // A section that asks for the feel that is played anyway swings with it.
     expect(timelineFromTempo(chart, { bpm: 60, swing: 0.6, feel: 'straight' }).barSwings).toBeUndefined();

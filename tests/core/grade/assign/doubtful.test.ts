@@ -39,6 +39,8 @@ describe('notes that count', () => {
     const said = (onsetSeconds: number, midi: number, counts: boolean) => ({ onsetSeconds, midi, counts });
     expect(choiceOf(note(1, 60, 1), [said(1.03, 60, false), said(1, 60.6, false)])).toBeNull();
     expect(choiceOf(note(1, 60, 1), [said(1, 60, false), said(1, 60, true)])).toBe(true);
+    // As far off as the same note may lie: 20 ms, half a semitone.
+    expect(choiceOf(note(0, 60, 1), [said(0.02, 60.5, false)])).toBe(false);
   });
 
   it('are said anew or taken back, note by note', () => {

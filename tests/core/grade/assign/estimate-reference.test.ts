@@ -67,4 +67,58 @@ describe('the reference of a line', () => {
     expect(estimate.referenceHz).toBeCloseTo(415 * 2 ** (6 / 1200), 0);
     expect(Math.abs(estimate.medianCents - 6)).toBeLessThan(2);
   });
+
+  it('asks steady notes alone: from a tenth of a second on, hardly bent, hardly shaken, and heard', () => {
+    const asked = (change: Partial<TuningNote>) => estimateReference([note(60, change)]).events;
+    expect(asked({ onsetSeconds: 0, offsetSeconds: 0.1 })).toBe(1);
+    expect(asked({ onsetSeconds: 5, offsetSeconds: 5.09 })).toBe(0);
+    expect(asked({ bendSemitones: 0.25 })).toBe(1);
+    expect(asked({ bendSemitones: -0.3 })).toBe(0);
+    expect(asked({ vibrato: { rateHz: 5, depthCents: 15 } })).toBe(1);
+    expect(asked({ vibrato: { rateHz: 5, depthCents: 16 } })).toBe(0);
+    expect(asked({ confidence: 0 })).toBe(0);
+    expect(asked({ midi: Number.NaN })).toBe(0);
+  });
+
+  const many = (count: number, cents: number, change: Partial<TuningNote> = {}) =>
+    Array.from({ length: count }, () => note(60 + cents / 100, change));
+  const half = { offsetSeconds: 0.5 };
+
+  it('weighs notes by their length and by how sure they are', () => {
+    const long = many(6, 0, half);
+    const medianOf = (others: readonly TuningNote[]) => estimateReference([...others, ...long]).medianCents;
+    expect(medianOf(many(20, 30, { offsetSeconds: 0.1 }))).toBeCloseTo(0, 9);
+    expect(medianOf(many(20, 30, { ...half, confidence: 0.1 }))).toBeCloseTo(0, 9);
+    expect(medianOf(many(20, 30, half))).toBeCloseTo(30, 9);
+    // A held note weighs no more than half a second, wherever in the take it lies.
+    expect(medianOf(many(5, 30, { onsetSeconds: 9, offsetSeconds: 39 }))).toBeCloseTo(0, 9);
+  });
+
+  it('is the middle of the crowd, not its peak; of two middle notes the lower', () => {
+    expect(estimateReference([...many(7, -4, half), ...many(6, 8, half)]).medianCents).toBeCloseTo(-4, 9);
+    expect(estimateReference([...many(6, 8, half), ...many(6, -4, half)]).medianCents).toBeCloseTo(-4, 9);
+    // However little the notes weigh together.
+    expect(estimateReference(many(12, 30, { offsetSeconds: 0.1, confidence: 0.5 })).medianCents).toBeCloseTo(
+      30,
+      9,
+    );
+  });
+
+  it('takes twelve notes to speak', () => {
+    expect(estimateReference(many(12, 5)).evidence).toBe('enough');
+    expect(estimateReference(many(11, 5)).evidence).toBe('thin');
+  });
+
+  it('is counted from where the search was centred', () => {
+    expect(estimateReference([], 415)).toEqual({
+      referenceHz: 415,
+      medianCents: 0,
+      evidence: 'thin',
+      events: 0,
+    });
+    // 431 Hz lies 35.76 cents under 440: a player there is 0 cents from that centre.
+    const there = estimateReference(many(20, -35.76), 431);
+    expect(there.medianCents).toBeCloseTo(0, 1);
+    expect(there.referenceHz).toBeCloseTo(431, 1);
+  });
 });
