@@ -49,13 +49,20 @@ export class Answers {
     return this.onset(from, first, onset).sounds(from, to, semitone);
   }
 
-  notes(): readonly Told[] {
+  /** A decoder that has taken the frames before `until`; `each` is told after each of them. */
+  decoded(until = FRAMES, each?: (decoder: Decoder, frame: number) => void): Decoder {
     const decoder = new Decoder(() => null);
     const bright = new Float32Array(4).fill(this.#levelDb);
-    for (let frame = 0; frame < FRAMES; frame++) {
+    for (let frame = 0; frame < until; frame++) {
       decoder.levels.push(this.#levelDb, bright);
       decoder.push(this.#onset[frame]!, this.#sounding[frame]!, new Float32Array(LONG_LAGS));
+      each?.(decoder, frame);
     }
+    return decoder;
+  }
+
+  notes(): readonly Told[] {
+    const decoder = this.decoded();
     decoder.finish();
     return decoder.ended.map((note) => ({
       frame: note.onsetSeconds / FRAME_SECONDS + DELAY_FRAMES,
