@@ -6,6 +6,7 @@ import { midiAllowed, openMidi } from './audio/devices/midi-input.ts';
 import { audioPort } from './audio-port/audio-port.ts';
 import { instrumentOf } from './core/music/instruments.ts';
 import { Backings, emptyStand, type StandSettings } from './state/backings.svelte.ts';
+import { BandAlone } from './state/band-alone.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';
 import type { AppState } from './state/app-state.ts';
 import { Library } from './state/library.svelte.ts';
@@ -52,6 +53,11 @@ const files: FilesPort = {
     // The browser takes the file over at the click; a minute is more than it needs.
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
   },
+};
+
+const later = (act: () => void, ms: number) => {
+  const timer = setTimeout(act, ms);
+  return () => clearTimeout(timer);
 };
 
 async function assemble(): Promise<AppState> {
@@ -106,10 +112,7 @@ async function assemble(): Promise<AppState> {
     open: (events) => openMidi(events),
     allowed: midiAllowed,
     nowSeconds: () => performance.now() / 1000,
-    later: (act, ms) => {
-      const timer = setTimeout(act, ms);
-      return () => clearTimeout(timer);
-    },
+    later,
   });
   const tries = new Tries(setup);
   const session = new Session({
@@ -128,6 +131,7 @@ async function assemble(): Promise<AppState> {
     today: () => new Date(),
   });
   const today = () => new Date();
+  const bandAlone = new BandAlone({ setup, audio, today, later });
   const recordingDesk = new RecordingDesk({ analysis, audio, frames, setup, session, today });
   const startSignal = new StartSignal({
     audio,
@@ -140,6 +144,7 @@ async function assemble(): Promise<AppState> {
     setup,
     session,
     tries,
+    bandAlone,
     startSignal,
     midi,
     library,

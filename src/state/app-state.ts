@@ -1,4 +1,5 @@
 /** The state classes of the app, as the root component receives them. */
+import type { BandAlone } from './band-alone.svelte.ts';
 import type { BackingDesk } from './backing-desk.svelte.ts';
 import type { Backings } from './backings.svelte.ts';
 import type { Library } from './library.svelte.ts';
@@ -16,6 +17,7 @@ export interface AppState {
   readonly setup: Setup;
   readonly session: Session;
   readonly tries: Tries;
+  readonly bandAlone: BandAlone;
   readonly midi: MidiConnection;
   readonly library: Library;
   readonly soundCheck: SoundCheck;

@@ -1,7 +1,7 @@
-/** What the chart on the stand was before, step by step, so that each change of it can be undone. */
+/** What the chart on the stand and its practice were before, step by step, so that each change of them can be undone. */
 import type { Settings } from './settings.ts';
 
-const CHART = ['form', 'ownChart', 'ownTitle', 'key', 'bpm', 'feel', 'swing'] as const;
+const CHART = ['form', 'ownChart', 'ownTitle', 'key', 'bpm', 'feel', 'swing', 'practice'] as const;
 type ChartSettings = Pick<Settings, (typeof CHART)[number]>;
 
 /** Letters typed one after the other, or turns of the tempo, are undone together. */
@@ -22,10 +22,13 @@ export function withStep(
   change: Partial<Settings>,
   flow: Flow,
 ): readonly ChartStep[] {
-  const touches = CHART.some((name) => name in change && change[name] !== before[name]);
+  const touches = CHART.some((name) => name in change && !isSame(change[name], before[name]));
   const goesOn = flow !== null && steps.at(-1)?.flow === flow;
   if (!touches || goesOn) return steps;
-  const { form, ownChart, ownTitle, key, bpm, feel, swing } = before;
-  const step = { before: { form, ownChart, ownTitle, key, bpm, feel, swing }, flow };
+  const { form, ownChart, ownTitle, key, bpm, feel, swing, practice } = before;
+  const step = { before: { form, ownChart, ownTitle, key, bpm, feel, swing, practice }, flow };
   return [...steps, step].slice(-MOST_STEPS);
 }
+
+/** Practice settings are written anew at each change: they are compared by what they hold. */
+const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);

@@ -189,12 +189,12 @@ export class Setup {
     });
   }
 
-  /** Whether a change of the chart can be undone. */
+  /** Whether a change of the chart or of its practice can be undone. */
   get canUndo(): boolean {
     return this.#steps.length > 0;
   }
 
-  /** The chart, its key, feel and tempo as they were before the last change. */
+  /** The chart, its key, feel and tempo, and how it is practised, as they were before the last change. */
   undo(): void {
     const last = this.#steps.at(-1);
     if (last === undefined) return;

@@ -93,6 +93,18 @@ describe('Setup', () => {
     expect(setup.settings.levels.bass).toBe(-3);
   });
 
+  it('undoes how the chart was practised, and counts nothing that changes nothing', async () => {
+    const { setup } = await setupWith();
+    setup.setPractice({ loop: { fromBar: 9, toBar: 10 } });
+    setup.setPractice({ loop: { fromBar: 9, toBar: 10 } });
+    setup.setPractice({ chordsRest: true });
+    setup.undo();
+    expect(setup.settings.practice).toMatchObject({ loop: { fromBar: 9, toBar: 10 }, chordsRest: false });
+    setup.undo();
+    expect(setup.settings.practice.loop).toBeNull();
+    expect(setup.canUndo).toBe(false);
+  });
+
   it('moves a form and an own chart to another key', async () => {
     const { setup } = await setupWith();
     setup.chooseKey('Bb');

@@ -1151,6 +1151,8 @@ export const de: Words = {
     // Dateien zum Öffnen.
     openRecording: 'Aufnahme öffnen',
     undo: 'Letzte Änderung zurücknehmen',
+    hearBand: { band: 'Band anhören', backing: 'Backing anhören' },
+    stopBand: 'Nicht mehr anhören',
     halfStepDown: 'Einen Halbton tiefer',
     halfStepUp: 'Einen Halbton höher',
     tooManyFiles:

@@ -1462,6 +1462,8 @@ export const en = {
     // Files to open.
     openRecording: 'Open a recording',
     undo: 'Undo the last change',
+    hearBand: { band: 'Listen to the band', backing: 'Listen to the backing' },
+    stopBand: 'Stop listening',
     halfStepDown: 'A half step down',
     halfStepUp: 'A half step up',
     tooManyFiles: 'Open one recording, or two files: the recording and the backing that is in it.',

@@ -1,13 +1,15 @@
 /** The moving place in the form: the shore line is inked over as it is played. Written straight to the elements. */
 import type { LiveMoment } from '../../state/session.svelte.ts';
 
+type Place = Pick<LiveMoment, 'beat' | 'bar' | 'beatInBar'>;
+
 export class PlaceMark {
   #bar: HTMLElement | null = null;
   #played: HTMLElement | null = null;
   #index = -1;
 
   /** Moves to where `live` is; `list` is the form's list of bars. */
-  move(list: HTMLElement, live: LiveMoment, beatsPerBar: number): void {
+  move(list: HTMLElement, live: Place, beatsPerBar: number): void {
     const index = live.beat < 0 ? -1 : live.bar;
     if (index !== this.#index) {
       this.#leave();
@@ -37,6 +39,8 @@ export class PlaceMark {
     const frame = list.parentElement?.parentElement;
     if (frame === null || frame === undefined || this.#bar === null) return;
     const rowHeight = this.#bar.offsetHeight;
+    // Where all rows are there but for the sea under the last one, turning would only cut the names of the first.
+    if (frame.scrollHeight - frame.clientHeight < rowHeight / 2) return void (frame.scrollTop = 0);
     const rowBefore = frame.clientHeight >= 2 * rowHeight ? rowHeight * 1.1 : 0;
     frame.scrollTop = this.#bar.offsetTop - list.offsetTop - rowBefore;
   }
