@@ -1,2 +1,0 @@
-export { default } from "./++App.svelte.ts";
-export * from "./++App.svelte.ts";

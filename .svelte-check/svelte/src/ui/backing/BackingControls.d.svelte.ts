@@ -1,2 +1,0 @@
-export { default } from "./++BackingControls.svelte.ts";
-export * from "./++BackingControls.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++BackingFacts.svelte.ts";
-export * from "./++BackingFacts.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++BackingScreen.svelte.ts";
-export * from "./++BackingScreen.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++BeatTools.svelte.ts";
-export * from "./++BeatTools.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++OpenBacking.svelte.ts";
-export * from "./++OpenBacking.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Transport.svelte.ts";
-export * from "./++Transport.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Waveform.svelte.ts";
-export * from "./++Waveform.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++ChartField.svelte.ts";
-export * from "./++ChartField.svelte.ts";

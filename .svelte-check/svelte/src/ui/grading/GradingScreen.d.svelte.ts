@@ -1,2 +1,0 @@
-export { default } from "./++GradingScreen.svelte.ts";
-export * from "./++GradingScreen.svelte.ts";

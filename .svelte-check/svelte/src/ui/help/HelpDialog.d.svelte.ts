@@ -1,2 +1,0 @@
-export { default } from "./++HelpDialog.svelte.ts";
-export * from "./++HelpDialog.svelte.ts";

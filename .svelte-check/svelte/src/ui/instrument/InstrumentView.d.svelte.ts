@@ -1,2 +1,0 @@
-export { default } from "./++InstrumentView.svelte.ts";
-export * from "./++InstrumentView.svelte.ts";

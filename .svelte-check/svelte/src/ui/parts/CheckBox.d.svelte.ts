@@ -1,2 +1,0 @@
-export { default } from "./++CheckBox.svelte.ts";
-export * from "./++CheckBox.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Choice.svelte.ts";
-export * from "./++Choice.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++ChordSymbol.svelte.ts";
-export * from "./++ChordSymbol.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++FormSheet.svelte.ts";
-export * from "./++FormSheet.svelte.ts";

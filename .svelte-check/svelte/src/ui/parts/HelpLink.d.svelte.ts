@@ -1,2 +1,0 @@
-export { default } from "./++HelpLink.svelte.ts";
-export * from "./++HelpLink.svelte.ts";

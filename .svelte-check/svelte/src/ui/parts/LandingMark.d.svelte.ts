@@ -1,2 +1,0 @@
-export { default } from "./++LandingMark.svelte.ts";
-export * from "./++LandingMark.svelte.ts";

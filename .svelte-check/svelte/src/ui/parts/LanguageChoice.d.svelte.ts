@@ -1,2 +1,0 @@
-export { default } from "./++LanguageChoice.svelte.ts";
-export * from "./++LanguageChoice.svelte.ts";

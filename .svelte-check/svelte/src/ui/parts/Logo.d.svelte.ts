@@ -1,2 +1,0 @@
-export { default } from "./++Logo.svelte.ts";
-export * from "./++Logo.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++MarksKey.svelte.ts";
-export * from "./++MarksKey.svelte.ts";

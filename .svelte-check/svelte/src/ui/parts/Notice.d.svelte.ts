@@ -1,2 +1,0 @@
-export { default } from "./++Notice.svelte.ts";
-export * from "./++Notice.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Notices.svelte.ts";
-export * from "./++Notices.svelte.ts";

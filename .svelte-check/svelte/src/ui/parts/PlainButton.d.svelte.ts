@@ -1,2 +1,0 @@
-export { default } from "./++PlainButton.svelte.ts";
-export * from "./++PlainButton.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++RoleMark.svelte.ts";
-export * from "./++RoleMark.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Segments.svelte.ts";
-export * from "./++Segments.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++SheetBar.svelte.ts";
-export * from "./++SheetBar.svelte.ts";

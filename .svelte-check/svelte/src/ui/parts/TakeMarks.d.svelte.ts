@@ -1,2 +1,0 @@
-export { default } from "./++TakeMarks.svelte.ts";
-export * from "./++TakeMarks.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++TapTempo.svelte.ts";
-export * from "./++TapTempo.svelte.ts";

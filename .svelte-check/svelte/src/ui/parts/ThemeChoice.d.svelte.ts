@@ -1,2 +1,0 @@
-export { default } from "./++ThemeChoice.svelte.ts";
-export * from "./++ThemeChoice.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++AimInHand.svelte.ts";
-export * from "./++AimInHand.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++BandTurn.svelte.ts";
-export * from "./++BandTurn.svelte.ts";

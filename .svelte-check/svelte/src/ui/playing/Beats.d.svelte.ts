@@ -1,2 +1,0 @@
-export { default } from "./++Beats.svelte.ts";
-export * from "./++Beats.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++ChordNow.svelte.ts";
-export * from "./++ChordNow.svelte.ts";

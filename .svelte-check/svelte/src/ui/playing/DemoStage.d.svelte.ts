@@ -1,2 +1,0 @@
-export { default } from "./++DemoStage.svelte.ts";
-export * from "./++DemoStage.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Dials.svelte.ts";
-export * from "./++Dials.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Header.svelte.ts";
-export * from "./++Header.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Legend.svelte.ts";
-export * from "./++Legend.svelte.ts";

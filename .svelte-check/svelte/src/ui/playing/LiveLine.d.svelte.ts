@@ -1,2 +1,0 @@
-export { default } from "./++LiveLine.svelte.ts";
-export * from "./++LiveLine.svelte.ts";

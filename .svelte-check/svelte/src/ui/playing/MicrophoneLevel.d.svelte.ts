@@ -1,2 +1,0 @@
-export { default } from "./++MicrophoneLevel.svelte.ts";
-export * from "./++MicrophoneLevel.svelte.ts";

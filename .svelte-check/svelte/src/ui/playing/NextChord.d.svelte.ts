@@ -1,2 +1,0 @@
-export { default } from "./++NextChord.svelte.ts";
-export * from "./++NextChord.svelte.ts";

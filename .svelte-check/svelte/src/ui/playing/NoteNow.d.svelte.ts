@@ -1,2 +1,0 @@
-export { default } from "./++NoteNow.svelte.ts";
-export * from "./++NoteNow.svelte.ts";

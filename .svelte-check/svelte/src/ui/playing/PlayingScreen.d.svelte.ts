@@ -1,2 +1,0 @@
-export { default } from "./++PlayingScreen.svelte.ts";
-export * from "./++PlayingScreen.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Stage.svelte.ts";
-export * from "./++Stage.svelte.ts";

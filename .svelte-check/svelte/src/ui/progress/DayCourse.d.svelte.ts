@@ -1,2 +1,0 @@
-export { default } from "./++DayCourse.svelte.ts";
-export * from "./++DayCourse.svelte.ts";

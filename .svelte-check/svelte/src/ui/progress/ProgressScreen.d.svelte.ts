@@ -1,2 +1,0 @@
-export { default } from "./++ProgressScreen.svelte.ts";
-export * from "./++ProgressScreen.svelte.ts";

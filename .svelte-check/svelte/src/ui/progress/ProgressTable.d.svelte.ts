@@ -1,2 +1,0 @@
-export { default } from "./++ProgressTable.svelte.ts";
-export * from "./++ProgressTable.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++ShareLine.svelte.ts";
-export * from "./++ShareLine.svelte.ts";

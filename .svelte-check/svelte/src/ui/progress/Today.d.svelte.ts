@@ -1,2 +1,0 @@
-export { default } from "./++Today.svelte.ts";
-export * from "./++Today.svelte.ts";

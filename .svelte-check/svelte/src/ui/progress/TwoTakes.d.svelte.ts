@@ -1,2 +1,0 @@
-export { default } from "./++TwoTakes.svelte.ts";
-export * from "./++TwoTakes.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++BandLevels.svelte.ts";
-export * from "./++BandLevels.svelte.ts";

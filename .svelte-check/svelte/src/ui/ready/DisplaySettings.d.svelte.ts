@@ -1,2 +1,0 @@
-export { default } from "./++DisplaySettings.svelte.ts";
-export * from "./++DisplaySettings.svelte.ts";

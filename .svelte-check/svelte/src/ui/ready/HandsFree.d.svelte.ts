@@ -1,2 +1,0 @@
-export { default } from "./++HandsFree.svelte.ts";
-export * from "./++HandsFree.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++KeptCharts.svelte.ts";
-export * from "./++KeptCharts.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Markings.svelte.ts";
-export * from "./++Markings.svelte.ts";

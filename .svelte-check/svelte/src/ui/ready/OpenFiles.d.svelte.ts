@@ -1,2 +1,0 @@
-export { default } from "./++OpenFiles.svelte.ts";
-export * from "./++OpenFiles.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++PageLinks.svelte.ts";
-export * from "./++PageLinks.svelte.ts";

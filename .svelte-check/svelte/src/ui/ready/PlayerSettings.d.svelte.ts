@@ -1,2 +1,0 @@
-export { default } from "./++PlayerSettings.svelte.ts";
-export * from "./++PlayerSettings.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Practice.svelte.ts";
-export * from "./++Practice.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++ReadyScreen.svelte.ts";
-export * from "./++ReadyScreen.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++SetList.svelte.ts";
-export * from "./++SetList.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Sheet.svelte.ts";
-export * from "./++Sheet.svelte.ts";

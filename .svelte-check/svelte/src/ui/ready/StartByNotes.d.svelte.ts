@@ -1,2 +1,0 @@
-export { default } from "./++StartByNotes.svelte.ts";
-export * from "./++StartByNotes.svelte.ts";

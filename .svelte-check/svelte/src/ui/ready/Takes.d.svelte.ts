@@ -1,2 +1,0 @@
-export { default } from "./++Takes.svelte.ts";
-export * from "./++Takes.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++FirstBar.svelte.ts";
-export * from "./++FirstBar.svelte.ts";

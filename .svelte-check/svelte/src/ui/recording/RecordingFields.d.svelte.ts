@@ -1,2 +1,0 @@
-export { default } from "./++RecordingFields.svelte.ts";
-export * from "./++RecordingFields.svelte.ts";

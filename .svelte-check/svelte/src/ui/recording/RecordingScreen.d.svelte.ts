@@ -1,2 +1,0 @@
-export { default } from "./++RecordingScreen.svelte.ts";
-export * from "./++RecordingScreen.svelte.ts";

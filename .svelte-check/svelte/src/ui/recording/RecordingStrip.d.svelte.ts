@@ -1,2 +1,0 @@
-export { default } from "./++RecordingStrip.svelte.ts";
-export * from "./++RecordingStrip.svelte.ts";

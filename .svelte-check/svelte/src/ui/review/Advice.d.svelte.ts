@@ -1,2 +1,0 @@
-export { default } from "./++Advice.svelte.ts";
-export * from "./++Advice.svelte.ts";

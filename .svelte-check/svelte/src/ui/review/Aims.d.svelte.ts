@@ -1,2 +1,0 @@
-export { default } from "./++Aims.svelte.ts";
-export * from "./++Aims.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++BackingOut.svelte.ts";
-export * from "./++BackingOut.svelte.ts";

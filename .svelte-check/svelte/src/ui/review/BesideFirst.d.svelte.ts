@@ -1,2 +1,0 @@
-export { default } from "./++BesideFirst.svelte.ts";
-export * from "./++BesideFirst.svelte.ts";

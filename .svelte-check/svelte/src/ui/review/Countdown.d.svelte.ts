@@ -1,2 +1,0 @@
-export { default } from "./++Countdown.svelte.ts";
-export * from "./++Countdown.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++GradedBy.svelte.ts";
-export * from "./++GradedBy.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++KeysHelp.svelte.ts";
-export * from "./++KeysHelp.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++LineChords.svelte.ts";
-export * from "./++LineChords.svelte.ts";

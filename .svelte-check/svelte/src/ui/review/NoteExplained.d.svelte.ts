@@ -1,2 +1,0 @@
-export { default } from "./++NoteExplained.svelte.ts";
-export * from "./++NoteExplained.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Palette.svelte.ts";
-export * from "./++Palette.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++PlaybackBar.svelte.ts";
-export * from "./++PlaybackBar.svelte.ts";

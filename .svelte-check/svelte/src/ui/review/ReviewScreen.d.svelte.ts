@@ -1,2 +1,0 @@
-export { default } from "./++ReviewScreen.svelte.ts";
-export * from "./++ReviewScreen.svelte.ts";

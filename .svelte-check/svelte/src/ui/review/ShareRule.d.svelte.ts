@@ -1,2 +1,0 @@
-export { default } from "./++ShareRule.svelte.ts";
-export * from "./++ShareRule.svelte.ts";

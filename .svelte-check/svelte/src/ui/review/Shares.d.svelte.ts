@@ -1,2 +1,0 @@
-export { default } from "./++Shares.svelte.ts";
-export * from "./++Shares.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++SuspectedChart.svelte.ts";
-export * from "./++SuspectedChart.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++SuspectedDelay.svelte.ts";
-export * from "./++SuspectedDelay.svelte.ts";

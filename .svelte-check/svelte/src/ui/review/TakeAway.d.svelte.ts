@@ -1,2 +1,0 @@
-export { default } from "./++TakeAway.svelte.ts";
-export * from "./++TakeAway.svelte.ts";

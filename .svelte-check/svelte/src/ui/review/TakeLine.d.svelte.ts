@@ -1,2 +1,0 @@
-export { default } from "./++TakeLine.svelte.ts";
-export * from "./++TakeLine.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++TakeLineDrawing.svelte.ts";
-export * from "./++TakeLineDrawing.svelte.ts";

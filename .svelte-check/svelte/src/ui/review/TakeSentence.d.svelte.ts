@@ -1,2 +1,0 @@
-export { default } from "./++TakeSentence.svelte.ts";
-export * from "./++TakeSentence.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++TakeStrip.svelte.ts";
-export * from "./++TakeStrip.svelte.ts";

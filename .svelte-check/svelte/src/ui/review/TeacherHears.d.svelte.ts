@@ -1,2 +1,0 @@
-export { default } from "./++TeacherHears.svelte.ts";
-export * from "./++TeacherHears.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++Delay.svelte.ts";
-export * from "./++Delay.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++DevicePick.svelte.ts";
-export * from "./++DevicePick.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++LevelLine.svelte.ts";
-export * from "./++LevelLine.svelte.ts";

@@ -1,2 +1,0 @@
-export { default } from "./++SoundCheckScreen.svelte.ts";
-export * from "./++SoundCheckScreen.svelte.ts";

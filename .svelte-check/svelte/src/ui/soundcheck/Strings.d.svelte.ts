@@ -1,2 +1,0 @@
-export { default } from "./++Strings.svelte.ts";
-export * from "./++Strings.svelte.ts";

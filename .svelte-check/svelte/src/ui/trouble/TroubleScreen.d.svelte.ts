@@ -1,2 +1,0 @@
-export { default } from "./++TroubleScreen.svelte.ts";
-export * from "./++TroubleScreen.svelte.ts";
