@@ -3,7 +3,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import type { Aim } from '../core/grade/aims/aim.ts';
 import { findAimEvents } from '../core/grade/aims/aim-events.ts';
 import { onStrongBeats } from '../core/grade/assign/beats.ts';
-import { countedNotes } from '../core/grade/assign/doubtful.ts';
+import { isSure } from '../core/grade/assign/doubtful.ts';
 import { gradeNotes } from '../core/grade/assign/grade-notes.ts';
 import { findPhrases } from '../core/grade/assign/phrases.ts';
 import { isFlatThird } from '../core/grade/assign/roles.ts';
@@ -68,7 +68,7 @@ export function countAim(
   referenceHz: number,
 ): AimCount {
   const palette = paletteOver('both pentatonics', timeline);
-  const played = playersNotes(countedNotes(heard, []).counted, timeline, 'an eighth');
+  const played = playersNotes(heard.filter(isSure), timeline, 'an eighth');
   const notes = gradeNotes(played, timeline, { referenceHz, anticipation: 'an eighth', palette });
   const phrases = findPhrases(notes, PHRASE_GAP_BEATS);
   const { leans } = findThirds(notes, phrases);

@@ -12,19 +12,19 @@ export interface ForSheet {
   readonly firstBeatSeconds: number;
   /** A4 in Hz; left out, it is found from the notes, because nobody said what a recording is tuned to. */
   readonly referenceHz?: number | 'auto';
-  readonly noteChoices?: GradeSettings['noteChoices'];
+  readonly corrections?: GradeSettings['corrections'];
 }
 
 /** Grades by the sheet's chart, tempo, feel and aims. */
 export const gradeForSheet = (
   notes: readonly HeardNote[],
   sheet: LessonSheet,
-  { source, firstBeatSeconds, referenceHz = 'auto', noteChoices }: ForSheet,
+  { source, firstBeatSeconds, referenceHz = 'auto', corrections }: ForSheet,
 ): Report =>
   grade(notes, timelineOfSheet(sheet, firstBeatSeconds), {
     source,
     referenceHz,
     aims: sheet.aims,
     ...(sheet.instrument && { instrument: sheet.instrument }),
-    ...(noteChoices && { noteChoices }),
+    ...(corrections && { corrections }),
   });

@@ -6,11 +6,11 @@ import type { FeelName } from './chart/feel-names.ts';
 import { parseChart } from './chart/parse-chart.ts';
 import type { TempoRise, Timeline } from './chart/timeline.ts';
 import { aimOf } from './grade/aims/targets.ts';
-import type { NoteChoice } from './grade/assign/doubtful.ts';
 import type { GradeSettings } from './grade-settings.ts';
 import { instrumentOf, withCapo } from './music/instruments.ts';
 import { bad, good, type Outcome } from './base/outcome.ts';
 import type { TakeDetails } from './take/details-schema.ts';
+import { correctionsOf, type Correction } from './take/correction.ts';
 import type { LostStretch } from './take/lost-sound.ts';
 
 export interface GradeOrder {
@@ -41,8 +41,8 @@ export interface GradeOrder {
   readonly capo?: number;
   /** Id of the aim choice that the take tries for. */
   readonly aim?: string;
-  /** What the player has said of single notes: whether they count. */
-  readonly noteChoices?: readonly NoteChoice[];
+  /** What the player has corrected of the notes, in order. */
+  readonly corrections?: readonly Correction[];
 }
 
 /** How a take is to be graded. Until its first downbeat is known it counts from the first sample. */
@@ -64,7 +64,7 @@ export const gradeOrder = (details: TakeDetails): GradeOrder => ({
   ...(details.instrument !== undefined && { instrument: details.instrument }),
   ...(details.capo !== undefined && { capo: details.capo }),
   ...(details.aim !== undefined && { aim: details.aim }),
-  ...(details.noteChoices !== undefined && { noteChoices: details.noteChoices }),
+  ...(correctionsOf(details).length > 0 && { corrections: correctionsOf(details) }),
 });
 
 /** What the grading knows of the player's choice; an instrument or an aim that is no longer there is left out. */
@@ -72,15 +72,15 @@ export function choiceOf({
   instrument,
   capo = 0,
   aim,
-  noteChoices,
-}: GradeOrder): Pick<GradeSettings, 'instrument' | 'aims' | 'noteChoices'> {
+  corrections,
+}: GradeOrder): Pick<GradeSettings, 'instrument' | 'aims' | 'corrections'> {
   const played = instrument === undefined ? null : instrumentOf(instrument);
   const tried = aim === undefined ? null : aimOf(aim);
   const capoFits = played?.neck && Number.isInteger(capo) && capo >= 0 && capo < played.neck.frets;
   return {
     ...(played && { instrument: capoFits ? withCapo(played, capo) : played }),
     aims: tried === null ? [] : [tried],
-    ...(noteChoices && { noteChoices }),
+    ...(corrections && { corrections }),
   };
 }
 

@@ -1,7 +1,7 @@
 /** What a take is graded by: the settings of the caller. The constants of the definitions are in grade/assign/settings.ts. */
+import type { Correction } from './take/correction.ts';
 import type { Instrument } from './music/instruments.ts';
 import type { Aim } from './grade/aims/aim.ts';
-import type { NoteChoice } from './grade/assign/doubtful.ts';
 import type { PaletteName } from './grade/assign/settings.ts';
 import type { BackingFacts } from './take/backing-facts.ts';
 import type { LostStretch } from './take/lost-sound.ts';
@@ -33,6 +33,6 @@ export interface GradeSettings {
   readonly instrument?: Instrument;
   /** The aims that this take tries for; the ladder of the house is measured all the same. */
   readonly aims?: readonly Aim[];
-  /** What the player has said of single notes: whether they count. */
-  readonly noteChoices?: readonly NoteChoice[];
+  /** What the player has corrected of the notes, in order. */
+  readonly corrections?: readonly Correction[];
 }

@@ -29,7 +29,9 @@ import { pitchClassShares } from './grade/chance/chance.ts';
 import { landingEvent, noteEvent, type ToneEvent } from './grade/chance/tone-events.ts';
 import { markPage, SHARES_TO_REACH } from './grade/chance/page.ts';
 import { MOST_TOLERANCE_SECONDS, TOLERANCE_SECONDS } from './grade/assign/tolerance.ts';
+import { correctNotes } from './correct/correct-notes.ts';
 import { countedNotes } from './grade/assign/doubtful.ts';
+import { correctionFacts, handsOn } from './grade/landings/corrected-facts.ts';
 import { doubtfulFacts } from './grade/landings/doubtful-facts.ts';
 import { findPhrases, type PhraseBounds } from './grade/assign/phrases.ts';
 import { toneMask } from './grade/assign/tone-sets.ts';
@@ -72,10 +74,12 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
   const phraseGapBeats = settings.phraseGapBeats ?? PHRASE_GAP_BEATS;
   const paletteName = settings.palette ?? 'both pentatonics';
   const palette = paletteOver(paletteName, timeline);
-  const { counted, doubtful } = countedNotes(heard, settings.noteChoices ?? []);
+  const corrected = correctNotes(heard, settings.corrections ?? []);
+  const byHand = handsOn(corrected.notes);
+  const { counted, doubtful } = countedNotes(corrected.notes);
   const played = playersNotes(counted, timeline, anticipation, toleranceSeconds);
   // What may be the band's own line, in its turn, is nobody's to let count.
-  const isPlayers = ({ heard: note }: { readonly heard: HeardNote }) =>
+  const isPlayers = (note: HeardNote) =>
     playersNotes([note], timeline, anticipation, toleranceSeconds).length > 0;
   const tuning = findReference(played, settings.referenceHz);
   const { referenceHz } = tuning;
@@ -131,8 +135,9 @@ export function grade(heard: readonly HeardNote[], timeline: Timeline, settings:
       palette: paletteName,
       instrument: settings.instrument?.name ?? null,
     },
-    notes: noteFacts(notes, timeline, { functions, phrases, strong, choices: settings.noteChoices ?? [] }),
-    doubtful: doubtfulFacts(doubtful.filter(isPlayers), timeline, rules),
+    notes: noteFacts(notes, timeline, { functions, phrases, strong, byHand }),
+    doubtful: doubtfulFacts(doubtful.filter(isPlayers), timeline, rules, byHand),
+    ...correctionFacts(corrected),
     landings,
     phrases: phrases.map((phrase) => phraseFacts(phrase, notes)),
     summary: {

@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { choiceOf, gradeOrder, timelineOf } from './grade-order.ts';
 import { good, type Outcome } from './base/outcome.ts';
+import { midiOfName } from './music/reading.ts';
 import { regradeVersion1 } from './regrade.ts';
 import type { HeardNote } from './take/note.ts';
 import { readReport, type Report } from './take/schema.ts';
@@ -49,3 +50,23 @@ export function readKeptNotes({ report }: { readonly report: unknown }): readonl
   const read = v.safeParse(heardSchema, report);
   return read.success ? read.output.heard : null;
 }
+
+/** The notes of a report as far as it has them, for an earlier take whose heard notes are not kept. */
+export const notesOfReport = ({
+  notes,
+  doubtful,
+}: Pick<Report, 'notes' | 'doubtful'>): readonly HeardNote[] => [
+  ...notes.map(
+    ({ onsetSeconds, offsetSeconds, midi, confidence, attack, bendSemitones, vibrato, second }) => ({
+      ...{ onsetSeconds, offsetSeconds, midi, confidence, attack, bendSemitones, vibrato },
+      levelDb: null,
+      second: second === null ? null : midiOfName(second),
+    }),
+  ),
+  ...doubtful.map(({ onsetSeconds, offsetSeconds, midi, confidence }) => ({
+    ...{ onsetSeconds, offsetSeconds, midi, confidence, bendSemitones: 0, vibrato: null },
+    attack: 'struck' as const,
+    levelDb: null,
+    second: null,
+  })),
+];

@@ -44,13 +44,13 @@ const version1Schema = v.object({
 /**
  * @param kept what was stored as the report
  * @param timeline the take's chart laid on time
- * @param choice the instrument and the aims that the take was played with, and what the player has said of its notes
+ * @param choice the instrument and the aims that the take was played with, and what the player has corrected of its notes
  * @returns null for what is no report of version 1
  */
 export function regradeVersion1(
   kept: unknown,
   timeline: Timeline,
-  choice: Pick<GradeSettings, 'instrument' | 'aims' | 'noteChoices'>,
+  choice: Pick<GradeSettings, 'instrument' | 'aims' | 'corrections'>,
 ): Report | null {
   const read = v.safeParse(version1Schema, kept);
   if (!read.success) return null;

@@ -2,7 +2,6 @@
 import { gradeOrder } from '../core/grade-order.ts';
 import { foundIn, withHeard, type GradedSound, type GradingEvents } from '../analysis/grade-samples.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
-import { withChoice, type NoteChoice } from '../core/grade/assign/doubtful.ts';
 import { countTake } from '../core/practice/take-counts.ts';
 import type { Report } from '../core/take/schema.ts';
 import { notice, type Message } from '../core/words/problem.ts';
@@ -62,24 +61,6 @@ async function discardEmpty(
   events.message(removed.ok ? notice('take.emptyNotKept') : removed.problem);
   void library.load();
 }
-
-/** A note of a take, and whether it is to count; null takes back what was said of it. */
-export interface ChosenNote extends Pick<NoteChoice, 'onsetSeconds' | 'midi'> {
-  readonly counts: boolean | null;
-}
-
-/**
- * The take in review graded again after the player has said whether a note counts. The choice is kept with the take.
- */
-export const gradeWithChoice = (
-  review: Review,
-  { counts, ...note }: ChosenNote,
-  ports: GradingPorts,
-  tell: (message: Message) => void,
-): Promise<Outcome<Review>> => {
-  const noteChoices = withChoice(review.details.noteChoices ?? [], note, counts);
-  return gradeWithDetails(review, { noteChoices }, ports, tell);
-};
 
 /**
  * The take in review graded again by other details, which are kept with it. The notes as they were heard are graded again;

@@ -8,7 +8,6 @@ import { exportFile, type ExportPart } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { gradeAndKeep } from './grade-and-keep.ts';
 import { withMessage, withoutMessage } from './messages.ts';
-import { NoteChoices, type ChoiceEvents, type PlaceInReport } from './note-choices.ts';
 import { takeOpeners, withBacking, type OpenedTake } from './open-take.ts';
 import { makeReview, type Opening, type Phase, type Review } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';
@@ -19,6 +18,7 @@ import {
   type SuspectedThing,
   type TakeToRegrade,
 } from './suspected-take.ts';
+import { TakeCorrections, type CorrectionEvents, type PlaceInReport } from './take-corrections.svelte.ts';
 import { openTakePlayback } from './take-playback.ts';
 import type { TakeDetails, TakeId, TakeMark } from './take.ts';
 
@@ -33,12 +33,13 @@ export abstract class ReviewSession {
   protected turn = 0;
   #notices = $state.raw<readonly Message[]>([]);
   #playback = $state.raw<Playback | null>(null);
-  readonly #choices: NoteChoices;
+  /** What the player corrects of the take in review. */
+  readonly corrections: TakeCorrections;
   readonly #openers: ReturnType<typeof takeOpeners>;
 
   constructor(ports: SessionPorts) {
     this.ports = ports;
-    this.#choices = new NoteChoices(ports);
+    this.corrections = new TakeCorrections(ports, () => this.#inReview());
     this.#openers = takeOpeners(ports);
   }
 
@@ -78,7 +79,7 @@ export abstract class ReviewSession {
   correct(change: Partial<TakeDetails>): Promise<void> {
     const events = this.#inReview();
     // The band plays along on other beats: the playback is opened anew.
-    return this.#choices.correct(change, { ...events, graded: (review) => this.#show(review, review) });
+    return this.corrections.correct(change, { ...events, graded: (review) => this.#show(review, review) });
   }
 
   /** Grades the recording in review again with its backing taken out of it; null leaves it in. */
@@ -114,7 +115,7 @@ export abstract class ReviewSession {
 
   /** What the player says of a note of the take in review; it is graded again in place. */
   chooseNote(place: PlaceInReport, counts: boolean | null): Promise<void> {
-    return this.#choices.choose(place, counts, this.#inReview());
+    return this.corrections.choose(place, counts);
   }
 
   /** Names or stars the take in review. */
@@ -130,6 +131,7 @@ export abstract class ReviewSession {
   /** Lets go of whatever was going on and opens a new turn. */
   protected begin(): number {
     this.release();
+    this.corrections.forget();
     this.#notices = [];
     return ++this.turn;
   }
@@ -146,7 +148,7 @@ export abstract class ReviewSession {
   }
 
   /** What answers about the take in review are told to, as long as it stands there. */
-  #inReview(): ChoiceEvents {
+  #inReview(): CorrectionEvents {
     const { turn } = this;
     return {
       review: () => (turn === this.turn ? this.review : null),

@@ -107,14 +107,17 @@ export class Takes {
   ): Promise<Outcome<void>> {
     return attempt(async () => {
       const frames = await this.#framesOf(id);
-      await this.#db.put('reports', report, id);
-      await this.#change(id, (old) => ({
+      // Both or none: a report never stands beside corrections that it was not made with.
+      const tx = this.#db.transaction(['takes', 'reports'], 'readwrite');
+      await tx.objectStore('reports').put(report, id);
+      await changeRecord(tx.objectStore('takes'), id, (old) => ({
         ...old,
         details: { ...old.details, ...change },
         finished: true,
         frames,
         summary,
       }));
+      await tx.done;
       this.#askToStay();
     });
   }
@@ -226,10 +229,24 @@ export class Takes {
   /** One record, changed in one transaction. A record that is gone or broken is left as it is. */
   async #change(id: TakeId, change: (old: TakeRecord) => TakeRecord): Promise<void> {
     const tx = this.#db.transaction('takes', 'readwrite');
-    const parsed = v.safeParse(TakeRecordSchema, await tx.store.get(id));
-    if (parsed.success) await tx.store.put(change(parsed.output), id);
+    await changeRecord(tx.store, id, change);
     await tx.done;
   }
+}
+
+interface RecordStore {
+  get(id: TakeId): Promise<unknown>;
+  put(value: unknown, id: TakeId): Promise<unknown>;
+}
+
+/** A record that is gone or broken is left as it is. */
+async function changeRecord(
+  store: RecordStore,
+  id: TakeId,
+  change: (old: TakeRecord) => TakeRecord,
+): Promise<void> {
+  const parsed = v.safeParse(TakeRecordSchema, await store.get(id));
+  if (parsed.success) await store.put(change(parsed.output), id);
 }
 
 /** The name under which the band of a take is stored. */

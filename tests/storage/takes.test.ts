@@ -40,6 +40,12 @@ describe('a take', () => {
     const noteChoices = [{ onsetSeconds: 1.5, midi: 61.04, counts: false }];
     await takes.saveReport(writer.id, {}, summary, { noteChoices });
     expect(value(await takes.open(writer.id)).details).toEqual({ ...details, noteChoices });
+    const corrections = [{ kind: 'pitch', of: { onsetSeconds: 1.5, midi: 61.04 }, midi: 62.04 }] as const;
+    await takes.saveReport(writer.id, { after: 'corrections' }, summary, { corrections });
+    expect(value(await takes.open(writer.id))).toMatchObject({
+      details: { ...details, noteChoices, corrections },
+      report: { after: 'corrections' },
+    });
   });
 
   it('is listed newest first, renamed and removed with all that belongs to it', async () => {

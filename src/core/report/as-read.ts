@@ -10,7 +10,7 @@ import { parseChord } from '../music/parse-chord.ts';
 import { nameInKey, nameOverChord, noteName } from '../music/pitch-names.ts';
 import { keyAsRead, midiOfName, type Reading } from '../music/reading.ts';
 import { intervalBetween, wrapPitchClass } from '../music/spelling.ts';
-import type { Advice, Landing, Report, ReportNote, Suspected } from '../take/schema.ts';
+import type { Advice, Corrections, Landing, Report, ReportNote, Suspected } from '../take/schema.ts';
 
 /** Moves the names of one report; each chord symbol is moved once. */
 class Mover {
@@ -90,7 +90,9 @@ export function reportAsRead(report: Report, reading: Reading): Report {
       midi: mover.midi(note.midi),
       name: mover.spelled(note.name, note.chord, keyAtBeat(note.beat)),
       spelling: mover.spelled(note.name, note.chord, keyAtBeat(note.beat)),
+      ...correctedAsRead(note, mover),
     })),
+    ...(report.corrections && { corrections: correctionsAsRead(report.corrections, mover) }),
     landings: report.landings.map((landing) => ({
       ...withChord(landing),
       fromChord: mover.symbolOrNone(landing.fromChord),
@@ -119,7 +121,22 @@ const noteAsRead = (note: ReportNote, key: Key, mover: Mover): ReportNote => ({
   spelling: mover.spelled(note.name, note.chord, key),
   chord: mover.symbolOrNone(note.chord),
   second: note.second === null ? null : mover.plain(note.second),
+  ...correctedAsRead(note, mover),
 });
+
+const correctedAsRead = ({ corrected }: Pick<ReportNote, 'corrected'>, mover: Mover) =>
+  corrected === undefined ? {} : { corrected: { ...corrected, was: placesAsRead(corrected.was, mover) } };
+
+const correctionsAsRead = (corrections: Corrections, mover: Mover): Corrections => ({
+  ...corrections,
+  deleted: placesAsRead(corrections.deleted, mover),
+  leftOut: placesAsRead(corrections.leftOut, mover),
+});
+
+const placesAsRead = <T extends { readonly midi: number }>(
+  places: readonly T[],
+  mover: Mover,
+): readonly T[] => places.map((place) => ({ ...place, midi: mover.midi(place.midi) }));
 
 function adviceAsRead(advice: Advice, key: Key, mover: Mover): Advice {
   const { chord, played, from, resolve, where } = advice;

@@ -5,6 +5,7 @@
 import * as v from 'valibot';
 import { feelNames } from '../chart/feel-names.ts';
 import { TakenBackingSchema } from './taken-backing.ts';
+import { correctionsSchema } from './correction.ts';
 
 const text = v.string();
 const seconds = v.pipe(v.number(), v.finite());
@@ -72,7 +73,9 @@ const fields = {
   written: v.exactOptional(v.boolean()),
   /** Where the browser lost sound, in order. */
   lost: v.exactOptional(v.array(v.object({ atSeconds: seconds, seconds }))),
-  /** What the player has said of single notes, by their onset and sounding pitch; left out where nothing was said. */
+  /** What the player has corrected of the notes, in order; left out where nothing was corrected. */
+  corrections: v.exactOptional(correctionsSchema),
+  /** What the player of an earlier take has said of single notes. It is read where there are no corrections. */
   noteChoices: v.exactOptional(
     v.pipe(
       v.array(v.object({ onsetSeconds: seconds, midi: v.pipe(v.number(), v.finite()), counts: v.boolean() })),

@@ -1,6 +1,6 @@
-/** One note of the report, named, graded and explained. */
+/** One note of the report, named, graded and explained; and what was corrected by hand. */
 import * as v from 'valibot';
-import { finite, noteIndex, portion, whole } from './share-schema.ts';
+import { count, finite, noteIndex, portion, whole } from './share-schema.ts';
 
 const portionOfOne = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 
@@ -26,6 +26,33 @@ export const functionSchema = v.picklist([
   'anticipation',
   'free',
 ]);
+
+/** A note as it was heard, before it was corrected by hand. */
+const heardPlaceSchema = v.object({ onsetSeconds: finite, offsetSeconds: finite, midi: finite });
+
+const correctedSchema = v.object({
+  /** How it differs from what was heard. `time`: its beginning or its end, or both. */
+  changes: v.array(v.picklist(['time', 'pitch', 'split', 'joined', 'added'])),
+  /** The notes that were heard and are this one now; none where it was added. */
+  was: v.array(heardPlaceSchema),
+});
+
+/** What was corrected by hand in the take. */
+export const correctionsSchema = v.object({
+  /** Notes that are not as they were heard, those that were added or deleted among them. */
+  notes: count,
+  added: count,
+  deleted: v.array(heardPlaceSchema),
+  /** Corrections that no longer fit the notes, by the name of their note. */
+  leftOut: v.array(
+    v.object({
+      kind: v.picklist(['delete', 'move', 'split', 'join', 'add', 'pitch', 'count']),
+      why: v.picklist(['no note', 'no next note', 'too short', 'together', 'too many']),
+      onsetSeconds: finite,
+      midi: finite,
+    }),
+  ),
+});
 
 export const noteSchema = v.object({
   onsetSeconds: finite,
@@ -76,6 +103,8 @@ export const noteSchema = v.object({
   confidence: portionOfOne,
   /** The player has said that it counts. */
   chosen: v.boolean(),
+  /** Left out where the note is as it was heard. */
+  corrected: v.exactOptional(correctedSchema),
 });
 
 /** A note that counts in no share: the listener is not sure of it, or the player has taken it out. */
@@ -94,4 +123,5 @@ export const doubtfulSchema = v.object({
   confidence: portionOfOne,
   /** Whether the player has taken it out; the others are doubtful by themselves. */
   takenOut: v.boolean(),
+  corrected: v.exactOptional(correctedSchema),
 });

@@ -8,7 +8,7 @@ import { bad, good, type Outcome } from '../base/outcome.ts';
 import { changesSchema, landingSchema, phraseSchema } from './landing-schema.ts';
 import { lostSchema } from './lost-sound.ts';
 import type { functionSchema, roleSchema } from './note-schema.ts';
-import { doubtfulSchema, noteSchema } from './note-schema.ts';
+import { correctionsSchema, doubtfulSchema, noteSchema } from './note-schema.ts';
 import type { shareSchema, verdictSchema } from './share-schema.ts';
 import { count, finite, portion, sharesSchema, whole } from './share-schema.ts';
 import type { leanSchema, mixtureSchema } from './teaching-schema.ts';
@@ -113,6 +113,8 @@ export const reportSchema = v.object({
   notes: v.array(noteSchema),
   /** Notes that were heard and count in no share, in order. */
   doubtful: v.array(doubtfulSchema),
+  /** What was corrected by hand; left out where all notes are as they were heard. */
+  corrections: v.exactOptional(correctionsSchema),
   landings: v.array(landingSchema),
   phrases: v.array(phraseSchema),
   summary: summarySchema,
@@ -151,6 +153,7 @@ type Of<Schema extends v.GenericSchema> = Frozen<v.InferOutput<Schema>>;
 export type Report = Of<typeof reportSchema>;
 export type ReportNote = Of<typeof noteSchema>;
 export type DoubtfulNote = Of<typeof doubtfulSchema>;
+export type Corrections = Of<typeof correctionsSchema>;
 export type Landing = Of<typeof landingSchema>;
 export type Phrase = Of<typeof phraseSchema>;
 export type Role = Of<typeof roleSchema>;

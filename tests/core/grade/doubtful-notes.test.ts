@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { countCorrections } from '../../../src/core/take/correction.ts';
 import { grade } from '../../../src/core/grade.ts';
 import { chart, line, SETTINGS } from './line.ts';
 
@@ -21,8 +22,8 @@ describe('a note that the listener doubts', () => {
 
   it('counts when the player says so, and is marked', () => {
     const { onsetSeconds, midi } = doubted;
-    const noteChoices = [{ onsetSeconds, midi, counts: true }];
-    const report = grade([...heard, doubted], over, { ...SETTINGS, noteChoices });
+    const corrections = countCorrections([{ onsetSeconds, midi, counts: true }]);
+    const report = grade([...heard, doubted], over, { ...SETTINGS, corrections });
     expect(report.doubtful).toEqual([]);
     expect(report.notes.map(({ chosen }) => chosen)).toEqual([false, true, false]);
     expect(report.summary.notes).toBe(3);
@@ -30,8 +31,8 @@ describe('a note that the listener doubts', () => {
 
   it('may be a sure one that the player takes out', () => {
     const { onsetSeconds, midi } = heard[1]!;
-    const noteChoices = [{ onsetSeconds, midi, counts: false }];
-    const report = grade(heard, over, { ...SETTINGS, noteChoices });
+    const corrections = countCorrections([{ onsetSeconds, midi, counts: false }]);
+    const report = grade(heard, over, { ...SETTINGS, corrections });
     expect(report.doubtful).toMatchObject([{ name: 'A3', takenOut: true }]);
     // Changes are asked about until the last note that counts has ended.
     expect(report.landings).toHaveLength(1);

@@ -1,13 +1,15 @@
 /** A graded note as the report has it. */
+import type { CorrectedNote } from '../../correct/correct-notes.ts';
 import { keyAt } from '../../chart/keys-through.ts';
 import type { Timeline } from '../../chart/timeline.ts';
 import { nameInKey, nameOverChord, noteName } from '../../music/pitch-names.ts';
+import type { HeardNote } from '../../take/note.ts';
 import type { ReportNote } from '../../take/schema.ts';
 import { durationalAccent } from '../assign/accent.ts';
 import { nearestEighth } from '../assign/beats.ts';
 import type { FunctionFound } from './functions.ts';
-import { choiceOf, type NoteChoice } from '../assign/doubtful.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
+import { correctedFact } from './corrected-facts.ts';
 import { phraseOfNotes, type PhraseBounds } from '../assign/phrases.ts';
 import { offsetMs } from './timing.ts';
 
@@ -16,15 +18,15 @@ export interface NoteFindings {
   readonly functions: readonly (FunctionFound | null)[];
   readonly phrases: readonly PhraseBounds[];
   readonly strong: readonly boolean[];
-  /** What the player has said of single notes. */
-  readonly choices: readonly NoteChoice[];
+  /** What the player has said of a note and corrected in it; undefined where it is as it was heard. */
+  byHand(note: HeardNote): CorrectedNote | undefined;
 }
 
 /** Every note of the report, in order. */
 export function noteFacts(
   notes: readonly GradedNote[],
   timeline: Timeline,
-  { functions, phrases, strong, choices }: NoteFindings,
+  { functions, phrases, strong, byHand }: NoteFindings,
 ): readonly ReportNote[] {
   const phraseOf = phraseOfNotes(phrases, notes.length);
   return notes.map((note, i) => {
@@ -69,7 +71,8 @@ export function noteFacts(
       vibrato: heard.vibrato,
       second: note.second === null ? null : noteName(note.second),
       confidence: heard.confidence,
-      chosen: choiceOf(heard, choices) === true,
+      chosen: byHand(heard)?.counts === true,
+      ...correctedFact(byHand(heard)),
     };
   });
 }

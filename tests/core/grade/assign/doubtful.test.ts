@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { choiceOf, countedNotes, withChoice } from '../../../../src/core/grade/assign/doubtful.ts';
+import { correctNotes } from '../../../../src/core/correct/correct-notes.ts';
+import { countCorrections } from '../../../../src/core/take/correction.ts';
+import { countedNotes } from '../../../../src/core/grade/assign/doubtful.ts';
 import type { HeardNote } from '../../../../src/core/take/note.ts';
 
 const note = (onsetSeconds: number, midi: number, confidence: number): HeardNote => ({
@@ -16,44 +18,29 @@ const note = (onsetSeconds: number, midi: number, confidence: number): HeardNote
 
 describe('notes that count', () => {
   it('are those that are more likely right than wrong', () => {
-    const [sure, even, doubted] = [note(1, 60, 0.9), note(2, 62, 0.5), note(3, 64, 0.49)];
-    expect(countedNotes([sure, even, doubted], [])).toEqual({
-      counted: [sure, even],
-      doubtful: [{ heard: doubted, chosen: null }],
+    const heard = [note(1, 60, 0.9), note(2, 62, 0.5), note(3, 64, 0.49)];
+    expect(countedNotes(correctNotes(heard, []).notes)).toEqual({
+      counted: heard.slice(0, 2),
+      doubtful: heard.slice(2),
     });
   });
 
   it('are those that the player says were played, and none that the player takes out', () => {
     const [sure, doubted] = [note(1, 60, 0.9), note(3, 64, 0.2)];
-    const choices = [
+    const choices = countCorrections([
       { onsetSeconds: 1, midi: 60, counts: false },
-      { onsetSeconds: 3.004, midi: 64.1, counts: true },
-    ];
-    expect(countedNotes([sure, doubted], choices)).toEqual({
+      // As far off as the same note may lie: 20 ms, half a semitone.
+      { onsetSeconds: 3.02, midi: 64.5, counts: true },
+    ]);
+    expect(countedNotes(correctNotes([sure, doubted], choices).notes)).toEqual({
       counted: [doubted],
-      doubtful: [{ heard: sure, chosen: false }],
+      doubtful: [sure],
     });
   });
 
-  it('are found by onset and pitch, the last word counting', () => {
-    const said = (onsetSeconds: number, midi: number, counts: boolean) => ({ onsetSeconds, midi, counts });
-    expect(choiceOf(note(1, 60, 1), [said(1.03, 60, false), said(1, 60.6, false)])).toBeNull();
-    expect(choiceOf(note(1, 60, 1), [said(1, 60, false), said(1, 60, true)])).toBe(true);
-    // As far off as the same note may lie: 20 ms, half a semitone.
-    expect(choiceOf(note(0, 60, 1), [said(0.02, 60.5, false)])).toBe(false);
-  });
-
-  it('are said anew or taken back, note by note', () => {
-    const [first, second] = [
-      { onsetSeconds: 1, midi: 60 },
-      { onsetSeconds: 3, midi: 64 },
-    ];
-    const both = withChoice(withChoice([], first, false), second, true);
-    expect(both).toEqual([
-      { ...first, counts: false },
-      { ...second, counts: true },
-    ]);
-    expect(withChoice(both, { onsetSeconds: 1.01, midi: 60.2 }, null)).toEqual([{ ...second, counts: true }]);
-    expect(withChoice(both, second, false).at(-1)).toEqual({ ...second, counts: false });
+  it('are those, too, that the player has corrected', () => {
+    const doubted = note(3, 64, 0.2);
+    const { notes } = correctNotes([doubted], [{ kind: 'pitch', of: doubted, midi: 65 }]);
+    expect(countedNotes(notes).counted).toMatchObject([{ midi: 65 }]);
   });
 });

@@ -107,7 +107,7 @@ describe('a note that does not count, in the report', () => {
     ]);
     const { doubtful } = grade(played, chart('| C7 | F7 |', { key: 'C' }), {
       ...SETTINGS,
-      noteChoices: [{ onsetSeconds: 0, midi: 64, counts: false }],
+      corrections: [{ kind: 'count', of: { onsetSeconds: 0, midi: 64 }, counts: false }],
     });
     expect(doubtful.map(({ name, chord, takenOut }) => [name, chord, takenOut])).toEqual([
       ['F#4', null, false],

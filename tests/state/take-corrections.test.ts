@@ -1,4 +1,4 @@
-/** What a player says of single notes: it is graded again in place, and kept with the take. */
+/** What a player corrects of the take in review: it is graded again in place, and kept with the take. */
 import { expect, test } from 'vitest';
 import { good } from '../../src/core/base/outcome.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
@@ -38,7 +38,7 @@ test('a note that is taken out counts no more, at once and after the take is ope
   expect(report.notes).toHaveLength(melody.length - 1);
   expect(report.doubtful).toMatchObject([{ name: 'F#4', takenOut: true }]);
   expect(report.landings[1]).not.toMatchObject({ role: 'third', kind: 'landing' });
-  expect(details.noteChoices).toMatchObject([{ counts: false }]);
+  expect(details.corrections).toMatchObject([{ kind: 'count', counts: false }]);
   // The take goes on being heard while it is graded again.
   expect(w.session.playback).toBe(playback);
 
@@ -47,11 +47,10 @@ test('a note that is taken out counts no more, at once and after the take is ope
   await w.session.openTake(id!);
   await w.until('review');
   expect(reviewOf(w).report).toEqual(report);
-  expect(reviewOf(w).details.noteChoices).toEqual(details.noteChoices);
+  expect(reviewOf(w).details.corrections).toEqual(details.corrections);
   // What was said is taken back: the report is what it was.
   await say(w, 'doubtful', 0, null);
   expect(reviewOf(w).report).toEqual(before.report);
-  expect(reviewOf(w).details.noteChoices).toEqual([]);
 });
 
 test('choices that follow each other fast are all kept', async () => {
@@ -59,7 +58,7 @@ test('choices that follow each other fast are all kept', async () => {
   const saying = [say(w, 'notes', 0, false), say(w, 'notes', 1, false), say(w, 'notes', 2, false)];
   await Promise.all(saying);
   expect(reviewOf(w).report.notes).toHaveLength(melody.length - 3);
-  expect(reviewOf(w).details.noteChoices).toHaveLength(3);
+  expect(reviewOf(w).details.corrections).toHaveLength(3);
 });
 
 test('a take of before the notes were kept is heard again, once', async () => {
@@ -104,4 +103,78 @@ test('a note that the listener doubts counts when the player lets it', async () 
   const { report } = reviewOf(w);
   expect(report.notes.filter(({ chosen }) => chosen)).toMatchObject([{ name: 'F#4', confidence: 0.3 }]);
   expect(report.landings[1]).toMatchObject({ role: 'third' });
+});
+
+test('notes are corrected with undo: kept at once, and there when the take is opened again', async () => {
+  const w = await played();
+  const { corrections } = w.session;
+  const before = reviewOf(w).report;
+  const fSharp = before.notes[4]!;
+  expect(corrections.edit({ kind: 'pitch', of: fSharp, midi: fSharp.midi + 1 })).toBeNull();
+  const raised = { onsetSeconds: fSharp.onsetSeconds, midi: fSharp.midi + 1 };
+  // Not graded yet, and known: the next one names the note as it stands now.
+  expect(corrections.notes[4]?.changes).toEqual(['pitch']);
+  expect(corrections.edit({ kind: 'pitch', of: raised, midi: fSharp.midi + 2 })).toBeNull();
+  expect(corrections.edit({ kind: 'delete', of: before.notes[0]! })).toBeNull();
+  await corrections.settled();
+  const { report, id } = reviewOf(w);
+  expect(report.notes.map(({ name }) => name)[3]).toBe('Ab4');
+  expect(report.corrections).toMatchObject({ notes: 2, deleted: [{ midi: before.notes[0]!.midi }] });
+
+  w.session.close();
+  await w.session.openTake(id!);
+  await w.until('review');
+  expect(reviewOf(w).report).toEqual(report);
+  expect(reviewOf(w).heard).toHaveLength(melody.length);
+  // What an earlier visit corrected is undone, too.
+  corrections.undo();
+  corrections.undo();
+  await corrections.settled();
+  expect(reviewOf(w).report.notes.map(({ name }) => name)[4]).toBe('G4');
+  corrections.redo();
+  corrections.undoAll();
+  expect(corrections.canUndo).toBe(false);
+  await corrections.settled();
+  expect(reviewOf(w).report).toEqual(before);
+  corrections.redo();
+  await corrections.settled();
+  expect(reviewOf(w).report.notes.map(({ name }) => name)[4]).toBe('G4');
+});
+
+test('a correction that does not fit is refused, and nothing changes', async () => {
+  const w = await played();
+  const { corrections } = w.session;
+  const [first] = reviewOf(w).report.notes;
+  const { report } = reviewOf(w);
+  const over = { onsetSeconds: first!.onsetSeconds, offsetSeconds: first!.offsetSeconds + 0.4 };
+  expect(corrections.edit({ kind: 'move', of: first!, ...over })).toBe('together');
+  expect(corrections.canUndo).toBe(false);
+  await corrections.settled();
+  expect(reviewOf(w).report).toBe(report);
+});
+
+test('what was said of the notes of an earlier take still holds, and can be undone', async () => {
+  const w = await played();
+  const { id, report } = reviewOf(w);
+  const { onsetSeconds, midi } = report.notes[0]!;
+  w.session.close();
+  const { open } = w.takes;
+  w.takes.open = async (wanted) => {
+    const stored = await open.call(w.takes, wanted);
+    if (!stored.ok) return stored;
+    const noteChoices = [{ onsetSeconds, midi, counts: false }];
+    return good({ ...stored.value, details: { ...stored.value.details, noteChoices } });
+  };
+  await w.session.openTake(id!);
+  await w.until('review');
+  const { corrections } = w.session;
+  expect(corrections.canUndo).toBe(true);
+  expect(corrections.edit({ kind: 'delete', of: report.notes[1]! })).toBeNull();
+  await corrections.settled();
+  expect(reviewOf(w).report.notes).toHaveLength(melody.length - 2);
+  corrections.undo();
+  corrections.undo();
+  await corrections.settled();
+  expect(reviewOf(w).report).toEqual(report);
+  expect(reviewOf(w).details.corrections).toEqual([]);
 });
