@@ -5,6 +5,7 @@
  */
 import * as v from 'valibot';
 import { bad, good, type Outcome } from '../base/outcome.ts';
+import { unfitValue } from '../base/unfit-value.ts';
 import { changesSchema, landingSchema, phraseSchema } from './landing-schema.ts';
 import { lostSchema } from './lost-sound.ts';
 import type { functionSchema, roleSchema } from './note-schema.ts';
@@ -187,10 +188,5 @@ export type Advice = Of<typeof adviceSchema>;
 export function readReport(value: unknown): Outcome<Report> {
   const read = v.safeParse(reportSchema, value);
   if (read.success) return good(read.output);
-  const issue = read.issues[0];
-  return bad('report.unreadable', {
-    field: v.getDotPath(issue),
-    expected: issue.expected,
-    found: issue.received,
-  });
+  return bad('report.unreadable', unfitValue(read.issues[0]));
 }

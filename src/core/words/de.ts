@@ -2,7 +2,9 @@
 import {
   type ChordHint,
   type ForeignFile,
+  type FoundValue,
   type OggCodec,
+  type WantedValue,
   isArchive,
   isConvertible,
   chordRootAscii,
@@ -201,6 +203,27 @@ const AIM_FORMS: Readonly<Record<AimForm, string>> = {
   tone: 'eine Rolle wie "third", eine Stufe wie "b3" oder eine der Tonart wie "key 3"',
   tones: 'mindestens einen Ton',
 };
+
+/** Was ein Feld einer Datei enthalten muss, hinter „schreib“. */
+const WANTED: Readonly<Record<Exclude<WantedValue['kind'], 'one of' | 'at least' | 'at most'>, string>> = {
+  text: 'einen Text',
+  number: 'eine Zahl',
+  'whole number': 'eine ganze Zahl',
+  'yes or no': 'true oder false',
+  list: 'eine Liste',
+  object: 'ein Objekt mit benannten Feldern',
+  other: 'einen anderen Wert',
+};
+
+function wantedWords(wanted: WantedValue): string {
+  if (wanted.kind === 'one of') return joinWith(wanted.values, 'oder');
+  if (wanted.kind === 'at least') return `mindestens ${trimmed(wanted.limit)}`;
+  return wanted.kind === 'at most' ? `höchstens ${trimmed(wanted.limit)}` : WANTED[wanted.kind];
+}
+
+const FOUND = { nothing: 'nichts', list: 'eine Liste', object: 'ein Objekt mit benannten Feldern' } as const;
+
+const foundWords = (found: FoundValue): string => (found.kind === 'value' ? found.json : FOUND[found.kind]);
 
 const quoted = (texts: readonly string[]): readonly string[] => texts.map((text) => `„${text}“`);
 
@@ -853,16 +876,16 @@ export const de: Words = {
       `${name} ist ein Aufgabenblatt der Version ${found}, und dieses Landfall liest Version 1: Nimm ein neueres Landfall.`,
     'sheet.field': ({ name, field }) =>
       `${name}: „${field}“ fehlt oder ist nicht lesbar. landfall schema sheet zeigt, was dort stehen darf.`,
-    'aim.field': ({ field, found, expected }) =>
-      found === 'undefined' && field !== null
+    'aim.field': ({ field, found, wanted }) =>
+      found.kind === 'nothing' && field !== null
         ? `Dem Ziel fehlt das Feld „${field}“; ein Beispiel steht in der README.`
-        : `${field === null ? 'Das Ziel' : `Das Feld „${field}“ des Ziels`} ist nicht lesbar: Gefunden wurde ${found}, schreib ${expected ?? 'einen anderen Wert'}.`,
+        : `${field === null ? 'Das Ziel' : `Das Feld „${field}“ des Ziels`} ist nicht lesbar: Gefunden wurde ${foundWords(found)}, schreib ${wantedWords(wanted)}.`,
     'aim.form': ({ field, found, form }) =>
-      `Das Feld „${field}“ des Ziels ist nicht lesbar: Gefunden wurde ${found}, schreib ${AIM_FORMS[form]}.`,
+      `Das Feld „${field}“ des Ziels ist nicht lesbar: Gefunden wurde ${foundWords(found)}, schreib ${AIM_FORMS[form]}.`,
     'aim.test': ({ test, events, tests }) =>
       `Das Ziel ist nicht lesbar: Sein Test „${test}“ passt nicht zu „${events}“; schreib ${joinWith(quoted(tests), 'oder')}.`,
-    'report.unreadable': ({ field, expected, found }) =>
-      `${field === null ? 'Das' : `Sein Feld „${field}“`} passt nicht zu einem Bericht von Landfall (erwartet ${expected ?? 'ein anderer Wert'}, gefunden ${found}). ` +
+    'report.unreadable': ({ field, wanted, found }) =>
+      `${field === null ? 'Das' : `Sein Feld „${field}“`} passt nicht zu einem Bericht von Landfall (gefunden wurde ${foundWords(found)}, ein Bericht hat dort ${wantedWords(wanted)}). ` +
       'Bewerte den Take noch einmal, dann gibt es einen neuen Bericht.',
 
     // ── room and beats ──

@@ -6,7 +6,9 @@
 import {
   type ChordHint,
   type ForeignFile,
+  type FoundValue,
   type OggCodec,
+  type WantedValue,
   isArchive,
   isConvertible,
   chordRootAscii,
@@ -242,6 +244,27 @@ const AIM_FORMS: Readonly<Record<AimForm, string>> = {
   tone: 'a role like "third", a degree like "b3", or one of the key like "key 3"',
   tones: 'at least one tone',
 };
+
+/** What a field of a file has to hold, after "write". */
+const WANTED: Readonly<Record<Exclude<WantedValue['kind'], 'one of' | 'at least' | 'at most'>, string>> = {
+  text: 'a text',
+  number: 'a number',
+  'whole number': 'a whole number',
+  'yes or no': 'true or false',
+  list: 'a list',
+  object: 'an object with named fields',
+  other: 'another value',
+};
+
+function wantedWords(wanted: WantedValue): string {
+  if (wanted.kind === 'one of') return joinWith(wanted.values, 'or');
+  if (wanted.kind === 'at least') return `${wanted.limit} or more`;
+  return wanted.kind === 'at most' ? `${wanted.limit} or less` : WANTED[wanted.kind];
+}
+
+const FOUND = { nothing: 'nothing', list: 'a list', object: 'an object with named fields' } as const;
+
+const foundWords = (found: FoundValue): string => (found.kind === 'value' ? found.json : FOUND[found.kind]);
 
 const quoted = (texts: readonly string[]): readonly string[] => texts.map((text) => `"${text}"`);
 
@@ -1126,29 +1149,29 @@ export const en = {
     'aim.field': ({
       field,
       found,
-      expected,
+      wanted,
     }: {
       field: string | null;
-      found: string;
-      expected: string | null;
+      found: FoundValue;
+      wanted: WantedValue;
     }) =>
-      found === 'undefined' && field !== null
+      found.kind === 'nothing' && field !== null
         ? `The aim has no field "${field}"; the README has an example.`
-        : `${field === null ? 'The aim' : `The field "${field}" of the aim`} can’t be read: found ${found}, write ${expected ?? 'another value'}.`,
-    'aim.form': ({ field, found, form }: { field: string; found: string; form: AimForm }) =>
-      `The field "${field}" of the aim can’t be read: found ${found}, write ${AIM_FORMS[form]}.`,
+        : `${field === null ? 'The aim' : `The field "${field}" of the aim`} can’t be read: found ${foundWords(found)}, write ${wantedWords(wanted)}.`,
+    'aim.form': ({ field, found, form }: { field: string; found: FoundValue; form: AimForm }) =>
+      `The field "${field}" of the aim can’t be read: found ${foundWords(found)}, write ${AIM_FORMS[form]}.`,
     'aim.test': ({ test, events, tests }: { test: string; events: string; tests: readonly string[] }) =>
       `The aim can’t be read: its test "${test}" does not go with "${events}"; write ${joinWith(quoted(tests), 'or')}.`,
     'report.unreadable': ({
       field,
-      expected,
+      wanted,
       found,
     }: {
       field: string | null;
-      expected: string | null;
-      found: string;
+      wanted: WantedValue;
+      found: FoundValue;
     }) =>
-      `${field === null ? 'This' : `Its field "${field}"`} is not what a Landfall report holds (expected ${expected ?? 'another value'}, found ${found}). ` +
+      `${field === null ? 'This' : `Its field "${field}"`} is not what a Landfall report holds (expected ${wantedWords(wanted)}, found ${foundWords(found)}). ` +
       'Grade the take again to get a fresh report.',
 
     // ── room and beats ──

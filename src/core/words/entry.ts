@@ -58,3 +58,14 @@ export const isConvertible = (kind: ForeignFile): boolean => CONVERTIBLE.some((k
 
 /** What an Ogg file may hold besides Vorbis. */
 export type OggCodec = 'opus' | 'flac' | 'speex' | 'theora';
+
+/** What a field of a file has to hold. */
+export type WantedValue =
+  | { readonly kind: 'text' | 'number' | 'whole number' | 'yes or no' | 'list' | 'object' | 'other' }
+  | { readonly kind: 'one of'; /** As JSON writes them. */ readonly values: readonly string[] }
+  | { readonly kind: 'at least' | 'at most'; readonly limit: number };
+
+/** What a field holds instead. */
+export type FoundValue =
+  | { readonly kind: 'nothing' | 'list' | 'object' }
+  | { readonly kind: 'value'; /** As JSON writes it. */ readonly json: string };

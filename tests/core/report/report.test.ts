@@ -31,7 +31,11 @@ describe('readReport', () => {
       ok: false,
       problem: {
         code: 'report.unreadable',
-        facts: { field: 'tuning.referenceHz', expected: 'number', found: '"440"' },
+        facts: {
+          field: 'tuning.referenceHz',
+          wanted: { kind: 'number' },
+          found: { kind: 'value', json: '"440"' },
+        },
       },
     });
     expect(readReport(null).ok).toBe(false);

@@ -3,6 +3,7 @@
  */
 import * as v from 'valibot';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { unfitValue } from '../../base/unfit-value.ts';
 
 /** The events that an aim may count, and the tests that make sense for each. */
 const TESTS_BY_EVENTS = {
@@ -82,13 +83,12 @@ export function readAim(value: unknown): Outcome<Aim> {
     return good({ ...aim, own: { name, task } });
   }
   const issue = read.issues[0];
-  const field = v.getDotPath(issue);
   if (issue.type === 'check') {
     const { events, test } = value as AimFile;
     return bad('aim.test', { test, events, tests: TESTS_BY_EVENTS[events] });
   }
-  const { received: found } = issue;
+  const unfit = unfitValue(issue);
   if (issue.type === 'regex' || issue.type === 'min_length')
-    return bad('aim.form', { field: field ?? '', found, form: issue.message as AimForm });
-  return bad('aim.field', { field, found, expected: issue.expected });
+    return bad('aim.form', { field: unfit.field ?? '', found: unfit.found, form: issue.message as AimForm });
+  return bad('aim.field', unfit);
 }

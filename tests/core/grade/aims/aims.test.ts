@@ -1,6 +1,8 @@
 import { english } from '../../../english.ts';
 import { aimEvidence, aimWords } from '../../../../src/core/report/aim-sentences.ts';
+import { de } from '../../../../src/core/words/de.ts';
 import { en } from '../../../../src/core/words/en.ts';
+import { describeProblem } from '../../../../src/core/words/problem.ts';
 import { describe, expect, it } from 'vitest';
 import { readAim, type Aim } from '../../../../src/core/grade/aims/aim.ts';
 import { chooseNextAim } from '../../../../src/core/grade/aims/aim-results.ts';
@@ -76,7 +78,30 @@ describe('readAim', () => {
     expect(sentence({ test: 'moves to' })).toBe(
       'The aim can’t be read: its test "moves to" does not go with "landings"; write "is one of" or "is none of".',
     );
+    expect(sentence({ name: undefined })).toBe('The aim has no field "name"; the README has an example.');
+    expect(sentence({ leastEvents: 2.5 })).toBe(
+      'The field "leastEvents" of the aim can’t be read: found 2.5, write a whole number.',
+    );
     expect(readAim('aim').ok).toBe(false);
+  });
+
+  it('names it in German with no English word of the validation', () => {
+    const german = (changed: object) => {
+      const read = readAim({ ...aim, ...changed });
+      return read.ok ? 'ok' : describeProblem(read.problem, de);
+    };
+    expect(german({ shareToReach: 50 })).toBe(
+      'Das Feld „shareToReach“ des Ziels ist nicht lesbar: Gefunden wurde 50, schreib höchstens 1.',
+    );
+    expect(german({ tones: 'third' })).toBe(
+      'Das Feld „tones“ des Ziels ist nicht lesbar: Gefunden wurde "third", schreib eine Liste.',
+    );
+    expect(german({ againstLuck: 'yes' })).toContain('Gefunden wurde "yes", schreib true oder false.');
+    expect(german({ events: 'solos' })).toContain('"bars" oder "choruses"');
+    expect(german({ over: ['4'] })).toContain('Gefunden wurde "4", schreib eine Stufe');
+    expect(german({ task: undefined })).toBe(
+      'Dem Ziel fehlt das Feld „task“; ein Beispiel steht in der README.',
+    );
   });
 });
 
