@@ -119,7 +119,7 @@ test('where the machine forces its own colours, bars, marks and buttons are ther
   const start = await coloursOf(startButton(page));
   expect(start.ground).not.toBe(whole.ground);
   expect(start.words).toBe(whole.ground);
-  // Bar lines and the shore are drawn in the colour of the words.
+  // Bar lines and the staff line are drawn in the colour of the words.
   expect((await coloursOf(page.locator('.staff').first())).drawn).toContain(whole.words);
   await expectAccessibleInBothLights(page);
 });

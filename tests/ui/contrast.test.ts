@@ -33,19 +33,19 @@ const AS_TEXT = [
   ['ink', 'paper-deep'],
   ['ink', 'lamp'],
   ['ink-soft', 'lamp'],
-  ['shore', 'lamp'],
-  ['ink', 'shore-wash'],
+  ['accent', 'lamp'],
+  ['ink', 'accent-wash'],
   ['ink-soft', 'paper'],
   ['ink-soft', 'paper-deep'],
-  ['shore', 'paper'],
-  ['shore', 'shore-wash'],
-  ['on-shore', 'shore'],
+  ['accent', 'paper'],
+  ['accent', 'accent-wash'],
+  ['on-accent', 'accent'],
 ] as const;
 const AS_MARK = [
   ['edge', 'paper'],
   ['edge', 'paper-deep'],
   ['edge', 'lamp'],
-  ['shore', 'paper-deep'],
+  ['accent', 'paper-deep'],
 ] as const;
 
 describe.each(Object.entries(themes))('the palette by %s', (_name, colours) => {

@@ -1655,7 +1655,7 @@ export const de: Words = {
         word: 'die beiden Akkorde',
         says: 'Der große Akkord klingt jetzt. Der rechte kommt als nächster; die Zahl sagt, in wie vielen Schlägen.',
       },
-      shore: {
+      targetStroke: {
         word: 'der Strich unter einem Ton',
         says: 'Auf diesem Ton kann deine Linie landen. Der Strich markiert die Töne, die dein Ziel beim nächsten Akkord verlangt.',
       },

@@ -1983,7 +1983,7 @@ export const en = {
         word: 'the two chords',
         says: 'The large chord sounds now. The one on the right comes next; the number says in how many beats.',
       },
-      shore: {
+      targetStroke: {
         word: 'the stroke under a tone',
         says: 'Your line can land on this tone. The stroke marks the tones that your aim asks for at the next chord.',
       },

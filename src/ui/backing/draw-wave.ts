@@ -1,6 +1,6 @@
 /**
- * A recording as it is set: its sound as a hatching round the shore, beats as strokes across it, bars as bar lines with
- * their numbers, chords under them. A note head on the shore is the chosen beat; a disc above a stroke is a beat that was
+ * A recording as it is set: its sound as a hatching round a middle line, beats as strokes across it, bars as bar lines with
+ * their numbers, chords under them. A note head on the middle line is the chosen beat; a disc above a stroke is a beat that was
  * set by hand.
  */
 import type { BeatTrack } from '../../core/beats/track.ts';
@@ -55,26 +55,26 @@ export function drawWave(
 ): void {
   const top = NUMBERS_HIGH;
   const bottom = height - CHORDS_HIGH;
-  const shore = (top + bottom) / 2;
-  drawSound(context, width, { shore, reach: (bottom - top) / 2 - 4 }, page, inks);
+  const middle = (top + bottom) / 2;
+  drawSound(context, width, { middle, reach: (bottom - top) / 2 - 4 }, page, inks);
   context.fillStyle = inks.ink;
-  context.fillRect(0, shore - 1, width, 2);
-  drawBeats(context, width, { top, bottom, shore }, page, inks);
+  context.fillRect(0, middle - 1, width, 2);
+  drawBeats(context, width, { top, bottom, middle }, page, inks);
   drawChords(context, width, height, page, inks);
   for (const tap of page.taps) {
     const x = placeOf(page.sight, width, tap);
-    context.fillStyle = inks.shore;
+    context.fillStyle = inks.accent;
     context.fillRect(x - 1, bottom - 12, 2, 12);
   }
   const x = placeOf(page.sight, width, page.seconds);
-  context.fillStyle = inks.shore;
+  context.fillStyle = inks.accent;
   context.fillRect(x - 1, top - 6, 2, bottom - top + 12);
 }
 
 function drawSound(
   context: CanvasRenderingContext2D,
   width: number,
-  { shore, reach }: { readonly shore: number; readonly reach: number },
+  { middle, reach }: { readonly middle: number; readonly reach: number },
   { sight, peaks, peaksPerSecond, loudest }: WavePage,
   inks: Inks,
 ): void {
@@ -90,8 +90,8 @@ function drawSound(
     let peak = 0;
     for (let i = first; i < last; i++) if (peaks[i]! > peak) peak = peaks[i]!;
     const high = (peak / Math.max(loudest, 1e-6)) * reach;
-    context.moveTo(x + 1.5, shore - high);
-    context.lineTo(x + 1.5, shore + high);
+    context.moveTo(x + 1.5, middle - high);
+    context.lineTo(x + 1.5, middle + high);
   }
   context.globalAlpha = HATCH_ALPHA;
   context.stroke();
@@ -101,7 +101,7 @@ function drawSound(
 function drawBeats(
   context: CanvasRenderingContext2D,
   width: number,
-  { top, bottom, shore }: { readonly top: number; readonly bottom: number; readonly shore: number },
+  { top, bottom, middle }: { readonly top: number; readonly bottom: number; readonly middle: number },
   { sight, track, beatsPerBar, chosen }: WavePage,
   inks: Inks,
 ): void {
@@ -116,13 +116,13 @@ function drawBeats(
     const inBar = (((i - track.downbeat) % beatsPerBar) + beatsPerBar) % beatsPerBar;
     const isBar = i >= track.downbeat && inBar === 0;
     const reach = isBar ? half : half * 0.45;
-    context.fillStyle = i === chosen ? inks.shore : i < track.downbeat ? inks.soft : inks.ink;
+    context.fillStyle = i === chosen ? inks.accent : i < track.downbeat ? inks.soft : inks.ink;
     const wide = i === chosen ? 4 : isBar ? 3 : 2;
-    context.fillRect(x - wide / 2, shore - reach, wide, 2 * reach);
+    context.fillRect(x - wide / 2, middle - reach, wide, 2 * reach);
     // Bar 1 begins behind a double bar.
-    if (i === track.downbeat) context.fillRect(x - 7, shore - half, 4, 2 * half);
-    if (pinned) disc(context, x, shore - reach - 5, 3.5);
-    if (i === chosen) noteHead(context, x, shore);
+    if (i === track.downbeat) context.fillRect(x - 7, middle - half, 4, 2 * half);
+    if (pinned) disc(context, x, middle - reach - 5, 3.5);
+    if (i === chosen) noteHead(context, x, middle);
     if (isBar && x - lastNumber > LEAST_NUMBER_GAP) {
       context.fillStyle = inks.ink;
       context.fillText(String(1 + (i - track.downbeat) / beatsPerBar), x - 1, top - 15);

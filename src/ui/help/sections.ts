@@ -15,7 +15,7 @@ export const HELP_WORDS: readonly {
 }[] = [
   {
     section: 'stage',
-    entries: ['chords', 'shore', 'instrument', 'liveLine', 'note', 'aim', 'turns', 'form'],
+    entries: ['chords', 'targetStroke', 'instrument', 'liveLine', 'note', 'aim', 'turns', 'form'],
   },
   {
     section: 'landing',

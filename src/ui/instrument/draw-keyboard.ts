@@ -1,7 +1,7 @@
-/** The keyboard in ink: strokes between the white keys, black keys hung from the top, the shore at their feet. */
+/** The keyboard in ink: strokes between the white keys, black keys hung from the top, the strokes of the tones to land on at their feet. */
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import { isWhite, keysIn, keysOf, layKeyboard, type Keys } from './keyboard.ts';
-import { drawPlayed, drawShore, drawSlur, drawSpot, letter, type Page } from './pen.ts';
+import { drawPlayed, drawTargetStroke, drawSlur, drawSpot, letter, type Page } from './pen.ts';
 import { at, type Twelve } from './tones.ts';
 import type { InstrumentView, Surface } from './view.ts';
 
@@ -62,7 +62,7 @@ function drawKeyboard(
     const next = at(twelve.next, midi);
     const [x, y] = [lay.keyX(midi), markY(midi)];
     const half = (isWhite(midi) ? lay.keyWidth : lay.blackWidth) / 2 - 2;
-    if (next !== null) drawShore(page, x - half, x + half, isWhite(midi) ? foot - 2 : blackFoot - 2);
+    if (next !== null) drawTargetStroke(page, x - half, x + half, isWhite(midi) ? foot - 2 : blackFoot - 2);
     const inPalette = twelve.palette.has(midi % 12);
     drawSpot(
       page,

@@ -3,7 +3,7 @@ import type { Instrument, Neck } from '../../core/music/instruments.ts';
 import { nearestPosition, type NeckPosition } from '../../core/music/where-it-lies.ts';
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import { drawMark } from '../parts/draw-mark.ts';
-import { drawPlayed, drawShore, drawSlur, drawSpot, letter, type Page } from './pen.ts';
+import { drawPlayed, drawTargetStroke, drawSlur, drawSpot, letter, type Page } from './pen.ts';
 import {
   FIGURED_FRETS,
   layNeck,
@@ -126,7 +126,7 @@ function drawTones(page: Page, picture: NeckPicture, lay: NeckLayout, roomy: boo
     if (at(twelve.next, midi) === null) continue;
     const open = lay.hasOpen && fret === window.lowest;
     const half = open ? unit * 0.75 : Math.abs(lay.wireX(fret) - lay.wireX(fret - 1)) / 2 - 3;
-    drawShore(page, lay.fingerX(fret) - half, lay.fingerX(fret) + half, lay.stringY(string));
+    drawTargetStroke(page, lay.fingerX(fret) - half, lay.fingerX(fret) + half, lay.stringY(string));
   }
   for (const { string, fret, midi } of places) {
     const [now, next] = [at(twelve.now, midi), at(twelve.next, midi)];

@@ -2,7 +2,7 @@
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import { withSigns } from '../parts/engrave.ts';
 import { drawClef } from './clefs.ts';
-import { drawPlayed, drawNow, drawShore, drawSlur, drawTarget, letter, type Page } from './pen.ts';
+import { drawPlayed, drawNow, drawTargetStroke, drawSlur, drawTarget, letter, type Page } from './pen.ts';
 import { ledgerSteps, middleOf, octavesNear, stepsFor, writeNote, type WrittenNote } from './staff.ts';
 import type { InstrumentView, Picture, Surface } from './view.ts';
 
@@ -53,10 +53,10 @@ function drawStaff(surface: Surface, picture: Picture): void {
     drawNow(page, tone, x, yOf(note.step));
     letter(page, label(tone), x, below(yOf, note.step, unit, height), unit * 0.6, 500, inks.soft, 'center');
   }
-  const ashore = spread(targets, barX + unit, width - unit * 0.5);
-  for (const { x, tone, note } of ashore) {
+  const targetNotes = spread(targets, barX + unit, width - unit * 0.5);
+  for (const { x, tone, note } of targetNotes) {
     drawLedger(x, note);
-    drawShore(page, x - unit * 0.95, x + unit * 0.95, yOf(note.step));
+    drawTargetStroke(page, x - unit * 0.95, x + unit * 0.95, yOf(note.step));
     drawTarget(page, tone, x, yOf(note.step));
     letter(page, label(tone), x, below(yOf, note.step, unit, height), unit * 0.8, 800, inks.ink, 'center');
   }
@@ -66,7 +66,7 @@ function drawStaff(surface: Surface, picture: Picture): void {
   drawLedger(x, note);
   drawNow(page, played.tone, x, y);
   drawPlayed(page, x, y);
-  const landing = ashore.find(({ midi }) => midi === goal);
+  const landing = targetNotes.find(({ midi }) => midi === goal);
   if (landing !== undefined) drawSlur(page, x, y, landing.x, yOf(landing.note.step));
 }
 

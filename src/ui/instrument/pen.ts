@@ -1,4 +1,4 @@
-/** What every instrument view draws alike: a tone now, a target on its piece of shore, the slur that leads there. */
+/** What every instrument view draws alike: a tone now, a target on its stroke, the slur that leads there. */
 import type { TargetTone } from '../../core/grade/aims/targets.ts';
 import { cutRim } from '../parts/cut-rim.ts';
 import { drawMark } from '../parts/draw-mark.ts';
@@ -31,7 +31,7 @@ export function drawNow({ context, inks, unit }: Page, tone: TargetTone, x: numb
   drawMark(context, tone.role, x, y, unit * NOW_SIZE, inks);
 }
 
-/** A tone to land on: its mark, large; the caller has drawn its piece of shore. */
+/** A tone to land on: its mark, large; the caller has drawn its stroke. */
 export function drawTarget({ context, inks, unit }: Page, tone: TargetTone, x: number, y: number): void {
   drawMark(context, tone.role, x, y, unit, inks);
 }
@@ -84,9 +84,9 @@ export function drawPalette({ context, inks, unit }: Page, x: number, y: number)
   drawMark(context, 'colour', x, y, unit * PALETTE_SIZE, inks);
 }
 
-/** A piece of shore: where the line can come to rest. */
-export function drawShore({ context, inks, unit }: Page, fromX: number, toX: number, y: number): void {
-  context.strokeStyle = inks.shore;
+/** The stroke under a tone that the line can land on. */
+export function drawTargetStroke({ context, inks, unit }: Page, fromX: number, toX: number, y: number): void {
+  context.strokeStyle = inks.accent;
   context.lineWidth = Math.max(3, unit * 0.16);
   context.lineCap = 'butt';
   context.beginPath();

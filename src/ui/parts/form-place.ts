@@ -1,4 +1,4 @@
-/** The moving place in the form: the shore line is inked over as it is played. Written straight to the elements. */
+/** The moving place in the form: the staff line is drawn over in ink as it is played. Written straight to the elements. */
 import type { LiveMoment } from '../../state/session.svelte.ts';
 
 type Place = Pick<LiveMoment, 'beat' | 'bar' | 'beatInBar'>;

@@ -7,8 +7,8 @@ const VARIABLES = {
   ink: '--ink',
   soft: '--ink-soft',
   rule: '--rule',
-  shore: '--shore',
-  wash: '--shore-wash',
+  accent: '--accent',
+  wash: '--accent-wash',
 } as const;
 
 /** Each ink as a colour that a canvas understands. */

@@ -1,8 +1,7 @@
 /**
- * One mark for each role: a shape of its own, so that no role is known by its colour alone. This is
- * the one place for a role's shape and colour. Filled marks are tones that the chord names ("ashore"); open ones are
- * other tones. Corners count: the third has three, the
- * fifth five, the seventh seven.
+ * One mark for each role: a shape of its own, so that no role is known by its colour alone. This is the one place for a
+ * role's shape and colour. Filled marks are tones that the chord names, open ones are other tones. Corners count: the third
+ * has three, the fifth five, the seventh seven.
  *
  * Paths are drawn in a box from −12 to 12, centred on 0, y down, and serve SVG and canvas alike.
  */
@@ -12,8 +11,8 @@ export interface RoleMark {
   readonly path: string;
   /** Filled, or drawn as a line. */
   readonly filled: boolean;
-  /** The colour of the palette it has, by its name in `tokens.css`. Thirds and sevenths tell chords apart: the shore's. */
-  readonly colour: 'ink' | 'shore';
+  /** The colour of the palette it has, by its name in `tokens.css`. Thirds and sevenths tell chords apart: the accent. */
+  readonly colour: 'ink' | 'accent';
 }
 
 /** A mark's colour as CSS. */
@@ -40,7 +39,7 @@ export const ROLE_MARKS: Readonly<Record<Role, RoleMark>> = {
   third: {
     path: 'M0 -11L11.2 9.2L-11.2 9.2Z',
     filled: true,
-    colour: 'shore',
+    colour: 'accent',
   },
   fifth: {
     path: corners(5, 11, 8.2),
@@ -50,7 +49,7 @@ export const ROLE_MARKS: Readonly<Record<Role, RoleMark>> = {
   seventh: {
     path: corners(7, 11.6, 5.6),
     filled: true,
-    colour: 'shore',
+    colour: 'accent',
   },
   extension: {
     path: 'M0 -12L8 0L0 12L-8 0Z',
@@ -74,7 +73,7 @@ export const ROLE_MARKS: Readonly<Record<Role, RoleMark>> = {
   },
 };
 
-/** A change that no note met: a rest hung from the shore. */
+/** A change that no note met: a rest hung from the staff line. */
 export const OPEN_MARK: RoleMark = {
   path: 'M-10 -5H10V5H-10Z',
   filled: false,
@@ -82,6 +81,3 @@ export const OPEN_MARK: RoleMark = {
 };
 
 export const ROLES = Object.keys(ROLE_MARKS) as readonly Role[];
-
-/** Whether the chord names the tone. */
-export const isAshore = (role: Role | null): boolean => role !== null && ROLE_MARKS[role].filled;

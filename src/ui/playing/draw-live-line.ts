@@ -28,12 +28,12 @@ export function drawBeats(
 
 /** Where we are between the two changes, and nothing of what is played. */
 export function drawPlace(context: CanvasRenderingContext2D, x: number, height: number, inks: Inks): void {
-  context.fillStyle = inks.shore;
+  context.fillStyle = inks.accent;
   context.fillRect(x - 2, height * 0.86, 4, height * 0.14);
 }
 
-/** The targets at every octave of the page; a shore line runs out from each into the page. */
-export function drawShore(
+/** The targets at every octave of the page; from each a stroke runs into the page. */
+export function drawTargetStroke(
   context: CanvasRenderingContext2D,
   targets: readonly TargetTone[],
   { middle, reach }: { readonly middle: number; readonly reach: number },
@@ -52,7 +52,7 @@ export function drawShore(
     for (let midi = low + ((((pitchClass - low) % 12) + 12) % 12); midi < middle + reach / 2; midi += 12) {
       const y = yOf(midi);
       if (y < unit * 0.8 || y > height - unit * 0.4) continue;
-      context.strokeStyle = inks.shore;
+      context.strokeStyle = inks.accent;
       context.lineWidth = unit * 0.07;
       context.beginPath();
       context.moveTo(right - unit * 1.4, y);

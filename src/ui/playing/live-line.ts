@@ -1,12 +1,19 @@
 /**
  * The live line: the player's line drawn by a pen between the last change and the next, on a page that stands still.
- * The right edge is the shore: the tones to land on, each at its height. At the change the page turns.
+ * At the right edge stand the tones to land on, each at its height. At the change the page turns.
  */
 import type { Landing } from '../../core/take/schema.ts';
 import type { LiveMoment } from '../../state/session.svelte.ts';
 import type { Inks } from '../parts/inks.ts';
-import { isAshore } from '../parts/roles.ts';
-import { drawBeats, drawLanding, drawPenHead, drawPlace, drawShore, LANDING } from './draw-live-line.ts';
+import { isChordTone } from '../../core/grade/assign/roles.ts';
+import {
+  drawBeats,
+  drawLanding,
+  drawPenHead,
+  drawPlace,
+  drawTargetStroke,
+  LANDING,
+} from './draw-live-line.ts';
 
 /** Ten seconds at 60 frames a second and more: longer pages are turned before that at any tempo played. */
 const MOST_POINTS = 4096;
@@ -25,7 +32,7 @@ const FOLLOW_BEATS = 0.5;
 /** A shorter gap comes from the listener, not from the player: a thin line is drawn through it. */
 const LIFT_BEATS = 0.4;
 /** Widths of the pen in units: where the chord names the tone, elsewhere, and through a gap. */
-const PEN = { ashore: 0.17, atSea: 0.07, gap: 0.04 } as const;
+const PEN = { chordTone: 0.17, otherTone: 0.07, gap: 0.04 } as const;
 /**
  * A leap is drawn when it has lasted so long. At the start of a note the listener may hear another octave for a moment,
  * and the line would show a leap that was not played. The mark at the end of the line does not wait.
@@ -38,8 +45,8 @@ const SWING_BEATS = 0.05;
 interface Page {
   readonly fromBeat: number;
   readonly toBeat: number;
-  /** Whether the page ends at the change, so that its right edge is the shore. */
-  readonly shore: boolean;
+  /** Whether the page ends at the change, so that the tones to land on stand at its right edge. */
+  readonly endsAtChange: boolean;
 }
 
 /** The stretch of beats that the page shows. `changedAt` is the last change. */
@@ -49,7 +56,7 @@ export function pageAt(beat: number, changedAt: number, nextBeat: number | null,
   const page = Math.floor((beat - start) / most);
   const fromBeat = start + page * most;
   const toBeat = Math.min(fromBeat + most, nextBeat ?? Infinity);
-  return { fromBeat, toBeat, shore: nextBeat !== null && toBeat === nextBeat };
+  return { fromBeat, toBeat, endsAtChange: nextBeat !== null && toBeat === nextBeat };
 }
 
 /** What a page shows beside the moment. */
@@ -64,9 +71,9 @@ export interface LiveLineView {
 export class LiveLinePen {
   readonly #beats = new Float64Array(MOST_POINTS);
   readonly #midis = new Float32Array(MOST_POINTS);
-  readonly #ashore = new Uint8Array(MOST_POINTS);
+  readonly #onChordTone = new Uint8Array(MOST_POINTS);
   #count = 0;
-  #page: Page = { fromBeat: 0, toBeat: 1, shore: false };
+  #page: Page = { fromBeat: 0, toBeat: 1, endsAtChange: false };
   #changedAt = 0;
   #lastChord: string | null = null;
   #lastBeat = -Infinity;
@@ -104,7 +111,7 @@ export class LiveLinePen {
     if (this.#count === MOST_POINTS) return;
     this.#beats[this.#count] = live.beat;
     this.#midis[this.#count] = draws ? this.#penMidi : NaN;
-    this.#ashore[this.#count] = isAshore(live.note?.role ?? null) ? 1 : 0;
+    this.#onChordTone[this.#count] = isChordTone(live.note?.role ?? null) ? 1 : 0;
     this.#count += 1;
   }
 
@@ -144,14 +151,15 @@ export class LiveLinePen {
     const unit = Math.max(SMALLEST_UNIT_PX, Math.min(width / 12, height / 7));
     const right = width - unit * 1.7;
     const middle = Number.isNaN(this.#middle) ? MIDDLE_C : this.#middle;
-    const { fromBeat, toBeat, shore } = this.#page;
+    const { fromBeat, toBeat, endsAtChange } = this.#page;
     const left = unit * 0.7;
     const xOf = (beat: number) => left + ((beat - fromBeat) / (toBeat - fromBeat)) * (right - left);
     const reach = this.#reach;
     const yOf = (midi: number) => height / 2 - ((midi - middle) / reach) * (height - unit);
 
     drawBeats(context, fromBeat, toBeat, beatsPerBar, xOf, height, inks);
-    if (shore) drawShore(context, live.targets, { middle, reach }, yOf, { right, width, height }, unit, inks);
+    if (endsAtChange)
+      drawTargetStroke(context, live.targets, { middle, reach }, yOf, { right, width, height }, unit, inks);
     if (quiet) drawPlace(context, xOf(live.beat), height, inks);
     else this.#drawLine(context, xOf, yOf, unit, inks);
     if (landing !== null && landing.beat >= fromBeat - 0.5 && landing.beat < toBeat) {
@@ -187,7 +195,13 @@ export class LiveLinePen {
       const beat = this.#beats[i] ?? 0;
       const lastBeat = this.#beats[last] ?? -Infinity;
       const joined = beat - lastBeat < LIFT_BEATS;
-      const wanted = !joined ? 0 : last < i - 1 ? PEN.gap : this.#ashore[i] === 1 ? PEN.ashore : PEN.atSea;
+      const wanted = !joined
+        ? 0
+        : last < i - 1
+          ? PEN.gap
+          : this.#onChordTone[i] === 1
+            ? PEN.chordTone
+            : PEN.otherTone;
       if (wanted !== width) {
         if (width > 0) context.stroke();
         width = wanted;

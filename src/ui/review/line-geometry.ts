@@ -1,7 +1,7 @@
 /** Geometry of the line over the chords: where each note, each chord and each height of a chord tone is drawn on the strip. All in CSS pixels. */
 import type { Chord } from '../../core/music/chord.ts';
 import type { ReportNote } from '../../core/take/schema.ts';
-import { isAshore } from '../parts/roles.ts';
+import { isChordTone } from '../../core/grade/assign/roles.ts';
 import type { LineNote } from './line-notes.ts';
 
 /** How the strip is laid out: beats to the right, semitones upwards. */
@@ -168,7 +168,7 @@ export function penPaths(
     const whole = Math.max(3, xOf(strip, joined ? Math.min(note.endBeat, next.beat) : note.endBeat) - x);
     const stayX = x + whole * (joined ? STAY : 1);
     const stroke = `M${px(x)} ${px(y)}H${px(stayX)}`;
-    if (isAshore(note.role)) thick += stroke;
+    if (isChordTone(note.role)) thick += stroke;
     else thin += stroke;
     if (!joined) continue;
     const nextX = xOf(strip, next.beat);
@@ -180,14 +180,14 @@ export function penPaths(
 }
 
 /** A height at which a chord tone lies, on every octave of the strip. */
-export interface Shore {
+export interface ChordToneLine {
   readonly y: number;
   readonly degree: string;
   /** Thirds and sevenths. */
   readonly guide: boolean;
 }
 
-export function shoresOf(strip: Strip, chord: Chord): readonly Shore[] {
+export function chordToneLines(strip: Strip, chord: Chord): readonly ChordToneLine[] {
   const top = strip.lowMidi + strip.heightPx / strip.semitonePx;
   return chord.tones
     .filter(({ role }) => role !== 'extension')

@@ -8,7 +8,7 @@ import {
   lostStretchesOn,
   notesBetween,
   penPaths,
-  shoresOf,
+  chordToneLines,
   heightOf,
   stripFor,
   widthOf,
@@ -110,19 +110,19 @@ describe('the pen', () => {
   });
 });
 
-describe('shores', () => {
+describe('the lines of the chord tones', () => {
   it('lie at every octave of each chord tone', () => {
     const chord = parseChord('C7');
     if (chord === null) throw new Error('C7 is a chord');
-    const shores = shoresOf(strip, chord);
+    const lines = chordToneLines(strip, chord);
     // 54.0 to 73.0: B♭ and C twice (58 and 70, 60 and 72), E once (64), G twice (55 and 67)
-    const found = shores.map(({ degree }) => degree).sort();
-    const heights = new Set(shores.map(({ y }) => y));
-    expect(heights.size).toBe(shores.length);
+    const found = lines.map(({ degree }) => degree).sort();
+    const heights = new Set(lines.map(({ y }) => y));
+    expect(heights.size).toBe(lines.length);
     for (const midi of [58, 60, 64, 67, 70]) {
-      expect(shores.some(({ y }) => Math.abs(y - yOf(strip, midi)) < 1e-6)).toBe(true);
+      expect(lines.some(({ y }) => Math.abs(y - yOf(strip, midi)) < 1e-6)).toBe(true);
     }
-    expect(shores.some(({ y }) => Math.abs(y - yOf(strip, 62)) < 1e-6)).toBe(false);
+    expect(lines.some(({ y }) => Math.abs(y - yOf(strip, 62)) < 1e-6)).toBe(false);
     expect(found).toContain('b7');
   });
 });
