@@ -208,8 +208,8 @@ const AIM_FORMS: Readonly<Record<AimForm, string>> = {
 const WANTED: Readonly<Record<Exclude<WantedValue['kind'], 'one of' | 'at least' | 'at most'>, string>> = {
   text: 'einen Text',
   number: 'eine Zahl',
-  'whole number': 'eine ganze Zahl',
-  'yes or no': 'true oder false',
+  integer: 'eine ganze Zahl',
+  boolean: 'true oder false',
   list: 'eine Liste',
   object: 'ein Objekt mit benannten Feldern',
   other: 'einen anderen Wert',

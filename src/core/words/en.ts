@@ -249,8 +249,8 @@ const AIM_FORMS: Readonly<Record<AimForm, string>> = {
 const WANTED: Readonly<Record<Exclude<WantedValue['kind'], 'one of' | 'at least' | 'at most'>, string>> = {
   text: 'a text',
   number: 'a number',
-  'whole number': 'a whole number',
-  'yes or no': 'true or false',
+  integer: 'a whole number',
+  boolean: 'true or false',
   list: 'a list',
   object: 'an object with named fields',
   other: 'another value',

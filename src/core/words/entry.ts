@@ -61,7 +61,7 @@ export type OggCodec = 'opus' | 'flac' | 'speex' | 'theora';
 
 /** What a field of a file has to hold. */
 export type WantedValue =
-  | { readonly kind: 'text' | 'number' | 'whole number' | 'yes or no' | 'list' | 'object' | 'other' }
+  | { readonly kind: 'text' | 'number' | 'integer' | 'boolean' | 'list' | 'object' | 'other' }
   | { readonly kind: 'one of'; /** As JSON writes them. */ readonly values: readonly string[] }
   | { readonly kind: 'at least' | 'at most'; readonly limit: number };
 

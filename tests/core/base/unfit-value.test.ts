@@ -28,12 +28,12 @@ describe('a value that does not fit', () => {
       wanted: { kind: 'number' },
       found: value('"12"'),
     });
-    expect(unfit({ bars: 1.5 }).wanted).toEqual({ kind: 'whole number' });
+    expect(unfit({ bars: 1.5 }).wanted).toEqual({ kind: 'integer' });
     expect(unfit({ bars: 0 }).wanted).toEqual({ kind: 'at least', limit: 1 });
     expect(unfit({ bars: 65 }).wanted).toEqual({ kind: 'at most', limit: 64 });
     expect(unfit({ loud: null })).toEqual({
       field: 'loud',
-      wanted: { kind: 'yes or no' },
+      wanted: { kind: 'boolean' },
       found: value('null'),
     });
     expect(unfit({ tones: {} })).toEqual({
