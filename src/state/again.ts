@@ -1,4 +1,4 @@
-/** The same again: the set-up of a take is taken up, with the recording it was played to, and what is to be otherwise. */
+/** Plays again with the set-up of a take: its settings and its recording, changed where the player asks for it. */
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { Backings } from './backings.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
@@ -8,7 +8,7 @@ import type { Review } from './phase.ts';
 import type { BarsToTry, Tries } from './tries.svelte.ts';
 import type { TakeDetails, TakeMark } from './take.ts';
 
-/** What is to be other than it was. */
+/** What is to be changed for the new take. */
 export interface AgainChange {
   /** Id of an aim. */
   readonly aim?: string;
@@ -17,7 +17,7 @@ export interface AgainChange {
   readonly tryBars?: BarsToTry | 'none';
 }
 
-/** The player's own recordings, as far as one of them is put in the band's place. */
+/** The player's own recordings, of which one can play in the band's place. */
 export type Stand = Pick<Backings, 'kept' | 'play'>;
 
 interface AgainPorts {
@@ -56,7 +56,7 @@ function takeUp(details: TakeDetails, setup: Setup, stand: Stand): Outcome<void>
   if (details.backing === undefined) return good(undefined);
   const { id, speed, cents, bars = null } = details.backing;
   if (stand.kept.every((record) => record.id !== id)) return bad('backing.gone');
-  // It is chosen at once; that its speed is written may take a while.
+  // The recording is chosen at once; its speed may be written a little later.
   void stand.play(id, { speed, cents, bars });
   return setup.backing === null ? bad('backing.gone') : good(undefined);
 }

@@ -1,4 +1,4 @@
-/** Listening into a recording before it is graded: play, pause, another place. */
+/** Hearing a recording before it is graded: play, pause, go to another place. */
 import type { FramesPort, OpenPlayer } from './ports.ts';
 import type { Problem } from '../core/words/problem.ts';
 

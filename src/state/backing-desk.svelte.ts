@@ -78,12 +78,12 @@ export class BackingDesk {
     return this.#taps;
   }
 
-  /** Of the taps so far; null for fewer than four. */
+  /** Tempo of the taps so far, in beats a minute; null for fewer than four. */
   get tappedBpm(): number | null {
     return bpmOfTaps(this.#taps);
   }
 
-  /** Of the beats, in the middle; null without. */
+  /** Tempo of the beats, in beats a minute; null for fewer than two. */
   get bpm(): number | null {
     const { marks } = this.editor.track;
     return marks.length < 2 ? null : bpmOf(secondsOf(this.editor.track));
@@ -192,7 +192,7 @@ export class BackingDesk {
     this.#sound?.setMarks(this.#marks);
   }
 
-  /** Runs a verb of the editor, and lets the beats click in their new places. */
+  /** Runs one action of the editor; the clicks follow the beats to their new places. */
   edit(act: (editor: BeatEditor) => void): void {
     act(this.editor);
     this.#click();

@@ -81,7 +81,7 @@ export class Backings {
     this.#stand.save({ backing: id });
   }
 
-  /** Slower, shifted, other bars: written at once. */
+  /** Changes how it is played (speed, pitch, bars), and writes that at once. */
   async play(id: string, change: Partial<BackingPlay>): Promise<void> {
     const record = this.#kept.find((kept) => kept.id === id);
     if (record) await this.save({ ...record, ...change, bars: copied(change.bars, record.bars) });
@@ -92,7 +92,7 @@ export class Backings {
     const before = this.#kept.filter(({ id }) => id !== record.id);
     this.#kept = [...before, record].toSorted((a, b) => a.title.localeCompare(b.title));
     this.choose(record.id);
-    // What is known of a file that is not kept would only promise it.
+    // Without the file, the list would show a recording that can't be opened.
     if (!(record.id in this.#unkept)) this.#noticeFailure(await this.#store.save(record));
   }
 

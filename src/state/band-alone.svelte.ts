@@ -10,11 +10,11 @@ export interface BandAlonePorts {
   readonly setup: Setup;
   readonly audio: Pick<AudioPort, 'wake' | 'openBand' | 'heardSeconds'>;
   today(): Date;
-  /** Calls back later; answers with the verb that calls it off. */
+  /** Calls back later; returns a function that cancels it. */
   later(act: () => void, ms: number): () => void;
 }
 
-/** Turns of a dial that follow each other this fast let the band begin anew once. */
+/** Changes that follow each other faster than this start the band anew only once. */
 const TURNED_MS = 400;
 
 /** What the band plays, its levels aside: while this stays the same, it plays on. */
@@ -89,7 +89,7 @@ export class BandAlone {
     this.#sounds = false;
   }
 
-  /** What is set has changed: loudness holds at once, anything else from the first bar on. */
+  /** What is set has changed: a level changes at once; for anything else the band begins anew at its first bar. */
   follow(): void {
     const { setup, today, later } = this.#ports;
     const { timeline, settings } = setup;

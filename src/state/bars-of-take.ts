@@ -29,7 +29,7 @@ export function barsOfForm(
   return { fromBar: barAt(beatMap.beatAt(fromSeconds)), toBar: barAt(lastBeat - beatsPerBar) };
 }
 
-/** Just after a bar line one still means the bar before: this much of a second. */
+/** So soon after a bar line, in seconds, a key still goes to the bar before. */
 const JUST_AFTER_SECONDS = 0.4;
 
 /** The bar line before or after a place; it begins again where the bar has gone on for a moment. */

@@ -70,7 +70,7 @@ export function lineFile({ details, content }: FinishedTake): ExportFile | null 
 
 /** The band as it played beside the sound, frame by frame: what the command line takes behind --backing. */
 function bandFile({ details, content, report }: Review): ExportFile | null {
-  // A band that was not heard in the sound is none that anybody needs.
+  // A band that was not heard in the sound need not be taken out of it again.
   if (content.kind !== 'sound' || content.backing?.kind !== 'band' || !report.source.backing) return null;
   const audio = { samples: content.backing.samples, sampleRate: details.sampleRate };
   return { ...soundFile(details, audio, null), fileName: fileNames(details).band };

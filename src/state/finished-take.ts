@@ -107,7 +107,7 @@ export const playedContent = (messages: readonly PlayedMessage[], durationSecond
 
 /**
  * Hears the whole take, where it has to be heard, and grades it.
- * @param known what the live listener made of it; it may have had the band in its ear
+ * @param known the notes of the live listener, which may have heard the band too
  */
 export async function gradeTake(
   { details, content }: FinishedTake,

@@ -142,7 +142,7 @@ export class FootLearning {
     return this.#first !== null;
   }
 
-  /** It was let go long since: a switch that said nothing then says nothing at a release. */
+  /** It was released long ago: a switch that sent nothing then sends nothing when it is released. */
   finish(): LearnedFoot | null {
     return this.#first === null ? null : this.#found(this.#first, true);
   }

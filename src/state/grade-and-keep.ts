@@ -51,7 +51,7 @@ export async function gradeAndKeep(
   return good(await keep({ ...take, id }, graded.value, change, ports, events));
 }
 
-/** A take in which nothing was heard would only stand in the way among the others. */
+/** A take in which nothing was heard would only make the list of takes longer. */
 async function discardEmpty(
   id: TakeId,
   { takes, library }: GradingPorts,

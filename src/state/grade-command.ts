@@ -21,7 +21,7 @@ const lineName = ({ details, content }: FinishedTake): string => {
 /** The band's name as it leaves, or that of the file it was opened from; null where nothing was taken out. */
 function backingName({ details, content, report }: GradedTake): string | null {
   const backing = content.kind === 'sound' ? content.backing : null;
-  // A band that is kept, and was not heard in the sound, is none that anybody needs.
+  // A band that is kept, but was not heard in the sound, need not be taken out of it again.
   if (backing === null || (backing.kind === 'band' && !report.source.backing)) return null;
   return backing.kind === 'band' ? fileNames(details).band : backing.name;
 }

@@ -42,7 +42,7 @@ export class Library {
       this.#store.list(),
       this.#store.unfinished(),
     ]);
-    // A later look has seen more.
+    // A later call has read newer data.
     if (turn !== this.#turn) return;
     this.#takes = takes;
     this.#unfinished = unfinished;

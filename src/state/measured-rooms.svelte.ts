@@ -55,7 +55,7 @@ export class MeasuredRooms implements RoomsPort {
 
   /**
    * New sweeps replace what was known of the same devices, and what was set by hand. Only where they measured no delay,
-   * one from strokes stays: headphones are swept in vain.
+   * one from strokes stays: through headphones a sweep measures nothing.
    */
   keep(pair: DevicePair, measured: SweepResult, measuredAt: Date): void {
     const { delaySeconds, spreadSeconds, leakDb, removedDb, path } = measured;

@@ -102,7 +102,7 @@ export class MicrophoneTake {
       takes.begin(this.#details(sampleRate), this.#events.notice),
       this.#events.notice,
     );
-    // From here on hops count: the recording holds the count-in, and the first downbeat after it.
+    // From here on hops are recorded: the count-in, then the first downbeat.
     this.#recording = new Recording(sampleRate);
     this.#bandRecording = this.#keepsBand ? new BandRecording() : null;
     this.#band.start({ inMono: this.#keepsBand });

@@ -9,7 +9,7 @@ export interface MidiPort {
   /** Whether the browser would not have to ask the player. */
   allowed(): Promise<boolean>;
   nowSeconds(): number;
-  /** Calls back later; answers with the verb that calls it off. */
+  /** Calls back later; returns a function that cancels it. */
   later(act: () => void, ms: number): () => void;
 }
 
@@ -56,7 +56,7 @@ export class MidiConnection {
     if (await this.#port.allowed()) await this.connect();
   }
 
-  /** Hands over every message but the foot switch's; one listener at a time. Answers with the verb that ends it. */
+  /** Hands over every message but the foot switch's; one listener at a time. Returns a function that ends it. */
   listen(notes: Listen): () => void {
     this.#notes = notes;
     return () => {

@@ -1,4 +1,4 @@
-/** A take is heard from its beginning with the stage as its player saw it: note by note, landing by landing. */
+/** A take is heard from its beginning, with the playing screen as the player saw it: note by note, landing by landing. */
 import { AimSoFar } from '../analysis/aim-so-far.ts';
 import { aimOf } from '../core/grade/aims/targets.ts';
 import type { LiveState } from './live-state.svelte.ts';
@@ -17,10 +17,10 @@ export interface Performance {
   readonly onEnd: () => void;
 }
 
-/** While a note sounds its level is of no interest to who listens. */
+/** The level that the screen is given while a note sounds, in dBFS: a kept take has no live level. */
 const LEVEL_DB = -20;
 
-/** Begins; answers with the verb that stops the stage. The sound is the playback's. */
+/** Begins; returns a function that stops the screen. The sound comes from the playback. */
 export function performTake({ review, playback, live, settings, frames, onEnd }: Performance): () => void {
   const { timeline, report, heard } = review;
   const notes = heard ?? [];

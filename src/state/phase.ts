@@ -36,7 +36,7 @@ export type Phase =
   /** progress from 0 to 1. */
   | { readonly kind: 'grading'; readonly progress: number }
   | { readonly kind: 'review'; readonly review: Review }
-  /** Something of the outside world is in the way; `wayOn` is what the one button offers. */
+  /** Something outside the app stops it, such as a missing microphone; `wayOn` is what the one button offers. */
   | { readonly kind: 'trouble'; readonly problem: Problem; readonly wayOn: 'try again' | 'back' };
 
 /** A finished take with its report. Fails where its chart can't be read any more. */

@@ -26,7 +26,7 @@ export interface PlayingSettings {
   readonly clef: 'treble' | 'bass';
   /** Id of an aim choice. */
   readonly aim: string;
-  /** Only landings, no live note: ears before eyes. */
+  /** Shows landings and no live note, so that the player listens and does not read. */
   readonly quiet: boolean;
   /** Whether a screen reader says each landing. */
   readonly speakLandings: boolean;

@@ -95,17 +95,17 @@ export interface OpenPlayer extends Pick<
 }
 
 export interface AudioPort {
-  /** Wakes the audio clock; needs a user's gesture the first time. */
+  /** Starts the audio clock; the first time it needs a user's gesture. */
   wake(): Promise<Outcome<void>>;
   /** The microphone, with the band's bus recorded beside it where a band is open. */
   openMicrophone(events: InputEvents, deviceId: string | null): Promise<Outcome<Microphone>>;
   /** What is plugged in; no outputs where the browser does not offer a choice. */
   devices(): Promise<{ readonly inputs: readonly DeviceChoice[]; readonly outputs: readonly DeviceChoice[] }>;
-  /** Answers with the verb that stops it. */
+  /** Returns a function that stops it. */
   onDevicesChanged(listener: () => void): () => void;
   /**
-   * Whether this input can be opened with nothing asked of the player: closed where the browser would ask him, asleep
-   * where it takes a touch of the page first.
+   * Whether this input can be opened with nothing asked of the player: 'closed' where the browser would ask the
+   * player, 'asleep' where the page has to be touched first.
    */
   mayOpen(input: 'microphone' | 'midi'): Promise<'yes' | 'closed' | 'asleep'>;
   /** null is the system's own choice. */
@@ -261,13 +261,13 @@ export interface RoomsPort {
   setDelay(of: DevicePair & { readonly delaySeconds: number | null }, today: Date): void;
 }
 
-/** Settings as one record; what was stored may be older or broken, the store mends or says so. */
+/** Settings as one record; what was stored may be older or broken; the store replaces such a field and tells of it. */
 export interface SettingsPort<T> {
   load(): Promise<{ readonly value: T; readonly messages: readonly Message[] }>;
   save(value: T): void;
 }
 
-/** The display's frames. Answers with the verb that stops them. */
+/** The display's frames. Returns a function that stops them. */
 export interface FramesPort {
   each(draw: () => void): () => void;
 }

@@ -1,4 +1,7 @@
-/** Takes that are opened, graded and reviewed: what is going on now, as one tagged union, and the verbs of the review. */
+/**
+ * Takes that are opened, graded and reviewed: what is going on now, as one tagged union, and the actions of the
+ * review.
+ */
 import type { GradedSound } from '../analysis/grade-samples.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
@@ -128,7 +131,7 @@ export abstract class ReviewSession {
     this.#notices = withoutMessage(this.#notices, message);
   }
 
-  /** Lets go of whatever was going on and opens a new turn. */
+  /** Ends what was going on; answers to it that still come are dropped. */
   protected begin(): number {
     this.release();
     this.corrections.forget();
@@ -136,7 +139,7 @@ export abstract class ReviewSession {
     return ++this.turn;
   }
 
-  /** Lets go of the playback; a session that plays lets go of its take, too. */
+  /** Closes the playback; a session that plays closes its take, too. */
   protected release(): void {
     this.#playback?.dispose();
     this.#playback = null;

@@ -1,6 +1,6 @@
 /**
  * Three low notes on the open page start a take. It listens only where the player has asked for that and the browser
- * would not have to ask him anything; whether it listens is always there to be seen.
+ * would not have to ask anything; the page always shows whether it listens.
  */
 import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
@@ -13,8 +13,8 @@ import type { Problem } from '../core/words/problem.ts';
 import type { AnalysisPort, AudioPort, LiveListener, RoomsPort } from './ports.ts';
 
 /**
- * off: not asked for. closed: the browser has not allowed it yet. asleep: it takes a touch of the page first, or
- * nobody has played for long. failed: it can't, `problem` says why.
+ * off: not asked for. closed: the browser has not allowed it yet. asleep: the page has to be touched first, or nobody
+ * has played for long. failed: it can't, `problem` says why.
  */
 export type SignalStatus = 'off' | 'closed' | 'asleep' | 'listening' | 'failed';
 
@@ -76,7 +76,7 @@ export class StartSignal {
     else await this.#listenToMicrophone(signal, start, turn);
   }
 
-  /** Lets go of everything. */
+  /** Closes everything. */
   halt(): void {
     this.#turn++;
     this.#release();

@@ -1,4 +1,4 @@
-/** The band of a take while it is played, or the player's own recording in its place: opened, started, made louder. */
+/** The band of a take while it is played, or the player's own recording in its place: opened, started, its levels set. */
 import type { BandClock } from '../audio/base/clock.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { AudioPort, BandLevels, OpenBand } from './ports.ts';

@@ -37,7 +37,7 @@ export function openTakePlayback(
           const sound = await audio.renderNotes(content.notes, content.durationSeconds, details.instrument);
           return sound.ok ? good(audio.openPlayer(sound.value, band)) : sound;
         });
-  // An opened recording may have a band of its own in it; ours would play against it.
+  // An opened recording may have a band of its own in it; a second band would clash with it.
   const withBand = !(details.source === 'recording' && content.kind === 'sound');
   const render = (notes: readonly HeardNote[], seconds: number) =>
     audio.renderNotes(notes, seconds, details.instrument);

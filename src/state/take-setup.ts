@@ -11,7 +11,7 @@ import { TRADES, usualPractice } from './practice-settings.ts';
 import { settingsFields, type Settings } from './settings.ts';
 import type { TakeDetails } from './take.ts';
 
-/** What of the settings makes the take, and not the player's hands, room or screen. */
+/** The settings that belong to the take; those of the player's instrument, room and screen do not. */
 const KEPT = [
   'form',
   'ownChart',

@@ -17,7 +17,7 @@ export interface TriedBars {
   readonly bars: BarsToTry;
 }
 
-/** Times round: enough to hear it come, and to settle it. */
+/** How many times the bars go round: enough to hear them come, and to play them surely. */
 const LEAST_TIMES = 4;
 /** Fewer changes say nothing about an aim (see `leastEvents` in core/grade/aims/aims.ts). */
 const LEAST_CHANGES = 8;

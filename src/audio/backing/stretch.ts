@@ -54,7 +54,7 @@ let engine: Promise<Engine> | null = null;
  * The same sound, slower and shifted. It begins where the given sound begins, and lasts its length over the speed, to
  * the frame. The engine's own transposition is off by up to 13 cents under 500 Hz (measured), its stretching by nothing:
  * so the sound is stretched alone, and then read faster or slower.
- * @param progress called with the share done; false calls the work off
+ * @param progress called with the share done; false cancels the work
  * @throws CalledOff where `progress` did so
  * @example await stretch([left, right], 44_100, { speed: 0.75, cents: -20 })
  */

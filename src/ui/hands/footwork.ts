@@ -48,7 +48,7 @@ export function pressOf(key: string, screen: Screen, pedal: Pedal, under: Under)
 export interface FootworkPorts {
   screen(): Screen;
   act(command: Command): void;
-  /** Calls back later; answers with the verb that calls it off. */
+  /** Calls back later; returns a function that cancels it. */
   later(act: () => void, ms: number): () => void;
 }
 
