@@ -1,64 +1,107 @@
 /**
- * Everything CI runs, in one command. Each step prints its own output; every check counts once in the last
- * line, `N passed, N failed`. A step that has no count of its own (types, lint) counts as one check.
+ * Everything CI runs, in one command. Checks that use one core each run side by side, as many as there are cores; each
+ * prints its own output in one piece. Every check counts once in the last line, `N passed, N failed`; one that has no count of its own
+ * (types, lint) counts as one. Before it stand the slowest tests, and every test that was skipped, with its reason.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { outcomeOfBrowserTests, outcomeOfUnitTests } from './outcomes.mjs';
 
 const RESULTS = 'test-results';
-rmSync(RESULTS, { recursive: true, force: true });
-mkdirSync(RESULTS, { recursive: true });
+const SLOWEST = 10;
 
-const total = { passed: 0, failed: 0, skipped: 0 };
+/** Longest first, so that no core is left with a long one at the end. */
+const SINGLE_CORE_CHECKS = [
+  ['lint', 'npm run --silent lint:code'],
+  ['format', 'npm run --silent lint:format'],
+  ['types of the components', 'npm run --silent types:svelte'],
+  ['types of the tests', 'npm run --silent types:tests'],
+  ['types of the core, the audio thread and the command line', 'npm run --silent types:core'],
+  ['unused code', 'npm run --silent unused'],
+  ['build', 'npm run --silent build'],
+];
 
-function run(title, command) {
-  console.log(`\n── ${title}`);
-  const started = Date.now();
-  const { status } = spawnSync(command, { shell: true, stdio: 'inherit' });
-  console.log(
-    `── ${title}: ${status === 0 ? 'good' : 'FAILED'} (${Math.round((Date.now() - started) / 1000)} s)`,
-  );
-  return status === 0;
-}
+const total = { passed: 0, failed: 0, skipped: [], tests: [] };
 
-function add({ passed, failed, skipped }) {
+function add({ passed, failed, skipped = [], tests = [] }) {
   total.passed += passed;
   total.failed += failed;
-  total.skipped += skipped;
+  total.skipped.push(...skipped);
+  total.tests.push(...tests);
 }
 
-/** One check that passes or fails as a whole. */
-function step(title, command) {
-  const good = run(title, command);
-  add({ passed: good ? 1 : 0, failed: good ? 0 : 1, skipped: 0 });
+/** Runs a command of the shell. Its output is printed as it comes, or kept and given back in one piece. */
+function run(command, { keepOutput }) {
+  const started = Date.now();
+  return new Promise((resolve) => {
+    const child = spawn(command, { shell: true, stdio: keepOutput ? ['ignore', 'pipe', 'pipe'] : 'inherit' });
+    const output = [];
+    for (const stream of [child.stdout, child.stderr]) stream?.on('data', (data) => output.push(data));
+    child.on('close', (status) =>
+      resolve({ good: status === 0, seconds: (Date.now() - started) / 1000, output: Buffer.concat(output) }),
+    );
+  });
 }
 
-/** A runner that leaves its counts in a file; a runner that fell over before counting is one failure. */
-function suite(title, command, file, counts) {
-  const good = run(title, command);
+function printEnd(title, { good, seconds }) {
+  console.log(`── ${title}: ${good ? 'good' : 'FAILED'} (${Math.round(seconds)} s)`);
+}
+
+/** Each command passes or fails as a whole; as many at a time as the machine has cores. */
+async function singleCoreChecks(checks) {
+  const waiting = [...checks];
+  const oneAfterAnother = async () => {
+    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+      const [title, command] = next;
+      const ended = await run(command, { keepOutput: true });
+      console.log(`\n── ${title}`);
+      process.stdout.write(ended.output);
+      printEnd(title, ended);
+      add({ passed: ended.good ? 1 : 0, failed: ended.good ? 0 : 1 });
+    }
+  };
+  await Promise.all(Array.from({ length: availableParallelism() }, oneAfterAnother));
+}
+
+/** A runner that leaves its outcome in a file; one that fell over before counting is one failure. */
+async function suite(title, command, file, outcomeOf) {
+  console.log(`\n── ${title}`);
+  const ended = await run(command, { keepOutput: false });
+  printEnd(title, ended);
   const found = existsSync(file)
-    ? counts(JSON.parse(readFileSync(file, 'utf8')))
-    : { passed: 0, failed: 0, skipped: 0 };
-  if (found.passed + found.failed === 0 || (!good && found.failed === 0)) found.failed += 1;
+    ? outcomeOf(JSON.parse(readFileSync(file, 'utf8')))
+    : { passed: 0, failed: 0, skipped: [], tests: [] };
+  if (found.passed + found.failed === 0 || (!ended.good && found.failed === 0)) found.failed += 1;
   add(found);
 }
 
-step('types', 'npm run --silent check');
-step('lint and format', 'npm run --silent lint');
-step('build', 'npm run --silent build');
-suite(
+rmSync(RESULTS, { recursive: true, force: true });
+mkdirSync(RESULTS, { recursive: true });
+await singleCoreChecks(SINGLE_CORE_CHECKS);
+await suite(
   'unit, layers and outside checks',
   `npx vitest run --reporter=default --reporter=json --outputFile.json=${RESULTS}/unit.json`,
   `${RESULTS}/unit.json`,
-  (r) => ({ passed: r.numPassedTests, failed: r.numFailedTests, skipped: r.numPendingTests }),
+  outcomeOfUnitTests,
 );
-suite(
+await suite(
   'real browser, built site',
   'npx playwright test -c tests/browser/playwright.config.ts',
   `${RESULTS}/browser.json`,
-  (r) => ({ passed: r.stats.expected + r.stats.flaky, failed: r.stats.unexpected, skipped: r.stats.skipped }),
+  outcomeOfBrowserTests,
 );
 
-const skipped = total.skipped > 0 ? `, ${total.skipped} skipped` : '';
+const slowest = total.tests.toSorted((a, b) => b.seconds - a.seconds).slice(0, SLOWEST);
+console.log(`\nThe ${slowest.length} slowest tests:`);
+for (const { name, seconds } of slowest) console.log(`${seconds.toFixed(1).padStart(7)} s  ${name}`);
+
+if (total.skipped.length > 0) console.log('\nSkipped:');
+for (const { name, reason } of total.skipped) {
+  console.log(`  ${name}\n    ${reason ?? 'NO REASON GIVEN, which counts as a failure'}`);
+  if (reason === null) total.failed += 1;
+}
+
+const skipped = total.skipped.length > 0 ? `, ${total.skipped.length} skipped` : '';
 console.log(`\n${total.passed} passed, ${total.failed} failed${skipped}`);
 process.exitCode = total.failed === 0 && total.passed > 0 ? 0 : 1;

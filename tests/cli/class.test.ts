@@ -3,6 +3,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { needs } from '../needs.ts';
 import { build, LANDFALL, scratch } from './built.ts';
 
 beforeAll(build, 120_000);
@@ -34,6 +35,10 @@ const notes = (pitches: readonly number[]) =>
   ].join('\n');
 const THIRDS = [66, 71, 73, 68];
 const BESIDE = [61, 66, 68, 63];
+
+/** Another program of the same name comes with moreutils. */
+const isGnuParallelInstalled = () =>
+  /GNU parallel/.test(spawnSync('parallel', ['--version'], { encoding: 'utf8' }).stdout ?? '');
 
 let folders = 0;
 function folderOf(content: Readonly<Record<string, string>>): string {
@@ -130,9 +135,8 @@ describe('landfall grade of several files', () => {
     expect(linesOf(stdout).sort()).toEqual(together);
   });
 
-  it('goes through GNU parallel, a file a process, to the same lines', ({ skip }) => {
-    const parallel = spawnSync('parallel', ['--version'], { encoding: 'utf8' });
-    if (!/GNU parallel/.test(parallel.stdout ?? '')) skip('GNU parallel is not installed');
+  const needsParallel = needs(isGnuParallelInstalled(), 'GNU parallel is not installed.');
+  it('goes through GNU parallel, a file a process, to the same lines', needsParallel, () => {
     const { stdout } = spawnSync(
       'parallel',
       ['-k', '-q', process.execPath, LANDFALL, 'grade', '{}', ...CHART, '--lines', ':::', ...list],

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
+import { isInstalled, needs } from '../needs.ts';
 import { arrange } from '../../src/core/band/arrange.ts';
 import { feelNames } from '../../src/core/chart/feel-names.ts';
 import { ticksPerQuarter, writeBandMidi } from '../../src/core/band/write-midi.ts';
@@ -100,7 +101,8 @@ describe('band MIDI', () => {
     }
   });
 
-  it.skipIf(!installed('fluidsynth'))('is played by fluidsynth for as long as it says', () => {
+  const needsFluidsynth = needs(isInstalled('fluidsynth'), 'fluidsynth is not installed.');
+  it('is played by fluidsynth for as long as it says', needsFluidsynth, () => {
     const folder = mkdtempSync(join(tmpdir(), 'band-midi-'));
     try {
       const settings = settingsOf({ feel: 'shuffle', bpm: 120 });
@@ -119,12 +121,3 @@ describe('band MIDI', () => {
     }
   });
 });
-
-function installed(program: string): boolean {
-  try {
-    execFileSync(program, ['--version'], { stdio: 'ignore' });
-    return true;
-  } catch {
-    return false;
-  }
-}

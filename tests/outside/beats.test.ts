@@ -4,8 +4,9 @@
  * is held against mir_eval.beat where that is installed. Seeds from 5000 on: nothing was set by them.
  */
 import { english } from '../english.ts';
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { needs, pythonWith } from '../needs.ts';
 import { chance } from '../../src/core/base/random.ts';
 import { detectBeats } from '../../src/core/beats/detect-beats.ts';
 import { atLevel } from '../../src/core/beats/levels.ts';
@@ -102,9 +103,10 @@ describe('what has no beat', () => {
   });
 });
 
-const haveMirEval = spawnSync('/usr/bin/python3', ['-c', 'import mir_eval']).status === 0;
+const python = pythonWith('mir_eval');
+const needsMirEval = needs(python !== null, 'No Python with mir_eval is installed.');
 
-test.skipIf(!haveMirEval)('our count of the measure is that of mir_eval.beat', () => {
+test('our count of the measure is that of mir_eval.beat', needsMirEval, () => {
   const lists = [1, 2, 3, 4, 5, 6].map((seed) => {
     const at = wanderingSeconds(90 + 7 * seed, 0.1, 30);
     const truth = Array.from({ length: 40 }, (_, i) => 6 + at(i));
@@ -117,7 +119,7 @@ test.skipIf(!haveMirEval)('our count of the measure is that of mir_eval.beat', (
   const script =
     'import json,sys,numpy as np,mir_eval;print(json.dumps([mir_eval.beat.f_measure(np.array(l["truth"]),np.array(l["guess"])) for l in json.load(sys.stdin)]))';
   const theirs = JSON.parse(
-    execFileSync('/usr/bin/python3', ['-c', script], { input: JSON.stringify(lists), encoding: 'utf8' }),
+    execFileSync(python!, ['-c', script], { input: JSON.stringify(lists), encoding: 'utf8' }),
   ) as number[];
   lists.forEach(({ truth, guess }, i) => expect(beatFMeasure(guess, truth)).toBeCloseTo(theirs[i]!, 9));
   expect(Math.min(...theirs)).toBeLessThan(0.95);

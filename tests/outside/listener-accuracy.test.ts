@@ -3,6 +3,7 @@
  * whole set is measured by `npm run bench`. Metric: mir_eval.transcription's (see mir-eval.test.ts).
  */
 import { describe, expect, test } from 'vitest';
+import { needs } from '../needs.ts';
 import { recording } from '../../fixtures/lines/cache.ts';
 import { instruments } from '../../fixtures/lines/instruments.ts';
 import { noNotes, type NoNotes } from '../../fixtures/lines/no-notes.ts';
@@ -98,15 +99,18 @@ describe('the listener on lines that it was not tuned on', () => {
     patienceMs,
   );
 
-  test.skipIf(!haveRealNotes()).each(['guitar', 'sax'] as const)(
-    'real %s notes laid in line (skipped where ../shared is not there)',
+  test.each(['guitar', 'sax'] as const)(
+    'real %s notes laid in line',
+    {
+      ...needs(haveRealNotes(), 'The recordings of single notes are not there: ../shared.'),
+      timeout: patienceMs,
+    },
     async (instrument) => {
       let sum = emptyTally;
       for (const line of [0, 1])
         sum = addTallies(sum, (await measure(await realLine(instrument, seed + line), listen)).tally);
       expect(scoreOfTally(sum).f1).toBeGreaterThanOrEqual(floors.realNotesF1[instrument]);
     },
-    patienceMs,
   );
 });
 

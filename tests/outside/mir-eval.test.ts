@@ -2,10 +2,11 @@
  * Our note metric against mir_eval.transcription (Raffel et al., ISMIR 2014), to 1e-9: on pairs kept in
  * fixtures/note-metrics with mir_eval's own answers, and on fresh pairs where mir_eval is installed.
  */
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { needs, pythonWith } from '../needs.ts';
 import { noteScore, onsetScore, type MetricNote, type Score } from '../bench/note-metrics.ts';
 
 type ListedNote = readonly [onsetSeconds: number, offsetSeconds: number, midi: number];
@@ -48,7 +49,7 @@ function agree(pairs: readonly Pair[], expected: readonly Answer[]): void {
   });
 }
 
-const haveMirEval = spawnSync('/usr/bin/python3', ['-c', 'import mir_eval']).status === 0;
+const python = pythonWith('mir_eval');
 
 describe('note metric against mir_eval', () => {
   test('on the kept pairs', () => {
@@ -57,8 +58,8 @@ describe('note metric against mir_eval', () => {
     agree(pairs, read('expected.json') as readonly Answer[]);
   });
 
-  test.skipIf(!haveMirEval)('live, on other pairs (skipped where python3-mir-eval is not installed)', () => {
-    const text = execFileSync('/usr/bin/python3', [`${folder}regenerate.py`, '--seed', '7'], {
+  test('live, on other pairs', needs(python !== null, 'No Python with mir_eval is installed.'), () => {
+    const text = execFileSync(python!, [`${folder}regenerate.py`, '--seed', '7'], {
       encoding: 'utf8',
       maxBuffer: 64e6,
     });

@@ -15,6 +15,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { isInstalled, needs, pythonWith } from '../needs.ts';
 import { formChart, listForms } from '../../src/core/chart/forms.ts';
 import { playedBars } from '../../src/core/chart/play-order.ts';
 import { readChartFile } from '../../src/core/files/charts/read-chart-file.ts';
@@ -24,11 +25,8 @@ import { chartOf } from '../core/chart/charts.ts';
 import { roadmaps } from '../core/chart/roadmaps.ts';
 import { chartTexts } from '../core/band/forms.ts';
 
-const python = process.env.LANDFALL_PYTHON ?? 'python3';
-const found = spawnSync(python, ['-c', 'import music21, os; print(os.path.dirname(music21.__file__))'], {
-  encoding: 'utf8',
-});
-const music21 = found.status === 0 ? found.stdout.trim().split('\n').at(-1)! : null;
+const python = pythonWith('music21');
+const needsMusic21 = needs(python !== null, 'No Python with music21 is installed.');
 const folder = mkdtempSync(join(tmpdir(), 'landfall-scores-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -41,6 +39,14 @@ for path in sys.argv[1:]:
     print(json.dumps([m.recurse().getElementsByClass(harmony.ChordSymbol)[0].root().name for m in bars]))
 `;
 
+const folderOfMusic21 = () =>
+  execFileSync(python!, ['-c', 'import music21, os; print(os.path.dirname(music21.__file__))'], {
+    encoding: 'utf8',
+  })
+    .trim()
+    .split('\n')
+    .at(-1)!;
+
 /** The roots of the bars as music21 plays them out. */
 function playedOutside(scores: readonly string[]): readonly string[] {
   const files = scores.map((score, i) => {
@@ -48,7 +54,7 @@ function playedOutside(scores: readonly string[]): readonly string[] {
     writeFileSync(file, score);
     return file;
   });
-  const lines = execFileSync(python, ['-c', READ, ...files], { encoding: 'utf8' })
+  const lines = execFileSync(python!, ['-c', READ, ...files], { encoding: 'utf8' })
     .trim()
     .split('\n');
   return lines.map((line) => (JSON.parse(line) as string[]).join(' ').replaceAll('-', 'b'));
@@ -68,7 +74,7 @@ describe('MusicXML read back by ourselves', () => {
   });
 });
 
-describe.skipIf(music21 === null)('music21, where it is installed', () => {
+describe('music21', needsMusic21, () => {
   it('plays out repeats, endings and jumps in the order that we do', () => {
     // With a jump in the score music21 passes by all endings: those charts it reads without their jump.
     const texts = [
@@ -84,9 +90,9 @@ describe.skipIf(music21 === null)('music21, where it is installed', () => {
   });
 });
 
-describe.skipIf(music21 === null)('the MusicXML test suite, where it is installed', () => {
-  const suite = join(music21 ?? '', 'musicxml', 'lilypondTestSuite');
-  const read = (file: string) => readChartFile(readFileSync(join(suite, file)), file, {});
+describe('the MusicXML test suite, which comes inside music21', needsMusic21, () => {
+  const suite = () => join(folderOfMusic21(), 'musicxml', 'lilypondTestSuite');
+  const read = (file: string) => readChartFile(readFileSync(join(suite(), file)), file, {});
   const text = (file: string) => {
     const chart = read(file);
     if (!chart.ok) throw new Error(english(chart.problem));
@@ -96,7 +102,7 @@ describe.skipIf(music21 === null)('the MusicXML test suite, where it is installe
   };
 
   it('is read, or refused with a sentence, to the last file', () => {
-    const files = readdirSync(suite).filter((file) => /\.(?:xml|mxl|musicxml)$/.test(file));
+    const files = readdirSync(suite()).filter((file) => /\.(?:xml|mxl|musicxml)$/.test(file));
     expect(files.length).toBeGreaterThan(100);
     for (const file of files) {
       const chart = read(file);
@@ -116,8 +122,11 @@ describe.skipIf(music21 === null)('the MusicXML test suite, where it is installe
 });
 
 const schema = process.env.LANDFALL_MUSICXML_XSD;
-const xmllint = spawnSync('xmllint', ['--version']).status === 0;
-describe.skipIf(schema === undefined || !xmllint)('the schema, where one is given', () => {
+const needsSchema =
+  schema === undefined
+    ? needs(false, 'LANDFALL_MUSICXML_XSD names no folder with the schema.')
+    : needs(isInstalled('xmllint'), 'xmllint is not installed.');
+describe('the schema', needsSchema, () => {
   it('finds nothing wrong with what we write', () => {
     const forms = listForms().map(({ name }) => {
       const chart = formChart(name, 'Eb');

@@ -6,6 +6,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { needs } from '../needs.ts';
 import { timelineFromBeats } from '../../src/core/chart/build-timeline.ts';
 import { grade } from '../../src/core/grade.ts';
 import { line, SETTINGS } from '../core/grade/line.ts';
@@ -36,16 +37,20 @@ function suspectedOf(solo: number, shiftSeconds: number) {
 }
 
 // Their eighths last 150 to 205 ms (146 to 197 bpm), and they play up to 60 ms behind the beat by themselves.
-describe.skipIf(!present)('the delay of transcribed solos', () => {
-  it.each([1, 2, 3, 4, 5, 6])('solo %i is not suspected as it was played', (solo) => {
-    expect(suspectedOf(solo, 0)).toBeNull();
-  });
+describe(
+  'the delay of transcribed solos',
+  needs(present, 'The transcribed solos are not there: ../shared/solos.'),
+  () => {
+    it.each([1, 2, 3, 4, 5, 6])('solo %i is not suspected as it was played', (solo) => {
+      expect(suspectedOf(solo, 0)).toBeNull();
+    });
 
-  it.each([2, 3, 4, 5, 6])('solo %i is suspected when it is moved by 80 ms', (solo) => {
-    expect(suspectedOf(solo, 0.08)).not.toBeNull();
-  });
+    it.each([2, 3, 4, 5, 6])('solo %i is suspected when it is moved by 80 ms', (solo) => {
+      expect(suspectedOf(solo, 0.08)).not.toBeNull();
+    });
 
-  it('solo 1 can not be: 60 ms late by himself and 80 ms more is 40 ms early for the next eighth', () => {
-    expect(suspectedOf(1, 0.08)).toBeNull();
-  });
-});
+    it('solo 1 can not be: 60 ms late by himself and 80 ms more is 40 ms early for the next eighth', () => {
+      expect(suspectedOf(1, 0.08)).toBeNull();
+    });
+  },
+);

@@ -3,16 +3,16 @@
  * SoX itself reads, and SoX reads our fixtures as we do.
  */
 import { english } from '../english.ts';
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { isInstalled, needs } from '../needs.ts';
 import { collect, readAudio } from '../core/files/collect.ts';
 import { openAudio } from '../../src/core/files/audio.ts';
 import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
 
-const hasSox = spawnSync('sox', ['--version']).status === 0;
 const folder = mkdtempSync(join(tmpdir(), 'landfall-sox-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -37,7 +37,7 @@ function expectSame(ours: Float32Array, theirs: Float32Array) {
   expect(largest).toBeLessThan(2 ** -23);
 }
 
-describe.skipIf(!hasSox)('WAV against SoX', () => {
+describe('WAV against SoX', needs(isInstalled('sox'), 'SoX is not installed.'), () => {
   const kinds = [
     ['unsigned-integer', 8],
     ['signed-integer', 16],

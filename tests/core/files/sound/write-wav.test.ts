@@ -1,8 +1,9 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { isInstalled, needs } from '../../../needs.ts';
 import { fromPcm16, toPcm16 } from '../../../../src/core/files/sound/pcm16.ts';
 import { writeWav } from '../../../../src/core/files/sound/write-wav.ts';
 
@@ -37,9 +38,8 @@ describe('writeWav', () => {
     expect([2048, 2052, 2060, 2076].map((at) => bytes.readUInt32LE(at))).toEqual([28, 1, 441, 441]);
   });
 
-  // Outside: SoX, where it is installed.
-  const sox = spawnSync('sox', ['--version']).status === 0;
-  it.skipIf(!sox)('is read by SoX with every sample in place', () => {
+  // Outside: SoX.
+  it('is read by SoX with every sample in place', needs(isInstalled('sox'), 'SoX is not installed.'), () => {
     const folder = mkdtempSync(join(tmpdir(), 'landfall-wav-'));
     try {
       for (const cue of [null, 441]) {
