@@ -22,6 +22,8 @@ import { readChartFile } from '../../src/core/files/charts/read-chart-file.ts';
 import { writeMusicXml } from '../../src/core/files/charts/write-musicxml.ts';
 import { readMusicXml } from '../../src/core/files/charts/read-musicxml.ts';
 import { chartOf } from '../core/chart/charts.ts';
+import { writeScore } from '../../src/core/notation/write-score.ts';
+import { PAGES } from '../core/notation/scores.ts';
 import { roadmaps } from '../core/chart/roadmaps.ts';
 import { chartTexts } from '../core/band/forms.ts';
 
@@ -146,6 +148,11 @@ describe('the schema', needsSchema, () => {
       const file = join(folder, `schema${i}.musicxml`);
       writeFileSync(file, writeMusicXml({ ...chart, swing: null }));
       return file;
+    });
+    PAGES.forEach(({ page }, i) => {
+      const file = join(folder, `page${i}.musicxml`);
+      writeFileSync(file, writeScore(page(), { title: 'A take', part: 'A part' }));
+      files.push(file);
     });
     const { status, stderr } = spawnSync(
       'xmllint',

@@ -193,6 +193,7 @@ function signsOf(
           tuplet: group && {
             actual: group.actual,
             normal: group.normal,
+            part: group.part,
             starts: from === group.fromTicks,
             stops: to === group.toTicks,
           },

@@ -16,6 +16,8 @@ export interface Ratio {
 
 /** The group that a written note belongs to, where it is no plain division of the beat. */
 export interface InTuplet extends Ratio {
+  /** One of the `actual` notes. */
+  readonly part: ValueName;
   /** Whether the group begins or ends with this note or rest. */
   readonly starts: boolean;
   readonly stops: boolean;

@@ -2,7 +2,7 @@
 import type { Grid } from './beat-grids.ts';
 import type { Value } from './metric-levels.ts';
 import { valueOf } from './metric-levels.ts';
-import { TICKS_PER_QUARTER, type Ratio } from './score.ts';
+import { TICKS_PER_QUARTER, type Ratio, type ValueName } from './score.ts';
 
 /** A stretch whose signs form one group. */
 export interface Group extends Ratio {
@@ -11,6 +11,8 @@ export interface Group extends Ratio {
   readonly toTicks: number;
   /** Length of one of its parts as it sounds. */
   readonly partTicks: number;
+  /** The same as it is written. */
+  readonly part: ValueName;
 }
 
 /**
@@ -28,11 +30,15 @@ export function groupOf(grid: Grid, beat: number, beatTicks: number): Group | nu
   const ratio = ratioOf(grid, beatTicks);
   if (ratio === null) return null;
   const ticks = grid.beats * beatTicks;
+  const partTicks = ticks / grid.parts;
+  const part = valueOf((partTicks * ratio.actual) / ratio.normal)?.value;
+  if (part === undefined) throw new Error(`a group of ${grid.parts} has no value for its parts`);
   return {
     ...ratio,
     fromTicks: beat * beatTicks,
     toTicks: beat * beatTicks + ticks,
-    partTicks: ticks / grid.parts,
+    partTicks,
+    part,
   };
 }
 
