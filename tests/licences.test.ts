@@ -21,6 +21,7 @@ describe('what ships', () => {
   });
 
   it('carries the copyright lines of the typefaces and of the sounds', () => {
+    expect(text).toContain('Steinberg Media Technologies');
     expect(text).toContain('Besley Project Authors');
     expect(text).toContain('Atkinson Hyperlegible Next Project Authors');
     expect(text).toContain(

@@ -40,6 +40,7 @@ export function licencesText(): string {
   const parts = [
     ['Landfall', `${read('LICENSE')}\n\n${read('NOTICE')}`],
     ['The sounds', read('src/audio/kit/LICENSE-kit.txt')],
+    ['The signs of music', read('src/ui/notation/LICENSE-music-font.txt')],
     ...SHIPPED.map((name) => [name, licenceOf(name)] as const),
   ] as const;
   return parts.map(([name, text]) => `${'='.repeat(72)}\n${name}\n${'='.repeat(72)}\n\n${text}\n`).join('\n');

@@ -1,6 +1,10 @@
-/** The pages that stand beside playing: the one over days, and the help, which lies over whatever page there is. */
+/**
+ * The pages that stand beside playing: the one over days, the line written out in place of its review, and the help, which
+ * lies over whatever page there is.
+ */
 export class Pages {
   #progress = $state.raw(false);
+  #written = $state.raw(false);
   #help = $state.raw<string | null>(null);
 
   /** Whether the page over days stands in place of the open page. */
@@ -11,6 +15,15 @@ export class Pages {
   /** Where the help is open: the id of an entry, '' for its beginning; null while it is closed. */
   get help(): string | null {
     return this.#help;
+  }
+
+  /** Whether the line stands written out in place of the review of its take. */
+  get written(): boolean {
+    return this.#written;
+  }
+
+  showWritten(shown: boolean): void {
+    this.#written = shown;
   }
 
   showProgress(shown: boolean): void {

@@ -7,7 +7,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import { marked } from './again.ts';
-import { exportFile, type ExportPart } from './export-files.ts';
+import { exportFile, type ExportFile, type ExportPart } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { gradeAndKeep } from './grade-and-keep.ts';
 import { withMessage, withoutMessage } from './messages.ts';
@@ -114,6 +114,11 @@ export abstract class ReviewSession {
   save(part: ExportPart): void {
     const file = this.phaseNow.kind === 'review' ? exportFile(this.phaseNow.review, part) : null;
     if (file !== null) this.ports.files.save(file.blob, file.fileName);
+  }
+
+  /** Downloads a file that a page has made. */
+  saveMade({ blob, fileName }: ExportFile): void {
+    this.ports.files.save(blob, fileName);
   }
 
   /** What the player says of a note of the take in review; it is graded again in place. */

@@ -2038,6 +2038,25 @@ export const de: Words = {
     copied: 'Kopiert',
   },
 
+  notation: {
+    title: 'Ausgeschrieben',
+    back: 'Zurück zum Take',
+    thisPage: 'Diese Seite',
+    score: 'Partitur (MusicXML)',
+    picture: 'Bild (SVG)',
+    print: 'Drucken',
+    degrees: 'Stufen',
+    degreesWhy: 'Unter jedem Ton, was er zu seinem Akkord ist.',
+    tab: 'Tabulatur',
+    tabWhy: 'Saiten und Bünde, für die sich die Hand am wenigsten bewegt.',
+    bars: ({ from, to }) => (from === to ? `Takt ${from}` : `Takt ${from} bis ${to}`),
+    noNotes:
+      'Es gibt keinen Ton zu schreiben: In diesem Take wurde keiner sicher genug gehört, um zu zählen.',
+    failed:
+      'Die Notenseite ließ sich nicht zeichnen. Die Partitur als MusicXML kann trotzdem gespeichert werden.',
+    quantised: 'Der Rhythmus ist auf Lesbares gerundet; geswingte Achtel stehen gerade.',
+  },
+
   // Der Soundcheck.
   soundCheck: {
     title: 'Soundcheck',

@@ -2419,6 +2419,25 @@ export const en = {
     copied: 'Copied',
   },
 
+  // The line written out as notes: src/ui/notation.
+  notation: {
+    title: 'Written out',
+    back: 'Back to the take',
+    thisPage: 'This page',
+    score: 'Score (MusicXML)',
+    picture: 'Picture (SVG)',
+    print: 'Print',
+    degrees: 'Degrees',
+    degreesWhy: 'Under each note, what it is to its chord.',
+    tab: 'Tablature',
+    tabWhy: 'Strings and frets that need the least motion of the hand.',
+    bars: ({ from, to }: { from: number; to: number }) =>
+      from === to ? `Bar ${from}` : `Bars ${from} to ${to}`,
+    noNotes: 'There is no note to write: in this take no note was heard surely enough to count.',
+    failed: 'The page of notes could not be drawn. The score as MusicXML can still be saved.',
+    quantised: 'The rhythm is rounded to what can be read; swung eighths are written straight.',
+  },
+
   // The sound check.
   soundCheck: {
     title: 'Sound check',

@@ -13,4 +13,6 @@ export interface PlayAgain {
   ontry(bars: BarsToTry): void;
   /** Ends a trial of bars, and plays the whole form. */
   onwhole(): void;
+  /** Shows the line written out as notes. */
+  onwritten(): void;
 }
