@@ -24,11 +24,14 @@ export function writtenTake(review: Written, pitch: 'written' | 'concert'): Writ
   });
 }
 
-/** The same as a file that programs for notation open. */
-export function scoreFile(review: Written, pitch: 'written' | 'concert'): ExportFile {
+/**
+ * The page as a file that programs for notation open.
+ * @param title of the take, as its player reads it
+ */
+export function scoreFile(review: Written, page: WrittenPage, title: string): ExportFile {
   const { details } = review;
-  const score = writeScore(writtenTake(review, pitch), {
-    title: details.name || details.title,
+  const score = writeScore(page, {
+    title,
     part: instrumentIn(review)?.name ?? '',
   });
   return {

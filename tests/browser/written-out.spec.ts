@@ -1,0 +1,89 @@
+/** The demo take written out: drawn, accessible by day and by night, at a telephone's width, on paper, and as files. */
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { readMusicXml } from '../../src/core/files/charts/read-musicxml.ts';
+import { english } from '../english.ts';
+import { expect, test } from './app.ts';
+import { demoButton, download, expectAccessible, untilReview } from './screens.ts';
+
+async function writeOut(page: Page): Promise<void> {
+  await demoButton(page).click();
+  await untilReview(page);
+  await page.getByRole('button', { name: 'Written out' }).click();
+  await expect(page.locator('.screen svg').first()).toBeVisible({ timeout: 20_000 });
+}
+
+const linesOf = (page: Page) => page.locator('.screen').getByRole('img');
+
+test('the demo take is written out, read by axe, and left again', async ({ openApp }) => {
+  const { page, faults, strangers } = await openApp();
+  await writeOut(page);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Demo take');
+  await expect(linesOf(page).first()).toHaveAttribute('aria-label', /^Bars 1 to \d+$/);
+  // The line's tablature and degrees can be put away.
+  const frets = page.locator('.screen .fret');
+  const degrees = page.locator('.screen .degree');
+  expect(await frets.count()).toBeGreaterThan(20);
+  expect(await degrees.count()).toBeGreaterThan(20);
+  await page.getByRole('checkbox', { name: 'Tablature' }).uncheck();
+  await expect(frets).toHaveCount(0);
+  await page.getByRole('checkbox', { name: 'Degrees' }).uncheck();
+  await expect(degrees).toHaveCount(0);
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    await expectAccessible(page);
+  }
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('button', { name: 'Hear the take' })).toBeVisible();
+  expect(faults).toEqual([]);
+  expect(strangers).toEqual([]);
+});
+
+test('a narrow screen has fewer bars in a line, and nothing beside it', async ({ openApp }) => {
+  const { page } = await openApp();
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await writeOut(page);
+  const wide = await linesOf(page).count();
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expect.poll(() => linesOf(page).count()).toBeGreaterThan(wide);
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(over).toBeLessThanOrEqual(0);
+});
+
+test('on paper it is black on white, without buttons, by night too', async ({ openApp }) => {
+  const { page } = await openApp();
+  await writeOut(page);
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+  await expect(page.locator('.paper svg').first()).toBeVisible();
+  await expect(page.locator('.screen')).toBeHidden();
+  await expect(page.getByRole('button', { name: 'Print' })).toBeHidden();
+  await expect(page.getByText(/landings/).first()).toBeVisible();
+  const inks = await page
+    .locator('.paper svg')
+    .first()
+    .evaluate((svg) => getComputedStyle(svg).color);
+  expect(inks).toBe('rgb(0, 0, 0)');
+});
+
+test('it leaves as a score that our own reader opens, and as a picture that is whole in itself', async ({
+  openApp,
+}) => {
+  const { page } = await openApp();
+  await writeOut(page);
+  const score = await download(page, 'Score (MusicXML)');
+  expect(score.name).toMatch(/^landfall .*\.musicxml$/);
+  const read = readMusicXml(readFileSync(score.path, 'utf8'), score.name);
+  if (!read.ok) throw new Error(english(read.problem));
+  const bars = read.value.chart.sections.flatMap((section) => section.bars);
+  expect(bars.slice(0, 3).map((bar) => bar.chords[0]?.chord?.symbol)).toEqual(['D7', 'G7', 'D7']);
+  const picture = await download(page, 'Picture (SVG)');
+  const svg = readFileSync(picture.path, 'utf8');
+  expect(svg).toContain('data:font/woff2;base64,');
+  // Nothing is asked for from outside: names of namespaces alone begin with http.
+  expect(svg.replaceAll(/xmlns(:\w+)?="[^"]*"/g, '')).not.toContain('http');
+  const parsed = await page.evaluate(
+    (text) => new DOMParser().parseFromString(text, 'image/svg+xml').querySelectorAll('parsererror').length,
+    svg,
+  );
+  expect(parsed).toBe(0);
+});
