@@ -116,24 +116,41 @@ export function heightOf(strip: Strip, midi: number): NoteHeight {
   return { y, beyond: null };
 }
 
-/** The part of a strip that is drawn. */
-export interface StripPage {
-  readonly fromPx: number;
-  readonly widthPx: number;
+/**
+ * A stretch of whole bars that is drawn once and stays as it is while it is in sight: what comes into sight draws only
+ * itself. A note belongs to the tile in which it begins.
+ */
+export interface Tile {
+  /** Of all tiles of the strip, from 0. */
+  readonly index: number;
   readonly fromBeat: number;
   readonly toBeat: number;
 }
 
-/** A window of two halves and one half to either side, so that the next half can be drawn before it is seen. */
-export function pageOf(strip: Strip, leftPx: number, halfPx: number): StripPage {
-  const fromPx = Math.max(0, leftPx - halfPx);
-  const toPx = Math.max(fromPx + 1, Math.min(widthOf(strip), leftPx + 4 * halfPx));
-  return {
-    fromPx,
-    widthPx: toPx - fromPx,
-    fromBeat: beatOf(strip, fromPx),
-    toBeat: beatOf(strip, toPx),
-  };
+/** About so wide: drawn well within a frame, and only a few are in sight. */
+const TILE_PX = 200;
+
+/**
+ * The tiles that can be seen through a window, with one more to either side, so that none is missing before it is drawn.
+ * @param earliestBeat a tile with a note that is still in sight begins here, or null
+ */
+export function tilesIn(
+  strip: Strip,
+  beatsPerBar: number,
+  { leftPx, windowPx }: { readonly leftPx: number; readonly windowPx: number },
+  earliestBeat: number | null = null,
+): readonly Tile[] {
+  const beats = beatsPerBar * Math.max(1, Math.round(TILE_PX / (beatsPerBar * strip.beatPx)));
+  const indexAt = (beat: number) => Math.floor((beat - strip.firstBeat) / beats);
+  const last = Math.max(0, Math.ceil((strip.lastBeat - strip.firstBeat) / beats) - 1);
+  const within = (index: number) => Math.min(last, Math.max(0, index));
+  const left = within(indexAt(beatOf(strip, leftPx)) - 1);
+  const from = earliestBeat === null ? left : Math.min(left, within(indexAt(earliestBeat)));
+  const to = within(indexAt(beatOf(strip, leftPx + windowPx)) + 1);
+  return Array.from({ length: to - from + 1 }, (_, i) => {
+    const fromBeat = strip.firstBeat + (from + i) * beats;
+    return { index: from + i, fromBeat, toBeat: Math.min(strip.lastBeat, fromBeat + beats) };
+  });
 }
 
 export const widthOf = (strip: Strip): number => xOf(strip, strip.lastBeat);
@@ -153,15 +170,17 @@ const STAY = 0.55;
 /**
  * The pen's path through the notes: it stays on each, then swings over to the next unless a rest lies between.
  * Two paths, because the pen presses where the chord names the tone.
+ * @param after the note to which the pen goes on from the last one
  */
 export function penPaths(
   strip: Strip,
   notes: readonly ReportNote[],
+  after?: ReportNote,
 ): { readonly thin: string; readonly thick: string } {
   let thin = '';
   let thick = '';
   for (const [i, note] of notes.entries()) {
-    const next = notes[i + 1];
+    const next = notes[i + 1] ?? after;
     const joined = next !== undefined && next.beat - note.endBeat < LIFT_BEATS;
     const x = xOf(strip, note.beat);
     const { y } = heightOf(strip, note.midi);

@@ -3,7 +3,6 @@ import { parseChord } from '../../../src/core/music/parse-chord.ts';
 import type { ReportNote } from '../../../src/core/take/schema.ts';
 import {
   barsBetween,
-  pageOf,
   beatOf,
   lostStretchesOn,
   notesBetween,
@@ -11,6 +10,7 @@ import {
   chordToneLines,
   heightOf,
   stripFor,
+  tilesIn,
   widthOf,
   xOf,
   yOf,
@@ -108,6 +108,13 @@ describe('the pen', () => {
     expect(thin.match(/C/g)).toHaveLength(2);
     expect(thin.match(/H/g)).toHaveLength(2);
   });
+
+  it('drawn piece by piece draws the same as at once', () => {
+    const whole = penPaths(strip, notes);
+    const [one, two] = [penPaths(strip, notes.slice(0, 2), notes[2]), penPaths(strip, notes.slice(2))];
+    expect(one.thin + two.thin).toBe(whole.thin);
+    expect(one.thick + two.thick).toBe(whole.thick);
+  });
 });
 
 describe('the lines of the chord tones', () => {
@@ -136,16 +143,40 @@ describe('barsBetween', () => {
   });
 });
 
-describe('pageOf', () => {
+describe('tilesIn', () => {
   const strip = stripFor(notes, 400, 4, 64, 300);
 
-  it('holds the window wherever it stands, half a window to either side, and nothing beyond the strip', () => {
-    for (let left = 0; left < widthOf(strip) - 1200; left += 97) {
-      const page = pageOf(strip, Math.floor(left / 600) * 600, 600);
-      expect(page.fromPx).toBeLessThanOrEqual(left);
-      expect(page.fromPx + page.widthPx).toBeGreaterThanOrEqual(Math.min(left + 1200, widthOf(strip)));
-      expect(page.fromPx + page.widthPx).toBeLessThanOrEqual(widthOf(strip));
-      expect(beatOf(strip, page.fromPx)).toBeCloseTo(page.fromBeat, 9);
+  it('covers the window wherever it stands, in whole bars, without a gap, and nothing beyond the strip', () => {
+    for (let leftPx = 0; leftPx < widthOf(strip) - 1200; leftPx += 97) {
+      const tiles = tilesIn(strip, 4, { leftPx, windowPx: 1200 });
+      expect(xOf(strip, tiles[0]!.fromBeat)).toBeLessThanOrEqual(
+        Math.max(leftPx, xOf(strip, strip.firstBeat)),
+      );
+      expect(xOf(strip, tiles.at(-1)!.toBeat)).toBeGreaterThanOrEqual(
+        Math.min(leftPx + 1200, widthOf(strip)),
+      );
+      expect(tiles.at(-1)!.toBeat).toBeLessThanOrEqual(strip.lastBeat);
+      for (const [i, { fromBeat, toBeat }] of tiles.entries()) {
+        expect(fromBeat % 4 === 0).toBe(true);
+        if (i > 0) expect(fromBeat).toBe(tiles[i - 1]!.toBeat);
+        expect(toBeat).toBeGreaterThan(fromBeat);
+      }
+      // A window's worth and three tiles of 256 px at most, however long the take is.
+      expect(tiles.length).toBeLessThanOrEqual(Math.ceil(1200 / 256) + 3);
     }
+  });
+
+  it('keeps its tiles while the window moves: each is drawn once', () => {
+    const one = tilesIn(strip, 4, { leftPx: 3000, windowPx: 1200 });
+    const other = tilesIn(strip, 4, { leftPx: 3200, windowPx: 1200 });
+    const same = other.filter(({ index }) => one.some((tile) => tile.index === index));
+    expect(same.length).toBeGreaterThanOrEqual(other.length - 1);
+    for (const tile of same) expect(one).toContainEqual(tile);
+  });
+
+  it('goes back to where a long note begins that still sounds', () => {
+    const tiles = tilesIn(strip, 4, { leftPx: 9000, windowPx: 1200 }, 40);
+    expect(tiles[0]!.fromBeat).toBeLessThanOrEqual(40);
+    expect(tiles[0]!.toBeat).toBeGreaterThan(40);
   });
 });

@@ -1,0 +1,115 @@
+/**
+ * The review of a ten-minute take with three thousand notes, at 60 frames a second: how much processor time the page's
+ * own thread takes for each frame, from a trace of the browser. Processor time and shares of frames are compared, never
+ * the clock on the wall: other programs on the machine do not count.
+ */
+import type { CDPSession, Page } from '@playwright/test';
+import { expect, test } from './app.ts';
+import { gradeOpened, openRecording, untilReview } from './screens.ts';
+
+const FRAME_MS = 1000 / 60;
+/** What browsers call a long task. */
+const LONG_MS = 50;
+
+interface Traced {
+  /** Processor time of each task of the page's thread, ms. */
+  readonly tasksMs: readonly number[];
+}
+
+interface TraceEvent {
+  readonly name: string;
+  readonly ph: string;
+  readonly pid: number;
+  readonly tid: number;
+  /** Processor time of the thread, microseconds. */
+  readonly tdur?: number;
+  readonly args: { readonly name?: string };
+}
+
+async function traced(session: CDPSession, act: () => Promise<unknown>): Promise<Traced> {
+  const events: TraceEvent[] = [];
+  const collect = ({ value }: { value: unknown[] }) => void events.push(...(value as TraceEvent[]));
+  session.on('Tracing.dataCollected', collect);
+  const complete = new Promise((resolve) => session.once('Tracing.tracingComplete', resolve));
+  await session.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories: ['devtools.timeline', 'disabled-by-default-devtools.timeline'] },
+  });
+  await act();
+  await session.send('Tracing.end');
+  await complete;
+  session.off('Tracing.dataCollected', collect);
+  const threads = new Set(
+    events
+      .filter(({ name, args }) => name === 'thread_name' && args.name === 'CrRendererMain')
+      .map(({ pid, tid }) => `${pid} ${tid}`),
+  );
+  const own = events.filter(({ pid, tid }) => threads.has(`${pid} ${tid}`));
+  return {
+    tasksMs: own
+      .filter(({ name, ph, tdur }) => name === 'RunTask' && ph === 'X' && tdur !== undefined)
+      .map(({ tdur = 0 }) => tdur / 1000),
+  };
+}
+
+/** An even run over an octave, five notes a second: the same at every length. */
+function run(notes: number): Buffer {
+  const scale = [57, 59, 61, 62, 64, 66, 68, 69, 71, 73, 74, 76];
+  const rows = Array.from(
+    { length: notes },
+    (_, i) => `${(i / 5).toFixed(3)},0.17,${scale[(i * 5 + ((i * i) % 7)) % 12]}`,
+  );
+  return Buffer.from(['onset,duration,pitch', ...rows].join('\n'));
+}
+
+async function reviewOf(page: Page, notes: number): Promise<void> {
+  await openRecording(page, { name: 'line.csv', mimeType: 'text/csv', buffer: run(notes) });
+  await gradeOpened(page);
+  await untilReview(page);
+  await page.waitForTimeout(1000);
+}
+
+const FRAMES = 180;
+/** Three seconds of scrolling, 40 px a frame: across six windows of the line. */
+const scrolled = (page: Page) =>
+  page.evaluate(async (frames) => {
+    const scroller = document.querySelector('[role=listbox]')!.closest('.scroller')!;
+    scroller.scrollLeft = 0;
+    for (let frame = 1; frame <= frames; frame++) {
+      scroller.scrollLeft = 40 * frame;
+      await new Promise(requestAnimationFrame);
+    }
+  }, FRAMES);
+
+const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
+const over = ({ tasksMs }: Traced, ms: number) => tasksMs.filter((task) => task > ms).length;
+
+test('three thousand notes scroll and play at 60 frames a second, as six hundred do', async ({
+  openApp,
+}) => {
+  test.setTimeout(180_000);
+  const { page, context } = await openApp();
+  const session = await context.newCDPSession(page);
+  await reviewOf(page, 600);
+  const few = await traced(session, () => scrolled(page));
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  await reviewOf(page, 3000);
+  await expect(page.getByText(/\b3000\snotes\b/).first()).toBeVisible();
+  const many = await traced(session, () => scrolled(page));
+  const told = (name: string, { tasksMs }: Traced) =>
+    `${name}: ${FRAMES} frames, ${sum(tasksMs).toFixed(0)} ms, longest ${Math.max(...tasksMs).toFixed(1)} ms, ` +
+    `${tasksMs.filter((ms) => ms > FRAME_MS).length} over a frame`;
+  test
+    .info()
+    .annotations.push(
+      { type: 'measured', description: told('600 notes scrolled', few) },
+      { type: 'measured', description: told('3000 notes scrolled', many) },
+    );
+  // Only what is in sight is drawn: five times the notes do not take twice the time.
+  expect(sum(many.tasksMs)).toBeLessThan(2 * sum(few.tasksMs));
+  expect(over(many, LONG_MS)).toBe(0);
+  expect(over(many, FRAME_MS)).toBeLessThanOrEqual(0.05 * FRAMES);
+  expect(sum(many.tasksMs)).toBeLessThan(0.75 * FRAME_MS * FRAMES);
+  // As few elements as a window holds, not as many as the take has notes.
+  expect(await page.getByRole('option').count()).toBeLessThan(300);
+});
