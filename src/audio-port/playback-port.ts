@@ -3,7 +3,8 @@ import type { RoundPlayer } from '../audio/backing/round-player.ts';
 import { createBandPlayer } from '../audio/band/band-player.ts';
 import { wake } from '../audio/base/context.ts';
 import { bandAlong, roundAlong, slowedRound, type Along } from '../audio/playback/along.ts';
-import { createTakePlayer } from '../audio/playback/take-player.ts';
+import { createNotesLine, type NotesToPlay } from '../audio/playback/notes-line.ts';
+import { createLinePlayer, createTakePlayer } from '../audio/playback/take-player.ts';
 import { demoChart, demoKey, demoProgram, demoSettings, demoStrokes } from '../core/band/demo-line.ts';
 import { bandForm } from '../core/band/form.ts';
 import { good } from '../core/base/outcome.ts';
@@ -28,7 +29,11 @@ export function playbackPort(audio: OpenAudio): Pick<AudioPort, 'openPlayer' | '
   return {
     openPlayer: (take, accompaniment) => {
       const companion = accompaniment && openCompanion(audio, accompaniment);
-      const player = createTakePlayer(context, floatSamples(take), take.sampleRate, companion?.along ?? null);
+      const along = companion?.along ?? null;
+      const player =
+        'notes' in take
+          ? notesPlayer(audio, take, along)
+          : createTakePlayer(context, floatSamples(take), take.sampleRate, along);
       return {
         durationSeconds: player.durationSeconds,
         positionSeconds: () => player.positionSeconds(),
@@ -61,6 +66,15 @@ export function playbackPort(audio: OpenAudio): Pick<AudioPort, 'openPlayer' | '
       return samples.ok ? good(demoTake(samples.value, context.sampleRate)) : samples;
     },
   };
+}
+
+function notesPlayer({ context, renderer }: OpenAudio, take: NotesToPlay, along: Along | null) {
+  const line = createNotesLine(
+    take,
+    (notes, seconds, instrument) => renderer.notes(notes, seconds, instrument),
+    context.sampleRate,
+  );
+  return createLinePlayer(context, line, take.durationSeconds, along);
 }
 
 function demoTake(samples: Float32Array<ArrayBuffer>, sampleRate: number): DemoTake {

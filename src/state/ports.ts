@@ -10,6 +10,7 @@ import type { Hop } from '../audio/microphone/hop.ts';
 import type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
 import type { BandClock } from '../audio/base/clock.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
+import type { NotesToPlay } from '../audio/playback/notes-line.ts';
 import type { PlayingSounds } from '../audio/playback/play-sounds.ts';
 import type { TakePlayer } from '../audio/playback/take-player.ts';
 import type { RecordingTempo } from '../core/beats/recording-tempo.ts';
@@ -77,6 +78,7 @@ export interface Accompaniment {
   readonly backing?: BackingRun;
 }
 
+export type { NotesToPlay } from '../audio/playback/notes-line.ts';
 export type { Passage, PlayOrder } from '../audio/playback/take-player.ts';
 export type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
 
@@ -125,7 +127,8 @@ export interface AudioPort {
   openBacking(source: BackingSource): Promise<Outcome<OpenBacking>>;
   /** Renders ahead what will be played, so that it starts at once. */
   prepareBacking(run: BackingRun): void;
-  openPlayer(audio: TakeAudio, band: Accompaniment | null): OpenPlayer;
+  /** Notes are rendered on a sound of the kit while they play. */
+  openPlayer(line: TakeAudio | NotesToPlay, band: Accompaniment | null): OpenPlayer;
   /** The moment of the audio clock that reaches the ear now, in seconds. */
   heardSeconds(): number;
   /** The round trip where no sound check has measured it: see `assumedRoundTripSeconds` in core/take/round-trip.ts. */

@@ -1,10 +1,8 @@
 /** Opens the playback of a take: its sound, or its notes rendered on the kit, and the band as it played. */
-import { good } from '../core/base/outcome.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { accompaniment, type Review } from './phase.ts';
 import { Playback } from './playback.svelte.ts';
 import type { AudioPort, BackingsPort, BandLevels, FramesPort } from './ports.ts';
-import { RenderedPlayer } from './rendered-player.ts';
 import { backingRun, backingSource } from './chosen-backing.ts';
 
 /** @param usual the band's levels for takes of before they were kept */
@@ -30,13 +28,11 @@ export function openTakePlayback(
       backing: backingRun(backing, backingSource(backings, backing), review.timeline.beatsPerBar),
     }),
   };
-  const player =
+  const line =
     content.kind === 'sound'
-      ? audio.openPlayer(content.audio, band)
-      : new RenderedPlayer(content.durationSeconds, async () => {
-          const sound = await audio.renderNotes(content.notes, content.durationSeconds, details.instrument);
-          return sound.ok ? good(audio.openPlayer(sound.value, band)) : sound;
-        });
+      ? content.audio
+      : { notes: content.notes, durationSeconds: content.durationSeconds, instrument: details.instrument };
+  const player = audio.openPlayer(line, band);
   // An opened recording may have a band of its own in it; a second band would clash with it.
   const withBand = !(details.source === 'recording' && content.kind === 'sound');
   const render = (notes: readonly HeardNote[], seconds: number) =>

@@ -47,7 +47,9 @@ export function fakeContext(sampleRate = 48_000): FakeContext {
     },
     createBuffer: (_: number, length: number, rate: number) => ({
       duration: length / rate,
+      sampleRate: rate,
       copyToChannel: () => undefined,
+      getChannelData: () => new Float32Array(length),
     }),
   };
   class Source {

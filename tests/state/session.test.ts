@@ -333,7 +333,7 @@ describe('other ways to a review', () => {
     expect(review.report.source).toEqual({ kind: 'notes', durationSeconds: 5.9, sampleRate: null });
     expect(review.report.landings.map(({ role }) => role)).toEqual(['third', 'third']);
     await w.session.playback!.play();
-    expect(w.rendered).toHaveLength(1);
+    expect(w.notesOpened).toHaveLength(1);
     // Nothing else would be heard with it: the band plays along.
     expect(w.session.playback!.mix).toBe('both');
     w.session.save('line');

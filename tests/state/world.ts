@@ -16,6 +16,7 @@ import type {
   Accompaniment,
   AudioPort,
   InputEvents,
+  NotesToPlay,
   OpenPlayer,
   PlayOrder,
   SettingsPort,
@@ -113,6 +114,8 @@ export async function world(
   const accompaniments: (Accompaniment | null)[] = [];
   const saved: { blob: Blob; fileName: string }[] = [];
   const workers: InProcessWorker[] = [];
+  /** Takes of notes that were opened to be played. */
+  const notesOpened: NotesToPlay[] = [];
   /** What was given to the kit to play. */
   const rendered: (readonly HeardNote[])[] = [];
   /** Whether each band was mixed to mono. */
@@ -178,7 +181,10 @@ export async function world(
     },
     openPlayer: (sound, band) => {
       accompaniments.push(band);
-      const player = new FakePlayer(sound.samples.length / sound.sampleRate);
+      if ('notes' in sound) notesOpened.push(sound);
+      const player = new FakePlayer(
+        'notes' in sound ? sound.durationSeconds : sound.samples.length / sound.sampleRate,
+      );
       players.push(player);
       return player;
     },
@@ -308,6 +314,7 @@ export async function world(
     inMono,
     players,
     rendered,
+    notesOpened,
     accompaniments,
     saved,
     settings,

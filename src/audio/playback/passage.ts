@@ -29,8 +29,8 @@ export const isSamePassage = (ready: ReadyPassage | null, passage: Passage, spee
   ready.passage.line === passage.line;
 
 export interface TakeToCut {
-  readonly samples: Float32Array<ArrayBuffer>;
-  readonly sampleRate: number;
+  /** As it was played; null where that is made piece by piece. */
+  readonly buffer: AudioBuffer | null;
   readonly slow: SlowLine;
   readonly along: Along | null;
 }
@@ -38,7 +38,7 @@ export interface TakeToCut {
 /** Both sounds at once: the band is rendered while the line is slowed. */
 export async function makePassage(
   context: BaseAudioContext,
-  { samples, sampleRate, slow, along }: TakeToCut,
+  { buffer, slow, along }: TakeToCut,
   passage: Passage,
   speed: number,
 ): Promise<Outcome<ReadyPassage>> {
@@ -46,11 +46,8 @@ export async function makePassage(
   const [line, band] = await Promise.all([
     passage.line !== undefined
       ? good(passage.line)
-      : speed === 1
-        ? good({
-            samples: samples.slice(Math.round(fromSeconds * sampleRate), Math.round(toSeconds * sampleRate)),
-            sampleRate,
-          })
+      : speed === 1 && buffer !== null
+        ? good(cut(buffer, passage))
         : slowed(slow, passage, speed, context.sampleRate),
     along?.passage(passage, speed) ?? good(null),
   ]);
@@ -63,6 +60,14 @@ export async function makePassage(
     line: bufferOf(context, [line.value.samples], line.value.sampleRate, seconds),
     band: band.value && bandBuffer(context, band.value, seconds),
   });
+}
+
+function cut(buffer: AudioBuffer, { fromSeconds, toSeconds }: Stretch) {
+  const { sampleRate } = buffer;
+  const samples = buffer
+    .getChannelData(0)
+    .slice(Math.round(fromSeconds * sampleRate), Math.round(toSeconds * sampleRate));
+  return { samples, sampleRate };
 }
 
 async function slowed(

@@ -50,7 +50,7 @@ type Ready =
       readonly kind: 'slow';
       readonly begin: (start: { atContextSeconds: number; onended(): void }) => SoundingLine;
     }
-  | { readonly kind: 'whole' };
+  | { readonly kind: 'whole'; readonly buffer: AudioBuffer };
 
 /** A player for mono samples, at whatever rate they were recorded. What plays along stays the caller's. */
 export function createTakePlayer(
@@ -62,6 +62,29 @@ export function createTakePlayer(
 ): TakePlayer {
   const buffer = context.createBuffer(1, Math.max(1, samples.length), sampleRate);
   buffer.copyToChannel(samples, 0);
+  return createPlayer(context, { durationSeconds: buffer.duration, buffer, slow }, along);
+}
+
+/** A player for a line that is made while it plays. */
+export const createLinePlayer = (
+  context: AudioContext,
+  line: SlowLine,
+  durationSeconds: number,
+  along: Along | null = null,
+): TakePlayer => createPlayer(context, { durationSeconds, buffer: null, slow: line }, along);
+
+interface Line {
+  readonly durationSeconds: number;
+  /** As it was played; null where that is made piece by piece, as it is at another speed. */
+  readonly buffer: AudioBuffer | null;
+  readonly slow: SlowLine;
+}
+
+function createPlayer(
+  context: AudioContext,
+  { durationSeconds, buffer, slow }: Line,
+  along: Along | null,
+): TakePlayer {
   const level = context.createGain();
   level.connect(context.destination);
   let run: Run | null = null;
@@ -72,7 +95,7 @@ export function createTakePlayer(
   /** The passage made last: a loop that is paused and played again is not made again. */
   let made: ReadyPassage | null = null;
 
-  const within = (seconds: number) => Math.min(buffer.duration, Math.max(0, seconds));
+  const within = (seconds: number) => Math.min(durationSeconds, Math.max(0, seconds));
   const position = (contextSeconds: number) => {
     if (!run) return restSeconds;
     const { startSeconds, order } = run;
@@ -96,15 +119,15 @@ export function createTakePlayer(
   const prepare = async ({ fromSeconds, speed, passage }: PlayOrder): Promise<Outcome<Ready>> => {
     if (passage !== null) {
       if (made !== null && isSamePassage(made, passage, speed)) return good({ kind: 'passage', ready: made });
-      const ready = await makePassage(context, { samples, sampleRate, slow, along }, passage, speed);
+      const ready = await makePassage(context, { buffer, slow, along }, passage, speed);
       return ready.ok ? good({ kind: 'passage', ready: (made = ready.value) }) : ready;
     }
     const [ready, first] = await Promise.all([
       along?.prepare(fromSeconds, speed) ?? good(undefined),
-      speed === 1 ? null : firstPiece(slow, fromSeconds, buffer.duration, speed),
+      speed === 1 && buffer !== null ? null : firstPiece(slow, fromSeconds, durationSeconds, speed),
     ]);
     if (!ready.ok) return ready;
-    if (first === null) return good({ kind: 'whole' });
+    if (first === null) return good({ kind: 'whole', buffer: buffer! });
     if (!first.ok) return first;
     const { piece, next } = first.value;
     return good({ kind: 'slow', begin: (start) => playPieces(context, level, piece, next, start) });
@@ -141,12 +164,12 @@ export function createTakePlayer(
     const line =
       ready.kind === 'slow'
         ? ready.begin(start)
-        : playBuffer(context, level, buffer, { ...start, fromSeconds, loops: false });
+        : playBuffer(context, level, ready.buffer, { ...start, fromSeconds, loops: false });
     run = { line, band: null, startSeconds: atContextSeconds, order };
   };
 
   return {
-    durationSeconds: buffer.duration,
+    durationSeconds,
     get playing() {
       return run !== null;
     },
@@ -154,7 +177,7 @@ export function createTakePlayer(
     play: async (asked) => {
       halt();
       const own = ++turn;
-      const order = placed(asked, buffer.duration);
+      const order = placed(asked, durationSeconds);
       restSeconds = order.fromSeconds;
       const ready = await prepare(order);
       if (!ready.ok) return ready;
