@@ -181,7 +181,7 @@ function bandOrder(given: Given): BandOrder {
   };
 }
 
-const SCHEMAS = ['report', 'sheet'] as const;
+const SCHEMAS = ['report', 'sheet', 'take'] as const;
 
 function schemaOrder([asked = 'report', ...more]: readonly string[]): Order {
   const of = SCHEMAS.find((name) => name === asked);

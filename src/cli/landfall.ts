@@ -6,6 +6,7 @@ import { isMainThread } from 'node:worker_threads';
 import { version } from '../../package.json';
 import { listForms } from '../core/chart/forms.ts';
 import { sheetJsonSchema } from '../core/lesson/json-schema.ts';
+import { takeJsonJsonSchema } from '../core/take-file/schema.ts';
 import { reportJsonSchema } from '../core/report/json-schema.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import { wordsOf, type Language } from '../core/words/languages.ts';
@@ -28,6 +29,9 @@ import { gradeFile } from './grade-command.ts';
 import { languageIn } from './language.ts';
 import { showBatchProgress, showProgress } from './progress.ts';
 import { helpPage } from './usage.ts';
+
+/** The JSON Schemas that are printed. */
+const SCHEMAS = { report: reportJsonSchema, sheet: sheetJsonSchema, take: takeJsonJsonSchema };
 
 const CANNOT_GRADE = 1;
 const WRONG_USAGE = 2;
@@ -86,7 +90,7 @@ async function follow(order: Order, words: Words): Promise<number> {
       say(order.json ? JSON.stringify(listForms(), null, 2) : formsPage(words));
       return 0;
     case 'schema':
-      say(JSON.stringify(order.of === 'sheet' ? sheetJsonSchema() : reportJsonSchema(), null, 2));
+      say(JSON.stringify(SCHEMAS[order.of](), null, 2));
       return 0;
     case 'band': {
       // The synthesiser is loaded only where the band plays, so that grading starts faster.

@@ -97,5 +97,5 @@ export type Order =
   | GradeOrder
   | BandOrder
   | ClassOrder
-  | { readonly command: 'schema'; readonly of: 'report' | 'sheet' }
+  | { readonly command: 'schema'; readonly of: 'report' | 'sheet' | 'take' }
   | { readonly command: 'forms' | 'help' | 'version'; readonly json: boolean };

@@ -91,3 +91,13 @@ const pathOf = <Taps extends v.GenericSchema>(taps: Taps) =>
 /** Written when a take begins, so that a cut-off one can be graded. */
 export const TakeDetailsSchema = v.object({ ...fields, path: pathOf(v.instance(Float32Array)) });
 export type TakeDetails = Readonly<v.InferOutput<typeof TakeDetailsSchema>>;
+
+/** How long a path may be: three seconds at the rate that rooms are measured at. */
+const MOST_TAPS = 100_000;
+
+/** The same as a file has it: the taps of the path as a list, and a rate that sound is recorded at. */
+export const TakeDetailsInFileSchema = v.object({
+  ...fields,
+  sampleRate: v.pipe(v.number(), v.integer(), v.minValue(4000), v.maxValue(384_000)),
+  path: pathOf(v.pipe(v.array(seconds), v.maxLength(MOST_TAPS))),
+});

@@ -842,6 +842,35 @@ export const de: Words = {
     'chartFile.noScore': ({ name }) => `${name} ist ein Zip-Archiv, enthält aber keine MusicXML-Noten.`,
     'chartFile.damagedArchive': ({ name }) =>
       `${name} ist ein beschädigtes Archiv; speichere die Noten noch einmal als MusicXML.`,
+    'archive.cutShort': ({ name }) =>
+      `${name} endet zu früh oder ist kein Zip-Archiv; kopiere die Datei noch einmal von dort, woher sie kam.`,
+    'archive.manyParts': ({ name, most }) =>
+      `${name} hat mehr als ${most} Teile, so viele hat keine Datei von Landfall; nichts wurde übernommen.`,
+    'archive.partTwice': ({ name, part }) =>
+      `${name} hat zwei Teile mit dem Namen ${part}; nichts wurde übernommen.`,
+    'archive.partName': ({ name }) =>
+      `${name} hat einen Teil, dessen Name aus dem Archiv hinausführt oder unlesbar ist; nichts wurde übernommen.`,
+    'archive.encrypted': ({ name, part }) =>
+      `${name} ist verschlüsselt (${part}); entpacke es mit seinem Passwort und packe es ohne Passwort wieder ein.`,
+    'archive.packing': ({ name, part }) =>
+      `${part} in ${name} ist auf eine Art gepackt, die Landfall nicht liest; packe es neu als gewöhnliches Zip-Archiv.`,
+    'archive.damaged': ({ name, part }) =>
+      `${part} in ${name} ist beschädigt; kopiere die Datei noch einmal von dort, woher sie kam.`,
+    'archive.bomb': ({ name, part }) =>
+      `${part} in ${name} wird beim Entpacken viel zu groß; nichts wurde übernommen.`,
+    'takeFile.none': ({ name }) =>
+      `${name} ist ein Zip-Archiv, aber kein Take von Landfall: Der Teil take.json fehlt.`,
+    'takeFile.newer': ({ name, version }) =>
+      `${name} wurde von einem neueren Landfall gespeichert (Fassung ${version} der Datei); lade die Seite neu, um es zu bekommen.`,
+    'takeFile.notJson': ({ name, part }) => `${part} in ${name} ist kein JSON; nichts wurde übernommen.`,
+    'takeFile.field': ({ name, part, field }) =>
+      `${part} in ${name} ist nicht so, wie Landfall es schreibt${field === '' ? '' : `: siehe ${field}`}; nichts wurde übernommen.`,
+    'takeFile.chart': ({ name, cause }) => `Die Akkordfolge in ${name} ist nicht zu gebrauchen: ${cause}`,
+    'takeFile.tooLong': ({ name, hours }) =>
+      `${name} ist länger als ${hours === 1 ? 'eine Stunde' : `${hours} Stunden`}; so lang kann ein Take nicht sein.`,
+    'takeFile.sound': ({ name, part, sampleRate }) =>
+      `${part} in ${name} passt nicht zu take.json: Es muss WAV sein, ein Kanal, 16 Bit, ${sampleRate} Hz, und so lang, wie dort steht.`,
+    'takeFile.noLine': ({ name }) => `${name} hat weder Klang noch Noten; darin ist nichts zu bewerten.`,
     'sound.noChannel': ({ name }) =>
       `${name} hat laut Dateikopf keinen Kanal; der Kopf ist beschädigt: Speichere die Datei noch einmal.`,
     'sound.sampleRate': ({ name, hz, lowest, highest }) =>
@@ -2444,7 +2473,8 @@ export const de: Words = {
           `Wie oft der Chart gespielt wird, ${range}. 3, wenn nichts angegeben ist; ein Schluss folgt.`,
         seed: 'Dieselbe Zahl spielt dieselben Töne. 1, wenn nichts angegeben ist.',
         forms: 'Die eingebauten Formen.',
-        schema: 'Das JSON-Schema des Berichts; schema sheet gibt das eines Aufgabenblatts aus.',
+        schema:
+          'Das JSON-Schema des Berichts; schema sheet gibt das eines Aufgabenblatts aus, schema take das einer Datei mit einem Take.',
       },
     },
   },

@@ -1109,6 +1109,38 @@ export const en = {
       `${name} is a zip archive, but not a compressed MusicXML score.`,
     'chartFile.damagedArchive': ({ name }: Named) =>
       `${name} is a damaged archive; save the score again as MusicXML.`,
+    'archive.cutShort': ({ name }: Named) =>
+      `${name} ends too early or is no zip archive; copy it again from where it came.`,
+    'archive.manyParts': ({ name, most }: Named & { most: number }) =>
+      `${name} has more than ${most} parts, which no file of Landfall has; nothing was taken from it.`,
+    'archive.partTwice': ({ name, part }: Named & { part: string }) =>
+      `${name} has two parts with the name ${part}; nothing was taken from it.`,
+    'archive.partName': ({ name }: Named) =>
+      `${name} has a part whose name leads out of the archive or can’t be read; nothing was taken from it.`,
+    'archive.encrypted': ({ name, part }: Named & { part: string }) =>
+      `${name} is encrypted (${part}); unpack it with its password and pack it again without one.`,
+    'archive.packing': ({ name, part }: Named & { part: string }) =>
+      `${part} in ${name} is packed in a way that Landfall does not read; pack it again as a plain zip archive.`,
+    'archive.damaged': ({ name, part }: Named & { part: string }) =>
+      `${part} in ${name} is damaged; copy the file again from where it came.`,
+    'archive.bomb': ({ name, part }: Named & { part: string }) =>
+      `${part} in ${name} becomes far too large when it is unpacked; nothing was taken from it.`,
+    'takeFile.none': ({ name }: Named) =>
+      `${name} is a zip archive, but no take of Landfall: it has no part take.json.`,
+    'takeFile.newer': ({ name, version }: Named & { version: number }) =>
+      `${name} was saved by a newer Landfall (version ${version} of the file); load the page anew to get it.`,
+    'takeFile.notJson': ({ name, part }: Named & { part: string }) =>
+      `${part} in ${name} is not JSON; nothing was taken from it.`,
+    'takeFile.field': ({ name, part, field }: Named & { part: string; field: string }) =>
+      `${part} in ${name} is not as Landfall writes it${field === '' ? '' : `: look at ${field}`}; nothing was taken from it.`,
+    'takeFile.chart': ({ name, cause }: Named & { cause: string }) =>
+      `The chart in ${name} can’t be used: ${cause}`,
+    'takeFile.tooLong': ({ name, hours }: Named & { hours: number }) =>
+      `${name} is longer than ${several(hours, 'hour')}; a take can’t be so long.`,
+    'takeFile.sound': ({ name, part, sampleRate }: Named & { part: string; sampleRate: number }) =>
+      `${part} in ${name} does not fit its take.json: it has to be WAV, one channel, 16 bits, ${sampleRate} Hz, and as long as said there.`,
+    'takeFile.noLine': ({ name }: Named) =>
+      `${name} has neither a sound nor notes; there is nothing to grade in it.`,
     'sound.noChannel': ({ name }: Named) =>
       `${name} has no channel by its header; the header is damaged, so save the file again.`,
     'sound.sampleRate': ({
@@ -2865,7 +2897,8 @@ export const en = {
           `How often the chart is played, ${range}. 3 unless given; an ending follows.`,
         seed: 'The same number plays the same notes. 1 unless given.',
         forms: 'The built-in forms.',
-        schema: 'The JSON Schema of the report; schema sheet prints that of a lesson sheet.',
+        schema:
+          'The JSON Schema of the report; schema sheet prints that of a lesson sheet, schema take that of a take file.',
       },
     },
   },
