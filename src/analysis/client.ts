@@ -6,7 +6,7 @@ import type { Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import { Requests } from '../core/base/requests.ts';
-import type { GradedSound, GradingEvents, SoundToGrade } from './grade-samples.ts';
+import type { GradedSound, GradingEvents, SoundToGrade } from '../core/grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
 import { problem, type Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from '../core/grade-order.ts';

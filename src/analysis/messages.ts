@@ -5,7 +5,7 @@ import type { Outcome } from '../core/base/outcome.ts';
 import type { Landing } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
-import type { SoundToGrade } from './grade-samples.ts';
+import type { SoundToGrade } from '../core/grade-samples.ts';
 import type { Message, Notice } from '../core/words/problem.ts';
 import type { AimCount } from './aim-so-far.ts';
 import type { GradeOrder } from '../core/grade-order.ts';

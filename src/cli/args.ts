@@ -7,6 +7,7 @@ import type { Key } from '../core/music/chord.ts';
 import { instrumentOf, withCapo, type Instrument } from '../core/music/instruments.ts';
 import { parseKey } from '../core/music/keys.ts';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
+import { TAKE_FILE_ENDING } from '../core/take-file/schema.ts';
 import {
   countOf,
   numberOf,
@@ -40,7 +41,7 @@ function under(given: Given): GradeOrder['under'] {
     if (idle) refuse('cli.idleWithBeats', { option: idle });
     return { kind: 'beats', file: beats };
   }
-  if (chart === null) return refuse('cli.noChords');
+  if (chart === null) return { kind: 'take file' };
   return {
     kind: 'chart',
     chart,
@@ -72,13 +73,15 @@ function gradeOrder(given: Given): GradeOrder {
   if (given.has('chorus') && !given.has('explain')) refuse('cli.chorusOfNoBar');
   if ((more.length > 0 || given.has('lines')) && given.has('explain')) refuse('cli.explainsOneFile');
   if (more.length > 0 && given.has('backing')) refuse('cli.backingOfOneFile');
+  const chords = under(given);
+  if (chords.kind === 'take file') checkTakeFiles(given);
   return {
     command: 'grade',
     file,
     moreFiles: more,
     batch: batchIn(given),
     backing: given.value('backing'),
-    under: under(given),
+    under: chords,
     meter: oneOf(given, 'meter', meterOf, METER_NAMES),
     swing: numberOf(given, 'swing'),
     key: keyIn(given),
@@ -100,6 +103,21 @@ function gradeOrder(given: Given): GradeOrder {
     json: given.has('json'),
     lines: given.has('lines'),
   };
+}
+
+/** Options that have a meaning for a take file; it says itself what it is graded by. */
+const TAKE_FILE_OPTIONS: readonly OptionName[] = [
+  ...(['json', 'explain', 'chorus', 'full', 'lines', 'threads', 'anew', 'language'] as const),
+];
+
+/** Without chords only files that carry them can be graded: by their ending, so that a slip is told at once. */
+function checkTakeFiles(given: Given): void {
+  const [, ...files] = given.words;
+  if (!files.every((file) => file.toLowerCase().endsWith(TAKE_FILE_ENDING))) refuse('cli.noChords');
+  const idle = (Object.keys(OPTIONS) as OptionName[]).find(
+    (name) => given.has(name) && !TAKE_FILE_OPTIONS.includes(name),
+  );
+  if (idle) refuse('cli.idleForTakeFile', { option: idle });
 }
 
 const batchIn = (given: Given): BatchOrder => ({

@@ -1,15 +1,17 @@
 /** What a worker of a batch does with one file: listens, grades, and answers with plain data. */
-import type { Outcome } from '../core/base/outcome.ts';
-import { failure, good } from '../core/base/outcome.ts';
+import { failure, good, type Outcome } from '../core/base/outcome.ts';
+import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { gradeForSheet } from '../core/grade-for-sheet.ts';
 import { returnedTake, type ReturnedTake } from '../core/lesson/returned-take.ts';
-import { readSheet } from '../core/lesson/sheet.ts';
+import { readSheet, type LessonSheet } from '../core/lesson/sheet.ts';
+import { isTakeFile } from '../core/take-file/read-take-file.ts';
 import type { Report } from '../core/take/schema.ts';
 import { wordsOf, type Language } from '../core/words/languages.ts';
 import { problem, type Notice, type Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from './orders.ts';
 import { diskProblem, openFile } from './file-source.ts';
 import { reportFor } from './grade-command.ts';
+import { gradedTakeFile } from './read-take-file.ts';
 import { readTake } from './read-take.ts';
 import { studentOfPath, tryOfPath } from './student-of-path.ts';
 
@@ -40,6 +42,7 @@ async function rowFor(job: Extract<BatchJob, { kind: 'class' }>): Promise<Outcom
   const source = openFile(job.file);
   if (!source.ok) return source;
   try {
+    if (await isTakeFile(source.value)) return await rowForTakeFile(source.value, sheet.value);
     const take = await readTake(source.value, null, SILENT);
     if (!take.ok) return take;
     const report = gradeForSheet(take.value.notes, sheet.value, {
@@ -57,6 +60,28 @@ async function rowFor(job: Extract<BatchJob, { kind: 'class' }>): Promise<Outcom
   } finally {
     source.value.dispose();
   }
+}
+
+/** A student's take file: it says who played it, for which sheet, and when; its notes are heard anew in its sound. */
+async function rowForTakeFile(source: ByteSource, sheet: LessonSheet): Promise<Outcome<BatchResult>> {
+  const graded = await gradedTakeFile(source, SILENT);
+  if (!graded.ok) return graded;
+  const { details, heard, report, warnings } = graded.value;
+  const { lesson } = details;
+  const again = gradeForSheet(heard, sheet, {
+    source: report.source,
+    firstBeatSeconds: details.firstBeatSeconds ?? 0,
+    referenceHz: details.reference,
+    ...(details.noteChoices && { noteChoices: details.noteChoices }),
+  });
+  const row = returnedTake(again, {
+    student: lesson?.student ?? studentOfPath(source.name),
+    file: source.name,
+    sheet: lesson === undefined ? 'none' : lesson.mark === sheet.mark ? 'this one' : 'another',
+    tryNumber: lesson?.tryNumber ?? tryOfPath(source.name),
+    startedAt: details.startedAt,
+  });
+  return good({ kind: 'row', row, warnings });
 }
 
 async function reportJob({

@@ -2,10 +2,21 @@
 import { readdirSync, statSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
+import { TAKE_FILE_ENDING } from '../core/take-file/schema.ts';
 import { diskProblem } from './file-source.ts';
 
 /** Endings of recordings and lists of notes; what a file holds is still told by its content. */
-const TAKE_ENDINGS = new Set(['.wav', '.flac', '.mp3', '.ogg', '.oga', '.mid', '.midi', '.csv']);
+const TAKE_ENDINGS = new Set([
+  '.wav',
+  '.flac',
+  '.mp3',
+  '.ogg',
+  '.oga',
+  '.mid',
+  '.midi',
+  '.csv',
+  TAKE_FILE_ENDING,
+]);
 
 /** More files than this in one call are surely not meant. */
 export const MOST_TAKES = 10_000;

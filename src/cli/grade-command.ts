@@ -9,12 +9,14 @@ import { explainBar } from '../core/report/explain.ts';
 import { aimWords } from '../core/report/aim-sentences.ts';
 import type { Words } from '../core/words/words.ts';
 import type { Report } from '../core/take/schema.ts';
+import { isTakeFile } from '../core/take-file/read-take-file.ts';
 import { reportText } from '../core/report/text.ts';
 import type { Answer } from './answer.ts';
 import type { GradeOrder } from './orders.ts';
 import { openFile } from './file-source.ts';
 import type { Progress } from './progress.ts';
 import { readTake, type Take } from './read-take.ts';
+import { gradedTakeFile } from './read-take-file.ts';
 import { readTimeline, textOfFile } from './read-timeline.ts';
 
 /** What goes to standard output, and what the player should know beside it. */
@@ -53,11 +55,25 @@ export function pageOf(report: Report, order: GradeOrder, words: Words): Outcome
     : good(lines.join('\n'));
 }
 
+/** A take file graded by its own chords. */
+async function reportOfTakeFile(order: GradeOrder, progress: Progress): Promise<Answer<GradedTake>> {
+  const source = openFile(order.file);
+  if (!source.ok) return source;
+  try {
+    const graded = await gradedTakeFile(source.value, progress);
+    return graded.ok ? good({ report: graded.value.report, warnings: graded.value.warnings }) : graded;
+  } finally {
+    progress.dispose();
+    source.value.dispose();
+  }
+}
+
 async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<Take>> {
   const source = openFile(order.file);
   if (!source.ok) return source;
   const backing = order.backing === null ? good(null) : openFile(order.backing);
   try {
+    if (await isTakeFile(source.value)) return bad('cli.takeFileHasChords', { name: order.file });
     return backing.ok ? await readTake(source.value, order.part, progress, backing.value) : backing;
   } finally {
     progress.dispose();
@@ -81,7 +97,8 @@ export async function reportFor(
   progress: Progress,
   words: Words,
 ): Promise<Answer<GradedTake>> {
-  const chords = readTimeline(order);
+  if (order.under.kind === 'take file') return reportOfTakeFile(order, progress);
+  const chords = readTimeline(order, order.under);
   if (!chords.ok) return chords;
   const aims: Aim[] = [];
   for (const name of order.aims) {

@@ -49,7 +49,9 @@ export interface GradeOrder {
         /** Half steps that the chart is moved by. */
         readonly transpose: number | null;
       }
-    | { readonly kind: 'beats'; readonly file: string };
+    | { readonly kind: 'beats'; readonly file: string }
+    /** A take file has its own chords. */
+    | { readonly kind: 'take file' };
   readonly meter: Meter | null;
   readonly swing: number | null;
   readonly key: Key | null;

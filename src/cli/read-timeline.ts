@@ -102,5 +102,7 @@ function fromBeats(order: GradeOrder, under: Chosen<'beats'>): Outcome<ReadTimel
 }
 
 /** Lays the chords on time as the order says. */
-export const readTimeline = (order: GradeOrder): Answer<ReadTimeline> =>
-  order.under.kind === 'chart' ? fromChart(order, order.under) : fromBeats(order, order.under);
+export const readTimeline = (
+  order: GradeOrder,
+  under: Chosen<'chart'> | Chosen<'beats'>,
+): Answer<ReadTimeline> => (under.kind === 'chart' ? fromChart(order, under) : fromBeats(order, under));

@@ -1,6 +1,6 @@
 /** A take that is over, however it came about: played, opened from a file, stored, or rendered as the demo. */
 import { gradeOrder } from '../core/grade-order.ts';
-import { withHeard, type Backing, type GradedSound, type GradingEvents } from '../analysis/grade-samples.ts';
+import { withHeard, type Backing, type GradedSound, type GradingEvents } from '../core/grade-samples.ts';
 import type { FileLine } from '../analysis/messages.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { notesPlayed, type PlayedMessage } from '../core/midi/played-notes.ts';

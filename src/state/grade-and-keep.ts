@@ -1,6 +1,6 @@
 /** From a finished take to its report, kept with the take where the take is kept. */
 import { gradeOrder } from '../core/grade-order.ts';
-import { foundIn, withHeard, type GradedSound, type GradingEvents } from '../analysis/grade-samples.ts';
+import { foundIn, withHeard, type GradedSound, type GradingEvents } from '../core/grade-samples.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { countTake } from '../core/practice/take-counts.ts';
 import type { Report } from '../core/take/schema.ts';

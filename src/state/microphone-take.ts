@@ -3,7 +3,7 @@
  * is kept in memory too, so that a full disk or a failed listener costs nothing of what was played.
  */
 import { gradeOrder } from '../core/grade-order.ts';
-import type { GradedSound } from '../analysis/grade-samples.ts';
+import type { GradedSound } from '../core/grade-samples.ts';
 import type { Heard } from '../analysis/messages.ts';
 import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';

@@ -1,5 +1,5 @@
 /** Takes that are not played now: from the player's files, from the demo, from the store. */
-import type { Backing } from '../analysis/grade-samples.ts';
+import type { Backing } from '../core/grade-samples.ts';
 import type { FileLine } from '../analysis/messages.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { HeardNote } from '../core/take/note.ts';

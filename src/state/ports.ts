@@ -2,7 +2,7 @@
  * What the state classes need from the outside world, in their own words. `main.ts` fills these in with the
  * real audio, worker and storage; the unit tests fill them in with fakes. Nothing here is a browser object.
  */
-import type { GradedSound, GradingEvents, Sound, SoundToGrade } from '../analysis/grade-samples.ts';
+import type { GradedSound, GradingEvents, Sound, SoundToGrade } from '../core/grade-samples.ts';
 import type { FileLine, Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
 import type { Microphone } from '../audio/microphone/capture.ts';

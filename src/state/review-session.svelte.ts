@@ -2,7 +2,7 @@
  * Takes that are opened, graded and reviewed: what is going on now, as one tagged union, and the actions of the
  * review.
  */
-import type { GradedSound } from '../analysis/grade-samples.ts';
+import type { GradedSound } from '../core/grade-samples.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import type { Message, Problem } from '../core/words/problem.ts';

@@ -1,6 +1,6 @@
 /** A take with what its own notes make probable: another delay, another key, another first beat. */
 import { gradeOrder } from '../core/grade-order.ts';
-import { withHeard, type GradedSound } from '../analysis/grade-samples.ts';
+import { withHeard, type GradedSound } from '../core/grade-samples.ts';
 import { firstBeatAfterChange } from '../core/take/round-trip.ts';
 import type { FinishedTake } from './finished-take.ts';
 import type { Review } from './phase.ts';

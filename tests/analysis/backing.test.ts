@@ -10,7 +10,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { wavBytes } from '../../fixtures/lines/wav.ts';
 import { bandInARoom } from '../../fixtures/room/band-in-a-room.ts';
 import { AnalysisClient } from '../../src/analysis/client.ts';
-import { gradeSound, type Backing } from '../../src/analysis/grade-samples.ts';
+import { gradeSound, type Backing } from '../../src/core/grade-samples.ts';
 import type { GradeOrder } from '../../src/core/grade-order.ts';
 import { readArgs } from '../../src/cli/args.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';

@@ -1,6 +1,6 @@
 import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
-import { gradeHeard } from '../../src/analysis/grade-samples.ts';
+import { gradeHeard } from '../../src/core/grade-samples.ts';
 import { choiceOf, type GradeOrder } from '../../src/core/grade-order.ts';
 import { line } from '../core/grade/line.ts';
 

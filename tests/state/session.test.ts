@@ -1,7 +1,7 @@
 import { gradeOrder } from '../../src/core/grade-order.ts';
 import { en } from '../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
-import { gradeSound } from '../../src/analysis/grade-samples.ts';
+import { gradeSound } from '../../src/core/grade-samples.ts';
 import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
 import { openAudio, readWhole } from '../../src/core/files/audio.ts';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';

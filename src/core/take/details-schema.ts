@@ -65,6 +65,15 @@ const fields = {
   ),
   /** Whether what the band played is kept beside the sound; left out where it did not come back, or nobody kept it. */
   bandKept: v.exactOptional(v.boolean()),
+  /** The lesson sheet that it was played for: the mark of the sheet, the student's name, and which try it was, from 1. */
+  lesson: v.exactOptional(
+    v.object({
+      mark: text,
+      title: text,
+      student: text,
+      tryNumber: v.pipe(v.number(), v.integer(), v.minValue(1)),
+    }),
+  ),
   /** The round trip in the first downbeat, where nobody had measured it. */
   assumedRoundTripSeconds: v.exactOptional(seconds),
   /** The recording that was played to; left out where the band played. */

@@ -1061,6 +1061,10 @@ export const de: Words = {
     'cli.idleWithBeats': ({ option }) =>
       `--${option} hat mit --beats keinen Sinn: In der Liste steht, wann jeder Schlag kommt.`,
     'cli.noChords': 'Es sind keine Akkorde angegeben: Nenn sie mit --chart und --tempo oder mit --beats.',
+    'cli.idleForTakeFile': ({ option }) =>
+      `--${option} hat für eine Datei mit einem Take keinen Sinn: In ihr steht, wonach sie bewertet wird.`,
+    'cli.takeFileHasChords': ({ name }) =>
+      `${name} ist eine Datei mit einem Take und hat eigene Akkorde: Bewerte sie ohne --chart und --beats.`,
     'cli.noTempo': 'Der Chart hat kein eigenes Tempo; gib --tempo an.',
     'cli.capoWithoutNeck': '--capo braucht ein --instrument mit einem Griffbrett.',
     'cli.capoFret': ({ most, fret }) => `--capo muss ein Bund von 1 bis ${most} sein, nicht ${fret}.`,

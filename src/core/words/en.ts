@@ -1342,6 +1342,10 @@ export const en = {
     'cli.idleWithBeats': ({ option }: { option: string }) =>
       `--${option} has no meaning with --beats: the list says when each beat comes.`,
     'cli.noChords': 'No chords are given: name them with --chart and --tempo, or with --beats.',
+    'cli.idleForTakeFile': ({ option }: { option: string }) =>
+      `--${option} has no meaning for a take file: it says itself what it is graded by.`,
+    'cli.takeFileHasChords': ({ name }: Named) =>
+      `${name} is a take file with chords of its own: grade it without --chart and --beats.`,
     'cli.noTempo': 'The chart has no tempo of its own; give --tempo.',
     'cli.capoWithoutNeck': '--capo needs an --instrument with a neck.',
     'cli.capoFret': ({ most, fret }: { most: number; fret: number }) =>

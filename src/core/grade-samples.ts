@@ -1,19 +1,19 @@
 /** Samples → report: the band out where it is known, listen block by block, lay the notes on the chart, grade. */
-import { fromPcm16 } from '../core/files/sound/pcm16.ts';
-import { grade } from '../core/grade.ts';
-import type { BackingFacts } from '../core/take/backing-facts.ts';
-import { Listener } from '../core/listen.ts';
-import { listenPastBacking, listenWithout, wanderingNotice } from '../core/listen-without.ts';
-import type { GradeSettings } from '../core/grade-settings.ts';
-import type { HeardNote } from '../core/take/note.ts';
-import { good, type Outcome } from '../core/base/outcome.ts';
-import { canBeRoundTrip, firstBeatAfterChange } from '../core/take/round-trip.ts';
-import type { Report } from '../core/take/schema.ts';
-import { tidyNumbers } from '../core/report/tidy.ts';
-import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
-import { ROOM_HZ } from '../core/room/align/room-rate.ts';
-import { notice, type Message } from '../core/words/problem.ts';
-import { choiceOf, timelineOf, type GradeOrder } from '../core/grade-order.ts';
+import { fromPcm16 } from './files/sound/pcm16.ts';
+import { grade } from './grade.ts';
+import type { BackingFacts } from './take/backing-facts.ts';
+import { Listener } from './listen.ts';
+import { listenPastBacking, listenWithout, wanderingNotice } from './listen-without.ts';
+import type { GradeSettings } from './grade-settings.ts';
+import type { HeardNote } from './take/note.ts';
+import { good, type Outcome } from './base/outcome.ts';
+import { canBeRoundTrip, firstBeatAfterChange } from './take/round-trip.ts';
+import type { Report } from './take/schema.ts';
+import { tidyNumbers } from './report/tidy.ts';
+import { BandRemover, type RoomPath } from './room/cancel/band-remover.ts';
+import { ROOM_HZ } from './room/align/room-rate.ts';
+import { notice, type Message } from './words/problem.ts';
+import { choiceOf, timelineOf, type GradeOrder } from './grade-order.ts';
 
 /** Seconds of sound between two reports of progress: 10 ms of work or less. */
 const BLOCK_SECONDS = 1;

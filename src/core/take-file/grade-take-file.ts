@@ -1,0 +1,54 @@
+/** A take from a file graded anew, as the app grades it: its sound is listened to again, the band taken out first. */
+import { bad, type Outcome } from '../base/outcome.ts';
+import { gradeOrder } from '../grade-order.ts';
+import { gradeNotes, gradeSound, withHeard, type GradedSound, type GradingEvents } from '../grade-samples.ts';
+import { readKeptNotes } from '../kept-report.ts';
+import { readReport } from '../take/schema.ts';
+import { notesPlayed } from '../midi/played-notes.ts';
+import type { SoundPart, TakeFile } from './take-file.ts';
+
+/**
+ * The kept report is not used, but for a take whose sound was never kept or has been removed: its notes stand there.
+ * @param name of the file, for the sentences
+ */
+export async function gradeTakeFile(
+  file: TakeFile,
+  name: string,
+  events: GradingEvents,
+): Promise<Outcome<GradedSound>> {
+  const { details, messages, line, band, report } = file;
+  const order = gradeOrder(details);
+  const durationSeconds = file.frames / details.sampleRate;
+  const source = { kind: 'notes', durationSeconds, sampleRate: null } as const;
+  if (messages !== null) {
+    const notes = notesPlayed(messages, durationSeconds);
+    return withHeard(notes, gradeNotes(notes, source, order));
+  }
+  if (line === null) {
+    const notes = readKeptNotes({ report });
+    const kept = readReport(report);
+    return notes === null
+      ? bad('takeFile.noLine', { name })
+      : withHeard(notes, gradeNotes(notes, kept.ok ? kept.value.source : source, order));
+  }
+  const played = band && (await wholeOf(band));
+  const sound = {
+    name,
+    samples: await wholeOf(line),
+    sampleRate: details.sampleRate,
+    backing: played && { kind: 'band' as const, samples: played, path: details.path ?? null },
+  };
+  return gradeSound(sound, order, events);
+}
+
+async function wholeOf(part: SoundPart): Promise<Int16Array> {
+  const pieces: Int16Array[] = [];
+  for await (const piece of part.samples()) pieces.push(piece);
+  const whole = new Int16Array(pieces.reduce((sum, piece) => sum + piece.length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(piece, at);
+    at += piece.length;
+  }
+  return whole;
+}
