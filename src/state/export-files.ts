@@ -1,13 +1,20 @@
 /** Takes as files that leave the app: the line, the band that was in it, the beats it was played to, the report. */
 import { toPcm16 } from '../core/files/sound/pcm16.ts';
 import { writeBeatsCsv } from '../core/files/charts/write-beats-csv.ts';
-import { writeLineMidi } from '../core/files/notes/write-line-midi.ts';
+import { writeNotesCsv } from '../core/files/notes/write-notes-csv.ts';
+import { writeTakeMidi } from '../core/files/notes/write-take-midi.ts';
+import { TAKE_FILE_ENDING } from '../core/take-file/schema.ts';
+import { writeTakeFile } from '../core/take-file/write-take-file.ts';
 import { writeWav } from '../core/files/sound/write-wav.ts';
+import type { Timeline } from '../core/chart/timeline.ts';
+import type { NoteToWrite } from '../core/files/notes/bend-events.ts';
+import { gradeOrder, timelineOf } from '../core/grade-order.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { FinishedTake } from './finished-take.ts';
 import type { Review } from './phase.ts';
 import type { TakeAudio } from './ports.ts';
 import type { TakeDetails } from './take.ts';
+import { durationOf, takeToWrite } from './take-to-write.ts';
 
 export interface ExportFile {
   readonly blob: Blob;
@@ -15,10 +22,11 @@ export interface ExportFile {
 }
 
 /**
- * The line is its sound, or, played by MIDI, its notes; the band is what was taken out of the sound; the beats are those
- * of a recording that was played to, which has no single tempo.
+ * The take is all of it in one file, which comes back by opening it. The line is its sound, or, played by MIDI, its notes;
+ * midi and notes are the line for other programs; the band is what was taken out of the sound; the beats are those of a
+ * recording that was played to, which has no single tempo.
  */
-export type ExportPart = 'line' | 'band' | 'beats' | 'report';
+export type ExportPart = 'take' | 'line' | 'midi' | 'notes' | 'band' | 'beats' | 'report';
 
 /** A name that every system takes: "landfall 2026-03-01 10-15 Blues in A". */
 export function fileStem(details: TakeDetails): string {
@@ -35,7 +43,9 @@ export function fileStem(details: TakeDetails): string {
 export function fileNames(details: TakeDetails) {
   const stem = fileStem(details);
   return {
+    take: `${stem}${TAKE_FILE_ENDING}`,
     sound: `${stem}.wav`,
+    table: `${stem} notes.csv`,
     notes: `${stem}.mid`,
     band: `${stem} band.wav`,
     beats: `${stem} beats.csv`,
@@ -48,8 +58,14 @@ export function exportFile(review: Review, part: ExportPart): ExportFile | null 
   switch (part) {
     case 'report':
       return reportFile(review.details, review.report);
+    case 'take':
+      return wholeTakeFile(review);
     case 'line':
       return lineFile(review);
+    case 'midi':
+      return midiFile(review);
+    case 'notes':
+      return notesFile(review);
     case 'band':
       return bandFile(review);
     case 'beats':
@@ -57,16 +73,52 @@ export function exportFile(review: Review, part: ExportPart): ExportFile | null 
   }
 }
 
+/** All of the take in one file. */
+function wholeTakeFile(review: Review): ExportFile {
+  const parts = writeTakeFile(takeToWrite(review));
+  return {
+    blob: new Blob([...parts], { type: 'application/zip' }),
+    fileName: fileNames(review.details).take,
+  };
+}
+
 /** The sound as WAV, a cue point at the first downbeat; or what was played as a MIDI file. */
-export function lineFile({ details, content }: FinishedTake): ExportFile | null {
+export function lineFile(take: FinishedTake): ExportFile | null {
+  const { details, content } = take;
   if (details.source === 'recording') return null;
   if (content.kind === 'sound') return soundFile(details, content.audio, details.firstBeatSeconds);
-  if (content.messages === null) return null;
+  const timeline = content.messages === null ? null : timelineOf(gradeOrder(details));
+  return timeline?.ok ? midiOf(take, timeline.value, []) : null;
+}
+
+/** The notes that count, with their bends, over the chords. */
+const midiFile = (review: Review): ExportFile =>
+  midiOf(
+    review,
+    review.timeline,
+    review.report.notes.map((note) => ({
+      ...note,
+      levelDb: review.heard?.find(({ onsetSeconds }) => onsetSeconds === note.onsetSeconds)?.levelDb ?? null,
+    })),
+  );
+
+function midiOf(
+  { details, content }: FinishedTake,
+  timeline: Timeline,
+  notes: readonly NoteToWrite[],
+): ExportFile {
+  const messages = content.kind === 'notes' ? content.messages : null;
+  const line = { messages, notes, durationSeconds: durationOf(details, content), title: details.title };
   return {
-    blob: new Blob([writeLineMidi(content.messages, details.bpm)], { type: 'audio/midi' }),
+    blob: new Blob([writeTakeMidi(line, timeline)], { type: 'audio/midi' }),
     fileName: fileNames(details).notes,
   };
 }
+
+const notesFile = ({ details, report }: Review): ExportFile => ({
+  blob: new Blob([writeNotesCsv(report)], { type: 'text/csv' }),
+  fileName: fileNames(details).table,
+});
 
 /** The band as it played beside the sound, frame by frame: what the command line takes behind --backing. */
 function bandFile({ details, content, report }: Review): ExportFile | null {

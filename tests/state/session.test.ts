@@ -1,11 +1,13 @@
 import { gradeOrder } from '../../src/core/grade-order.ts';
 import { en } from '../../src/core/words/en.ts';
 import { describe, expect, it } from 'vitest';
+import { timelineFromTempo } from '../../src/core/chart/build-timeline.ts';
+import { parseChart } from '../../src/core/chart/parse-chart.ts';
 import { gradeSound } from '../../src/core/grade-samples.ts';
 import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
 import { openAudio, readWhole } from '../../src/core/files/audio.ts';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
-import { writeLineMidi } from '../../src/core/files/notes/write-line-midi.ts';
+import { writeTakeMidi } from '../../src/core/files/notes/write-take-midi.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { lostSentence } from '../../src/core/report/sentences.ts';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
@@ -342,12 +344,13 @@ describe('other ways to a review', () => {
 
   it('opens a MIDI file, and says where no backing can be taken out', async () => {
     const w = await world();
-    const midi = writeLineMidi(
-      melody.flatMap((key, beat) => [
-        { seconds: COUNT_IN + beat / 2, bytes: [0x90, key, 100] },
-        { seconds: COUNT_IN + beat / 2 + 0.4, bytes: [0x80, key, 0] },
-      ]),
-      120,
+    const messages = melody.flatMap((key, beat) => [
+      { seconds: COUNT_IN + beat / 2, bytes: [0x90, key, 100] },
+      { seconds: COUNT_IN + beat / 2 + 0.4, bytes: [0x80, key, 0] },
+    ]);
+    const midi = writeTakeMidi(
+      { messages, notes: [], durationSeconds: 6, title: 'Line' },
+      timelineFromTempo(value(parseChart('| C |')), { bpm: 120, firstBeatSeconds: COUNT_IN }),
     );
     const line = new File([midi], 'line.mid');
     await w.openRecording({ line, backing: null }, COUNT_IN);

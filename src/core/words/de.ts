@@ -2055,6 +2055,11 @@ export const de: Words = {
     blueNotes: ({ count }) => `Eine Blue Note zwischen den beiden Terzen klang ${times(count)}.`,
 
     takeAlong: 'Dateien dieses Takes',
+    wholeTake: 'Der ganze Take',
+    wholeTakeWhy:
+      'Eine Datei mit Klang, Tönen, Bewertung und Einstellungen. Öffne sie hier oder in einem anderen Browser, und der Take ist wieder da; auch die Kommandozeile bewertet sie.',
+    lineAsNotes: 'Töne als MIDI, mit Bendings und Akkorden',
+    notesAsTable: 'Töne als Tabelle',
     reportAsJson: 'Bericht als JSON',
     lineAsWav: 'Linie als WAV',
     lineAsMidi: 'Linie als MIDI',

@@ -2439,6 +2439,11 @@ export const en = {
 
     // Files of the take, and the command that grades them.
     takeAlong: 'Files of this take',
+    wholeTake: 'The whole take',
+    wholeTakeWhy:
+      'One file with sound, notes, grade and set-up. Open it here or in another browser, and the take is back; the command line grades it, too.',
+    lineAsNotes: 'Notes as MIDI, with bends and chords',
+    notesAsTable: 'Notes as a table',
     reportAsJson: 'Report as JSON',
     lineAsWav: 'Line as WAV',
     lineAsMidi: 'Line as MIDI',
