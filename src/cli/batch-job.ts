@@ -4,6 +4,7 @@ import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { gradeForSheet } from '../core/grade-for-sheet.ts';
 import { returnedTake, type ReturnedTake } from '../core/lesson/returned-take.ts';
 import { readSheet, type LessonSheet } from '../core/lesson/sheet.ts';
+import { correctionsOf } from '../core/take/correction.ts';
 import { isTakeFile } from '../core/take-file/read-take-file.ts';
 import type { Report } from '../core/take/schema.ts';
 import { wordsOf, type Language } from '../core/words/languages.ts';
@@ -72,7 +73,7 @@ async function rowForTakeFile(source: ByteSource, sheet: LessonSheet): Promise<O
     source: report.source,
     firstBeatSeconds: details.firstBeatSeconds ?? 0,
     referenceHz: details.reference,
-    ...(details.noteChoices && { noteChoices: details.noteChoices }),
+    corrections: correctionsOf(details),
   });
   const row = returnedTake(again, {
     student: lesson?.student ?? studentOfPath(source.name),
