@@ -81,6 +81,13 @@ describe('a fine pitch', () => {
     }
   });
 
+  it('is looked for three quarters of a semitone to either side, and no further', () => {
+    expect(finePitch(correlation(40), 40.7)).toBeCloseTo(40, 1);
+    expect(finePitch(correlation(40), 39.3)).toBeCloseTo(40, 1);
+    expect(finePitch(correlation(40), 41)).toBeNull();
+    expect(finePitch(correlation(40), 39)).toBeNull();
+  });
+
   it('is none where no peak of a fifth or more tells it', () => {
     expect(finePitch(correlation(60, 0.19), 60)).toBeNull();
     expect(finePitch(correlation(60, 0.21), 60)).not.toBeNull();
