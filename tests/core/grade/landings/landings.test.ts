@@ -65,6 +65,25 @@ describe('landings', () => {
     expect(second).toMatchObject({ kind: 'held', degree: '11', function: 'suspension' });
   });
 
+  it('tells what a held note does: it steps on, or is free', () => {
+    const held = (...after: readonly Played[]) => landings([[2, 3.5, 58], ...after, LAST])[1]!.function;
+    expect(held([5.5, 1, 60])).toBe('suspension');
+    expect(held([5.5, 0.5, 58], [6, 1, 57])).toBe('suspension');
+    expect(held([5.5, 1, 59])).toBe('passing');
+    expect(held([5.5, 1, 61])).toBe('free');
+  });
+
+  // F7 arrives at beat 4; hands lie 0.03 of a beat behind it on average, and the tolerance is a tenth of a beat.
+  it('of two notes struck round a change, is the one nearer to it, where the first is let go as the second is struck', () => {
+    const landed = (first: Played, second: Played) => landings([[0, 1, 64], first, second, LAST])[1]!.note;
+    expect(landed([3.92, 0.2, 60], [4.05, 1, 57])).toBe(2);
+    expect(landed([3.92, 0.6, 60], [4.05, 1, 57])).toBe(1);
+    expect(landed([3.98, 0.2, 60], [4.2, 1, 57])).toBe(1);
+    // An eighth early it leads into the note that is struck a little late, up to 0.3 of a beat.
+    expect(landed([3.7, 0.5, 57], [4.2, 1, 60])).toBe(2);
+    expect(landed([3.7, 0.5, 57], [4.35, 1, 60])).toBe(1);
+  });
+
   it('counts a rest apart', () => {
     const { landings: all, summary } = gradeLine(CHART, [[0, 1, 64], LAST]);
     expect(all.map(({ kind }) => kind)).toEqual(['landing', 'open', 'open', 'landing']);

@@ -74,6 +74,37 @@ describe('thirds over a chord with a major third', () => {
     expect(found.leftHanging).toEqual([]);
   });
 
+  it('takes a struck note that is bent up by about a half step for a b3 into the 3', () => {
+    const bent = (bendSemitones: number, attack: 'struck' | 'legato' = 'struck', midi = 64) =>
+      thirds([[0, 1, midi, { bendSemitones, attack }]]).leans.length;
+    expect([0.4, 0.5, 1.5, 1.6].map((bend) => bent(bend))).toEqual([0, 1, 1, 0]);
+    // A slur into it is no bend from a b3, nor is a bent root.
+    expect([bent(1, 'legato'), bent(1, 'struck', 60)]).toEqual([0, 0]);
+  });
+
+  it('counts a fall from the third of a chord alone, into a b3 over a chord', () => {
+    const falls = (text: string, played: readonly Played[]) => thirds(played, text).falls;
+    expect(
+      falls('| C7 |', [
+        [0, 0.25, 64],
+        [0.25, 1, 63],
+      ]),
+    ).toEqual([{ from: 0, to: 1, how: 'picked', beats: 0.25 }]);
+    // E is no third of F7; over no chord E flat is no b3.
+    expect(
+      falls('| F7 | C7 |', [
+        [3.6, 0.1, 64],
+        [4, 1, 63],
+      ]),
+    ).toEqual([]);
+    expect(
+      falls('| C7 | N.C. |', [
+        [3.6, 0.4, 64],
+        [4, 1, 63],
+      ]),
+    ).toEqual([]);
+  });
+
   it('asks nothing of a minor chord', () => {
     expect(thirds([[0, 1, 63]], '| Cm7 |')).toMatchObject({ notes: 0, flatThirds: 0, leftHanging: [] });
   });

@@ -138,7 +138,9 @@ describe('a recording that begins within a note', () => {
 
   it('counts what sounds surely over frames 4 to 11, and loudly', () => {
     expect(new Answers(-20).sounds(0, 40, 30, 0.62).semitones()).toEqual([30]);
-    expect(new Answers(-20).sounds(0, 6, 30).semitones()).toEqual([]);
+    // Five of those eight frames are enough, four are not.
+    expect(new Answers(-20).sounds(0, 9, 30).notes()).toHaveLength(1);
+    expect(new Answers(-20).sounds(0, 8, 30).notes()).toHaveLength(0);
     expect(new Answers(-41).sounds(0, 40, 30).semitones()).toEqual([30]);
     expect(new Answers(-20).sounds(0, 40, 0).semitones()).toEqual([0]);
   });

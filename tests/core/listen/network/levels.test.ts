@@ -82,8 +82,8 @@ describe('a fine pitch', () => {
   });
 
   it('is looked for three quarters of a semitone to either side, and no further', () => {
-    expect(finePitch(correlation(40), 40.7)).toBeCloseTo(40, 1);
-    expect(finePitch(correlation(40), 39.3)).toBeCloseTo(40, 1);
+    expect(finePitch(correlation(40), 40.75)).toBeCloseTo(40, 1);
+    expect(finePitch(correlation(40), 39.25)).toBeCloseTo(40, 1);
     expect(finePitch(correlation(40), 41)).toBeNull();
     expect(finePitch(correlation(40), 39)).toBeNull();
   });

@@ -1,0 +1,83 @@
+/** How much it takes to say that a chart is in the wrong key, counted by hand. At 120 bpm a bar lasts two seconds. */
+import { describe, expect, it } from 'vitest';
+import { gradeLine, type Played } from '../line.ts';
+
+const suspected = (text: string, played: readonly Played[]) => gradeLine(text, played, {}, 'C').suspected;
+/** One note a beat. */
+const bar = (at: number, ...pitches: readonly number[]) =>
+  pitches.map((midi, i): Played => [4 * at + i, 1, midi]);
+
+/** Over C7 the four tones of D7, in eight orders that begin neither with its third nor with its seventh (a tone of C7). */
+const D = 62;
+const FS = 66;
+const A = 69;
+const C = 72;
+const ORDERS = [
+  [D, FS, A, C],
+  [D, FS, C, A],
+  [D, A, FS, C],
+  [D, A, C, FS],
+  [D, C, FS, A],
+  [A, D, FS, C],
+  [A, FS, D, C],
+  [A, C, D, FS],
+];
+const inD = (bars: number) => ORDERS.slice(0, bars).flatMap((order, at) => bar(at, ...order));
+
+describe('another key', () => {
+  it('takes twenty-four notes to suspect', () => {
+    expect(suspected('| C7 |', inD(6))).toMatchObject({
+      ...{ what: 'key', semitones: 2, beats: 0, tonic: 'D', shareHere: 0.25, shareThere: 1 },
+    });
+    expect(suspected('| C7 |', inD(6).slice(0, 23))).toBeNull();
+  });
+
+  it('takes six different bars', () => {
+    // The first five bars, and the first of them again.
+    const again = [...inD(5), ...bar(5, ...ORDERS[0]!)];
+    expect(suspected('| C7 |', again)).toBeNull();
+  });
+
+  it('takes a gain of four standard errors between the bars', () => {
+    // Bars of D7 gain three notes each; bars of C, which both chords hold, gain none. Of eight and four the mean is 2, its
+    // error 1.477 / √12: 4.69. Of seven and five it is 1.75, its error 1.545 / √12: 3.92.
+    const mixed = (ofD: number) => [
+      ...inD(ofD),
+      ...Array.from({ length: 12 - ofD }, (_, i) =>
+        bar(ofD + i, ...new Array<number>(Math.min(4, i + 1)).fill(C)),
+      ).flat(),
+    ];
+    expect(suspected('| C7 |', mixed(8))).toMatchObject({ what: 'key', semitones: 2 });
+    const seven = [
+      ...inD(7),
+      ...[1, 2, 3, 4].flatMap((count, i) => bar(7 + i, ...new Array<number>(count).fill(C))),
+    ];
+    // The fifth bar of C has another tone that both chords lack.
+    expect(suspected('| C7 |', [...seven, ...bar(11, C, 73)])).toBeNull();
+  });
+
+  /**
+   * Six landings on the thirds of D7 and G7 over C7 and F7, each `beats` long, and three more notes to fill the bar: tones that
+   * neither chord holds, and one of the chord as it is, so that the notes alone gain hardly anything.
+   */
+  const onThirds = (beats: number) => {
+    const rest = (4 - beats) / 3;
+    const fill = [
+      [76, 73, 68],
+      [73, 69, 68],
+      [73, 76, 68],
+      [68, 73, 69],
+      [68, 76, 73],
+      [73, 68, 80],
+    ];
+    return fill.flatMap((others, at): Played[] => [
+      [4 * at, beats, at % 2 === 0 ? FS : 71],
+      ...others.map((midi, i): Played => [4 * at + beats + i * rest, rest, midi]),
+    ]);
+  };
+
+  it('is told by landings on its thirds, where luck gives as many in one take of five thousand', () => {
+    // A third is 3 × 1.9 of 24 beats: 0.2375 to the sixth power is one in 5,570.
+    expect(suspected('| C7 | F7 |', onThirds(1.9))).toMatchObject({ what: 'key', semitones: 2, tonic: 'D' });
+  });
+});
