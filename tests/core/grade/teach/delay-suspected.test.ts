@@ -110,4 +110,20 @@ describe('a delay that is suspected', () => {
     expect(timingSentence(report, en)).toBeNull();
     expect(delaySentence(suspectedOf({ shiftMs: 0 }).suspectedDelay, en)).toBeNull();
   });
+
+  /** So many notes on beats and twice as many second eighths at 0.62 of the beat, all of them 90 ms late at 100 bpm. */
+  const mostlySecond = (onBeats: number) => {
+    const late = 0.15;
+    const played = Array.from({ length: 2 * onBeats }, (_, beat): Played[] => [
+      ...(beat % 2 === 0 ? [[beat + late, 0.3, 60] as const] : []),
+      [beat + 0.62 + late, 0.2, 64],
+    ]).flat();
+    return grade(line(played, 100), chart('| C | F | G7 | C |', { bpm: 100 }), SETTINGS).suspectedDelay!;
+  };
+
+  it('is measured on the beats, from twelve notes on; with fewer, on all eighths', () => {
+    expect(mostlySecond(12)).toMatchObject({ notes: 12 });
+    expect(mostlySecond(12).ms).toBeCloseTo(90, 0);
+    expect(mostlySecond(11).notes).toBe(33);
+  });
 });

@@ -36,6 +36,20 @@ describe('the partials of a stretch', () => {
     expect(count(1)).toBe(1);
   });
 
+  it('are two a little further apart than two bins, where the spectrum falls to half between them', () => {
+    const bin = INNER_RATE / LONGEST_STRETCH;
+    const count = (apart: number) =>
+      new PartialFinder().find(sumOf([400, 1], [400 + apart * bin, 0.8]), LONGEST_STRETCH).list.length;
+    expect(count(2.3)).toBe(2);
+    expect(count(2)).toBeLessThan(2);
+  });
+
+  it('are as strong as a hundredth of the strongest, at least', () => {
+    const count = (amplitude: number) =>
+      new PartialFinder().find(sumOf([400, 1], [1700, amplitude]), LONGEST_STRETCH).list.length;
+    expect([count(0.012), count(0.008)]).toEqual([2, 1]);
+  });
+
   it('are none in silence', () => {
     expect(new PartialFinder().find(() => 0, LONGEST_STRETCH).list).toEqual([]);
   });

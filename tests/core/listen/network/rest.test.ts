@@ -46,6 +46,18 @@ describe('where a pitch comes to rest', () => {
     expect(restOf(thereAndBack, 30)).toBeLessThan(31);
   });
 
+  it('is where a bend arrives that gives way by a little, not where it goes back by more than a third of the way', () => {
+    const bend = (dip: number) => [
+      ...still(30, 12),
+      ...glide(30, 31.4, 5),
+      ...glide(31.4, 31.4 - dip, 4),
+      ...glide(31.4 - dip, 31.4, 4),
+      ...still(31.4, 10),
+    ];
+    expect(restOf(bend(0.4), 30)).toBe(31.4);
+    expect(restOf(bend(0.5), 30)).toBeLessThan(31.3);
+  });
+
   it('is not a drift of half a semitone', () => {
     const drift = [...still(30, 12), ...glide(30, 30.5, 4), ...still(30.5, 6)];
     expect(restOf(drift, 30)).toBeLessThan(30.5);
