@@ -18,10 +18,10 @@ export class Answers {
   readonly #onset = Array.from({ length: FRAMES }, () => new Float32Array(PITCHES));
   readonly #sounding = Array.from({ length: FRAMES }, () => new Float32Array(PITCHES));
   /** −60 is too soft for a note whose onset nothing told. */
-  readonly #levelDb: number;
+  readonly #levelDb: (frame: number) => number;
 
-  constructor(levelDb = -60) {
-    this.#levelDb = levelDb;
+  constructor(levelDb: number | ((frame: number) => number) = -60) {
+    this.#levelDb = typeof levelDb === 'number' ? () => levelDb : levelDb;
   }
 
   /** An onset of this probability, spread over three frames and semitones as the network does. */
@@ -52,9 +52,9 @@ export class Answers {
   /** A decoder that has taken the frames before `until`; `each` is told after each of them. */
   decoded(until = FRAMES, each?: (decoder: Decoder, frame: number) => void): Decoder {
     const decoder = new Decoder(() => null);
-    const bright = new Float32Array(4).fill(this.#levelDb);
     for (let frame = 0; frame < until; frame++) {
-      decoder.levels.push(this.#levelDb, bright);
+      const levelDb = this.#levelDb(frame);
+      decoder.levels.push(levelDb, new Float32Array(4).fill(levelDb));
       decoder.push(this.#onset[frame]!, this.#sounding[frame]!, new Float32Array(LONG_LAGS));
       each?.(decoder, frame);
     }

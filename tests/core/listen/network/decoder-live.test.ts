@@ -101,6 +101,7 @@ describe('a note that speaks an octave low for a moment', () => {
         .semitones();
     expect(told(12, 0.55)).toEqual([32]);
     expect(told(12, 0.45)).toEqual([20]);
+    expect(told(11)).toEqual([31]);
     expect(told(13)).toEqual([33]);
     expect(told(7)).toEqual([20]);
     expect(new Answers().note(20, 26, 62).sounds(26, 60, 50).semitones()).toEqual([62]);
@@ -125,6 +126,51 @@ describe('a tone that nothing told', () => {
     const notes = new Answers(-20).sounds(30, 50, 30).note(60, 90, 35).notes();
     expect(notes.map(({ semitone }) => Math.round(semitone))).toEqual([30, 35]);
     expect(notes[0]!.frame).toBeCloseTo(29.5, 6);
+  });
+});
+
+describe('a tone that nothing told, as it begins', () => {
+  it('begins in the first frame that sounds surely', () => {
+    const [note] = new Answers(-20).sounds(30, 31, 30, 0.45).sounds(31, 60, 30).notes();
+    expect(note!.frame).toBeCloseTo(30.5, 6);
+  });
+
+  it('is none where it swells slowly', () => {
+    const swell = [0.5, 0.6, 0.7, 0.8];
+    const answers = new Answers(-20);
+    for (let f = 30; f < 60; f++) answers.sounds(f, f + 1, 30, swell[Math.min(f - 30, 3)]!);
+    expect(answers.notes()).toHaveLength(0);
+  });
+
+  it('may slide to the semitones beside it', () => {
+    // A note that stands still goes before it, so that the slide is no syllable of talk.
+    const slide = (from: number, aFrame: number) =>
+      new Answers(-20)
+        .note(14, 26, 45)
+        .sounds(40, 70, (frame) => from + aFrame * Math.min(frame - 40, 7))
+        .notes().length;
+    expect([slide(30.25, 0.3), slide(30.75, -0.4)]).toEqual([2, 2]);
+  });
+
+  it('is none within eight frames of an onset of its own pitch that a surer one has beaten', () => {
+    // The onset at 50 wins its stroke but hardly sounds; the tone sounds, is silent, and sounds again from a frame on.
+    const told = (pitch: number, from: number) =>
+      new Answers(-20)
+        .onset(40, 50, 0.9)
+        .sounds(40, 48, 50, 0.2)
+        .onset(40, 30, 0.6)
+        .sounds(41, 44, 30)
+        .sounds(from, 80, pitch)
+        .semitones();
+    expect(told(30, 48)).toEqual([50]);
+    expect(told(30, 50)).toEqual([50, 30]);
+    expect(told(33, 48)).toEqual([50, 33]);
+  });
+
+  it('is as loud as the loudest of the last second, but for 12 dB', () => {
+    const after = (levelDb: number) =>
+      new Answers((frame) => (frame < 20 ? -10 : levelDb)).sounds(40, 70, 30).notes().length;
+    expect([after(-21), after(-23)]).toEqual([1, 0]);
   });
 });
 

@@ -96,6 +96,17 @@ describe('a fine pitch', () => {
     expect(finePitch(correlation(60), 67)).toBeNull();
   });
 
+  it('is read by a later peak that keeps six tenths of the first, and by no lower one', () => {
+    // Peaks at 46 and 94 samples: by the first alone the period is 46 samples, by the second 47.
+    const peaks = (second: number) =>
+      Float32Array.from({ length: LONG_LAGS }, (_, lag) =>
+        Math.max(Math.exp(-(((lag - 46) / 3) ** 2)), second * Math.exp(-(((lag - 94) / 3) ** 2))),
+      );
+    const periodOf = (second: number) => INNER_RATE / hzOf(finePitch(peaks(second), 59.9)!);
+    expect(periodOf(0.59)).toBeCloseTo(46, 1);
+    expect(periodOf(0.61)).toBeCloseTo(47, 1);
+  });
+
   it('is told by the first peak alone where later ones have died away', () => {
     const midi = 60.3;
     expect(finePitch(correlation(midi, 1, 0.02), midi)).toBeCloseTo(midi, 0);
@@ -142,6 +153,9 @@ describe('the network’s answers', () => {
     outputs.setFine(30, 30.5);
     outputs.push(frame(), frame([30, 1]));
     expect([outputs.finePitchOver(0, 30), outputs.finePitchOver(1, 30)]).toEqual([30.5, 30]);
+    // So has the one that takes its place after 64 frames.
+    for (let f = 2; f <= 64; f++) outputs.push(frame(), frame([30, 0.75], [31, 0.25]));
+    expect(outputs.finePitchOver(64, 30)).toBe(30.25);
   });
 
   it('are kept for a second', () => {

@@ -82,6 +82,12 @@ describe('a note as heard', () => {
     expect(begins([28, 28, ...still(30, 20)])).toBeCloseTo(22.5, 9);
     // Too late: eight frames after the onset.
     expect(begins([...still(28, 8), ...still(30, 30)])).toBeCloseTo(20, 9);
+    // Six frames after the onset is soon enough, seven are not.
+    expect(begins([...still(28, 5), ...still(30, 30)])).toBeCloseTo(25.5, 9);
+    expect(begins([...still(28, 6), ...still(30, 30)])).toBeCloseTo(20, 9);
+    // Half a semitone in a frame is a leap, and it is there from half a semitone away.
+    expect(begins([28, 28.5, 29, 29.5, ...still(30, 20)])).toBeCloseTo(23.5, 9);
+    expect(begins([28, 30, 30, 30, 30])).toBeCloseTo(21.5, 9);
     // In small steps it is bent there, and begins where it was struck.
     expect(begins([28, 28.4, 28.8, 29.2, 29.6, ...still(30, 20)])).toBeCloseTo(20, 9);
     // It rests where it began.

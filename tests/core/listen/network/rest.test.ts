@@ -37,6 +37,8 @@ describe('where a pitch comes to rest', () => {
     // Four frames at the top: of thirty, the middle still lies below.
     const brief = [...still(30, 20), ...glide(30, 32, 8), ...still(32, 3)];
     expect(restOf(brief, 30)).toBeCloseTo(30, 1);
+    // Six frames at the top of forty: less than a quarter of the note.
+    expect(restOf([...still(30, 25), ...glide(30, 32, 8), ...still(32, 6)], 30)).toBeLessThan(31);
   });
 
   it('is not where a pitch leaps, or goes there and back', () => {
