@@ -9,7 +9,7 @@ import { fifthsOf } from '../music/keys.ts';
 import { noteName } from '../music/pitch-names.ts';
 import { isSilent } from './quantise.ts';
 import { TICKS_PER_QUARTER, type Measure, type Written } from './score.ts';
-import type { PageNote, SpelledPitch, WrittenPage } from './written-page.ts';
+import type { SpelledPitch, WrittenPage } from './written-page.ts';
 
 export interface ScoreNames {
   readonly title: string;
@@ -145,7 +145,7 @@ function writeSign(page: WrittenPage, sign: Written, staff: number, silent: bool
   }
   const note = page.notes[sign.note]!;
   const graces = sign.graces.flatMap((grace) =>
-    heads(page.notes[grace]!, staff).map(({ chord, pitch, technical }) =>
+    heads(page, grace, staff).map(({ chord, pitch, technical }) =>
       [
         '<note><grace slash="yes"/>',
         `${chord}${pitch}<voice>${staff}</voice><type>eighth</type>`,
@@ -163,7 +163,7 @@ function writeSign(page: WrittenPage, sign: Written, staff: number, silent: bool
     staff === 1 && !sign.tiedFrom && note.degree !== null
       ? `<lyric number="1"><syllabic>single</syllabic><text>${withSigns(note.degree)}</text></lyric>`
       : '';
-  const main = heads(note, staff).map(({ chord, pitch, technical }, i) =>
+  const main = heads(page, sign.note, staff).map(({ chord, pitch, technical }, i) =>
     writeNote(
       `${chord}${pitch}<duration>${sign.ticks}</duration>${ties}`,
       sign,
@@ -214,17 +214,23 @@ function writeNote(
   ].join('');
 }
 
-/** The heads of a note on a staff: those behind the first stand in one chord with it. */
+/**
+ * The heads of a note on a staff: those behind the first stand in one chord with it. Frets are counted from the capo, which
+ * moves the tuning of the strings (capo element of the standard).
+ */
 function heads(
-  { pitches, places, bend }: PageNote,
+  { notes, neck }: WrittenPage,
+  note: number,
   staff: number,
 ): readonly { readonly chord: string; readonly pitch: string; readonly technical: string }[] {
+  const { pitches, places, bend } = notes[note]!;
+  const capo = neck?.capo ?? 0;
   return pitches.map((pitch, i) => {
     const place = places[i];
     const bent = bend > 0 && i === 0 ? `<bend><bend-alter>${bend}</bend-alter></bend>` : '';
     const technical =
       staff === 2 && place
-        ? `<technical><string>${place.string}</string><fret>${place.fret}</fret>${bent}</technical>`
+        ? `<technical><string>${place.string}</string><fret>${place.fret - capo}</fret>${bent}</technical>`
         : '';
     return { chord: i === 0 ? '' : '<chord/>', pitch: writePitch(pitch), technical };
   });

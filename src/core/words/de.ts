@@ -2087,11 +2087,10 @@ export const de: Words = {
     degreesWhy: 'Unter jedem Ton, was er zu seinem Akkord ist.',
     tab: 'Tabulatur',
     tabWhy: 'Saiten und Bünde, für die sich die Hand am wenigsten bewegt.',
+    capo: ({ fret }) => `Kapodaster im ${fret}. Bund; die Bünde zählen von ihm an.`,
     bars: ({ from, to }) => (from === to ? `Takt ${from}` : `Takt ${from} bis ${to}`),
     noNotes:
       'Es gibt keinen Ton zu schreiben: In diesem Take wurde keiner sicher genug gehört, um zu zählen.',
-    failed:
-      'Die Notenseite ließ sich nicht zeichnen. Die Partitur als MusicXML kann trotzdem gespeichert werden.',
     quantised: 'Der Rhythmus ist auf Lesbares gerundet; geswingte Achtel stehen gerade.',
   },
 

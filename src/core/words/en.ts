@@ -2472,10 +2472,10 @@ export const en = {
     degreesWhy: 'Under each note, what it is to its chord.',
     tab: 'Tablature',
     tabWhy: 'Strings and frets that need the least motion of the hand.',
+    capo: ({ fret }: { fret: number }) => `Capo on fret ${fret}; frets are counted from it.`,
     bars: ({ from, to }: { from: number; to: number }) =>
       from === to ? `Bar ${from}` : `Bars ${from} to ${to}`,
     noNotes: 'There is no note to write: in this take no note was heard surely enough to count.',
-    failed: 'The page of notes could not be drawn. The score as MusicXML can still be saved.',
     quantised: 'The rhythm is rounded to what can be read; swung eighths are written straight.',
   },
 

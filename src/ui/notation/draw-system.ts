@@ -7,7 +7,7 @@ import { fifthsOf } from '../../core/music/keys.ts';
 import type { Key } from '../../core/music/chord.ts';
 import type { WrittenPage } from '../../core/notation/written-page.ts';
 import { drawTab, tabHeight } from './draw-tab.ts';
-import { headMiddle, staffMeasure, type DrawnMeasure } from './staff-notes.ts';
+import { extentOf, headMiddle, staffMeasure, type DrawnMeasure } from './staff-notes.ts';
 import { drawText } from './draw-text.ts';
 
 export interface DrawOptions {
@@ -57,11 +57,11 @@ export function drawSystem(
   context.setStrokeStyle(INK);
   const svg = host.querySelector('svg')!;
   const drawn = drawStaves(page, { from, widths, head }, context);
-  const boxes = drawn.flatMap(({ content }) => content.notes.map((note) => note.getBoundingBox()));
-  const top = Math.min(STAFF_TOP, ...boxes.map((box) => box.getY()), ...tupletTops(drawn));
+  const extents = drawn.flatMap(({ content }) => content.notes.map(extentOf));
+  const top = Math.min(STAFF_TOP, ...extents.map((one) => one.top), ...tupletTops(drawn));
   const low = Math.max(
     STAFF_TOP + 40,
-    ...boxes.map((box) => box.getY() + box.getH()),
+    ...extents.map((one) => one.bottom),
     ...drawn.flatMap(({ content }) => content.tuplets.map((tuplet) => tuplet.getYPosition() + 8)),
   );
   const chordLine = top - 12;
@@ -98,10 +98,13 @@ function drawStaves(
     const width = i === 0 ? room + head : room;
     const stave = new Stave(x, STAFF_TOP - 40, width, { leftBar: i === 0 });
     x += width;
+    // A signature later in the line stands as the clef at its start has it.
+    Object.assign(stave, { clef: page.clef });
     const signature = standingSignature(page, index);
     if (i === 0) stave.addClef(page.clef).addKeySignature(signature);
     else if (page.over[index]!.key !== null)
-      stave.addKeySignature(signature, standingSignature(page, index - 1));
+      // Naturals cancel a signature only where no other takes its place (common practice).
+      stave.addKeySignature(signature, signature === 'C' ? standingSignature(page, index - 1) : undefined);
     if (index === 0) stave.addTimeSignature(`${meter.beats}/${meter.beatType}`);
     if (index === measures.length - 1) stave.setEndBarType(BarlineType.END);
     stave.setStyle({ strokeStyle: INK, fillStyle: INK, lineWidth: 0.9 });

@@ -1,4 +1,7 @@
-/** The tablature under a line: a line for each string, broken where a fret stands on it. */
+/**
+ * The tablature under a line: a line for each string, broken where a fret stands on it. Frets are counted from the capo, as
+ * in print (common practice).
+ */
 import type { Neck } from '../../core/music/instruments.ts';
 import type { WrittenPage } from '../../core/notation/written-page.ts';
 import { drawLine, drawText } from './draw-text.ts';
@@ -38,9 +41,9 @@ export function drawTab(
       const x = headMiddle(note);
       for (const [before, grace] of [...sign.graces].reverse().entries())
         for (const { string, fret } of page.notes[grace]!.places)
-          figure(string, x - 15 - 12 * before, String(fret));
+          figure(string, x - 21 - 19 * before, String(fret - neck.capo));
       const { places, bend } = page.notes[sign.note]!;
-      for (const { string, fret } of places) figure(string, x, String(fret));
+      for (const { string, fret } of places) figure(string, x, String(fret - neck.capo));
       if (bend > 0 && places[0]) drawBend(svg, x + 9, yOf(places[0].string), top, bend);
     });
   });

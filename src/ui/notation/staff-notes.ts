@@ -44,6 +44,24 @@ export interface DrawnMeasure {
 export const headMiddle = (note: StaveNote): number =>
   (note.getNoteHeadBeginX() + note.getNoteHeadEndX()) / 2;
 
+/** Half a head, and the stem of a grace note with its flag, in tenths of a staff space. */
+const HALF_HEAD = 8;
+const GRACE_STEM = 32;
+
+/** How high and how low a drawn note reaches, with its stem and its grace notes. */
+export function extentOf(note: StaveNote): { readonly top: number; readonly bottom: number } {
+  const heads = note.getYs();
+  const stem = note.isRest() || !note.hasStem() ? [] : Object.values(note.getStemExtents());
+  const graces = note
+    .getModifiersByType(GraceNoteGroup.CATEGORY)
+    .flatMap((group) => (group as GraceNoteGroup).getGraceNotes())
+    .flatMap((grace) => grace.getYs());
+  return {
+    top: Math.min(...heads.map((y) => y - HALF_HEAD), ...stem, ...graces.map((y) => y - GRACE_STEM)),
+    bottom: Math.max(...[...heads, ...graces].map((y) => y + HALF_HEAD), ...stem),
+  };
+}
+
 const keyOf = ({ letter, alter, octave }: SpelledPitch): string =>
   `${letter.toLowerCase()}${(alter < 0 ? 'b' : '#').repeat(Math.abs(alter))}/${octave}`;
 
@@ -58,6 +76,7 @@ export function staffMeasure(page: WrittenPage, measure: Measure, signature: str
         numNotes: sign.tuplet!.actual,
         notesOccupied: sign.tuplet!.normal,
         bracketed: true,
+        ratioed: false,
       }),
   );
   const { beats, beatType } = page.line.meter;

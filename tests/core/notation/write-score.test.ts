@@ -148,7 +148,8 @@ describe('a score', () => {
     const place = firstOf(tab, 'notations', 'technical')!;
     const open = [40, 45, 50, 55, 59, 64];
     const [string, fret] = [Number(textOf(place, 'string')), Number(textOf(place, 'fret'))];
-    expect(open[6 - string]! + fret).toBe(62);
+    // The capo moves the open strings: the standard's capo element.
+    expect(open[6 - string]! + 2 + fret).toBe(62);
     const details = firstOf(measuresOf(score)[0]!, 'attributes', 'staff-details')!;
     expect(textOf(details, 'capo')).toBe('2');
     const tunings = childrenOf(details, 'staff-tuning');
