@@ -125,6 +125,21 @@ function waysOver(
     const from = state?.upTo ?? 0;
     byStart.set(from, [...(byStart.get(from) ?? []), state]);
   }
+  /** The cheapest state to come from, which depends on the shift and the kind of division alone. */
+  const known = new Map<string, { before: State | null; cost: number }>();
+  const joins = (from: number, befores: readonly (State | null)[], shift: number, kind: Grid['kind']) => {
+    const key = `${from} ${shift} ${kind}`;
+    let best = known.get(key);
+    for (const before of best ? [] : befores) {
+      const change = before === null ? 0 : ((shift - before.shift) / SHIFT_CHANGE_SECONDS) ** 2 / 2;
+      const cross = before !== null && before.grid.kind !== kind ? CHANGE_COST : 0;
+      const cost = (before?.cost ?? 0) + change + cross;
+      if (!best || cost < best.cost - SAME) best = { before, cost };
+    }
+    known.set(key, best!);
+    return best!;
+  };
+  let least = Infinity;
   for (const grid of gridsAt(beat)) {
     if (grid.beats === 2 && !twoBeatsFrom(beat, beatsPerBar)) continue;
     for (const [from, befores] of byStart) {
@@ -145,22 +160,14 @@ function waysOver(
         }
         for (const shift of drifts ? SHIFTS_SECONDS : NO_SHIFT) {
           if (Math.abs(shift) > MOST_SHIFT_BEATS * beatSeconds) continue;
+          const { before, cost } = joins(from, befores, shift, grid.kind);
+          const atLeast = cost + grid.cost + (shift / SHIFT_SCATTER_SECONDS) ** 2 / 2;
+          if (atLeast > least + BEAM) continue;
           const fit = fitGrid(onsets, from, upTo, beat + shift / beatSeconds, grid, beatSeconds);
           if (fit === null) continue;
-          const own = fit.cost + (shift / SHIFT_SCATTER_SECONDS) ** 2 / 2;
-          for (const before of befores) {
-            const change = before === null ? 0 : ((shift - before.shift) / SHIFT_CHANGE_SECONDS) ** 2 / 2;
-            const cross = before !== null && before.grid.kind !== grid.kind ? CHANGE_COST : 0;
-            ways.push({
-              cost: (before?.cost ?? 0) + own + change + cross,
-              grid,
-              shift,
-              upTo,
-              fit,
-              beat,
-              before,
-            });
-          }
+          const whole = atLeast - grid.cost + fit.cost;
+          ways.push({ cost: whole, grid, shift, upTo, fit, beat, before });
+          if (grid.beats === 1) least = Math.min(least, whole);
         }
       }
     }
@@ -203,6 +210,8 @@ function fitGrid(
   const count = upTo - from;
   const { places, parts } = grid;
   if (grid.costOfEmpty * (parts - count) > MOST_EMPTY_COST || (grid.beats === 2 && count < 2)) return null;
+  // The finest divisions take any number; the others are not for runs of grace notes.
+  if (parts < 8 && count > parts + 2) return null;
   const scatter = Math.hypot(SCATTER_SECONDS / beatSeconds, SCATTER_BEATS);
   /** best[k]: the cheapest way to have placed the onsets so far, the last main one in a part below k. */
   let best: (Way | null)[] = Array.from({ length: parts + 1 }, () => ({ cost: 0, parts: null, last: null }));

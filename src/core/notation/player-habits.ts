@@ -31,14 +31,16 @@ export function habitsOf(
   const late: number[] = [];
   const seconds: number[] = [];
   const main = placed.map((one, i) => ({ ...one, onset: onsets[i]! })).filter(({ grace }) => !grace);
+  const byBeat = new Map<number, number[]>();
+  for (const { beat, onset } of main) byBeat.set(beat, [...(byBeat.get(beat) ?? []), onset]);
   main.forEach(({ beat, grid, part, onset }, i) => {
     const place = beat + grid.places[part]!;
     // Only places on the beat: where the off-beat is expected depends on the swing.
     if (part === 0) late.push((onset - place) * beatSecondsAt(beat));
-    const inBeat = main.filter((other) => other.beat === beat);
+    const inBeat = byBeat.get(beat) ?? [];
     const isSecondOfTwo =
-      grid.beats === 1 && inBeat.length === 2 && inBeat[1]?.onset === onset && main[i - 1]?.part === 0;
-    const share = isSecondOfTwo ? onset - (inBeat[0]?.onset ?? onset) : 0;
+      grid.beats === 1 && inBeat.length === 2 && inBeat[1] === onset && main[i - 1]?.part === 0;
+    const share = isSecondOfTwo ? onset - (inBeat[0] ?? onset) : 0;
     if (share > SECOND_EIGHTH.from && share < SECOND_EIGHTH.to) seconds.push(share);
   });
   const lateSeconds = clamp(median(late) ?? 0, -MOST_LATE_SECONDS, MOST_LATE_SECONDS);

@@ -43,12 +43,13 @@ export function quantise(notes: readonly LineNote[], time: Time): WrittenLine {
   placed.forEach((place, note) => {
     if (place.grace) return void graces.push(note);
     const fromTicks = onsetTicks[note]!;
-    const following = placed.findIndex((other, i) => i > note && !other.grace);
+    let following = note + 1;
+    while (placed[following]?.grace) following++;
     const end = writtenEnd(
       {
         fromTicks,
         releaseTicks: writtenRelease(notes[note]!, place, habits, time) * beatTicks,
-        nextTicks: following < 0 ? Infinity : onsetTicks[following]!,
+        nextTicks: onsetTicks[following] ?? Infinity,
         partTicks: (place.grid.beats * beatTicks) / place.grid.parts,
       },
       bar,

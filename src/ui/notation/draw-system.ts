@@ -28,8 +28,8 @@ export interface SystemPlan {
 const INK = 'currentColor';
 /** Units are a tenth of a staff space. */
 const STAFF_TOP = 120;
-const CHORD_SIZE = 19;
-const DEGREE_SIZE = 13;
+const CHORD_SIZE = 21;
+const DEGREE_SIZE = 14.5;
 const SIGNATURES = ['Cb', 'Gb', 'Db', 'Ab', 'Eb', 'Bb', 'F', 'C', 'G', 'D', 'A', 'E', 'B', 'F#', 'C#'];
 
 /** VexFlow's name for the signature of a key; none where it would need more than seven signs. */

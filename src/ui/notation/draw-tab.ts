@@ -7,8 +7,8 @@ import type { WrittenPage } from '../../core/notation/written-page.ts';
 import { drawLine, drawText } from './draw-text.ts';
 import { headMiddle, type DrawnMeasure } from './staff-notes.ts';
 
-const STRING_SPACE = 13;
-const FRET_SIZE = 14;
+const STRING_SPACE = 13.5;
+const FRET_SIZE = 15;
 /** Room that a figure takes to each side of its middle, for one and for two digits. */
 const HALF_FIGURE = [5.5, 9.5] as const;
 
@@ -82,5 +82,5 @@ function drawBend(svg: SVGSVGElement, x: number, y: number, top: number, semiton
   svg.append(path);
   const whole = Math.floor(semitones / 2);
   const text = `${whole > 0 ? whole : ''}${semitones % 2 === 1 ? '½' : ''}`;
-  drawText(svg, text, x + 15, tip + 4, { size: 10, className: 'fret' });
+  drawText(svg, text, x + 15, tip + 4, { size: 12, className: 'fret' });
 }

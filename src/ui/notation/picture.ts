@@ -15,8 +15,7 @@ export async function pictureOf(page: WrittenPage, options: DrawOptions): Promis
   const style = document.createElementNS(SVG, 'style');
   style.textContent = [
     `@font-face{font-family:'Landfall Music';src:url(${await fontData()}) format('woff2')}`,
-    '.chord{font-family:Georgia,serif;font-weight:700}',
-    '.degree,.fret{font-family:system-ui,sans-serif;font-weight:600}',
+    '.chord,.degree,.fret{font-family:Georgia,serif;font-weight:700}',
   ].join('');
   root.append(style);
   let y = EDGE;
