@@ -36,6 +36,7 @@ export abstract class ReviewSession {
   protected turn = 0;
   #notices = $state.raw<readonly Message[]>([]);
   #playback = $state.raw<Playback | null>(null);
+  #firstPlayback = $state.raw<Playback | null>(null);
   /** What the player corrects of the take in review. */
   readonly corrections: TakeCorrections;
   readonly #openers: ReturnType<typeof takeOpeners>;
@@ -63,6 +64,11 @@ export abstract class ReviewSession {
   /** null outside the review. */
   get playback(): Playback | null {
     return this.#playback;
+  }
+
+  /** Of the take whose bars were tried again; null where none were. */
+  get firstPlayback(): Playback | null {
+    return this.#firstPlayback;
   }
 
   /** Back to ready. A take that is being played is thrown away; bars that are tried are left, unless it goes on at once. */
@@ -147,7 +153,8 @@ export abstract class ReviewSession {
   /** Closes the playback; a session that plays closes its take, too. */
   protected release(): void {
     this.#playback?.dispose();
-    this.#playback = null;
+    this.#firstPlayback?.dispose();
+    this.#playback = this.#firstPlayback = null;
   }
 
   /** The take in review; null elsewhere. */
@@ -222,7 +229,11 @@ export abstract class ReviewSession {
     const review = makeReview(take, graded);
     if (!review.ok) return this.trouble(review.problem, 'back');
     this.#playback?.dispose();
-    this.#playback = openTakePlayback(review.value, this.ports, this.ports.setup.settings.levels);
+    this.#firstPlayback?.dispose();
+    const playbackOf = (made: Review) => openTakePlayback(made, this.ports, this.ports.setup.settings.levels);
+    const { tried } = this.ports.tries;
+    this.#playback = playbackOf(review.value);
+    this.#firstPlayback = tried && playbackOf(tried.first);
     this.timelineNow = review.value.timeline;
     this.phaseNow = { kind: 'review', review: review.value };
   }

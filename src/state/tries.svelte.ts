@@ -51,9 +51,14 @@ export class Tries {
   }
 }
 
-/** Bars can be looped where the band plays a form in one key; a recording in its place goes round as it is. */
-export const canTry = ({ details, timeline }: Review): boolean =>
-  details.backing === undefined && timeline.keys === undefined && timeline.bars > 1;
+/** Why bars can't go round: a recording in the band's place goes round as it is, and a loop is in one key. */
+export type NotTried = 'recording' | 'keys';
+
+/** null where they can. */
+export function notTried({ details, timeline }: Review): NotTried | null {
+  if (details.backing !== undefined) return 'recording';
+  return timeline.keys === undefined ? null : 'keys';
+}
 
 /** A take of a loop counts its bars from the loop's first. */
 function loopOfSetup({ fromBar, toBar }: BarsToTry, { timeline }: Review, loop: BarsToTry | null): BarsToTry {

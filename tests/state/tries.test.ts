@@ -1,7 +1,8 @@
 /** Bars of a take are tried again: the loop, how often it goes round, and what holds when the trial is over. */
 import { describe, expect, it } from 'vitest';
 import { usualPractice } from '../../src/state/practice-settings.ts';
-import { canTry } from '../../src/state/tries.svelte.ts';
+import { besideVerbs } from '../../src/ui/review/beside-verbs.ts';
+import { notTried } from '../../src/state/tries.svelte.ts';
 import { pluckLine } from '../analysis/pluck.ts';
 import { makeReview } from './by-command.ts';
 import { RATE, world } from './world.ts';
@@ -31,7 +32,13 @@ describe('bars that are tried again', () => {
   it('go round with the same aim, and the try stands beside the take that they are from', async () => {
     const w = await played();
     const first = await makeReview(w);
-    expect(canTry(first)).toBe(true);
+    expect(notTried(first)).toBeNull();
+    const { details, timeline } = first;
+    const through = [{ fromBar: 0, tonic: 'A', mode: 'major' as const }];
+    expect(notTried({ ...first, timeline: { ...timeline, keys: through as never } })).toBe('keys');
+    expect(notTried({ ...first, details: { ...details, backing: { id: 'mine' } as never } })).toBe(
+      'recording',
+    );
     await w.session.again({ tryBars: { fromBar: 1, toBar: 2 } });
     expect(w.session.timeline?.bars).toBe(2);
     expect(w.session.timeline?.chart).toContain('A7');
@@ -51,6 +58,22 @@ describe('bars that are tried again', () => {
     ]);
     expect(w.tries.tried?.first.report).toEqual(first.report);
     expect(w.tries.tried?.bars).toEqual({ fromBar: 1, toBar: 2 });
+    // Either is heard from the page of the try: the bars of the first take, and the whole try.
+    const { firstPlayback, playback } = w.session;
+    const verbs = besideVerbs(w.tries.tried!, { first: firstPlayback!, now: playback! });
+    const [firstPlayer, nowPlayer] = [w.players.at(-1)!, w.players.at(-2)!];
+    verbs.hear('now');
+    await w.settle();
+    expect(verbs.hearing).toBe('now');
+    expect(nowPlayer.orders.at(-1)?.passage).toMatchObject({ fromSeconds: 0, loops: false });
+    verbs.hear('first');
+    await w.settle();
+    expect(verbs.hearing).toBe('first');
+    // A bar of count-in of 2 s, then two bars of 2 s.
+    expect(firstPlayer.orders.at(-1)?.passage?.fromSeconds).toBeCloseTo(2, 2);
+    expect(firstPlayer.orders.at(-1)?.passage?.toSeconds).toBeCloseTo(6, 2);
+    verbs.hear('first');
+    expect(verbs.hearing).toBeNull();
 
     // Again: the same bars. The whole form: as it was before.
     await w.session.again();

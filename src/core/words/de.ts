@@ -1928,6 +1928,7 @@ export const de: Words = {
     takeDelay: ({ ms, isLate, stays }) =>
       `Die Töne ${ms} ms ${isLate ? 'früher' : 'später'} zählen${stays ? ', jetzt und mit diesen Geräten' : ''}`,
     openSoundCheck: 'Den Soundcheck öffnen',
+    nothingHeard: 'Das Mikrofon hat keinen Ton gehört. Der Soundcheck zeigt in Sekunden, ob es dich hört.',
 
     firstBeatBefore: 'Der erste Takt des Charts beginnt bei',
     firstBeatAfter: 'Sekunden',
@@ -1964,6 +1965,10 @@ export const de: Words = {
       fromBar === toBar
         ? `Takt ${fromBar} wiederholen und neu versuchen`
         : `Takt ${fromBar} bis ${toBar} wiederholen und neu versuchen`,
+    notTried: {
+      recording: 'Um diese Takte zu loopen, spiel den Chart mit der Band: Dein Backing läuft, wie es ist.',
+      keys: 'Um diese Takte zu loopen, spiel die Form in einer Tonart: Dieser Take geht durch mehrere.',
+    },
 
     // Takte, die noch einmal versucht wurden, neben dem Take, aus dem sie sind.
     beside: 'Beim ersten Mal und jetzt',
@@ -1984,6 +1989,7 @@ export const de: Words = {
     },
     besideFirst: 'Erstes Mal',
     besideNow: 'Jetzt',
+    besideHear: { first: 'Anhören: erstes Mal', now: 'Anhören: jetzt' },
     besideChange: ({ bar, chord }) => `Takt ${bar}, ${chord}`,
     besideRest: 'eine Pause',
     besideAim: 'Das Ziel',

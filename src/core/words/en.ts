@@ -2263,6 +2263,7 @@ export const en = {
     takeDelay: ({ ms, isLate, stays }: { ms: number; isLate: boolean; stays: boolean }) =>
       `Count the notes ${ms} ms ${isLate ? 'earlier' : 'later'}${stays ? ', now and with these devices' : ''}`,
     openSoundCheck: 'Open the sound check',
+    nothingHeard: 'The microphone heard no note. The sound check shows within seconds whether it hears you.',
 
     // Where the first bar of an opened recording starts.
     firstBeatBefore: 'The first bar of the chart starts at',
@@ -2315,6 +2316,11 @@ export const en = {
       fromBar === toBar
         ? `Loop bar ${fromBar} and try again`
         : `Loop bars ${fromBar} to ${toBar} and try again`,
+    /** Why bars can't be looped. */
+    notTried: {
+      recording: 'To loop these bars, play the chart with the band: your backing goes round as it is.',
+      keys: 'To loop these bars, play the form in one key: this take goes through several.',
+    },
 
     // Bars that were tried again, beside the take that they are from.
     beside: 'First time and now',
@@ -2349,6 +2355,7 @@ export const en = {
     },
     besideFirst: 'First time',
     besideNow: 'Now',
+    besideHear: { first: 'Hear it: first time', now: 'Hear it: now' },
     besideChange: ({ bar, chord }: { bar: number; chord: string }) => `Bar ${bar}, ${chord}`,
     besideRest: 'a rest',
     besideAim: 'The aim',

@@ -2,7 +2,7 @@
 import { advisedPhrase, type AdvisedPhrase } from '../../core/grade/teach/advised-phrase.ts';
 import type { Review } from '../../state/phase.ts';
 import type { Hearing, Playback } from '../../state/playback.svelte.ts';
-import { canTry, type BarsToTry } from '../../state/tries.svelte.ts';
+import { notTried, type BarsToTry, type NotTried } from '../../state/tries.svelte.ts';
 
 export interface AdviceVerbs {
   /** What of the piece at a place of the report's advice sounds now. */
@@ -11,6 +11,8 @@ export interface AdviceVerbs {
   hear(place: number, how: 'yours' | 'resolved'): void;
   /** The bars that go round when it is tried again; null where they can't. */
   bars(place: number): BarsToTry | null;
+  /** Why they can't, where that is the take's own doing. */
+  readonly notTried: NotTried | null;
 }
 
 /** @param review at concert pitch: what sounds is not what a transposing player reads */
@@ -32,7 +34,8 @@ export function adviceVerbs(review: Review, playback: Playback): AdviceVerbs {
       const hearing = hearings[place]?.[how];
       if (hearing) void playback.hear(hearing);
     },
-    bars: (place) => (canTry(review) ? (phrases[place]?.bars ?? null) : null),
+    bars: (place) => (notTried(review) === null && timeline.bars > 1 ? (phrases[place]?.bars ?? null) : null),
+    notTried: notTried(review),
   };
 }
 
