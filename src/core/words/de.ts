@@ -1964,10 +1964,11 @@ export const de: Words = {
     tryBars: ({ fromBar, toBar }) =>
       fromBar === toBar
         ? `Takt ${fromBar} wiederholen und neu versuchen`
-        : `Takt ${fromBar} bis ${toBar} wiederholen und neu versuchen`,
+        : `Takte ${fromBar} bis ${toBar} wiederholen und neu versuchen`,
     notTried: {
-      recording: 'Um diese Takte zu loopen, spiel den Chart mit der Band: Dein Backing läuft, wie es ist.',
-      keys: 'Um diese Takte zu loopen, spiel die Form in einer Tonart: Dieser Take geht durch mehrere.',
+      recording:
+        'Um diese Takte zu wiederholen, spiel den Chart mit der Band: Dein Backing läuft, wie es ist.',
+      keys: 'Um diese Takte zu wiederholen, spiel die Form in einer Tonart: Dieser Take geht durch mehrere.',
     },
 
     // Takte, die noch einmal versucht wurden, neben dem Take, aus dem sie sind.

@@ -1,6 +1,15 @@
 /** Bars that were tried again and the take that they are from: either is heard, from the page of the try. */
 import type { Playback } from '../../state/playback.svelte.ts';
-import type { TriedBars } from '../../state/tries.svelte.ts';
+import type { Report } from '../../core/take/schema.ts';
+import type { BarsToTry, TriedBars } from '../../state/tries.svelte.ts';
+
+/** The take that bars are from, as its player reads it. */
+export interface FirstTake {
+  readonly report: Report;
+  readonly bars: BarsToTry;
+  /** null where the sound can't be played. */
+  readonly verbs: BesideVerbs | null;
+}
 
 export interface BesideVerbs {
   /** What sounds now. */
