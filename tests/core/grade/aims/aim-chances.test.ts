@@ -51,6 +51,8 @@ describe('the chance of a guide tone that steps on', () => {
     expect(guideStepChance(own({ 4: 0.5, 2: 0.5 }), chord('C7'), chord('Bbmaj7'))).toBeCloseTo(0.25, 12);
     // From C (b7 of D7) down to B (3 of G7), over the octave.
     expect(guideStepChance(own({ 0: 0.5, 11: 0.5 }), chord('D7'), chord('G7'))).toBeCloseTo(0.25, 12);
+    // From Bb (b7 of C7) to G (3 of Ebmaj7) is a minor third, and no step.
+    expect(guideStepChance(own({ 10: 0.5, 7: 0.5 }), chord('C7'), chord('Ebmaj7'))).toBe(0);
     // F is the third of Dm7 and the seventh of G7.
     expect(guideStepChance(own({ 5: 1 }), chord('Dm7'), chord('G7'))).toBe(0);
   });
