@@ -1,9 +1,9 @@
-/** Works on a backing off the main thread. Only passes messages: the work is in backing-room.ts. */
+/** Works on a backing off the main thread. Only passes messages: the work is in backing-job.ts. */
 import type { BackingRequest } from './backing-messages.ts';
-import { BackingRoom } from './backing-room.ts';
+import { BackingJob } from './backing-job.ts';
 
-const room = new BackingRoom((message, transfer = []) => self.postMessage(message, { transfer }));
+const job = new BackingJob((message, transfer = []) => self.postMessage(message, { transfer }));
 
 self.onmessage = ({ data }: MessageEvent<BackingRequest>) => {
-  void room.handle(data);
+  void job.handle(data);
 };

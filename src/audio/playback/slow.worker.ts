@@ -1,9 +1,9 @@
-/** Slows a line down off the main thread. Only passes messages: the work is in slow-room.ts. */
+/** Slows a line down off the main thread. Only passes messages: the work is in slow-job.ts. */
 import type { SlowRequest } from './slow-messages.ts';
-import { SlowRoom } from './slow-room.ts';
+import { SlowJob } from './slow-job.ts';
 
-const room = new SlowRoom((message, transfer = []) => self.postMessage(message, { transfer }));
+const job = new SlowJob((message, transfer = []) => self.postMessage(message, { transfer }));
 
 self.onmessage = ({ data }: MessageEvent<SlowRequest>) => {
-  void room.handle(data);
+  void job.handle(data);
 };

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Along } from '../../../src/audio/playback/along.ts';
 import { wholeOf, type SlowLine } from '../../../src/audio/playback/slow-line.ts';
 import type { SlowAnswer } from '../../../src/audio/playback/slow-messages.ts';
-import { SlowRoom } from '../../../src/audio/playback/slow-room.ts';
+import { SlowJob } from '../../../src/audio/playback/slow-job.ts';
 import { createTakePlayer } from '../../../src/audio/playback/take-player.ts';
 import { bad, good } from '../../../src/core/base/outcome.ts';
 import { fakeContext } from '../fake-context.ts';
@@ -133,11 +133,11 @@ describe('the slowing worker', () => {
   /** The room behind the same requests, without a thread. */
   function room() {
     let answered: (answer: SlowAnswer) => void = () => undefined;
-    const slowRoom = new SlowRoom((message) => answered(message));
-    const ask = (request: Parameters<SlowRoom['handle']>[0]) =>
+    const slowJob = new SlowJob((message) => answered(message));
+    const ask = (request: Parameters<SlowJob['handle']>[0]) =>
       new Promise<SlowAnswer>((resolve) => {
         answered = resolve;
-        void slowRoom.handle(request);
+        void slowJob.handle(request);
       });
     return {
       ask,

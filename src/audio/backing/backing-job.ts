@@ -10,7 +10,7 @@ import { CalledOff, stretch } from './stretch.ts';
 
 const PEAKS_PER_SECOND = 200;
 
-export class BackingRoom {
+export class BackingJob {
   readonly #post: (message: BackingAnswer, transfer?: Transferable[]) => void;
   #sound: Channels | null = null;
   /** Number of the latest request for a round. */

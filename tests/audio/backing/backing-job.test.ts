@@ -8,7 +8,7 @@ import type {
   BakedRound,
   DetectedBeats,
 } from '../../../src/audio/backing/backing-messages.ts';
-import { BackingRoom } from '../../../src/audio/backing/backing-room.ts';
+import { BackingJob } from '../../../src/audio/backing/backing-job.ts';
 import { toPcm16 } from '../../../src/core/files/sound/pcm16.ts';
 import { writeWav } from '../../../src/core/files/sound/write-wav.ts';
 import type { Outcome } from '../../../src/core/base/outcome.ts';
@@ -28,10 +28,10 @@ beforeAll(async () => {
   });
 });
 
-function room() {
+function openJob() {
   const answers = new Map<number, Outcome<unknown>>();
   const told: number[] = [];
-  const worker = new BackingRoom((message: BackingAnswer) => {
+  const worker = new BackingJob((message: BackingAnswer) => {
     if (message.kind === 'answer') answers.set(message.id, message.outcome);
     else told.push(message.share);
   });
@@ -50,7 +50,7 @@ const sentence = (outcome: Outcome<unknown>) => (outcome.ok ? null : english(out
 
 describe('a recording', () => {
   test('is read once, drawn, its beats found, a round of it rendered slower', async () => {
-    const { ask, told } = room();
+    const { ask, told } = openJob();
     const facts = await ask<BackingFacts>({
       kind: 'open',
       file: wav(toPcm16(track.mono)),
@@ -77,7 +77,7 @@ describe('a recording', () => {
     ['too short', () => wav(toPcm16(track.mono.subarray(0, 3 * RATE))), /too short/],
     ['silent', () => wav(new Int16Array(8 * RATE)), /silent/],
   ])('%s: told in a sentence that names the file', async (_, file, words) => {
-    const { ask } = room();
+    const { ask } = openJob();
     const told = sentence(await ask({ kind: 'open', file: file(), name: 'words.wav' }));
     expect(told).toMatch(words);
     expect(told).toContain('words.wav');

@@ -7,7 +7,7 @@ import type { SlowAnswer, SlowRequest, SlowRun } from './slow-messages.ts';
 const FIRST_PIECE_SECONDS = 1;
 const PIECE_SECONDS = 4;
 
-export class SlowRoom {
+export class SlowJob {
   readonly #post: (message: SlowAnswer, transfer?: Transferable[]) => void;
   #line: { readonly samples: Float32Array; readonly sampleRate: number } | null = null;
   #run: { readonly number: number; readonly pieces: Promise<Iterator<readonly Float32Array[]>> } | null =
