@@ -5,6 +5,18 @@ import { licences } from './src/cli/licences.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+/**
+ * Tests of pure functions, whose modules keep nothing from one file of tests to the next: the files of one process share
+ * the modules that they load. All others load their own: stores and states keep what they were given, and the synthesiser's
+ * sound depends a little on what it played before.
+ */
+const TOGETHER = [
+  'tests/*.test.ts',
+  'tests/core/{band,base,beats,chart,files,grade,midi,music,practice,report,take,words}/**/*.test.ts',
+  'tests/cli/**/*.test.ts',
+  'tests/ui/**/*.test.ts',
+];
+
 export default defineConfig({
   root: here('./src'),
   base: './',
@@ -14,10 +26,16 @@ export default defineConfig({
   preview: { port: 4173, strictPort: false },
   test: {
     root: here('.'),
-    include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**'],
     // Every core: left to itself, the runner keeps one back, which on two cores doubles the time.
     maxWorkers: '100%',
     testTimeout: 60_000,
+    projects: [
+      { extends: true, test: { name: 'together', include: TOGETHER, isolate: false } },
+      {
+        extends: true,
+        test: { name: 'apart', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**', ...TOGETHER] },
+      },
+    ],
   },
 });
