@@ -52,6 +52,7 @@ describe('an aim counts', () => {
     expect(counted(LINE, { events: 'bars', test: 'has one of', tones: ['9'] })).toBe('2/3');
     expect(counted(LINE, { events: 'bars', test: 'has all of', tones: ['3', '9'] })).toBe('2/3');
     expect(counted(LINE, { events: 'bars', test: 'has all of', tones: ['3', '9'], over: ['I'] })).toBe('1/2');
+    expect(counted(LINE, { events: 'bars', test: 'has all of', tones: ['3', '5'] })).toBe('1/3');
     // A note that runs ahead to the next bar counts there.
     expect(
       counted(

@@ -98,6 +98,8 @@ describe('readAim', () => {
     );
     expect(german({ againstLuck: 'yes' })).toContain('Gefunden wurde "yes", schreib true oder false.');
     expect(german({ events: 'solos' })).toContain('"bars" oder "choruses"');
+    expect(german({ tones: [] })).toContain('Gefunden wurde eine Liste, schreib mindestens einen Ton.');
+    expect(german({ name: ' ' })).toContain('schreib ein paar Wörter.');
     expect(german({ over: ['4'] })).toContain('Gefunden wurde "4", schreib eine Stufe');
     expect(german({ task: undefined })).toBe(
       'Dem Ziel fehlt das Feld „task“; ein Beispiel steht in der README.',
