@@ -9,6 +9,7 @@ import { Backings, emptyStand, type StandSettings } from './state/backings.svelt
 import { BandAlone } from './state/band-alone.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';
 import type { AppState } from './state/app-state.ts';
+import { LibraryFiles } from './state/library-files.svelte.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
 import { MidiConnection } from './state/midi-connection.svelte.ts';
@@ -23,8 +24,9 @@ import { Tries } from './state/tries.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
 import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/sound-check.svelte.ts';
+import { openSink } from './storage/file-sink.ts';
 import { openStorage } from './storage/open-storage.ts';
-import { noBackings, noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
+import { noArrivals, noBackings, noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import App from './ui/App.svelte';
 import './ui/base.css';
 import './ui/fonts/fonts.css';
@@ -68,6 +70,15 @@ async function assemble(): Promise<AppState> {
     : nothingRemembered(usualSettings);
   const setup = new Setup({ settings });
   const library = new Library({ takes, files });
+  const arrivals = opened.ok ? opened.value.arrivals : noArrivals(opened.problem);
+  const today = () => new Date();
+  const libraryFiles = new LibraryFiles({
+    takes,
+    arrivals,
+    files: { open: (fileName) => openSink(fileName, (blob, name) => files.save(blob, name)) },
+    library,
+    today,
+  });
   const songbook = new Songbook({
     charts: opened.ok ? opened.value.charts : noCharts(opened.problem),
     files,
@@ -128,9 +139,8 @@ async function assemble(): Promise<AppState> {
     stand: backings,
     frames,
     files,
-    today: () => new Date(),
+    today,
   });
-  const today = () => new Date();
   const bandAlone = new BandAlone({ setup, audio, today, later });
   const recordingDesk = new RecordingDesk({ analysis, audio, frames, setup, session, today });
   const startSignal = new StartSignal({
@@ -148,6 +158,7 @@ async function assemble(): Promise<AppState> {
     startSignal,
     midi,
     library,
+    libraryFiles,
     songbook,
     soundCheck,
     backings,

@@ -88,7 +88,7 @@ export function takeFromStore({
   durationSeconds,
   report,
 }: StoredTake): FinishedTake {
-  if (details.written) {
+  if (details.written || details.soundRemoved) {
     const notes = readKeptNotes({ report }) ?? [];
     return { id, details, content: { kind: 'notes', notes, durationSeconds, messages: null } };
   }

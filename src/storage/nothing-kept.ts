@@ -14,6 +14,8 @@ export function nothingKept(problem: Problem) {
     open: refuse,
     mark: refuse,
     remove: refuse,
+    removeSound: refuse,
+    soundBytes: () => Promise.resolve(0),
     list: () => Promise.resolve({ takes: [] as readonly TakeCard[], messages: [problem] }),
     unfinished: () => Promise.resolve([] as readonly UnfinishedTake[]),
   };
@@ -40,4 +42,9 @@ export const noBackings = (problem: Problem) => ({
 export const nothingRemembered = <T>(usual: T) => ({
   load: () => Promise.resolve({ value: usual, messages: [] as readonly Message[] }),
   save: () => undefined,
+});
+
+/** Stands in for `Arrivals`. */
+export const noArrivals = (problem: Problem) => ({
+  bringIn: (): Promise<Outcome<never>> => Promise.resolve(failure(problem)),
 });

@@ -8,10 +8,13 @@ import { openDatabase } from './database.ts';
 import { opfsSounds } from './opfs-sounds.ts';
 import { SettingsStore } from './settings.ts';
 import { firstOf } from './sounds.ts';
-import { browserLocks, Takes } from './takes.ts';
+import { Arrivals } from './arrivals.ts';
+import { browserLocks } from './locks.ts';
+import { Takes } from './takes.ts';
 
 export interface LocalStorage {
   readonly takes: Takes;
+  readonly arrivals: Arrivals;
   readonly charts: Charts;
   readonly backings: Backings;
   settings<T extends object>(
@@ -29,11 +32,14 @@ export async function openStorage(): Promise<Outcome<LocalStorage>> {
   const files = await opfsSounds();
   const chunks = chunkSounds(db);
   const askToStay = () => void navigator.storage?.persist?.();
+  const sounds = files === null ? chunks : firstOf(files, chunks);
+  const locks = browserLocks();
   return good({
+    arrivals: new Arrivals({ db, sounds, locks, askToStay }),
     takes: new Takes({
       db,
-      sounds: files === null ? chunks : firstOf(files, chunks),
-      locks: browserLocks(),
+      sounds,
+      locks,
       newId: () => crypto.randomUUID(),
       askToStay,
     }),

@@ -39,6 +39,8 @@ export const TakeRecordSchema = v.object({
   details: TakeDetailsSchema,
   /** false while it is being played, and still if the page was closed meanwhile. */
   finished: v.boolean(),
+  /** Coming in from a file, and not yet whole: removed if the page is closed meanwhile. */
+  arriving: v.exactOptional(v.boolean()),
   frames: v.pipe(v.number(), v.integer(), v.minValue(0)),
   summary: v.nullable(TakeSummarySchema),
 });

@@ -33,3 +33,6 @@ export function firstOf(first: Sounds, second: Sounds): Sounds {
     },
   };
 }
+
+/** The name under which the band of a take is stored. */
+export const bandOf = (id: string) => `${id}-band`;

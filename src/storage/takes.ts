@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { TakeDetails } from '../core/take/details-schema.ts';
 import { attempt, type Database } from './database.ts';
+import { lockName, type Locks } from './locks.ts';
 import {
   TakeRecordSchema,
   type StoredTake,
@@ -14,16 +15,12 @@ import {
 } from './records.ts';
 import { NotesWriter } from './notes-writer.ts';
 import { MessagesWriter, readMessages, removeMessages } from './played-messages.ts';
-import type { Sounds } from './sounds.ts';
+import { bandOf, type Sounds } from './sounds.ts';
 import { problem, type Message, type Problem } from '../core/words/problem.ts';
 import { TakeWriter } from './take-writer.ts';
 
-/** Shows the pages of one browser which takes are being played at present (Web Locks). */
-export interface Locks {
-  /** Holds the name until the returned function is called. */
-  hold(name: string): Promise<() => void>;
-  held(): Promise<ReadonlySet<string>>;
-}
+/** 16 bits. */
+const BYTES_A_FRAME = 2;
 
 export class Takes {
   readonly #db: Database;
@@ -142,7 +139,12 @@ export class Takes {
     const { records } = await this.#records();
     const held = await this.#locks.held();
     const cut: UnfinishedTake[] = [];
-    for (const { id, details } of records.filter((r) => !r.finished && !held.has(lockName(r.id)))) {
+    for (const { id, details, arriving } of records.filter((r) => !r.finished && !held.has(lockName(r.id)))) {
+      if (arriving) {
+        // Half of a take that was coming in from a file: the file has it.
+        await this.remove(id);
+        continue;
+      }
       const frames = await attempt(() => this.#framesOf(id));
       if (frames.ok && frames.value === 0) await this.remove(id);
       else if (frames.ok) cut.push({ id, details, durationSeconds: frames.value / details.sampleRate });
@@ -190,13 +192,34 @@ export class Takes {
     });
   }
 
+  /** Removes the sound and keeps all else: details, report and the notes that were heard. */
+  removeSound(id: TakeId): Promise<Outcome<void>> {
+    return attempt(async () => {
+      const frames = await this.#framesOf(id);
+      await this.#change(id, (old) => ({
+        ...old,
+        frames,
+        details: { ...old.details, soundRemoved: true, bandKept: false },
+      }));
+      await this.#sounds.remove(id);
+      await this.#sounds.remove(bandOf(id));
+    });
+  }
+
+  /** Bytes that the sound of each take needs, its band with it. */
+  async soundBytes(id: TakeId): Promise<number> {
+    const [own, band] = await Promise.all([this.#sounds.frames(id), this.#sounds.frames(bandOf(id))]);
+    return BYTES_A_FRAME * (own + band);
+  }
+
   async #records(): Promise<{
     readonly records: readonly TakeRecord[];
     readonly messages: readonly Message[];
   }> {
     const all = await attempt(async () => {
-      const keys = await this.#db.getAllKeys('takes');
-      return Promise.all(keys.map(async (key) => [key, await this.#db.get('takes', key)] as const));
+      const tx = this.#db.transaction('takes');
+      const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
+      return keys.map((key, i) => [key, values[i]] as const);
     });
     if (!all.ok) return { records: [], messages: [all.problem] };
     const records: TakeRecord[] = [];
@@ -215,7 +238,8 @@ export class Takes {
   async #framesOf(id: TakeId): Promise<number> {
     const parsed = v.safeParse(TakeRecordSchema, await this.#db.get('takes', id));
     if (!parsed.success) return this.#sounds.frames(id);
-    if (parsed.output.details.written) return parsed.output.frames;
+    const { written, soundRemoved } = parsed.output.details;
+    if (written || soundRemoved) return parsed.output.frames;
     if (parsed.output.details.source !== 'midi') return this.#sounds.frames(id);
     const messages = await readMessages(this.#db, id);
     const last = messages.ok ? (messages.value.at(-1)?.seconds ?? 0) : 0;
@@ -247,24 +271,4 @@ async function changeRecord(
 ): Promise<void> {
   const parsed = v.safeParse(TakeRecordSchema, await store.get(id));
   if (parsed.success) await store.put(change(parsed.output), id);
-}
-
-/** The name under which the band of a take is stored. */
-const bandOf = (id: string) => `${id}-band`;
-
-const lockName = (id: string) => `landfall take ${id}`;
-
-/** Web Locks; where a browser has none, no take counts as being played elsewhere. */
-export function browserLocks(): Locks {
-  if (!('locks' in navigator)) return { hold: async () => () => undefined, held: async () => new Set() };
-  return {
-    hold: (name) =>
-      new Promise((resolve) => {
-        void navigator.locks.request(name, () => new Promise<void>((release) => resolve(release)));
-      }),
-    held: async () => {
-      const { held = [] } = await navigator.locks.query();
-      return new Set(held.map((lock) => lock.name ?? ''));
-    },
-  };
 }

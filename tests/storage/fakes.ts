@@ -4,7 +4,8 @@ import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
 import { openDatabase, type Database } from '../../src/storage/database.ts';
 import type { TakeDetails } from '../../src/core/take/details-schema.ts';
 import type { Sounds } from '../../src/storage/sounds.ts';
-import { Takes, type Locks } from '../../src/storage/takes.ts';
+import type { Locks } from '../../src/storage/locks.ts';
+import { Takes } from '../../src/storage/takes.ts';
 
 export const details: TakeDetails = {
   title: 'Blues in A',

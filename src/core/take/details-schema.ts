@@ -80,6 +80,8 @@ const fields = {
   backing: v.exactOptional(TakenBackingSchema),
   /** A line that was written down: it has no sound, its notes are kept with its report. */
   written: v.exactOptional(v.boolean()),
+  /** The player has removed the sound to make room; the notes that were heard are kept with the report. */
+  soundRemoved: v.exactOptional(v.boolean()),
   /** Where the browser lost sound, in order. */
   lost: v.exactOptional(v.array(v.object({ atSeconds: seconds, seconds }))),
   /** What the player has corrected of the notes, in order; left out where nothing was corrected. */

@@ -1115,6 +1115,17 @@ export const de: Words = {
 
   // Hinweise: gleiche Schlüssel und Gruppen wie in en.ts.
   notices: {
+    'library.cameIn': ({ fresh, sounds, here }) =>
+      [
+        ...(fresh > 0 ? [`${several(fresh, 'Take', 'Takes')} geholt`] : []),
+        ...(sounds > 0 ? [`${several(sounds, 'Take hat', 'Takes haben')} den Klang zurück`] : []),
+        ...(here > 0
+          ? [
+              `${several(here, 'Take war', 'Takes waren')} schon da und ${here === 1 ? 'blieb, wie er war' : 'blieben, wie sie waren'}`,
+            ]
+          : []),
+      ].join('; ') + '.',
+    'library.wentOut': ({ takes }) => `${several(takes, 'Take ist', 'Takes sind')} in der Datei.`,
     // ── of the core ──
     'sound.cut': ({ name, promisedSeconds, heldSeconds }) =>
       `${name} ist abgeschnitten oder beschädigt: Laut Dateikopf dauert es ${decimal(promisedSeconds, 1)} s, vorhanden sind ${decimal(heldSeconds, 1)} s; was da ist, wurde genommen.`,
@@ -1455,6 +1466,10 @@ export const de: Words = {
       removeForGood: 'Endgültig entfernen',
       heldOnly: 'Nur die mit Stern',
       keep: 'Behalten',
+      saveAll: 'Alle Takes in einer Datei speichern',
+      bringIn: 'Takes aus Dateien holen',
+      comingIn: ({ done, of }) => `Wird geholt: ${done} von ${of}`,
+      goingOut: ({ done, of }) => `Wird gespeichert: ${done} von ${of}`,
       recording: 'Aufnahme',
       notGraded: 'noch nicht bewertet',
       noLandings: 'keine Landungen',

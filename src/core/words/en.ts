@@ -1406,6 +1406,18 @@ export const en = {
   // What was odd and was mended, or is good to know; nothing failed. Codes as in `problems`.
   notices: {
     // ── of the core ──
+    'library.cameIn': ({ fresh, sounds, here }: { fresh: number; sounds: number; here: number }) =>
+      [
+        ...(fresh > 0 ? [`${several(fresh, 'take')} came in`] : []),
+        ...(sounds > 0 ? [`${several(sounds, 'take')} got the sound back`] : []),
+        ...(here > 0
+          ? [
+              `${several(here, 'take')} ${here === 1 ? 'was' : 'were'} here already and stayed as ${here === 1 ? 'it was' : 'they were'}`,
+            ]
+          : []),
+      ].join('; ') + '.',
+    'library.wentOut': ({ takes }: { takes: number }) =>
+      `${several(takes, 'take')} ${takes === 1 ? 'is' : 'are'} in the file.`,
     'sound.cut': ({
       name,
       promisedSeconds,
@@ -1783,6 +1795,10 @@ export const en = {
       removeForGood: 'Remove for good',
       heldOnly: 'Only those with a star',
       keep: 'Keep',
+      saveAll: 'Save all takes in one file',
+      bringIn: 'Bring takes in from files',
+      comingIn: ({ done, of }: { done: number; of: number }) => `Coming in: ${done} of ${of}`,
+      goingOut: ({ done, of }: { done: number; of: number }) => `Saving: ${done} of ${of}`,
       recording: 'recording',
       notGraded: 'not graded yet',
       noLandings: 'no landings',

@@ -17,6 +17,8 @@ const audio = ['audio/*', ...Object.values(AUDIO_SUFFIXES).flat()];
 /** Recordings to play to. */
 export const AUDIO_FILES = audio.join(',');
 /** A line to be graded: a recording, a MIDI file or a table of notes. */
-export const LINE_FILES = [...audio, ...MIDI_SUFFIXES, '.csv'].join(',');
+export const LINE_FILES = [...audio, ...MIDI_SUFFIXES, '.csv', '.landfall'].join(',');
+/** Takes that were saved, one or many in a file. */
+export const TAKE_FILES = ['.landfall', '.zip'].join(',');
 /** A chart: text, MusicXML or MIDI. */
 export const CHART_FILES = ['.txt', '.musicxml', '.mxl', '.xml', ...MIDI_SUFFIXES].join(',');
