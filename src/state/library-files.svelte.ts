@@ -11,7 +11,8 @@ import { blobBytes } from './blob-bytes.ts';
 import { fileStem } from './export-files.ts';
 import type { Library } from './library.svelte.ts';
 import { withMessage } from './messages.ts';
-import type { Arrival, ArrivalsPort, FileSink, LargeFilesPort, TakesPort } from './ports.ts';
+import type { Arrival, ArrivalsPort, FileSink, LargeFilesPort } from './file-ports.ts';
+import type { TakesPort } from './ports.ts';
 import type { TakeId } from './take.ts';
 
 /** How far a long piece of work has come. */

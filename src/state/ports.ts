@@ -23,7 +23,6 @@ import type { PlayedMessage } from '../core/midi/played-notes.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import type { Arrival, ArrivingTake } from '../storage/arrivals.ts';
 import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
 import type { Report } from '../core/take/schema.ts';
@@ -280,29 +279,7 @@ export interface FramesPort {
   each(draw: () => void): () => void;
 }
 
-export type { Arrival, ArrivingTake } from '../storage/arrivals.ts';
-
-/** Takes that come in from files. */
-export interface ArrivalsPort {
-  /** Whole or not at all; one that is here already stays as it is. */
-  bringIn(take: ArrivingTake): Promise<Outcome<Arrival>>;
-}
-
-/** A file that is written piece by piece; the player has it once it is closed. */
-export interface FileSink {
-  write(parts: readonly Uint8Array<ArrayBuffer>[]): Promise<Outcome<void>>;
-  close(): Promise<Outcome<void>>;
-  /** Leaves no file behind. */
-  giveUp(): Promise<void>;
-}
-
 /** Hands a file to the player, as a download. */
 export interface FilesPort {
   save(blob: Blob, fileName: string): void;
-}
-
-/** Files that are too large for memory. */
-export interface LargeFilesPort {
-  /** A file that is written piece by piece; null where the player does not want it after all. Needs a user's gesture. */
-  open(fileName: string): Promise<Outcome<FileSink | null>>;
 }
