@@ -36,7 +36,6 @@ test.beforeAll(async () => {
 });
 test.afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
-  line.dispose();
 });
 
 async function bring(page: Page, path: string) {

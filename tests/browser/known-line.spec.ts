@@ -15,7 +15,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 /** Where the cue point of an exported take lies, in seconds: its first downbeat. */
 function cueSeconds(wav: Buffer): number {

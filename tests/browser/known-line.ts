@@ -1,6 +1,5 @@
 /** A line of which every note is known, played by a real sampled guitar, as the fake microphone's file. */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { renderLine } from '../../src/core/sound/render-line.ts';
 import { createSynth, loadKit } from '../../src/core/sound/synth.ts';
@@ -21,22 +20,27 @@ export interface KnownLine {
   readonly file: string;
   /** From the opening of the microphone to a moment after the last note. */
   readonly seconds: number;
-  dispose(): void;
 }
 
-/** @param midis one note a beat at 120 */
+/**
+ * Rendered once in a run, into the folder that set-up.ts names: every file of tests, in every process, asks for it.
+ * @param midis one note a beat at 120
+ */
 export async function knownLine(midis: readonly number[] = KNOWN_MIDI): Promise<KnownLine> {
+  const file = join(process.env.LANDFALL_LINES!, `${midis.join('-')}.wav`);
+  if (!existsSync(file)) {
+    // Another process may be writing the same line: it appears whole, or not at all.
+    const unfinished = `${file}.${process.pid}`;
+    writeFileSync(unfinished, await rendered(midis));
+    renameSync(unfinished, file);
+  }
+  return { file, seconds: LEAD_IN_SECONDS + (midis.length * 60) / BPM + 0.5 };
+}
+
+async function rendered(midis: readonly number[]): Promise<Uint8Array> {
   const bank = readFileSync(new URL('../../src/audio/kit/landfall-kit.sf3', import.meta.url));
   const synth = createSynth(await loadKit(new Uint8Array(bank).buffer), RATE);
   const strokes = midis.map((midi, beat) => ({ beat, durationBeats: 0.9, midi, velocity: 96 }));
   const startBeat = (-LEAD_IN_SECONDS * BPM) / 60;
-  const samples = renderLine(synth, strokes, CLEAN_GUITAR, { bpm: BPM, startBeat });
-  const folder = mkdtempSync(join(tmpdir(), 'landfall-line-'));
-  const file = join(folder, 'line.wav');
-  writeFileSync(file, writeWav(toPcm16(samples), RATE));
-  return {
-    file,
-    seconds: LEAD_IN_SECONDS + (midis.length * 60) / BPM + 0.5,
-    dispose: () => rmSync(folder, { recursive: true, force: true }),
-  };
+  return writeWav(toPcm16(renderLine(synth, strokes, CLEAN_GUITAR, { bpm: BPM, startBeat })), RATE);
 }

@@ -65,6 +65,5 @@ test('speakers without a sound check: the band is found in the take, and the del
     await expect(page.getByRole('status').getByText(/came back through the microphone/)).toBeVisible();
   } finally {
     loop.dispose();
-    line.dispose();
   }
 });

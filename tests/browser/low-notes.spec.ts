@@ -8,7 +8,6 @@ let knocks: KnownLine;
 test.beforeAll(async () => {
   knocks = await knownLine([40, 40, 40]);
 });
-test.afterAll(() => knocks.dispose());
 
 test('it says that it listens, hears three low notes, and the band counts in', async ({ openApp }) => {
   const { page, context, url } = await openApp({ microphone: { file: knocks.file } });

@@ -7,7 +7,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 test('a microphone that is refused', async ({ openApp }) => {
   const { page } = await openApp({ microphone: 'refused' });

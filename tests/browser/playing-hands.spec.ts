@@ -15,7 +15,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 const untilCountIn = async (page: Page) => {
   await startButton(page).click();

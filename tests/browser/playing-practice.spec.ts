@@ -10,7 +10,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 interface Told {
   readonly timeline: {

@@ -16,7 +16,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 const player = (page: Page) => page.getByRole('region', { name: 'The player' });
 const untilPlaying = async (page: Page) => {

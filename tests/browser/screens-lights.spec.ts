@@ -15,7 +15,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 test('the open page with everything unfolded, on a phone too', async ({ openApp }) => {
   const { page } = await openApp();

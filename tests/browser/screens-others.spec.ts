@@ -18,7 +18,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 /** Strokes at 120 a minute for so many seconds, each fourth one louder: beats are found in it. */
 function strokes(seconds: number): Buffer {

@@ -19,7 +19,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 test('the open page, and a demo take that gives a report without a microphone', async ({ openApp }) => {
   const { page } = await openApp();

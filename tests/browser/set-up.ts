@@ -1,6 +1,7 @@
 /** Before all browser tests: the site is built if it is missing or older than its sources, served, a browser found. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { preview } from 'vite';
@@ -34,12 +35,15 @@ export default async function setUp(): Promise<() => Promise<void>> {
     logLevel: 'warn',
   });
   const browser = findBrowser();
+  const lines = mkdtempSync(join(tmpdir(), 'landfall-lines-'));
   // The test processes inherit this environment.
   process.env.LANDFALL_URL = server.resolvedUrls?.local[0] ?? '';
+  process.env.LANDFALL_LINES = lines;
   process.env.LANDFALL_EXECUTABLE = browser.executable;
   process.env.LANDFALL_EXECUTABLE_ENV = JSON.stringify(browser.env);
   return async () => {
     await server.close();
     browser.dispose();
+    rmSync(lines, { recursive: true, force: true });
   };
 }

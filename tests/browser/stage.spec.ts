@@ -8,7 +8,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 const SIZES = [
   [1280, 800],

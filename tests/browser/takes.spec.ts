@@ -8,7 +8,6 @@ let line: KnownLine;
 test.beforeAll(async () => {
   line = await knownLine();
 });
-test.afterAll(() => line.dispose());
 
 test('a tab closed in mid-take: the take is found again and graded', async ({ openApp }) => {
   const { page, context, url } = await openApp({ microphone: { file: line.file } });
