@@ -927,6 +927,7 @@ export const de: Words = {
       'Während des Messtons kam vom Mikrofon nur Stille: Sieh nach, ob es stummgeschaltet ist, und versuch es noch einmal.',
     'sweep.tooLoud':
       'Der Messton war zu laut für das Mikrofon: Stell die Lautsprecher oder den Eingang leiser und versuch es noch einmal.',
+    'sweep.playing': 'Während der Messtöne wurde gespielt: Dämpf die Saiten, und versuch es noch einmal.',
     'sweep.noisyRoom':
       'Der Raum ist zu laut, um den Messton zu hören: Warte, bis es ruhiger ist, oder stell die Lautsprecher etwas lauter.',
     'sweep.nothingRecorded': 'Während des Messtons wurde nichts aufgenommen: Versuch es noch einmal.',

@@ -1215,6 +1215,7 @@ export const en = {
       'The microphone gave only silence during the sweep: check that it is not muted, then try again.',
     'sweep.tooLoud':
       'The sweep was too loud for the microphone: turn the speakers or the input down and try again.',
+    'sweep.playing': 'Something was played during the sweeps: damp the strings, and try again.',
     'sweep.noisyRoom':
       'The room is too loud to hear the sweep: wait for a quieter moment, or turn the speakers up a little.',
     'sweep.nothingRecorded': 'Nothing was recorded during the sweep: try again.',

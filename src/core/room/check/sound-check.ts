@@ -5,6 +5,7 @@ import { roomPathOf, type RoomPath } from '../cancel/band-remover.ts';
 import { interpolated } from '../../base/interpolate.ts';
 import { measurePath, type MeasuredPath } from '../path/measure-path.ts';
 import { powerOfTwoFrom, RealFft } from '../../base/real-fft.ts';
+import { heardPlaying } from './heard-playing.ts';
 import { sweep, sweepShape } from '../path/sweep.ts';
 
 /** Levels of the sweeps, dB of full scale: the first is hardly audible, the last as loud as quiet talk. */
@@ -44,6 +45,7 @@ export function judgeSweeps(
   played: readonly Float32Array[],
   sampleRate: number,
 ): Outcome<SweepResult> {
+  if (heardPlaying(recorded, sampleRate)) return bad('sweep.playing');
   const measured: MeasuredPath[] = [];
   let refusal: Problem | null = null;
   for (const [i, sound] of recorded.entries()) {

@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { random } from '../../../../fixtures/lines/random.ts';
 import { bandInARoom, speakerPath, throughSpeaker } from '../../../../fixtures/room/band-in-a-room.ts';
 import { BandRemover } from '../../../../src/core/room/cancel/band-remover.ts';
+import { heardPlaying } from '../../../../src/core/room/check/heard-playing.ts';
+import { pluckLine } from '../../../analysis/pluck.ts';
 import { InputLevel } from '../../../../src/core/room/check/input-level.ts';
 import { checkSweeps, judgeSweeps, SWEEP_GAP_SECONDS } from '../../../../src/core/room/check/sound-check.ts';
 
@@ -53,6 +55,60 @@ describe('three sweeps', () => {
       expect(room.ok).toBe(false);
       expect(!room.ok && english(room.problem)).toMatch(/\.$/);
     }
+  });
+});
+
+describe('somebody plays during the sweeps', () => {
+  /** The sweeps through a room, and a line that goes on from one to the next. */
+  const over = (line: (seconds: number) => number) =>
+    recorded([0.08, 0.08, 0.08], 0.5, 1e-4).map((sound, i) =>
+      sound.map((x, at) => x + line(i * 1.9 + at / rate)),
+    );
+
+  test('is said, whatever is played, and nothing is kept of it', () => {
+    const plucks = [
+      { atSeconds: 0.2, midi: 40, seconds: 3 },
+      { atSeconds: 1, midi: 57, seconds: 1.2 },
+      { atSeconds: 2.4, midi: 64, seconds: 1.6 },
+      { atSeconds: 4.2, midi: 52, seconds: 1.5 },
+    ];
+    const line = pluckLine(plucks, rate, 5);
+    expect(
+      judgeSweeps(
+        over((seconds) => line[Math.round(seconds * rate)] ?? 0),
+        played,
+        rate,
+      ),
+    ).toMatchObject({
+      ok: false,
+      problem: { code: 'sweep.playing' },
+    });
+    // One string that was left ringing: four partials that die away.
+    const ringing = (seconds: number) =>
+      [1, 2, 3, 4].reduce(
+        (sum, n) =>
+          sum + (0.15 / n) * Math.exp((-seconds * n) / 3) * Math.sin(2 * Math.PI * 110 * n * seconds),
+        0,
+      );
+    expect(heardPlaying(over(ringing), rate)).toBe(true);
+  });
+
+  test('is not taken for it: a quiet room, noise, hum of the mains and of its rectifier', () => {
+    const dice = random(4);
+    expect(heardPlaying(recorded([0.08, 0.08, 0.08], 0.5, 1e-4), rate)).toBe(false);
+    expect(
+      heardPlaying(
+        over(() => 0.02 * dice.normal()),
+        rate,
+      ),
+    ).toBe(false);
+    for (const hz of [50, 60, 100, 120])
+      expect(
+        heardPlaying(
+          over((seconds) => 0.05 * Math.sin(2 * Math.PI * hz * seconds)),
+          rate,
+        ),
+      ).toBe(false);
   });
 });
 
