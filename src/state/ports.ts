@@ -79,7 +79,7 @@ export interface Accompaniment {
 }
 
 export type { NotesToPlay } from '../audio/playback/notes-line.ts';
-export type { Passage, PlayOrder } from '../audio/playback/take-player.ts';
+export type { Passage } from '../audio/playback/take-player.ts';
 export type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
 
 /** A recording to be played in the band's place. */

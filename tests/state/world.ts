@@ -4,6 +4,7 @@
  */
 import { AnalysisClient } from '../../src/analysis/client.ts';
 import { bandClock } from '../../src/audio/base/clock.ts';
+import type { PlayOrder } from '../../src/audio/playback/take-player.ts';
 import type { MidiEvents } from '../../src/audio/devices/midi-input.ts';
 import type { HeardNote } from '../../src/core/take/note.ts';
 import { bad, failure, good, type Outcome } from '../../src/core/base/outcome.ts';
@@ -18,7 +19,6 @@ import type {
   InputEvents,
   NotesToPlay,
   OpenPlayer,
-  PlayOrder,
   SettingsPort,
 } from '../../src/state/ports.ts';
 import { Session } from '../../src/state/session.svelte.ts';
