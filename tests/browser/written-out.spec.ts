@@ -63,6 +63,11 @@ test('on paper it is black on white, without buttons, by night too', async ({ op
     .first()
     .evaluate((svg) => getComputedStyle(svg).color);
   expect(inks).toBe('rgb(0, 0, 0)');
+  // Two choruses of twelve bars take two sheets of either size.
+  for (const format of ['A4', 'Letter']) {
+    const sheets = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g);
+    expect(sheets?.length, format).toBe(2);
+  }
 });
 
 test('it leaves as a score that our own reader opens, and as a picture that is whole in itself', async ({

@@ -44,7 +44,7 @@ export function writeScore(page: WrittenPage, names: ScoreNames): string {
 const measureNumber = (bar: number): string => (bar < 0 ? `X${-bar}" implicit="yes` : String(bar + 1));
 
 function writeMeasure(page: WrittenPage, measure: Measure, index: number): string {
-  const { chords, key } = page.over[index]!;
+  const { chords, key, chorus } = page.over[index]!;
   const first = index === 0;
   const staves = page.neck === null ? [1] : [1, 2];
   const written = staves.map((staff) =>
@@ -53,16 +53,27 @@ function writeMeasure(page: WrittenPage, measure: Measure, index: number): strin
   return [
     `<measure number="${measureNumber(measure.bar)}">`,
     ...(first || key !== null ? writeAttributes(page, key, first) : []),
+    ...(chorus === null
+      ? []
+      : [
+          `<direction placement="above"><direction-type><rehearsal>${chorus}</rehearsal></direction-type></direction>`,
+        ]),
     ...(first ? writeTempo(page) : []),
     ...chords.flatMap(({ chord, atTicks }) => writeHarmony(chord, atTicks)),
     ...written.flatMap((signs, staff) =>
       staff === 0 ? signs : [`<backup><duration>${measure.ticks}</duration></backup>`, ...signs],
     ),
-    ...(index === page.line.measures.length - 1
-      ? ['<barline location="right"><bar-style>light-heavy</bar-style></barline>']
-      : []),
+    ...rightBarline(page, index),
     '</measure>',
   ].join('\n');
+}
+
+/** The end of the take, or of a chorus. */
+function rightBarline({ line, over }: WrittenPage, index: number): readonly string[] {
+  const last = index === line.measures.length - 1;
+  if (!last && (over[index + 1]?.chorus ?? null) === null) return [];
+  const style = last ? 'light-heavy' : 'light-light';
+  return [`<barline location="right"><bar-style>${style}</bar-style></barline>`];
 }
 
 function writeAttributes(page: WrittenPage, key: Key | null, first: boolean): readonly string[] {

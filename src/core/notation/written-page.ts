@@ -42,6 +42,8 @@ export interface OverMeasure {
   readonly chords: readonly PageChord[];
   /** Where the signature is written: at the first measure, and where it changes. */
   readonly key: Key | null;
+  /** The chorus that begins here, from 1, where a take has more than one; else null. */
+  readonly chorus: number | null;
 }
 
 export interface WrittenPage {
@@ -139,13 +141,16 @@ function clefOf(instrument: Instrument | null, notes: readonly ReportNote[]): 't
   return (sorted[Math.floor(sorted.length / 2)] ?? 60) < BETWEEN_CLEFS ? 'bass' : 'treble';
 }
 
-/** Chords where they change, and at the start; keys likewise. */
+/** Chords where they change, and at the start of the take and of each chorus; keys where they change. */
 function overMeasures({ measures, beatTicks }: WrittenLine, timeline: Timeline): readonly OverMeasure[] {
   let standing: Chord | null | undefined;
   let standingKey: Key | undefined;
+  const rounds = (measures.at(-1)?.bar ?? 0) >= timeline.bars;
   return measures.map(({ bar, ticks }) => {
     const fromBeat = (bar * ticks) / beatTicks;
     const toBeat = fromBeat + ticks / beatTicks;
+    const begins = bar >= 0 && bar % timeline.bars === 0 && rounds;
+    if (begins) standing = undefined;
     const chords: PageChord[] = [];
     for (const { startBeat, chord } of timeline.spansBetween(fromBeat, toBeat)) {
       const unchanged =
@@ -158,6 +163,6 @@ function overMeasures({ measures, beatTicks }: WrittenLine, timeline: Timeline):
     const key = keyAt(timeline, fromBeat);
     const turned = standingKey?.tonic !== key.tonic || standingKey.mode !== key.mode;
     standingKey = key;
-    return { chords, key: turned ? key : null };
+    return { chords, key: turned ? key : null, chorus: begins ? bar / timeline.bars + 1 : null };
   });
 }

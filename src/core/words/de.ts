@@ -2111,6 +2111,7 @@ export const de: Words = {
     tab: 'Tabulatur',
     tabWhy: 'Saiten und Bünde, für die sich die Hand am wenigsten bewegt.',
     capo: ({ fret }) => `Kapodaster im ${fret}. Bund; die Bünde zählen von ihm an.`,
+    chorus: ({ chorus }) => `Chorus ${chorus}`,
     bars: ({ from, to }) => (from === to ? `Takt ${from}` : `Takt ${from} bis ${to}`),
     noNotes:
       'Es gibt keinen Ton zu schreiben: In diesem Take wurde keiner sicher genug gehört, um zu zählen.',

@@ -2497,6 +2497,7 @@ export const en = {
     tab: 'Tablature',
     tabWhy: 'Strings and frets that need the least motion of the hand.',
     capo: ({ fret }: { fret: number }) => `Capo on fret ${fret}; frets are counted from it.`,
+    chorus: ({ chorus }: { chorus: number }) => `Chorus ${chorus}`,
     bars: ({ from, to }: { from: number; to: number }) =>
       from === to ? `Bar ${from}` : `Bars ${from} to ${to}`,
     noNotes: 'There is no note to write: in this take no note was heard surely enough to count.',

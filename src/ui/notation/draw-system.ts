@@ -107,6 +107,7 @@ function drawStaves(
       stave.addKeySignature(signature, signature === 'C' ? standingSignature(page, index - 1) : undefined);
     if (index === 0) stave.addTimeSignature(`${meter.beats}/${meter.beatType}`);
     if (index === measures.length - 1) stave.setEndBarType(BarlineType.END);
+    else if (page.over[index + 1]!.chorus !== null) stave.setEndBarType(BarlineType.DOUBLE);
     stave.setStyle({ strokeStyle: INK, fillStyle: INK, lineWidth: 0.9 });
     return { stave, content: staffMeasure(page, measures[index]!, signature) };
   });

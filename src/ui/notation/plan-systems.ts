@@ -10,11 +10,11 @@ const MOST_IN_LINE = 4;
 const AIR = 1.45;
 const LEAST_WIDTH = 90;
 const PADDING = 36;
-/** The last line is not drawn out further than this. */
+/** The last line, of a chorus too, is not drawn out further than this. */
 const MOST_STRETCH = 1.6;
 
 /**
- * Lays measures into lines of `width` units. A measure that needs more than a line is drawn closer.
+ * Lays measures into lines of `width` units; a chorus begins a line. A measure that needs more than a line is drawn closer.
  */
 export function planSystems(page: WrittenPage, width: number): readonly SystemPlan[] {
   const { measures } = page.line;
@@ -33,12 +33,13 @@ export function planSystems(page: WrittenPage, width: number): readonly SystemPl
     while (
       count < MOST_IN_LINE &&
       from + count < measures.length &&
+      page.over[from + count]!.chorus === null &&
       head + sum + wanted[from + count]! <= width
     ) {
       sum += wanted[from + count]!;
       count++;
     }
-    const isLast = from + count === measures.length;
+    const isLast = from + count === measures.length || page.over[from + count]!.chorus !== null;
     const stretch = (width - 1 - head) / sum;
     const factor = isLast ? Math.min(stretch, MOST_STRETCH) : stretch;
     systems.push({ from, head, widths: wanted.slice(from, from + count).map((own) => own * factor) });

@@ -158,6 +158,33 @@ describe('a score', () => {
     ).toEqual(['E2', 'A2', 'D3', 'G3', 'B3', 'E4']);
   });
 
+  it('names its choruses, restates their first chord, and parts them by a double bar', () => {
+    const score = writeScore(
+      pageOf('key: C\n| C7 | C7 |', [
+        [0, 4, 64],
+        [8, 4, 67],
+        [16, 2, 70],
+      ]),
+      names,
+    );
+    const measures = measuresOf(score);
+    expect(measures.map((measure) => textOf(measure, 'direction', 'direction-type', 'rehearsal'))).toEqual([
+      '1',
+      null,
+      '2',
+      null,
+      '3',
+    ]);
+    expect(measures.map((measure) => childrenOf(measure, 'harmony').length)).toEqual([1, 0, 1, 0, 1]);
+    expect(measures.map((measure) => textOf(measure, 'barline', 'bar-style'))).toEqual([
+      null,
+      'light-light',
+      null,
+      'light-light',
+      'light-heavy',
+    ]);
+  });
+
   it('frets a bend where it starts', () => {
     const score = writeScore(pageOf('key: C\n| C7 |', [[0, 4, 67, { bendSemitones: 2 }]]), names);
     const tab = firstOf(

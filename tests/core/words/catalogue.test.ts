@@ -29,6 +29,7 @@ const SAME_IN_GERMAN: ReadonlySet<string> = new Set([
   'ready.lights.auto',
   'ready.inKey',
   'progress.chorus',
+  'notation.chorus',
   'ready.form',
   'ready.feel',
   'ready.tempo',

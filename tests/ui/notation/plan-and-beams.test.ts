@@ -92,6 +92,14 @@ describe('lines', () => {
   });
 });
 
+describe('choruses', () => {
+  it('begin a line', () => {
+    const page = pageOf('key: C\n| C7 | F7 | C7 |', evenly(0, 30, 1));
+    const starts = planSystems(page, 2000).map(({ from }) => from);
+    expect(starts).toEqual([0, 3, 6]);
+  });
+});
+
 describe('signatures', () => {
   it.each([
     ['Bb', 'major', 'Bb'],
