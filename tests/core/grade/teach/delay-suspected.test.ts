@@ -126,4 +126,16 @@ describe('a delay that is suspected', () => {
     expect(mostlySecond(12).ms).toBeCloseTo(90, 0);
     expect(mostlySecond(11).notes).toBe(33);
   });
+
+  it('is told in compound time, whose beat has three eighths', () => {
+    const late = 0.09;
+    const played = Array.from({ length: 16 }, (_, beat): Played[] =>
+      [0, 1 / 3, 2 / 3].map((place): Played => [beat + place + late, 0.25, 60 + ((beat * 3) % 5)]),
+    ).flat();
+    const suspected = (text: string) =>
+      grade(line(played, 60), chart(text, { bpm: 60 }), SETTINGS).suspectedDelay;
+    const told = suspected('meter: 12/8\n| C | F |')!;
+    expect(told.ms).toBeCloseTo(90, 0);
+    expect(told.notes).toBe(16);
+  });
 });

@@ -81,3 +81,26 @@ describe('another key', () => {
     expect(suspected('| C7 | F7 |', onThirds(1.9))).toMatchObject({ what: 'key', semitones: 2, tonic: 'D' });
   });
 });
+
+describe('another place', () => {
+  /** The tones of the chord that stood `late` beats earlier in | C7 | F7 | G7 | Bb7 |, a chord tone a beat, in changing orders. */
+  const follower = (late: number, bars: number) =>
+    Array.from({ length: 4 * bars }, (_, beat): Played => {
+      const chords = [
+        [60, 64, 67, 70],
+        [65, 69, 72, 63],
+        [67, 71, 62, 65],
+        [70, 62, 65, 68],
+      ];
+      const tones = chords[Math.floor((beat - late + 16) / 4) % 4]!;
+      return [beat, 1, tones[(beat * (1 + Math.floor(beat / 16)) + Math.floor(beat / 4)) % 4]!];
+    });
+
+  it('is told where every note fits the chart begun a bar later or earlier', () => {
+    expect(suspected('| C7 | F7 | G7 | Bb7 |', follower(4, 12))).toMatchObject({
+      ...{ what: 'place', beats: 4, semitones: 0, tonic: 'C', shareThere: 1 },
+    });
+    expect(suspected('| C7 | F7 | G7 | Bb7 |', follower(-4, 12))).toMatchObject({ what: 'place', beats: -4 });
+    expect(suspected('| C7 | F7 | G7 | Bb7 |', follower(0, 12))).toBeNull();
+  });
+});
