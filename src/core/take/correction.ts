@@ -43,7 +43,6 @@ export const correctionsSchema = v.pipe(
 
 type Frozen<T> = T extends object ? { readonly [Key in keyof T]: Frozen<T[Key]> } : T;
 export type Correction = Frozen<v.InferOutput<typeof correctionSchema>>;
-export type CorrectionKind = Correction['kind'];
 
 /** The name of a note: where it stands now. */
 export interface NotePlace {
