@@ -161,7 +161,7 @@ export class Takes {
     const { details } = parsed.output;
     const samples = await this.#sounds.read(id);
     if (!samples.ok) return samples;
-    const band = details.bandKept ? await this.#sounds.read(bandOf(id)) : good(null);
+    const band = mayHaveBand(details) ? await this.#sounds.read(bandOf(id)) : good(null);
     if (!band.ok) return band;
     const messages = details.source === 'midi' ? await readMessages(this.#db, id) : good(null);
     if (!messages.ok) return messages;
@@ -170,7 +170,7 @@ export class Takes {
       id,
       details,
       samples: samples.value,
-      band: band.value,
+      band: band.value?.length ? band.value : null,
       messages: messages.value,
       durationSeconds: (await this.#framesOf(id)) / details.sampleRate,
       report: report.ok ? (report.value ?? null) : null,
@@ -257,6 +257,9 @@ export class Takes {
     await tx.done;
   }
 }
+
+/** Before it was said of each take, the band was kept wherever a sound check knew its path. */
+const mayHaveBand = ({ bandKept, path }: TakeDetails): boolean => bandKept ?? path !== undefined;
 
 interface RecordStore {
   get(id: TakeId): Promise<unknown>;
