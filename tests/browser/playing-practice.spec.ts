@@ -132,3 +132,24 @@ test('a drone sounds on the root, and the take over it is graded', async ({ open
   expect(Math.round(listener.reading.midi ?? NaN) % 12).toBe(9);
   expect((await reportOf(page)).landings.length).toBeGreaterThan(0);
 });
+
+test('the band is heard without a take, follows the key, and gives way to a take', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: 'beeps' });
+  const bars = page.getByRole('list', { name: 'Bars of the form' });
+  const place = bars.locator('[aria-current]');
+  // By the keyboard alone.
+  await page.getByRole('button', { name: 'Listen to the band' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(place).toHaveCount(1, { timeout: 15_000 });
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'a half step up' }).click();
+  await expect(page.getByRole('button', { name: 'Undo the last change' })).toBeVisible();
+  await expect(place).toHaveCount(1, { timeout: 15_000 });
+  await page.keyboard.press('Control+z');
+  await expect(page.getByRole('button', { name: 'Undo the last change' })).toHaveCount(0);
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('button', { name: 'Listen to the band' })).toBeVisible();
+  await expect(place).toHaveCount(0);
+});
