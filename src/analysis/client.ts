@@ -99,6 +99,8 @@ export class AnalysisClient {
   /** A worker that is loaded and waits for the next listening; only once `warm` was asked for. */
   #spare: Line | null = null;
   #keepsWarm = false;
+  /** A worker that grades notes, once some were. */
+  #grader: Line | null = null;
 
   constructor(makeWorker: () => Worker = newWorker) {
     this.#makeWorker = makeWorker;
@@ -171,10 +173,9 @@ export class AnalysisClient {
     source: GradeSettings['source'],
     order: GradeOrder,
   ): Promise<Outcome<Report>> {
-    const line = this.#line(() => undefined);
-    const report = await line.ask<Report>({ kind: 'grade notes', notes, source, order });
-    this.#hangUp(line);
-    return report;
+    // Notes are graded again with each correction: the worker stays, because to load it takes longer than to grade.
+    if (this.#grader?.alive !== true) this.#grader = this.#line(() => undefined);
+    return this.#grader.ask<Report>({ kind: 'grade notes', notes, source, order });
   }
 
   /**
@@ -198,6 +199,7 @@ export class AnalysisClient {
   /** Ends every job; those still open fail. */
   dispose(): void {
     for (const line of [...this.#lines]) this.#hangUp(line);
+    this.#grader = null;
     this.#keepsWarm = false;
     this.#spare?.dispose();
     this.#spare = null;

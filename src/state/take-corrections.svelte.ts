@@ -71,12 +71,23 @@ export class TakeCorrections {
     return null;
   }
 
-  undo(): void {
-    this.#set(undo(this.#history));
+  /** How many corrections hold. */
+  get count(): number {
+    return this.#history.done.length;
   }
 
-  redo(): void {
+  /** @returns the correction that was undone; null where there was none */
+  undo(): Correction | null {
+    const last = this.#history.done.at(-1) ?? null;
+    this.#set(undo(this.#history));
+    return last;
+  }
+
+  /** @returns the correction that was done again; null where there was none */
+  redo(): Correction | null {
+    const last = this.#history.undone.at(-1) ?? null;
     this.#set(redo(this.#history));
+    return last;
   }
 
   /** Back to what was heard. */
@@ -120,7 +131,7 @@ export class TakeCorrections {
   }
 
   #set(history: EditHistory): void {
-    if (history === this.#history) return;
+    if (history.done === this.#history.done) return;
     this.#asked = history;
     const events = this.#events();
     void this.#next(events, async (review) => {

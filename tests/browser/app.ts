@@ -1,4 +1,5 @@
 /** Opens the built site as a player would: with a line as the microphone, with none, or with one refused. */
+import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -26,6 +27,8 @@ export interface Visit {
   readonly strangers: readonly string[];
   /** Errors of the page: exceptions, and what a content security policy blocked. */
   readonly faults: readonly string[];
+  /** Kills the browser as a power cut would, and starts it again on the same profile. */
+  killed(): Promise<{ readonly context: BrowserContext; readonly page: Page }>;
 }
 
 const FLAGS = [
@@ -49,6 +52,19 @@ function microphoneFlags(microphone: Microphone): string[] {
   return [...said, `--use-file-for-fake-audio-capture=${microphone.file}%noloop`];
 }
 
+/** Ends every process of the browser that works on a profile, at once. */
+function killProcessesOf(profile: string): void {
+  const listed = spawnSync('ps', ['-eo', 'pid=,args='], { encoding: 'utf8' }).stdout.split('\n');
+  for (const line of listed) {
+    if (!line.includes(`--user-data-dir=${profile}`)) continue;
+    try {
+      process.kill(Number.parseInt(line, 10), 'SIGKILL');
+    } catch {
+      // It went with its parent.
+    }
+  }
+}
+
 type Open = (options?: { microphone?: Microphone; before?: (page: Page) => Promise<void> }) => Promise<Visit>;
 
 export const test = base.extend<{ openApp: Open }>({
@@ -60,34 +76,46 @@ export const test = base.extend<{ openApp: Open }>({
       // A profile on the disk, as a player has: a private window keeps its files in memory and has no quota.
       const profile = mkdtempSync(join(tmpdir(), 'landfall-profile-'));
       const pulse = typeof microphone === 'object' && 'pulse' in microphone ? microphone.pulse : null;
-      const context = await chromium.launchPersistentContext(profile, {
-        executablePath: process.env.LANDFALL_EXECUTABLE!,
-        args: [...FLAGS, ...microphoneFlags(microphone)],
-        env: {
-          ...process.env,
-          ...JSON.parse(process.env.LANDFALL_EXECUTABLE_ENV ?? '{}'),
-          ...(pulse === null ? {} : { PULSE_SERVER: pulse }),
-        },
-        acceptDownloads: true,
-        ...(pulse === null ? {} : { ignoreDefaultArgs: ['--mute-audio'], bypassCSP: true }),
-        reducedMotion: 'reduce',
-      });
-      const close = async () => {
-        await context.close();
-        rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-      };
       const strangers: string[] = [];
       const faults: string[] = [];
-      context.on('request', (request) => {
-        const asked = request.url();
-        if (!asked.startsWith(url) && !/^(data|blob):/.test(asked)) strangers.push(asked);
-      });
-      context.on('weberror', (error) => faults.push(String(error.error())));
-      context.on('console', (message) => {
-        if (message.type() === 'error') faults.push(message.text());
-      });
-      const page = context.pages()[0] ?? (await context.newPage());
-      const visit = { context, page, url, strangers, faults };
+      const launch = async () => {
+        const context = await chromium.launchPersistentContext(profile, {
+          executablePath: process.env.LANDFALL_EXECUTABLE!,
+          args: [...FLAGS, ...microphoneFlags(microphone)],
+          env: {
+            ...process.env,
+            ...JSON.parse(process.env.LANDFALL_EXECUTABLE_ENV ?? '{}'),
+            ...(pulse === null ? {} : { PULSE_SERVER: pulse }),
+          },
+          acceptDownloads: true,
+          ...(pulse === null ? {} : { ignoreDefaultArgs: ['--mute-audio'], bypassCSP: true }),
+          reducedMotion: 'reduce',
+        });
+        context.on('request', (request) => {
+          const asked = request.url();
+          if (!asked.startsWith(url) && !/^(data|blob):/.test(asked)) strangers.push(asked);
+        });
+        context.on('weberror', (error) => faults.push(String(error.error())));
+        context.on('console', (message) => {
+          if (message.type() === 'error') faults.push(message.text());
+        });
+        return { context, page: context.pages()[0] ?? (await context.newPage()) };
+      };
+      let now = await launch();
+      const close = async () => {
+        await now.context.close();
+        rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+      };
+      const killed = async () => {
+        const gone = new Promise((resolve) => now.context.once('close', resolve));
+        killProcessesOf(profile);
+        await gone;
+        now = await launch();
+        await now.page.goto(url);
+        return now;
+      };
+      const { context, page } = now;
+      const visit = { context, page, url, strangers, faults, killed };
       visits.push({ visit, close });
       await before?.(page);
       await page.goto(url);

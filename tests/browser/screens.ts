@@ -26,7 +26,7 @@ export async function openRecording(
   page: Page,
   files: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0],
 ) {
-  await page.locator('input[type=file][multiple]').setInputFiles(files);
+  await page.locator('input[type=file][multiple][accept^="audio"]').setInputFiles(files);
 }
 
 /**

@@ -90,3 +90,10 @@ export function lostSentence(lost: readonly LostSound[] | undefined, words: Word
   const named = places.slice(0, MOST_BARS);
   return told.told({ ms, places: more > 0 ? [...named, told.more({ bars: more })] : named });
 }
+
+/** What was corrected by hand, or null where all notes are as they were heard. */
+export function correctedSentence({ corrections }: Pick<Report, 'corrections'>, words: Words): string | null {
+  if (corrections === undefined) return null;
+  const { notes, added, deleted, leftOut } = corrections;
+  return words.report.corrected({ notes, added, deleted: deleted.length, leftOut: leftOut.length });
+}

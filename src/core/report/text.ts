@@ -5,6 +5,7 @@ import type { Words } from '../words/words.ts';
 import { adviceSentence } from './advice-sentence.ts';
 import { aimEvidence, aimWords } from './aim-sentences.ts';
 import {
+  correctedSentence,
   delaySentence,
   headlineNumbers,
   headlineOf,
@@ -113,6 +114,7 @@ function shortFigures(report: Report, words: Words): readonly string[] {
       tried.map((aim) => triedSentence(aim, words)),
     ),
     ...inMargin(words.page.headings.lost, [lostSentence(report.source.lost, words)]),
+    ...inMargin(words.page.headings.corrected, [correctedSentence(report, words)]),
     ...inMargin(words.page.headings.backing, [backingSentence(report.source.backing, words)]),
     words.page.more,
   ];
@@ -136,6 +138,7 @@ function allFigures(report: Report, words: Words): readonly string[] {
     ...inMargin(headings.accents, heard.accents),
     ...inMargin(headings.backing, [backingSentence(report.source.backing, words)]),
     ...inMargin(headings.lost, [lostSentence(report.source.lost, words)]),
+    ...inMargin(headings.corrected, [correctedSentence(report, words)]),
     ...inMargin(headings.aims, aimSentences(report, words)),
   ];
 }

@@ -365,6 +365,28 @@ export const de: Words = {
         `Du spielst etwa ${ms} ms hinter dem Schlag; die Töne werden bewertet, als lägen sie darauf.`,
     },
 
+    /** Was von Hand berichtigt ist. */
+    corrected: ({ notes, added, deleted, leftOut }) => {
+      const parts = [
+        ...(added === 0 ? [] : [`${added} hinzugefügt`]),
+        ...(deleted === 0 ? [] : [`${deleted} gelöscht`]),
+      ];
+      const told =
+        notes === 0
+          ? []
+          : [
+              `${notes === 1 ? '1 Ton ist' : `${notes} Töne sind`} von Hand berichtigt${parts.length === 0 ? '' : ` (${parts.join(', ')})`}.`,
+            ];
+      const left =
+        leftOut === 0
+          ? []
+          : [
+              leftOut === 1
+                ? '1 Berichtigung passt nicht mehr zu den Tönen und gilt nicht.'
+                : `${leftOut} Berichtigungen passen nicht mehr zu den Tönen und gelten nicht.`,
+            ];
+      return [...told, ...left].join(' ');
+    },
     lost: {
       countIn: 'beim Einzählen',
       bar: ({ bar, chorus }) => (chorus === 1 ? `in Takt ${bar}` : `in Takt ${bar} von Chorus ${chorus}`),
@@ -627,6 +649,7 @@ export const de: Words = {
       palette: 'Skalen',
       backing: 'Backing',
       lost: 'Verloren',
+      corrected: 'Von Hand',
       time: 'Timing',
       aims: 'Ziele',
       advice: 'Rat',
@@ -1872,6 +1895,7 @@ export const de: Words = {
     barsOfForm: 'Takte der Form',
     line: 'Die Linie',
     lostIsHatched: 'Auf der Linie sind diese Stellen schraffiert.',
+    correctedIsWaved: 'Unter jedem steht eine Welle; was gehört wurde, ist blass dahinter gezeichnet.',
     heard: 'Was noch zu hören ist',
     gradeThere: 'Von dort an bewerten',
     gradeInKey: ({ key }) => `In ${key} bewerten`,
@@ -1908,6 +1932,71 @@ export const de: Words = {
             ]),
       ].join(' '),
 
+    // Töne von Hand berichtigen.
+    edit: {
+      bar: 'Von Hand berichtigen',
+      open: 'Töne berichtigen (E)',
+      close: 'Fertig berichtigt (E)',
+      hint: 'Wähle einen Ton auf der Linie. Zieh ihn, um ihn in Zeit und Höhe zu verschieben; zieh an seinem Ende, um ihn zu dehnen.',
+      verbs: {
+        up: 'Halbton höher',
+        down: 'Halbton tiefer',
+        earlier: 'Früher',
+        later: 'Später',
+        shorter: 'Kürzer',
+        longer: 'Länger',
+        split: 'Hier teilen',
+        join: 'Mit nächstem verbinden',
+        add: 'Ton hinzufügen',
+        delete: 'Löschen',
+        undo: 'Rückgängig',
+        redo: 'Wiederholen',
+      },
+      groups: { pitch: 'Höhe', time: 'Zeit', note: 'Ton', history: 'Schritte' },
+      allBack: 'Zurück zum Gehörten',
+      askAllBack: ({ count }) =>
+        count === 1
+          ? 'Die eine Berichtigung dieses Takes zurücknehmen?'
+          : `Alle ${count} Berichtigungen dieses Takes zurücknehmen?`,
+      yes: 'Zurücknehmen',
+      no: 'Behalten',
+      noNote: 'Wähle zuerst einen Ton.',
+      nothingTo: { undo: 'Es gibt nichts rückgängig zu machen.', redo: 'Es gibt nichts zu wiederholen.' },
+      said: {
+        pitch: ({ name }) => `Jetzt ist es ${name}.`,
+        moved: ({ name, ms }) =>
+          ms === null
+            ? `${name} ist verschoben.`
+            : ms === 0
+              ? `${name} beginnt, wo der Ton gehört wurde.`
+              : `${name} beginnt ${Math.abs(ms)} ms ${ms < 0 ? 'früher' : 'später'}, als der Ton gehört wurde.`,
+        lasts: ({ name, ms }) => `${name} dauert jetzt ${ms} ms.`,
+        split: ({ name }) => `${name} ist jetzt zwei Töne.`,
+        joined: ({ name }) => `${name} ist jetzt ein Ton mit dem nächsten.`,
+        added: ({ name }) => `${name} ist hinzugefügt.`,
+        deleted: ({ name }) => `${name} ist gelöscht.`,
+        counts: ({ name }) => `${name} zählt jetzt.`,
+        countsNot: ({ name }) => `${name} zählt nicht mehr.`,
+        asHeard: ({ name }) => `${name} ist, wie der Ton gehört wurde.`,
+        undo: ({ left }) =>
+          `Rückgängig gemacht. ${left === 0 ? 'Keine Berichtigung bleibt' : left === 1 ? '1 Berichtigung bleibt' : `${left} Berichtigungen bleiben`}.`,
+        redo: ({ left }) => `Wiederholt: ${left === 1 ? '1 Berichtigung' : `${left} Berichtigungen`}.`,
+        allBack:
+          'Alle Töne sind, wie sie gehört wurden. „Wiederholen“ bringt die Berichtigungen eine nach der anderen zurück.',
+      },
+      refused: {
+        'no note': 'Diesen Ton gibt es nicht mehr.',
+        'no next note': 'Danach kommt kein Ton.',
+        'too short': 'Ein Ton würde zu kurz: Er braucht 50 ms.',
+        together: 'Da ist kein Platz: Dort klingt ein anderer Ton.',
+        'too many': 'Mehr Berichtigungen fasst dieser Take nicht. Mach zuerst einige rückgängig.',
+      },
+      countKey: 'Ton zählen lassen oder nicht',
+      inLine:
+        'Beim Berichtigen schließt E die Leiste, die Pfeile hinauf und hinunter auf der Linie ändern die Höhe, und Strg+Z macht rückgängig.',
+      spokenCorrected: ({ note }) => `berichtigt: ${note}`,
+    },
+
     pause: 'Anhalten',
     hearTake: 'Take anhören',
     placeInTake: 'Stelle im Take',
@@ -1925,7 +2014,15 @@ export const de: Words = {
     keysInLine:
       'Auf der Linie selbst gehen die Pfeiltasten von Ton zu Ton. Zieh über die Akkordnamen, um ihre Takte zu wiederholen.',
     closeKeys: 'Schließen',
-    keyNames: { ' ': 'Leertaste', ArrowLeft: '←', ArrowRight: '→', Home: 'Pos 1' },
+    keyNames: {
+      ArrowUp: '↑',
+      ArrowDown: '↓',
+      Delete: 'Entf',
+      ' ': 'Leertaste',
+      ArrowLeft: '←',
+      ArrowRight: '→',
+      Home: 'Pos 1',
+    },
     keys: {
       play: 'abspielen, anhalten',
       'bar back': 'einen Takt zurück',
@@ -1937,6 +2034,7 @@ export const de: Words = {
       speed: 'volles Tempo, drei Viertel, halbes',
       mix: 'Linie und Band, Linie, Band',
       note: 'den gewählten Ton hören',
+      correct: 'Töne von Hand berichtigen, oder nicht mehr',
       keys: 'diese Liste',
     },
 

@@ -480,6 +480,39 @@ export const en = {
         `You play about ${ms} ms behind the beat; the notes are graded as if they were on it.`,
     },
 
+    /** What was corrected by hand; `added` and `deleted` are among `notes`. */
+    corrected: ({
+      notes,
+      added,
+      deleted,
+      leftOut,
+    }: {
+      notes: number;
+      added: number;
+      deleted: number;
+      /** Corrections that no longer fit. */
+      leftOut: number;
+    }) => {
+      const parts = [
+        ...(added === 0 ? [] : [`${added} added`]),
+        ...(deleted === 0 ? [] : [`${deleted} deleted`]),
+      ];
+      const told =
+        notes === 0
+          ? []
+          : [
+              `${notes === 1 ? '1 note is' : `${notes} notes are`} corrected by hand${parts.length === 0 ? '' : ` (${parts.join(', ')})`}.`,
+            ];
+      const left =
+        leftOut === 0
+          ? []
+          : [
+              leftOut === 1
+                ? '1 correction no longer fits the notes and is left out.'
+                : `${leftOut} corrections no longer fit the notes and are left out.`,
+            ];
+      return [...told, ...left].join(' ');
+    },
     lost: {
       countIn: 'the count-in',
       bar: ({ bar, chorus }: { bar: number; chorus: number }) =>
@@ -821,6 +854,7 @@ export const en = {
       palette: 'Palette',
       backing: 'Backing',
       lost: 'Lost',
+      corrected: 'By hand',
       time: 'Time',
       aims: 'Aims',
       advice: 'Advice',
@@ -2204,6 +2238,7 @@ export const en = {
     barsOfForm: 'Bars of the form',
     line: 'The line',
     lostIsHatched: 'These places are hatched on the line.',
+    correctedIsWaved: 'A wave stands under each of them; what was heard is drawn faintly behind.',
     heard: 'What else is heard',
     gradeThere: 'Grade it from there',
     gradeInKey: ({ key }: { key: string }) => `Grade it in ${key}`,
@@ -2245,6 +2280,75 @@ export const en = {
             ]),
       ].join(' '),
 
+    // Correcting notes by hand.
+    edit: {
+      bar: 'Correct by hand',
+      open: 'Correct notes (E)',
+      close: 'Done correcting (E)',
+      hint: 'Choose a note on the line. Drag it to move it in time and pitch; drag its end to stretch it.',
+      verbs: {
+        up: 'Half step up',
+        down: 'Half step down',
+        earlier: 'Earlier',
+        later: 'Later',
+        shorter: 'Shorter',
+        longer: 'Longer',
+        split: 'Split here',
+        join: 'Join with next',
+        add: 'Add a note',
+        delete: 'Delete',
+        undo: 'Undo',
+        redo: 'Redo',
+      },
+      groups: { pitch: 'Pitch', time: 'Time', note: 'Note', history: 'Steps' },
+      allBack: 'Back to what was heard',
+      askAllBack: ({ count }: { count: number }) =>
+        `Take back ${count === 1 ? 'the one correction' : `all ${count} corrections`} of this take?`,
+      yes: 'Take them back',
+      no: 'Keep them',
+      noNote: 'Choose a note first.',
+      nothingTo: { undo: 'There is nothing to undo.', redo: 'There is nothing to redo.' },
+      said: {
+        pitch: ({ name }: { name: string }) => `It is ${name} now.`,
+        moved: ({
+          name,
+          ms,
+        }: {
+          name: string;
+          /** null for a note that was not heard. */ ms: number | null;
+        }) =>
+          ms === null
+            ? `${name} is moved.`
+            : ms === 0
+              ? `${name} begins where it was heard.`
+              : `${name} begins ${Math.abs(ms)} ms ${ms < 0 ? 'earlier' : 'later'} than it was heard.`,
+        lasts: ({ name, ms }: { name: string; ms: number }) => `${name} lasts ${ms} ms now.`,
+        split: ({ name }: { name: string }) => `${name} is two notes now.`,
+        joined: ({ name }: { name: string }) => `${name} is one note with the next now.`,
+        added: ({ name }: { name: string }) => `${name} is added.`,
+        deleted: ({ name }: { name: string }) => `${name} is deleted.`,
+        counts: ({ name }: { name: string }) => `${name} counts now.`,
+        countsNot: ({ name }: { name: string }) => `${name} no longer counts.`,
+        asHeard: ({ name }: { name: string }) => `${name} is as it was heard.`,
+        undo: ({ left }: { left: number }) =>
+          `Undone. ${left === 0 ? 'No correction is left' : left === 1 ? '1 correction is left' : `${left} corrections are left`}.`,
+        redo: ({ left }: { left: number }) =>
+          `Done again: ${left === 1 ? '1 correction' : `${left} corrections`}.`,
+        allBack: 'All notes are as they were heard. Redo brings the corrections back, one by one.',
+      },
+      refused: {
+        'no note': 'That note is no longer there.',
+        'no next note': 'No note comes after it.',
+        'too short': 'A note would be too short: it needs 50 ms.',
+        together: 'There is no room: another note sounds there.',
+        'too many': 'This take has as many corrections as it can hold. Undo some first.',
+      },
+      countKey: 'let a note count, or not',
+      inLine:
+        'While you correct, E closes the bar, the arrows up and down on the line change the pitch, and Ctrl+Z undoes.',
+      spokenCorrected: ({ note }: { note: string }) => `corrected: ${note}`,
+    },
+
     // The playback.
     pause: 'Pause',
     hearTake: 'Hear the take',
@@ -2261,7 +2365,15 @@ export const en = {
     keysInLine:
       'On the line itself the arrow keys go from note to note. Drag across the chord names to loop their bars.',
     closeKeys: 'Close',
-    keyNames: { ' ': 'Space', ArrowLeft: '←', ArrowRight: '→', Home: 'Home' },
+    keyNames: {
+      ArrowUp: '↑',
+      ArrowDown: '↓',
+      Delete: 'Delete',
+      ' ': 'Space',
+      ArrowLeft: '←',
+      ArrowRight: '→',
+      Home: 'Home',
+    },
     keys: {
       play: 'play, pause',
       'bar back': 'a bar back',
@@ -2273,6 +2385,7 @@ export const en = {
       speed: 'full speed, three quarters, half',
       mix: 'line and band, line, band',
       note: 'hear the chosen note',
+      correct: 'correct notes by hand, or no longer',
       keys: 'this list',
     },
 

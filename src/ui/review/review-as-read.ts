@@ -28,6 +28,7 @@ export function reviewAsRead(
     naming: namingOf(review, (change) => session.mark(change)),
     report: reportAsRead(report, reading),
     timeline: timelineAsRead(timeline, reading),
+    correcting: { corrections: session.corrections, shift: reading.semitones },
     first: tried && {
       report: reportAsRead(tried.first.report, reading),
       bars: tried.bars,

@@ -11,6 +11,7 @@ export type ReviewCommand =
   | 'speed'
   | 'mix'
   | 'note'
+  | 'correct'
   | 'keys';
 
 /** In the order in which they are shown. */
@@ -25,6 +26,7 @@ export const REVIEW_KEYS: readonly (readonly [key: string, command: ReviewComman
   ['s', 'speed'],
   ['m', 'mix'],
   ['h', 'note'],
+  ['e', 'correct'],
   ['?', 'keys'],
 ];
 

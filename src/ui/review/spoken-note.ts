@@ -11,7 +11,8 @@ export function spokenNote(one: LineNote, words: Words): string {
   const name = speakSigns(spelledNote(note.spelling, words), words);
   const reading = speakSigns(readingOf(note, words), words);
   const spoken = `${name}, ${reading}, ${words.report.explain.tuning({ cents: note.cents, offsetMs: null })}`;
-  if (one.counts) return spoken;
+  const told = note.corrected === undefined ? spoken : words.review.edit.spokenCorrected({ note: spoken });
+  if (one.counts) return told;
   const { spokenDoubtful, spokenTakenOut } = words.review;
-  return (one.note.takenOut ? spokenTakenOut : spokenDoubtful)({ note: spoken });
+  return (one.note.takenOut ? spokenTakenOut : spokenDoubtful)({ note: told });
 }
