@@ -9,6 +9,7 @@ import { Backings, emptyStand, type StandSettings } from './state/backings.svelt
 import { BandAlone } from './state/band-alone.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';
 import type { AppState } from './state/app-state.ts';
+import { DiskRoom } from './state/disk-room.svelte.ts';
 import { LibraryFiles } from './state/library-files.svelte.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
@@ -24,6 +25,7 @@ import { Tries } from './state/tries.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
 import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/sound-check.svelte.ts';
+import { estimateOfRoom } from './storage/estimate.ts';
 import { openSink } from './storage/file-sink.ts';
 import { openStorage } from './storage/open-storage.ts';
 import { noArrivals, noBackings, noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
@@ -79,6 +81,7 @@ async function assemble(): Promise<AppState> {
     library,
     today,
   });
+  const diskRoom = new DiskRoom({ takes, library, estimate: estimateOfRoom });
   const songbook = new Songbook({
     charts: opened.ok ? opened.value.charts : noCharts(opened.problem),
     files,
@@ -159,6 +162,7 @@ async function assemble(): Promise<AppState> {
     midi,
     library,
     libraryFiles,
+    diskRoom,
     songbook,
     soundCheck,
     backings,

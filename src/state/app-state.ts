@@ -2,6 +2,7 @@
 import type { BandAlone } from './band-alone.svelte.ts';
 import type { BackingDesk } from './backing-desk.svelte.ts';
 import type { Backings } from './backings.svelte.ts';
+import type { DiskRoom } from './disk-room.svelte.ts';
 import type { LibraryFiles } from './library-files.svelte.ts';
 import type { Library } from './library.svelte.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
@@ -22,6 +23,7 @@ export interface AppState {
   readonly midi: MidiConnection;
   readonly library: Library;
   readonly libraryFiles: LibraryFiles;
+  readonly diskRoom: DiskRoom;
   readonly soundCheck: SoundCheck;
   readonly startSignal: StartSignal;
   readonly songbook: Songbook;

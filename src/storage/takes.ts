@@ -1,6 +1,7 @@
 /** The takes on this machine: begun, appended to, finished, found again when they were cut off. */
 import * as v from 'valibot';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { readKeptNotes } from '../core/kept-report.ts';
 import type { TakeDetails } from '../core/take/details-schema.ts';
 import { attempt, type Database } from './database.ts';
 import { lockName, type Locks } from './locks.ts';
@@ -193,7 +194,10 @@ export class Takes {
   }
 
   /** Removes the sound and keeps all else: details, report and the notes that were heard. */
-  removeSound(id: TakeId): Promise<Outcome<void>> {
+  async removeSound(id: TakeId): Promise<Outcome<void>> {
+    const report = await attempt(() => this.#db.get('reports', id));
+    if (!report.ok) return report;
+    if (readKeptNotes({ report: report.value }) === null) return bad('storage.soundNeeded');
     return attempt(async () => {
       const frames = await this.#framesOf(id);
       await this.#change(id, (old) => ({

@@ -1016,6 +1016,8 @@ export const de: Words = {
       'Die Takes auf diesem Gerät hat ein neueres Landfall geschrieben. Lade die Seite neu, um es zu bekommen.',
     'storage.none':
       'Dieser Browser speichert für diese Seite nichts (vielleicht ist es ein privates Fenster). Du kannst spielen; exportiere einen Take, um ihn zu behalten.',
+    'storage.soundNeeded':
+      'Die Töne dieses Takes wurden nicht mit ihm behalten; sein Klang wird für die Bewertung gebraucht und bleibt.',
     'storage.diskFull':
       'Der Speicher ist voll: Der Rest dieses Takes liegt nur im Arbeitsspeicher. Er wird bewertet; exportiere ihn, bevor du die Seite schließt.',
     'storage.unreachable':
@@ -1491,6 +1493,12 @@ export const de: Words = {
       heldOnly: 'Nur die mit Stern',
       keep: 'Behalten',
       saveAll: 'Alle Takes in einer Datei speichern',
+      size: ({ megabytes }) => `${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB`,
+      room: ({ megabytes, freeMegabytes }) =>
+        `Der Klang aller Takes braucht ${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB${freeMegabytes === null ? '' : `; ${decimal(freeMegabytes, 0)} MB sind frei`}.`,
+      roomIsShort: ({ takes, megabytes }) =>
+        `Der Datenträger ist fast voll. Der Klang ${takes === 1 ? 'des ältesten Takes' : `der ${takes} ältesten Takes`} ohne Stern braucht ${decimal(megabytes, 0)} MB; Bewertungen und Töne bleiben, wenn er entfernt wird.`,
+      removeOldSound: 'Diesen Klang entfernen',
       bringIn: 'Takes aus Dateien holen',
       comingIn: ({ done, of }) => `Wird geholt: ${done} von ${of}`,
       goingOut: ({ done, of }) => `Wird gespeichert: ${done} von ${of}`,

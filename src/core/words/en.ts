@@ -1311,6 +1311,8 @@ export const en = {
     'storage.newer': 'The takes on this machine were written by a newer Landfall. Reload the page to get it.',
     'storage.none':
       'This browser stores nothing for this page (perhaps this is a private window). You can play; export a take to keep it.',
+    'storage.soundNeeded':
+      'The notes of this take were not kept with it, so its sound is needed to grade it and stays.',
     'storage.diskFull':
       'The disk is full: the rest of this take is in memory only. It will be graded; export it before you close the page.',
     'storage.unreachable':
@@ -1831,6 +1833,13 @@ export const en = {
       heldOnly: 'Only those with a star',
       keep: 'Keep',
       saveAll: 'Save all takes in one file',
+      /** How much room the sounds take, in megabytes. */
+      size: ({ megabytes }: { megabytes: number }) => `${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB`,
+      room: ({ megabytes, freeMegabytes }: { megabytes: number; freeMegabytes: number | null }) =>
+        `The sound of all takes needs ${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB${freeMegabytes === null ? '' : `; ${decimal(freeMegabytes, 0)} MB are free`}.`,
+      roomIsShort: ({ takes, megabytes }: { takes: number; megabytes: number }) =>
+        `The disk is nearly full. The sound of the oldest ${several(takes, 'take')} without a star needs ${decimal(megabytes, 0)} MB; grades and notes stay when it is removed.`,
+      removeOldSound: 'Remove this sound',
       bringIn: 'Bring takes in from files',
       comingIn: ({ done, of }: { done: number; of: number }) => `Coming in: ${done} of ${of}`,
       goingOut: ({ done, of }: { done: number; of: number }) => `Saving: ${done} of ${of}`,

@@ -23,6 +23,8 @@ function entriesOf(value: unknown, path = ''): readonly Entry[] {
 
 /** Words that are the same in both languages, or are no words. */
 const SAME_IN_GERMAN: ReadonlySet<string> = new Set([
+  // A unit.
+  'ready.takes.size',
   'page.title',
   'parts.title',
   // International words, and pieces that only join what is filled in.
