@@ -14,6 +14,9 @@ export interface Estimate {
 /** Half an hour of a take with its band, at 48 kHz: what a player may record next. */
 const LEAST_FREE_BYTES = 30 * 60 * 48_000 * 2 * 2;
 
+/** Bytes of the sound of each take. */
+export type SoundSizes = Readonly<Record<TakeId, number>>;
+
 /** Old sound that may go to make room. */
 export interface OldSound {
   readonly ids: readonly TakeId[];
@@ -24,7 +27,7 @@ export class DiskRoom {
   readonly #takes: TakesPort;
   readonly #library: Library;
   readonly #estimate: () => Promise<Estimate | null>;
-  #bytes = $state.raw<ReadonlyMap<TakeId, number>>(new Map());
+  #bytes = $state.raw<SoundSizes>({});
   #freeBytes = $state.raw<number | null>(null);
   #notices = $state.raw<readonly Message[]>([]);
 
@@ -40,12 +43,12 @@ export class DiskRoom {
   }
 
   /** Bytes of the sound of each take; 0 for one without. */
-  get bytes(): ReadonlyMap<TakeId, number> {
+  get bytes(): SoundSizes {
     return this.#bytes;
   }
 
   get totalBytes(): number {
-    return [...this.#bytes.values()].reduce((sum, bytes) => sum + bytes, 0);
+    return Object.values(this.#bytes).reduce((sum, bytes) => sum + bytes, 0);
   }
 
   /** null where the browser does not tell. */
@@ -65,7 +68,7 @@ export class DiskRoom {
     const ids: TakeId[] = [];
     let bytes = 0;
     for (const { id } of oldestFirst(this.#library.takes)) {
-      const own = this.#bytes.get(id) ?? 0;
+      const own = this.#bytes[id] ?? 0;
       if (own === 0 || missing <= 0) continue;
       ids.push(id);
       bytes += own;
@@ -81,7 +84,7 @@ export class DiskRoom {
       ),
     );
     const estimate = await this.#estimate();
-    this.#bytes = new Map(sizes);
+    this.#bytes = Object.fromEntries(sizes);
     this.#freeBytes = estimate && Math.max(0, estimate.quotaBytes - estimate.usedBytes);
   }
 
