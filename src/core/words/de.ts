@@ -15,6 +15,11 @@ import type { en } from './en.ts';
 import type { Words } from './words.ts';
 
 const decimal = (value: number, digits: number): string => value.toFixed(digits).replace('.', ',');
+/** Platz auf einem Datenträger: „5,5 MB“, „340 MB“, „12,3 GB“. */
+const diskRoom = (megabytes: number): string =>
+  megabytes < 1000
+    ? `${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB`
+    : `${decimal(megabytes / 1000, 1)} GB`;
 const several = (count: number, one: string, more: string): string => `${count} ${count === 1 ? one : more}`;
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 /** Mit so vielen Stellen höchstens. */
@@ -1493,11 +1498,11 @@ export const de: Words = {
       heldOnly: 'Nur die mit Stern',
       keep: 'Behalten',
       saveAll: 'Alle Takes in einer Datei speichern',
-      size: ({ megabytes }) => `${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB`,
+      size: ({ megabytes }) => diskRoom(megabytes),
       room: ({ megabytes, freeMegabytes }) =>
-        `Der Klang aller Takes braucht ${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB${freeMegabytes === null ? '' : `; ${decimal(freeMegabytes, 0)} MB sind frei`}.`,
+        `Der Klang aller Takes braucht ${diskRoom(megabytes)}${freeMegabytes === null ? '' : `; ${diskRoom(freeMegabytes)} sind frei`}.`,
       roomIsShort: ({ takes, megabytes }) =>
-        `Der Datenträger ist fast voll. Der Klang ${takes === 1 ? 'des ältesten Takes' : `der ${takes} ältesten Takes`} ohne Stern braucht ${decimal(megabytes, 0)} MB; Bewertungen und Töne bleiben, wenn er entfernt wird.`,
+        `Der Datenträger ist fast voll. Der Klang ${takes === 1 ? 'des ältesten Takes' : `der ${takes} ältesten Takes`} ohne Stern braucht ${diskRoom(megabytes)}; Bewertungen und Töne bleiben, wenn er entfernt wird.`,
       removeOldSound: 'Diesen Klang entfernen',
       bringIn: 'Takes aus Dateien holen',
       comingIn: ({ done, of }) => `Wird geholt: ${done} von ${of}`,

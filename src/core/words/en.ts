@@ -68,6 +68,11 @@ interface ArrivalFacts {
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const decimal = (value: number, digits: number): string => value.toFixed(digits);
+/** Room on a disk: "5.5 MB", "340 MB", "12.3 GB". */
+const diskRoom = (megabytes: number): string =>
+  megabytes < 1000
+    ? `${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB`
+    : `${decimal(megabytes / 1000, 1)} GB`;
 /** "never", "once", "twice", "5 times" */
 const times = (count: number): string => ['never', 'once', 'twice'][count] ?? `${count} times`;
 /** A whole number with a true minus sign. */
@@ -1834,11 +1839,11 @@ export const en = {
       keep: 'Keep',
       saveAll: 'Save all takes in one file',
       /** How much room the sounds take, in megabytes. */
-      size: ({ megabytes }: { megabytes: number }) => `${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB`,
+      size: ({ megabytes }: { megabytes: number }) => diskRoom(megabytes),
       room: ({ megabytes, freeMegabytes }: { megabytes: number; freeMegabytes: number | null }) =>
-        `The sound of all takes needs ${decimal(megabytes, megabytes < 10 ? 1 : 0)} MB${freeMegabytes === null ? '' : `; ${decimal(freeMegabytes, 0)} MB are free`}.`,
+        `The sound of all takes needs ${diskRoom(megabytes)}${freeMegabytes === null ? '' : `; ${diskRoom(freeMegabytes)} are free`}.`,
       roomIsShort: ({ takes, megabytes }: { takes: number; megabytes: number }) =>
-        `The disk is nearly full. The sound of the oldest ${several(takes, 'take')} without a star needs ${decimal(megabytes, 0)} MB; grades and notes stay when it is removed.`,
+        `The disk is nearly full. The sound of the oldest ${several(takes, 'take')} without a star needs ${diskRoom(megabytes)}; grades and notes stay when it is removed.`,
       removeOldSound: 'Remove this sound',
       bringIn: 'Bring takes in from files',
       comingIn: ({ done, of }: { done: number; of: number }) => `Coming in: ${done} of ${of}`,
