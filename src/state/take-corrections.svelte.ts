@@ -5,6 +5,7 @@
 import type { Outcome } from '../core/base/outcome.ts';
 import { correctNotes, type CorrectedNotes } from '../core/correct/correct-notes.ts';
 import { notesOfReport } from '../core/kept-report.ts';
+import type { HeardNote } from '../core/take/note.ts';
 import { correctionsOf, type Correction } from '../core/take/correction.ts';
 import { edited, redo, undo, undoAll, type EditHistory } from '../core/correct/edit-history.ts';
 import type { Message } from '../core/words/problem.ts';
@@ -35,6 +36,11 @@ export class TakeCorrections {
   readonly #events: () => CorrectionEvents;
   /** What is asked for; the review has it as soon as it is graded. null: what is kept with the take. */
   #asked = $state.raw<EditHistory | null>(null);
+  #latest: {
+    readonly heard: readonly HeardNote[];
+    readonly done: readonly Correction[];
+    readonly notes: CorrectedNotes;
+  } | null = null;
   #last = Promise.resolve();
 
   /** @param events of the take that is in review when they are asked for */
@@ -58,13 +64,13 @@ export class TakeCorrections {
 
   /** The notes with every correction that was asked for, those too that are not graded yet. */
   get notes(): CorrectedNotes['notes'] {
-    return correctNotes(this.#heard, this.#history.done).notes;
+    return this.#corrected(this.#history.done).notes;
   }
 
   /** @returns why the notes do not allow it, or null: then it is made */
   edit(correction: Correction): Refusal | null {
     const history = edited(this.#history, correction);
-    const { leftOut } = correctNotes(this.#heard, history.done);
+    const { leftOut } = this.#corrected(history.done);
     const refused = leftOut.find((one) => one.correction === correction);
     if (refused !== undefined) return refused.why;
     this.#set(history);
@@ -123,6 +129,14 @@ export class TakeCorrections {
   get #history(): EditHistory {
     const review = this.#events().review();
     return this.#asked ?? (review === null ? NOTHING : { ...NOTHING, done: correctionsOf(review.details) });
+  }
+
+  /** The last answer is kept: one edit asks for it several times. */
+  #corrected(done: readonly Correction[]): CorrectedNotes {
+    const heard = this.#heard;
+    if (this.#latest?.heard !== heard || this.#latest.done !== done)
+      this.#latest = { heard, done, notes: correctNotes(heard, done) };
+    return this.#latest.notes;
   }
 
   get #heard() {

@@ -12,6 +12,7 @@ import { gradeOrder } from '../../src/core/grade-order.ts';
 import { gradeSound } from '../../src/core/grade-samples.ts';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { markOfSheet, sheetSchema } from '../../src/core/lesson/sheet.ts';
+import type { Report } from '../../src/core/take/schema.ts';
 import type { TakeDetails } from '../../src/core/take/details-schema.ts';
 import type { TakeToWrite } from '../../src/core/take-file/take-file.ts';
 import { wordsOf } from '../../src/core/words/languages.ts';
@@ -82,6 +83,23 @@ describe('landfall grade of a take file', () => {
       fileOf(take({}, { report: { ...report, summary: { ...report.summary, thirdShare: 1 } } })),
     );
     expect(await graded(lying, '--json')).toBe(first);
+  });
+
+  it('grades the notes as they were corrected by hand', async () => {
+    const plain = JSON.parse(await graded(path, '--json')) as Report;
+    const [first, second] = plain.notes;
+    const corrected = join(folder, 'corrected.landfall');
+    const placeOf = ({ onsetSeconds, midi }: Report['notes'][number]) => ({ onsetSeconds, midi });
+    const corrections: TakeDetails['corrections'] = [
+      { kind: 'pitch', of: placeOf(first!), midi: first!.midi + 1 },
+      { kind: 'delete', of: placeOf(second!) },
+    ];
+    writeFileSync(corrected, fileOf(take({ corrections })));
+    const report = JSON.parse(await graded(corrected, '--json')) as Report;
+    expect(report.notes).toHaveLength(plain.notes.length - 1);
+    expect(report.notes[0]).toMatchObject({ name: 'D4', corrected: { changes: ['pitch'] } });
+    expect(report.corrections).toMatchObject({ notes: 2, leftOut: [] });
+    expect(await graded(corrected)).toContain('2 notes are corrected by hand (1 deleted).');
   });
 
   it('needs no chords, and takes none', async () => {
