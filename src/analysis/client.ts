@@ -1,4 +1,4 @@
-/** The page's side of the listening worker: typed requests, answers as outcomes, one worker for each job. */
+/** The page's side of the listening worker: typed requests, answers as outcomes, one worker for each job, and one that stays to grade notes. */
 import type { RecordingTempo } from '../core/beats/recording-tempo.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import type { HeardNote } from '../core/take/note.ts';
