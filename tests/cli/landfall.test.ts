@@ -182,7 +182,14 @@ describe('landfall grade', () => {
 describe('what can’t be graded ends with 1 and one sentence', () => {
   it.each<[string, RegExp, () => string]>([
     ['no file', /absent\.wav can’t be read: there is no such file/, () => join(files.folder, 'absent.wav')],
-    ['a folder', /it is a folder/, () => files.folder],
+    [
+      'a folder without takes',
+      /no recording and no list of notes in .*empty/,
+      () => {
+        mkdirSync(join(files.folder, 'empty'), { recursive: true });
+        return join(files.folder, 'empty');
+      },
+    ],
     ['an empty file', /empty\.wav is empty/, () => files.file('empty.wav', '')],
     ['text', /diary\.wav is text/, () => files.file('diary.wav', 'Dear diary, practised today.\n')],
     [
