@@ -2547,7 +2547,7 @@ export const de: Words = {
         landfall forms | schema | --help | --version`,
     help: {
       whatItDoes: 'Landfall hört eine improvisierte Linie und sagt, wo sie auf den Akkorden landet.',
-      file: 'FILE ist eine Aufnahme (WAV, FLAC, MP3, Ogg Vorbis) oder eine Liste von Tönen: eine Tabelle mit der Kopfzeile onset,duration,pitch (Sekunden, Sekunden, MIDI-Nummer) oder eine MIDI-Datei.',
+      file: 'FILE ist eine Aufnahme (WAV, FLAC, MP3, Ogg Vorbis) oder eine Liste von Tönen: eine Tabelle mit der Kopfzeile onset,duration,pitch (Sekunden, Sekunden, MIDI-Nummer) oder eine MIDI-Datei. In einem Take, den die App gespeichert hat (.landfall), steht, wonach er bewertet wird; er braucht keine Akkorde.',
       range: ({ lowest, highest }) => `${decimalOf(lowest)} bis ${decimalOf(highest)}`,
       exit: 'Der Rückgabewert ist 0, wenn bewertet wurde, 1, wenn die Eingabe nicht bewertet werden kann, 2 bei falschem Aufruf.',
       sections: {
