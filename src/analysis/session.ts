@@ -17,7 +17,14 @@ import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { AimSoFar, type AimCount } from './aim-so-far.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
 import { choiceOf, timelineOf, type GradeOrder } from '../core/grade-order.ts';
-import { factsOf, gradeHeard, gradeNotes, gradeSound, withHeard, type GradedSound } from '../core/grade-samples.ts';
+import {
+  factsOf,
+  gradeHeard,
+  gradeNotes,
+  gradeSound,
+  withHeard,
+  type GradedSound,
+} from '../core/grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine } from './messages.ts';
 
 /** Least time between two messages about what is heard: one for every hop of a microphone. */

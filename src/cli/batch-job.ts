@@ -56,6 +56,7 @@ async function rowFor(job: Extract<BatchJob, { kind: 'class' }>): Promise<Outcom
       sheet: 'none',
       tryNumber: tryOfPath(job.file),
       startedAt: null,
+      corrections: 0,
     });
     return good({ kind: 'row', row, warnings: take.value.warnings });
   } finally {
@@ -63,7 +64,10 @@ async function rowFor(job: Extract<BatchJob, { kind: 'class' }>): Promise<Outcom
   }
 }
 
-/** A student's take file: it says who played it, for which sheet, and when; its notes are heard anew in its sound. */
+/**
+ * A student's take file: it says who played it, for which sheet, and when. Its notes are heard anew in its sound, and what
+ * the student has corrected by hand is told and not taken over.
+ */
 async function rowForTakeFile(source: ByteSource, sheet: LessonSheet): Promise<Outcome<BatchResult>> {
   const graded = await gradedTakeFile(source, SILENT);
   if (!graded.ok) return graded;
@@ -73,7 +77,6 @@ async function rowForTakeFile(source: ByteSource, sheet: LessonSheet): Promise<O
     source: report.source,
     firstBeatSeconds: details.firstBeatSeconds ?? 0,
     referenceHz: details.reference,
-    corrections: correctionsOf(details),
   });
   const row = returnedTake(again, {
     student: lesson?.student ?? studentOfPath(source.name),
@@ -81,6 +84,7 @@ async function rowForTakeFile(source: ByteSource, sheet: LessonSheet): Promise<O
     sheet: lesson === undefined ? 'none' : lesson.mark === sheet.mark ? 'this one' : 'another',
     tryNumber: lesson?.tryNumber ?? tryOfPath(source.name),
     startedAt: details.startedAt,
+    corrections: correctionsOf(details).length,
   });
   return good({ kind: 'row', row, warnings });
 }

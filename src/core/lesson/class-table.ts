@@ -18,7 +18,7 @@ export type Attention = (typeof ATTENTIONS)[number];
 
 /** What the leading aim of a take asks of the teacher. A take whose figures are in doubt comes before all others. */
 export function attentionOf({ doubts, aims }: Pick<ReturnedTake, 'doubts' | 'aims'>): Attention {
-  if (doubts.some((doubt) => doubt !== 'few notes')) return 'doubtful';
+  if (doubts.some((doubt) => doubt !== 'few notes' && doubt !== 'corrected')) return 'doubtful';
   const verdict = aims[0]?.verdict;
   if (verdict === 'reached') return 'reached';
   return verdict === 'not yet' && aims[0]?.missing !== 'events' ? 'not reached' : 'too short';

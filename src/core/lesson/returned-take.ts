@@ -15,10 +15,12 @@ export interface TakeOrigin {
   readonly tryNumber: number | null;
   /** ISO 8601; null where it is not known. */
   readonly startedAt: string | null;
+  /** What the player has corrected by hand; a class is graded as it was heard. */
+  readonly corrections: number;
 }
 
 /** What makes the figures of a take doubtful. */
-export type TakeDoubt = 'another sheet' | 'chart' | 'delay' | 'lost sound' | 'few notes';
+export type TakeDoubt = 'another sheet' | 'chart' | 'delay' | 'lost sound' | 'few notes' | 'corrected';
 
 export interface ReturnedTake extends TakeOrigin {
   readonly seconds: number;
@@ -44,6 +46,7 @@ export function returnedTake(report: Report, origin: TakeOrigin): ReturnedTake {
     report.suspectedDelay !== null && 'delay',
     (report.source.lost?.length ?? 0) > 0 && 'lost sound',
     report.summary.notes < FEW_NOTES && 'few notes',
+    origin.corrections > 0 && 'corrected',
   ];
   return {
     ...origin,

@@ -2482,6 +2482,7 @@ export const de: Words = {
       chart: 'der Chart passt anderswo besser',
       delay: 'der ganze Take liegt zu früh oder zu spät',
       'lost sound': 'Ton ging verloren',
+      corrected: 'von Hand korrigiert, bewertet wie gehört',
       'few notes': 'kaum Töne',
     },
     columns: {

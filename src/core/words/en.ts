@@ -2909,6 +2909,7 @@ export const en = {
       chart: 'the chart fits better elsewhere',
       delay: 'the whole take lies early or late',
       'lost sound': 'sound was lost',
+      corrected: 'corrected by hand, graded as heard',
       'few notes': 'hardly any notes',
     },
     columns: {

@@ -58,6 +58,7 @@ function take(
       sheet: 'this one',
       tryNumber: null,
       startedAt: null,
+      corrections: 0,
     }),
     ...more,
   };
@@ -140,7 +141,7 @@ describe('the table of a class', () => {
 
   it('asks for attention by the leading aim', () => {
     expect(attentionOf(thirds)).toBe('reached');
-    expect(attentionOf({ ...thirds, doubts: ['few notes'] })).toBe('reached');
+    expect(attentionOf({ ...thirds, doubts: ['few notes', 'corrected'] })).toBe('reached');
     expect(attentionOf({ ...thirds, aims: [] })).toBe('too short');
   });
 });

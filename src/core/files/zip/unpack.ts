@@ -70,7 +70,10 @@ async function* unpacked(
 }
 
 /** Where the content begins: behind the local header, which must be that of the same entry; null where it is not. */
-export async function contentStart({ source }: ZipArchive, { name, offset }: ZipEntry): Promise<number | null> {
+export async function contentStart(
+  { source }: ZipArchive,
+  { name, offset }: ZipEntry,
+): Promise<number | null> {
   const header = await source.read(offset, LOCAL_BYTES);
   if (header.length < LOCAL_BYTES) return null;
   const view = viewOf(header);
