@@ -9,7 +9,9 @@ import { writeWav } from '../core/files/sound/write-wav.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { NoteToWrite } from '../core/files/notes/bend-events.ts';
 import { gradeOrder, timelineOf } from '../core/grade-order.ts';
+import { formSvg } from '../core/report/form-svg.ts';
 import type { Report } from '../core/take/schema.ts';
+import type { Words } from '../core/words/words.ts';
 import type { FinishedTake } from './finished-take.ts';
 import type { Review } from './phase.ts';
 import type { TakeAudio } from './ports.ts';
@@ -27,6 +29,9 @@ export interface ExportFile {
  * recording that was played to, which has no single tempo.
  */
 export type ExportPart = 'take' | 'line' | 'midi' | 'notes' | 'band' | 'beats' | 'report';
+
+/** The image of the form has words on it, in the language of the page. */
+export type SavedPart = ExportPart | 'form';
 
 /** A name that every system takes: "landfall 2026-03-01 10-15 Blues in A". */
 export function fileStem(details: TakeDetails): string {
@@ -50,6 +55,7 @@ export function fileNames(details: TakeDetails) {
     band: `${stem} band.wav`,
     beats: `${stem} beats.csv`,
     report: `${stem}.json`,
+    form: `${stem} form.svg`,
   };
 }
 
@@ -146,6 +152,12 @@ function soundFile(details: TakeDetails, audio: TakeAudio, firstBeatSeconds: num
     blob: new Blob([writeWav(samples, audio.sampleRate, cue)], { type: 'audio/wav' }),
     fileName: fileNames(details).sound,
   };
+}
+
+/** The form with its landings as an image. */
+export function formFile({ details, report }: Review, words: Words): ExportFile {
+  const image = formSvg(report, details.name || details.title, words);
+  return { blob: new Blob([image], { type: 'image/svg+xml' }), fileName: fileNames(details).form };
 }
 
 /** The report as JSON, indented for readers. */

@@ -7,7 +7,8 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import { marked } from './again.ts';
-import { exportFile, type ExportFile, type ExportPart } from './export-files.ts';
+import type { Words } from '../core/words/words.ts';
+import { exportFile, formFile, type ExportFile, type ExportPart } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { gradeAndKeep } from './grade-and-keep.ts';
 import { withMessage, withoutMessage } from './messages.ts';
@@ -120,6 +121,11 @@ export abstract class ReviewSession {
   save(part: ExportPart): void {
     const file = this.phaseNow.kind === 'review' ? exportFile(this.phaseNow.review, part) : null;
     if (file !== null) this.ports.files.save(file.blob, file.fileName);
+  }
+
+  /** Downloads the form of the take in review as an image, with words in the language of the page. */
+  saveForm(words: Words): void {
+    if (this.phaseNow.kind === 'review') this.saveMade(formFile(this.phaseNow.review, words));
   }
 
   /** Downloads a file that a page has made. */

@@ -60,7 +60,7 @@ interface WrittenChord {
 }
 
 /** One round of the chart, as it is written; of a chart that can't be read again, what stood under the take. */
-function writtenChords({ timeline }: Report): readonly WrittenChord[] {
+export function writtenChords({ timeline }: Pick<Report, 'timeline'>): readonly WrittenChord[] {
   const { beatsPerBar, bars } = timeline;
   const chart = parseChart(timeline.chart);
   // The tempo is no matter here: the bars are counted in beats.

@@ -2194,6 +2194,7 @@ export const de: Words = {
       'Eine Datei mit Klang, Tönen, Bewertung und Einstellungen. Öffne sie hier oder in einem anderen Browser, und der Take ist wieder da; auch die Kommandozeile bewertet sie.',
     lineAsNotes: 'Töne als MIDI, mit Bendings und Akkorden',
     notesAsTable: 'Töne als Tabelle',
+    formAsImage: 'Form als Bild',
     reportAsJson: 'Bericht als JSON',
     lineAsWav: 'Linie als WAV',
     lineAsMidi: 'Linie als MIDI',

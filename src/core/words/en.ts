@@ -2595,6 +2595,7 @@ export const en = {
       'One file with sound, notes, grade and set-up. Open it here or in another browser, and the take is back; the command line grades it, too.',
     lineAsNotes: 'Notes as MIDI, with bends and chords',
     notesAsTable: 'Notes as a table',
+    formAsImage: 'Form as an image',
     reportAsJson: 'Report as JSON',
     lineAsWav: 'Line as WAV',
     lineAsMidi: 'Line as MIDI',
