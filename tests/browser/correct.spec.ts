@@ -140,6 +140,7 @@ test('by touch on a phone: each target is 44 px, and a drag does not scroll the 
   expect(await page.evaluate(() => window.scrollY)).toBe(scrolled);
   await touch('touchEnd', []);
   await expect.poll(async () => (await names(page))[0]).not.toBe(first);
+  await expectAccessibleInBothLights(page);
 });
 
 /** "B flat 4" as a MIDI number. */
