@@ -45,7 +45,8 @@ test('eight muted strokes give the delay, and a number replaces it', async ({ op
   const field = page.getByLabel('The delay in ms');
   const found = Number(await field.inputValue());
   expect(found).toBeGreaterThanOrEqual(0);
-  expect(found).toBeLessThan(560);
+  // Where the file stands when the clicks begin is chance; a stroke never lies a whole gap behind its click.
+  expect(found).toBeLessThan(1000 * GAP_SECONDS);
   await field.fill('250');
   await field.press('Enter');
   await expect(page.getByText('Set by hand: 250 ms.')).toBeVisible();
