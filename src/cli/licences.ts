@@ -13,6 +13,7 @@ export const SHIPPED: readonly string[] = [
   ...Object.keys(dependencies),
   'fft.js',
   'svelte',
+  'clsx',
   '@fontsource-variable/atkinson-hyperlegible-next',
   '@fontsource-variable/besley',
 ];
