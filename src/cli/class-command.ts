@@ -18,7 +18,7 @@ import { fileOf, type BatchJob, type BatchResult } from './batch-job.ts';
 import { runJobs } from './batch-pool.ts';
 import { findTakes } from './find-takes.ts';
 import { pageOf } from './grade-command.ts';
-import { KeptResults, resultKey, resultsFolder } from './kept-results.ts';
+import { KeptResults, programMark, resultKey, resultsFolder } from './kept-results.ts';
 import type { BatchProgress } from './progress.ts';
 import { textOfFile } from './read-timeline.ts';
 
@@ -57,10 +57,11 @@ const readKept = (value: unknown): BatchResult | null => {
 async function* resultsOf(
   jobs: readonly BatchJob[],
   { threads, anew }: BatchOrder,
-  { script, version, progress }: BatchPort,
+  { script, progress }: BatchPort,
 ): AsyncGenerator<Done> {
   const kept = new KeptResults(resultsFolder(), readKept);
-  const keys = jobs.map((job) => keyOf(job, version));
+  const program = programMark(script);
+  const keys = jobs.map((job) => keyOf(job, program));
   const known = (i: number): BatchResult | null => {
     const key = keys[i] ?? null;
     return anew || key === null ? null : kept.find(key);
@@ -92,9 +93,9 @@ async function* resultsOf(
 }
 
 /** null for a file that can't be read: its job will say so. */
-function keyOf(job: BatchJob, version: string): string | null {
+function keyOf(job: BatchJob, program: string): string | null {
   try {
-    return resultKey(fileOf(job), job, version);
+    return resultKey(fileOf(job), job, program);
   } catch {
     return null;
   }

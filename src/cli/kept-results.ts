@@ -1,6 +1,6 @@
 /**
  * Results of a batch that were worked out before, so that one that was stopped goes on where it stopped. A result is
- * known by what went into it: the content of the file, the order, and the version of Landfall.
+ * known by what went into it: the content of the file, the order, and the program that graded.
  */
 import { createHash } from 'node:crypto';
 import { closeSync, mkdirSync, openSync, readFileSync, readSync, renameSync, writeFileSync } from 'node:fs';
@@ -19,9 +19,17 @@ export const resultsFolder = (): string => join(cacheFolder(), 'landfall', 'resu
 
 const PIECE = 1 << 20;
 
-/** The key of a result. @throws the error of the file system where the file can't be read */
-export function resultKey(file: string, order: unknown, version: string): string {
-  const hash = createHash('sha256').update(JSON.stringify([version, order]));
+/** What tells this program from another build of it: its parts are imported by names that hold their own content. */
+export const programMark = (script: string): string =>
+  createHash('sha256').update(readFileSync(script)).digest('hex');
+
+/**
+ * The key of a result.
+ * @param program from {@link programMark}
+ * @throws the error of the file system where the file can't be read
+ */
+export function resultKey(file: string, order: unknown, program: string): string {
+  const hash = createHash('sha256').update(JSON.stringify([program, order]));
   const descriptor = openSync(file, 'r');
   try {
     const piece = Buffer.alloc(PIECE);
