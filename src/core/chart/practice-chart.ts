@@ -50,7 +50,11 @@ function loopBars(chart: Chart, fromBar: number, toBar: number): Chart {
 function cycleKeys(chart: Chart, steps: readonly number[]): Chart {
   const played: Chart = { ...chart, keyWritten: true, pickup: null, sections: playedOut(chart) };
   const sections = steps.flatMap((semitones) => {
-    const key = keyOn((chart.key.tonicPitchClass + semitones) % SEMITONES, chart.key.mode);
+    // The first round keeps the key as the chart spells it: F# is not turned into Gb.
+    const key =
+      semitones === 0
+        ? chart.key
+        : keyOn((chart.key.tonicPitchClass + semitones) % SEMITONES, chart.key.mode);
     const [head, ...rest] = (semitones === 0 ? played : transposeChart(played, key)).sections;
     if (!head) return [];
     const named = head.name === null ? `in ${writeKey(key)}` : `${head.name} in ${writeKey(key)}`;
