@@ -1,4 +1,5 @@
 /** The table of a class as one HTML page that needs nothing else: a page for the class, and a page for each student. */
+import { escaped } from '../base/markup.ts';
 import type { Problem } from '../words/problem.ts';
 import { describeProblem } from '../words/problem.ts';
 import type { Words } from '../words/words.ts';
@@ -16,22 +17,18 @@ export interface ClassPage {
   readonly version: string;
 }
 
-/** Text as HTML shows it; nothing of it is read as a tag or an entity. */
-export const escapeHtml = (text: string): string =>
-  text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
-
-const cell = (text: string) => `<td>${escapeHtml(text)}</td>`;
+const cell = (text: string) => `<td>${escaped(text)}</td>`;
 const COLUMN_ORDER = ['student', 'attention', 'aim', 'thirds', 'weakest', 'tries', 'doubts'] as const;
 
 function tableOf(rows: readonly ClassRow[], words: Words): string {
   const { columns } = words.lesson;
-  const head = COLUMN_ORDER.map((name) => `<th scope="col">${escapeHtml(columns[name])}</th>`).join('');
+  const head = COLUMN_ORDER.map((name) => `<th scope="col">${escaped(columns[name])}</th>`).join('');
   const body = rows.map((row) => {
     const said = rowWords(row, words);
     const cells = COLUMN_ORDER.slice(1).map((name) =>
       cell(name === 'doubts' ? said.doubts.join('; ') : said[name]),
     );
-    return `<tr class="${row.attention.replaceAll(' ', '-')}"><th scope="row">${escapeHtml(said.student)}</th>${cells.join('')}</tr>`;
+    return `<tr class="${row.attention.replaceAll(' ', '-')}"><th scope="row">${escaped(said.student)}</th>${cells.join('')}</tr>`;
   });
   return `<table><thead><tr>${head}</tr></thead><tbody>\n${body.join('\n')}\n</tbody></table>`;
 }
@@ -41,7 +38,7 @@ function studentPage(row: ClassRow, words: Words): string {
   const said = rowWords(row, words);
   const changes = row.take.changes.map(
     (change) =>
-      `<li>${escapeHtml(`${changeWords(change, words)}: ${page.changeLine({ hits: change.hits, of: change.of, missedBy: [] })}`)}</li>`,
+      `<li>${escaped(`${changeWords(change, words)}: ${page.changeLine({ hits: change.hits, of: change.of, missedBy: [] })}`)}</li>`,
   );
   const lines: readonly (readonly [string, string])[] = [
     [columns.attention, said.attention],
@@ -51,11 +48,11 @@ function studentPage(row: ClassRow, words: Words): string {
     [columns.file, row.take.file],
     ...(said.doubts.length > 0 ? [[columns.doubts, said.doubts.join('; ')] as const] : []),
   ];
-  return `<section class="student"><h2>${escapeHtml(row.student)}</h2>
+  return `<section class="student"><h2>${escaped(row.student)}</h2>
 ${aimSentences(row.take, words)
-  .map((sentence) => `<p class="aim">${escapeHtml(sentence)}</p>`)
+  .map((sentence) => `<p class="aim">${escaped(sentence)}</p>`)
   .join('\n')}
-<dl>${lines.map(([term, text]) => `<dt>${escapeHtml(term)}</dt><dd>${escapeHtml(text)}</dd>`).join('')}</dl>
+<dl>${lines.map(([term, text]) => `<dt>${escaped(term)}</dt><dd>${escaped(text)}</dd>`).join('')}</dl>
 <ul>${changes.join('')}</ul></section>`;
 }
 
@@ -74,24 +71,24 @@ footer{margin-top:2rem;font-size:.9rem}
 /** @returns a whole HTML document (WHATWG HTML), without a script and without anything from elsewhere */
 export function classHtml({ title, rows, takes, failed, version }: ClassPage, words: Words): string {
   const { page } = words.lesson;
-  const heading = escapeHtml(page.title({ sheet: title }));
+  const heading = escaped(page.title({ sheet: title }));
   const changes = classChanges(rows).map(
-    (change) => `<li>${escapeHtml(`${changeWords(change, words)}: ${page.changeLine(change)}`)}</li>`,
+    (change) => `<li>${escaped(`${changeWords(change, words)}: ${page.changeLine(change)}`)}</li>`,
   );
   const notGraded = failed.map(
-    ({ file, problem }) => `<li>${escapeHtml(file)}: ${escapeHtml(describeProblem(problem, words))}</li>`,
+    ({ file, problem }) => `<li>${escaped(file)}: ${escaped(describeProblem(problem, words))}</li>`,
   );
   return `<!doctype html>
-<html lang="${escapeHtml(words.tag)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<html lang="${escaped(words.tag)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <title>${heading}</title><style>${STYLE}</style></head><body>
 <h1>${heading}</h1>
-<p>${escapeHtml(page.students({ students: rows.length, takes }))}</p>
+<p>${escaped(page.students({ students: rows.length, takes }))}</p>
 ${tableOf(rows, words)}
-<h2>${escapeHtml(page.changes)}</h2><ul>${changes.join('')}</ul>
-${notGraded.length > 0 ? `<h2>${escapeHtml(page.failed)}</h2><ul>${notGraded.join('')}</ul>` : ''}
+<h2>${escaped(page.changes)}</h2><ul>${changes.join('')}</ul>
+${notGraded.length > 0 ? `<h2>${escaped(page.failed)}</h2><ul>${notGraded.join('')}</ul>` : ''}
 ${rows.map((row) => studentPage(row, words)).join('\n')}
-<footer>${escapeHtml(page.gradedBy({ version }))}</footer>
+<footer>${escaped(page.gradedBy({ version }))}</footer>
 </body></html>
 `;
 }

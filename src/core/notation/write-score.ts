@@ -3,7 +3,7 @@
  * chord symbols over it, and a staff of tablature for an instrument with frets.
  */
 import { writeHarmony } from '../files/charts/musicxml-harmony.ts';
-import { escaped } from '../files/bytes/xml.ts';
+import { escaped } from '../base/markup.ts';
 import type { Key } from '../music/chord.ts';
 import { fifthsOf } from '../music/keys.ts';
 import { noteName } from '../music/pitch-names.ts';

@@ -1,4 +1,5 @@
 /** An image of the form with every landing in its place: an SVG file of its own (W3C SVG 1.1), for paper and slides. */
+import { escaped } from '../base/markup.ts';
 import { isChordTone } from '../grade/assign/roles.ts';
 import type { Landing, Report } from '../take/schema.ts';
 import { spelledChord } from '../words/spelling.ts';
@@ -14,8 +15,6 @@ const MARK = { width: 34, height: 24, gap: 5 } as const;
 const MARKS_A_LINE = 5;
 const HEAD_HEIGHT = 34;
 const TITLE_HEIGHT = 76;
-
-const escaped = (text: string): string => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
 const text = (x: number, y: number, size: number, weight: number, content: string): string =>
   `<text x="${x}" y="${y}" font-size="${size}" font-weight="${weight}">${escaped(content)}</text>`;

@@ -33,8 +33,3 @@ export function numberOf(text: string | null | undefined): number | null {
   const value = text === null || text === undefined || text.trim() === '' ? NaN : Number(text);
   return Number.isFinite(value) ? value : null;
 }
-
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-
-/** Text that may stand in an element or in an attribute between double quotes. */
-export const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => ENTITIES[sign] ?? sign);

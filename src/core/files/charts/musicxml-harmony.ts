@@ -4,7 +4,8 @@ import type { Chord } from '../../music/chord.ts';
 import { parseChord, splitSymbol } from '../../music/parse-chord.ts';
 import { spellDegree } from '../../music/spelling.ts';
 import { changed, degreesOf, kindFor, KINDS, qualityFor, type DegreeChange } from './harmony-kinds.ts';
-import { childrenOf, escaped, firstOf, numberOf, textOf } from '../bytes/xml.ts';
+import { escaped } from '../../base/markup.ts';
+import { childrenOf, firstOf, numberOf, textOf } from '../bytes/xml.ts';
 
 /** What a harmony element says: a chord, none (N.C.), or something this reader has no chord for. */
 export type ReadHarmony =

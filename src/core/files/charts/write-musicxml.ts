@@ -7,7 +7,7 @@ import { endOfEnding } from '../../chart/play-order.ts';
 import { jumpWords } from '../../chart/read-signs.ts';
 import { fifthsOf } from '../../music/keys.ts';
 import { writeHarmony } from './musicxml-harmony.ts';
-import { escaped } from '../bytes/xml.ts';
+import { escaped } from '../../base/markup.ts';
 
 /** Parts of a quarter note: 2, 3, 5 and their products divide it. */
 const DIVISIONS = 480;
