@@ -1,4 +1,5 @@
 /** The table of a class as CSV (RFC 4180), a line a student, for spreadsheets and for other programs. */
+import { csvField } from '../base/csv.ts';
 import { weakestChange, type ReturnedTake } from './returned-take.ts';
 import type { ClassRow } from './class-table.ts';
 
@@ -39,8 +40,7 @@ type Cell = string | number | null | undefined;
 export function csvCell(cell: Cell): string {
   if (cell === null || cell === undefined) return '';
   if (typeof cell === 'number') return String(Number(cell.toFixed(6)));
-  const safe = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return csvField(/^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell);
 }
 
 /** A change of chord as text: "A7 to D7". */

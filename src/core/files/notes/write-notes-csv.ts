@@ -2,6 +2,7 @@
  * The graded notes of a report as a table (RFC 4180) that spreadsheets open, and that is read back as a list of notes by
  * its first three columns.
  */
+import { csvField } from '../../base/csv.ts';
 import type { Report } from '../../take/schema.ts';
 import { NOTE_COLUMNS } from './notes-csv.ts';
 
@@ -12,11 +13,7 @@ const PITCH_DIGITS = 3;
 
 type Cell = string | number | null;
 
-/** A field in double quotes where it holds a separator, a quote or a line break (RFC 4180, 2.6 and 2.7). */
-const field = (cell: Cell): string => {
-  const text = cell === null ? '' : String(cell);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-};
+const field = (cell: Cell): string => csvField(cell === null ? '' : String(cell));
 const row = (cells: readonly Cell[]): string => `${cells.map(field).join(',')}\r\n`;
 
 const COLUMNS = [
