@@ -2643,7 +2643,7 @@ export const en = {
     deviceNumber: ({ kind, number }: { kind: string; number: number }) => `${kind} ${number}`,
     listenAgain: 'Listen again',
     level: 'Play something loud',
-    levels: { silent: 'Nothing yet', 'turn up': 'Turn up', good: 'Good', 'too hot': 'Too hot' },
+    levels: { silent: 'Nothing yet', 'turn up': 'Turn up', good: 'Good', 'too hot': 'Too loud' },
     notOpen: 'The microphone is not open.',
     levelFacts: ({ peakDb, floorDb, clipped }: { peakDb: number; floorDb: number; clipped: boolean }) =>
       `Loudest ${signed(peakDb)} dB, the room alone ${signed(floorDb)} dB of full scale.` +
