@@ -5,8 +5,10 @@ import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from './chart/
 import type { FeelName } from './chart/feel-names.ts';
 import { parseChart } from './chart/parse-chart.ts';
 import type { TempoRise, Timeline } from './chart/timeline.ts';
+import type { Aim } from './grade/aims/aim.ts';
 import { aimOf } from './grade/aims/targets.ts';
 import type { GradeSettings } from './grade-settings.ts';
+import { readSheetFile } from './lesson/sheet.ts';
 import { instrumentOf, withCapo } from './music/instruments.ts';
 import { bad, good, type Outcome } from './base/outcome.ts';
 import type { TakeDetails } from './take/details-schema.ts';
@@ -41,37 +43,52 @@ export interface GradeOrder {
   readonly capo?: number;
   /** Id of the aim choice that the take tries for. */
   readonly aim?: string;
+  /** The aims of the lesson sheet that the take was played for, the leading one first; they take the place of `aim`. */
+  readonly lessonAims?: readonly Aim[];
   /** What the player has corrected of the notes, in order. */
   readonly corrections?: readonly Correction[];
 }
 
+/** null for a take that was played for no sheet, or for one that can't be read. */
+function aimsOfLesson({ lesson }: TakeDetails): readonly Aim[] | null {
+  if (lesson?.sheet === undefined) return null;
+  const sheet = readSheetFile(lesson.sheet, lesson.title);
+  return sheet.ok ? sheet.value.aims : null;
+}
+
 /** How a take is to be graded. Until its first downbeat is known it counts from the first sample. */
-export const gradeOrder = (details: TakeDetails): GradeOrder => ({
-  chartText: details.chartText,
-  bpm: details.bpm,
-  swing: details.swing,
-  firstBeatSeconds: details.firstBeatSeconds ?? 0,
-  ...(details.assumedRoundTripSeconds !== undefined && {
-    assumedRoundTripSeconds: details.assumedRoundTripSeconds,
-  }),
-  reference: details.reference,
-  source: details.source === 'microphone' ? 'microphone' : 'audio',
-  ...(details.backing !== undefined && { beatSeconds: details.backing.beatSeconds }),
-  feel: details.feel,
-  ...(details.rise !== undefined && { rise: details.rise }),
-  ...(details.trade !== undefined && { turnBars: details.trade.bars }),
-  ...(details.lost !== undefined && { lost: details.lost }),
-  ...(details.instrument !== undefined && { instrument: details.instrument }),
-  ...(details.capo !== undefined && { capo: details.capo }),
-  ...(details.aim !== undefined && { aim: details.aim }),
-  ...(correctionsOf(details).length > 0 && { corrections: correctionsOf(details) }),
-});
+export function gradeOrder(details: TakeDetails): GradeOrder {
+  const lessonAims = aimsOfLesson(details);
+  const corrections = correctionsOf(details);
+  return {
+    chartText: details.chartText,
+    bpm: details.bpm,
+    swing: details.swing,
+    firstBeatSeconds: details.firstBeatSeconds ?? 0,
+    ...(details.assumedRoundTripSeconds !== undefined && {
+      assumedRoundTripSeconds: details.assumedRoundTripSeconds,
+    }),
+    reference: details.reference,
+    source: details.source === 'microphone' ? 'microphone' : 'audio',
+    ...(details.backing !== undefined && { beatSeconds: details.backing.beatSeconds }),
+    feel: details.feel,
+    ...(details.rise !== undefined && { rise: details.rise }),
+    ...(details.trade !== undefined && { turnBars: details.trade.bars }),
+    ...(details.lost !== undefined && { lost: details.lost }),
+    ...(details.instrument !== undefined && { instrument: details.instrument }),
+    ...(details.capo !== undefined && { capo: details.capo }),
+    ...(details.aim !== undefined && { aim: details.aim }),
+    ...(lessonAims !== null && { lessonAims }),
+    ...(corrections.length > 0 && { corrections }),
+  };
+}
 
 /** What the grading knows of the player's choice; an instrument or an aim that is no longer there is left out. */
 export function choiceOf({
   instrument,
   capo = 0,
   aim,
+  lessonAims,
   corrections,
 }: GradeOrder): Pick<GradeSettings, 'instrument' | 'aims' | 'corrections'> {
   const played = instrument === undefined ? null : instrumentOf(instrument);
@@ -79,7 +96,7 @@ export function choiceOf({
   const capoFits = played?.neck && Number.isInteger(capo) && capo >= 0 && capo < played.neck.frets;
   return {
     ...(played && { instrument: capoFits ? withCapo(played, capo) : played }),
-    aims: tried === null ? [] : [tried],
+    aims: lessonAims ?? (tried === null ? [] : [tried]),
     ...(corrections && { corrections }),
   };
 }

@@ -53,7 +53,7 @@ export const sheetSchema = v.strictObject({
   /** Aims of the house, or of the teacher's own; the first one leads. */
   aims: v.pipe(v.array(v.union([houseAimSchema, aimSchema])), v.minLength(1), v.maxLength(SHEET_LIMITS.aims)),
 });
-type SheetFile = v.InferOutput<typeof sheetSchema>;
+export type SheetFile = v.InferOutput<typeof sheetSchema>;
 
 /** A sheet that was read: the file, and what its texts mean. */
 export interface LessonSheet {
@@ -91,6 +91,14 @@ export function readSheet(text: string, name: string): Outcome<LessonSheet> {
   } catch {
     return bad('sheet.notJson', { name });
   }
+  return readSheetFile(json, name);
+}
+
+/**
+ * Reads a lesson sheet that is JSON already.
+ * @param name of where it stands, for the problem
+ */
+export function readSheetFile(json: unknown, name: string): Outcome<LessonSheet> {
   const { format, version } = (json ?? {}) as { format?: unknown; version?: unknown };
   if (format !== 'landfall-sheet') return bad('sheet.notSheet', { name });
   if (version !== 1) return bad('sheet.version', { name, found: String(version) });

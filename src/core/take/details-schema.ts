@@ -65,15 +65,21 @@ const fields = {
   ),
   /** Whether what the band played is kept beside the sound; left out where it did not come back, or nobody kept it. */
   bandKept: v.exactOptional(v.boolean()),
-  /** The lesson sheet that it was played for: the mark of the sheet, the student's name, and which try it was, from 1. */
+  /**
+   * The lesson sheet that it was played for: the mark of the sheet, the student's name, which try it was, from 1, and the
+   * sheet as its file has it, read by its own schema (`core/lesson/sheet.ts`).
+   */
   lesson: v.exactOptional(
     v.object({
       mark: text,
       title: text,
       student: text,
       tryNumber: v.pipe(v.number(), v.integer(), v.minValue(1)),
+      sheet: v.exactOptional(v.record(text, v.unknown())),
     }),
   ),
+  /** What the teacher answered, as the answer's file has it, read by its own schema (`core/lesson/answer.ts`). */
+  answer: v.exactOptional(v.record(text, v.unknown())),
   /** The round trip in the first downbeat, where nobody had measured it. */
   assumedRoundTripSeconds: v.exactOptional(seconds),
   /** The recording that was played to; left out where the band played. */
