@@ -199,7 +199,7 @@ function bandOrder(given: Given): BandOrder {
   };
 }
 
-const SCHEMAS = ['report', 'sheet', 'take'] as const;
+const SCHEMAS = ['report', 'sheet', 'take', 'answer'] as const;
 
 function schemaOrder([asked = 'report', ...more]: readonly string[]): Order {
   const of = SCHEMAS.find((name) => name === asked);

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { isMainThread } from 'node:worker_threads';
 import { version } from '../../package.json';
 import { listForms } from '../core/chart/forms.ts';
-import { sheetJsonSchema } from '../core/lesson/json-schema.ts';
+import { answerJsonSchema, sheetJsonSchema } from '../core/lesson/json-schema.ts';
 import { takeJsonJsonSchema } from '../core/take-file/schema.ts';
 import { reportJsonSchema } from '../core/report/json-schema.ts';
 import type { Outcome } from '../core/base/outcome.ts';
@@ -31,7 +31,12 @@ import { showBatchProgress, showProgress } from './progress.ts';
 import { helpPage } from './usage.ts';
 
 /** The JSON Schemas that are printed. */
-const SCHEMAS = { report: reportJsonSchema, sheet: sheetJsonSchema, take: takeJsonJsonSchema };
+const SCHEMAS = {
+  report: reportJsonSchema,
+  sheet: sheetJsonSchema,
+  take: takeJsonJsonSchema,
+  answer: answerJsonSchema,
+};
 
 const CANNOT_GRADE = 1;
 const WRONG_USAGE = 2;

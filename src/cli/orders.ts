@@ -99,5 +99,5 @@ export type Order =
   | GradeOrder
   | BandOrder
   | ClassOrder
-  | { readonly command: 'schema'; readonly of: 'report' | 'sheet' | 'take' }
+  | { readonly command: 'schema'; readonly of: 'report' | 'sheet' | 'take' | 'answer' }
   | { readonly command: 'forms' | 'help' | 'version'; readonly json: boolean };

@@ -5,6 +5,7 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { TakeDetailsInFileSchema } from '../take/details-schema.ts';
+import { takeIdSchema } from '../take/take-id.ts';
 
 /** Names of the parts. An archive may hold others, which are left alone. */
 export const PARTS = {
@@ -38,7 +39,7 @@ export const takeJsonSchema = v.object({
   format: v.literal('landfall-take'),
   version: v.literal(VERSION),
   /** By which the take is known again: a library holds it once. */
-  id: v.pipe(v.string(), v.regex(/^[\w-]{1,80}$/)),
+  id: takeIdSchema,
   /** Samples of `line.wav`; of a take without sound its length at `details.sampleRate`. */
   frames: v.pipe(v.number(), v.integer(), v.minValue(0)),
   details: TakeDetailsInFileSchema,

@@ -933,6 +933,16 @@ export const de: Words = {
       `${name} ist ein Aufgabenblatt der Version ${found}, und dieses Landfall liest Version 1: Nimm ein neueres Landfall.`,
     'sheet.field': ({ name, field }) =>
       `${name}: „${field}“ fehlt oder ist nicht lesbar. landfall schema sheet zeigt, was dort stehen darf.`,
+    'answer.tooLong': ({ name, most }) =>
+      `${name} ist länger als ${most} Zeichen: das ist keine Antwort einer Lehrkraft.`,
+    'answer.notJson': ({ name }) =>
+      `${name} ist keine Antwort einer Lehrkraft: es ist kein JSON. Lass sie dir noch einmal als Datei schicken.`,
+    'answer.notAnswer': ({ name }) =>
+      `${name} ist keine Antwort einer Lehrkraft: ihr "format" ist nicht "landfall-answer".`,
+    'answer.version': ({ name, found }) =>
+      `${name} ist eine Antwort der Version ${found}, und dieses Landfall liest Version 1: Nimm ein neueres Landfall.`,
+    'answer.field': ({ name, field }) =>
+      `${name}: „${field}“ fehlt oder ist nicht lesbar. landfall schema answer zeigt, was dort stehen darf.`,
     'aim.field': ({ field, found, wanted }) =>
       found.kind === 'nothing' && field !== null
         ? `Dem Ziel fehlt das Feld „${field}“; ein Beispiel steht in der README.`
@@ -2619,7 +2629,7 @@ export const de: Words = {
         seed: 'Dieselbe Zahl spielt dieselben Töne. 1, wenn nichts angegeben ist.',
         forms: 'Die eingebauten Formen.',
         schema:
-          'Das JSON-Schema des Berichts; schema sheet gibt das eines Aufgabenblatts aus, schema take das einer Datei mit einem Take.',
+          'Das JSON-Schema des Berichts; schema sheet gibt das eines Aufgabenblatts aus, schema answer das der Antwort einer Lehrkraft, schema take das einer Datei mit einem Take.',
       },
     },
   },

@@ -1217,6 +1217,16 @@ export const en = {
       `${name} is a lesson sheet of version ${found}, and this Landfall reads version 1: use a newer Landfall.`,
     'sheet.field': ({ name, field }: Named & { field: string }) =>
       `${name}: "${field}" is missing or can’t be read. landfall schema sheet prints what it may be.`,
+    'answer.tooLong': ({ name, most }: Named & { most: number }) =>
+      `${name} is longer than ${most} characters: that is no teacher’s answer.`,
+    'answer.notJson': ({ name }: Named) =>
+      `${name} is no teacher’s answer: it is not JSON. Ask for it to be sent again, as a file.`,
+    'answer.notAnswer': ({ name }: Named) =>
+      `${name} is no teacher’s answer: its "format" is not "landfall-answer".`,
+    'answer.version': ({ name, found }: Named & { found: string }) =>
+      `${name} is an answer of version ${found}, and this Landfall reads version 1: use a newer Landfall.`,
+    'answer.field': ({ name, field }: Named & { field: string }) =>
+      `${name}: "${field}" is missing or can’t be read. landfall schema answer prints what it may be.`,
     'aim.field': ({
       field,
       found,
@@ -3061,7 +3071,7 @@ export const en = {
         seed: 'The same number plays the same notes. 1 unless given.',
         forms: 'The built-in forms.',
         schema:
-          'The JSON Schema of the report; schema sheet prints that of a lesson sheet, schema take that of a take file.',
+          'The JSON Schema of the report; schema sheet prints that of a lesson sheet, schema answer that of a teacher’s answer, schema take that of a take file.',
       },
     },
   },
