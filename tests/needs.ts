@@ -29,3 +29,7 @@ export function pythonWith(module: string): string | null {
     ) ?? null
   );
 }
+
+/** Another program of the same name comes with moreutils. */
+export const isGnuParallelInstalled = () =>
+  /GNU parallel/.test(spawnSync('parallel', ['--version'], { encoding: 'utf8' }).stdout ?? '');

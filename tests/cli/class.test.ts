@@ -3,7 +3,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { needs } from '../needs.ts';
+import { isGnuParallelInstalled, needs } from '../needs.ts';
 import { build, LANDFALL, scratch } from './built.ts';
 
 beforeAll(build, 120_000);
@@ -35,10 +35,6 @@ const notes = (pitches: readonly number[]) =>
   ].join('\n');
 const THIRDS = [66, 71, 73, 68];
 const BESIDE = [61, 66, 68, 63];
-
-/** Another program of the same name comes with moreutils. */
-const isGnuParallelInstalled = () =>
-  /GNU parallel/.test(spawnSync('parallel', ['--version'], { encoding: 'utf8' }).stdout ?? '');
 
 let folders = 0;
 function folderOf(content: Readonly<Record<string, string>>): string {

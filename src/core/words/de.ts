@@ -945,7 +945,7 @@ export const de: Words = {
       `${name}: „${field}“ fehlt oder ist nicht lesbar. landfall schema answer zeigt, was dort stehen darf.`,
     'aim.field': ({ field, found, wanted }) =>
       found.kind === 'nothing' && field !== null
-        ? `Dem Ziel fehlt das Feld „${field}“; ein Beispiel steht in der README.`
+        ? `Dem Ziel fehlt das Feld „${field}“; ein Beispiel steht in src/pages/aims.md.`
         : `${field === null ? 'Das Ziel' : `Das Feld „${field}“ des Ziels`} ist nicht lesbar: Gefunden wurde ${foundWords(found)}, schreib ${wantedWords(wanted)}.`,
     'aim.form': ({ field, found, form }) =>
       `Das Feld „${field}“ des Ziels ist nicht lesbar: Gefunden wurde ${foundWords(found)}, schreib ${AIM_FORMS[form]}.`,
@@ -1140,7 +1140,7 @@ export const de: Words = {
     'cli.unknownAim': ({ name }) =>
       `„${name}“ ist weder eine Datei noch ein eingebautes Ziel; landfall --help nennt die Ziele.`,
     'cli.aimNotJson': ({ name }) =>
-      `${name} ist kein JSON, in dem ein Ziel geschrieben wird; ein Beispiel steht in der README.`,
+      `${name} ist kein JSON, in dem ein Ziel geschrieben wird; ein Beispiel steht in src/pages/aims.md.`,
     'cli.inFile': ({ name, cause }) => `${name}: ${cause}`,
     'cli.noSuchBar': ({ bars, bar }) =>
       `Die Form hat ${bars} ${noun(bars, 'Takt', 'Takte')} und darum keinen Takt ${bar}.`,

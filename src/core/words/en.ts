@@ -1237,7 +1237,7 @@ export const en = {
       wanted: WantedValue;
     }) =>
       found.kind === 'nothing' && field !== null
-        ? `The aim has no field "${field}"; the README has an example.`
+        ? `The aim has no field "${field}"; the page src/pages/aims.md has an example.`
         : `${field === null ? 'The aim' : `The field "${field}" of the aim`} can’t be read: found ${foundWords(found)}, write ${wantedWords(wanted)}.`,
     'aim.form': ({ field, found, form }: { field: string; found: FoundValue; form: AimForm }) =>
       `The field "${field}" of the aim can’t be read: found ${foundWords(found)}, write ${AIM_FORMS[form]}.`,
@@ -1441,7 +1441,7 @@ export const en = {
     'cli.unknownAim': ({ name }: Named) =>
       `"${name}" is neither a file nor a built-in aim; landfall --help lists the aims.`,
     'cli.aimNotJson': ({ name }: Named) =>
-      `${name} is not JSON, in which an aim is written; the README has an example.`,
+      `${name} is not JSON, in which an aim is written; the page src/pages/aims.md has an example.`,
     'cli.inFile': ({ name, cause }: Named & { cause: string }) => `${name}: ${cause}`,
     'cli.noSuchBar': ({ bars, bar }: { bars: number; bar: number }) =>
       `The form has ${bars} ${noun(bars, 'bar')}, so there is no bar ${bar} to explain.`,

@@ -78,7 +78,7 @@ describe('readAim', () => {
     expect(sentence({ test: 'moves to' })).toBe(
       'The aim can’t be read: its test "moves to" does not go with "landings"; write "is one of" or "is none of".',
     );
-    expect(sentence({ name: undefined })).toBe('The aim has no field "name"; the README has an example.');
+    expect(sentence({ name: undefined })).toBe('The aim has no field "name"; the page src/pages/aims.md has an example.');
     expect(sentence({ leastEvents: 2.5 })).toBe(
       'The field "leastEvents" of the aim can’t be read: found 2.5, write a whole number.',
     );
@@ -102,7 +102,7 @@ describe('readAim', () => {
     expect(german({ name: ' ' })).toContain('schreib ein paar Wörter.');
     expect(german({ over: ['4'] })).toContain('Gefunden wurde "4", schreib eine Stufe');
     expect(german({ task: undefined })).toBe(
-      'Dem Ziel fehlt das Feld „task“; ein Beispiel steht in der README.',
+      'Dem Ziel fehlt das Feld „task“; ein Beispiel steht in src/pages/aims.md.',
     );
   });
 });

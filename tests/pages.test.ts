@@ -1,0 +1,175 @@
+/**
+ * The pages for players and teachers, held to what is there: links and pictures lead somewhere, what stands in bold is on
+ * the screen, and the command line has a line for each option.
+ */
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { OPTIONS, PALETTES } from '../src/cli/options.ts';
+import { feelNames } from '../src/core/chart/feel-names.ts';
+import { readAim } from '../src/core/grade/aims/aim.ts';
+import { AIM_LADDER, PLAIN_AIMS } from '../src/core/grade/aims/aims.ts';
+import { readSheet } from '../src/core/lesson/sheet.ts';
+import { en } from '../src/core/words/en.ts';
+import { allPages, blocksOf, guidePages, proseOf, ROOT, type Page } from './read-pages.ts';
+
+const pages = allPages();
+const page = (path: string): Page => pages.find((one) => one.path === path)!;
+const shown = (name: string): string => {
+  const block = guidePages()
+    .flatMap(blocksOf)
+    .find((one) => one.name === name);
+  if (block === undefined) throw new Error(`no page shows ${name}`);
+  return block.content;
+};
+
+/** The anchor that a heading gets where pages are shown: small letters, no signs, hyphens for spaces (GitHub's rule). */
+const anchorOf = (heading: string) =>
+  heading
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N} _-]/gu, '')
+    .replaceAll(' ', '-');
+const anchorsOf = ({ text }: Page) =>
+  [...text.replace(/^```[\s\S]*?^```$/gm, '').matchAll(/^#+ (.+)$/gm)].map(([, heading]) =>
+    anchorOf(heading!),
+  );
+
+const linksOf = (of: Page) => [...proseOf(of).matchAll(/\]\(([^)\s]+)\)/g)].map((match) => match[1]!);
+
+describe('the links of all pages', () => {
+  it('are there', () => {
+    expect(pages.flatMap(linksOf).length).toBeGreaterThan(50);
+  });
+
+  it('lead to a file, and to a heading in it', () => {
+    const wrong = pages.flatMap((of) =>
+      linksOf(of)
+        .filter((link) => !/^https?:/.test(link))
+        .filter((link) => {
+          const [file = '', anchor] = link.split('#');
+          const path = relative(ROOT, join(ROOT, dirname(of.path), file));
+          const target = file === '' ? of : page(path);
+          if (!existsSync(join(ROOT, file === '' ? of.path : path))) return true;
+          return anchor !== undefined && !(target && anchorsOf(target).includes(anchor));
+        })
+        .map((link) => `${of.path} links to ${link}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it('name every page of the guide, and every picture is shown', () => {
+    const linked = pages.flatMap((of) => linksOf(of).map((link) => join(dirname(of.path), link)));
+    const named = [...page('src/pages/pictures/README.md').text.matchAll(/`([\w-]+\.png)`/g)];
+    const wanted = [
+      ...guidePages().map(({ path }) => path),
+      ...named.map(([, name]) => `src/pages/pictures/${name}`),
+    ].filter((path) => !path.endsWith('README.md'));
+    expect(wanted.filter((path) => !linked.includes(path))).toEqual([]);
+  });
+});
+
+/** Every text of the catalogue; of an entry that is a function, its source. */
+function textsOf(entry: unknown): readonly string[] {
+  if (typeof entry === 'string') return [entry];
+  if (typeof entry === 'function') return [String(entry)];
+  return typeof entry === 'object' && entry !== null ? Object.values(entry).flatMap(textsOf) : [];
+}
+
+describe('what stands in bold', () => {
+  const texts = textsOf(en);
+  const isOnScreen = (bold: string) => {
+    const parts = bold.split(' … ');
+    if (parts.length === 1) return texts.includes(bold);
+    return texts.some((text) => parts.every((part) => text.includes(part)));
+  };
+
+  it.each(['player', 'teacher', 'files', 'privacy'])('in %s.md is a text of the screens', (name) => {
+    const bold = [...proseOf(page(`src/pages/${name}.md`)).matchAll(/\*\*([^*]+)\*\*/g)].map(
+      (match) => match[1]!,
+    );
+    expect(bold.length).toBeGreaterThan(0);
+    expect(bold.filter((text) => !isOnScreen(text))).toEqual([]);
+  });
+});
+
+describe('the page of the command line', () => {
+  const { text } = page('src/pages/command-line.md');
+
+  it('has a line for every option', () => {
+    const missing = Object.keys(OPTIONS).filter((name) => !new RegExp(`\`--${name}[ \`]`).test(text));
+    expect(missing).toEqual([]);
+  });
+
+  it('names no other', () => {
+    const named = [...text.matchAll(/(?:npx landfall [^\n|]*|`)--([a-z-]+)/g)].map((match) => match[1]!);
+    expect(named.filter((name) => !(name in OPTIONS))).toEqual([]);
+  });
+
+  it('names every palette and feel', () => {
+    expect([...PALETTES, ...feelNames].filter((name) => !text.includes(`\`${name}\``))).toEqual([]);
+  });
+});
+
+describe('the files that pages show', () => {
+  it('an aim that is read', () => {
+    expect(readAim(JSON.parse(shown('aim.json')))).toMatchObject({ ok: true });
+  });
+
+  it('a sheet that is read', () => {
+    expect(readSheet(shown('sheet.json'), 'sheet.json')).toMatchObject({ ok: true });
+  });
+});
+
+describe('figures of the bench', () => {
+  /** A table of the bench by row and column: cells stand two spaces or more apart. */
+  function figuresIn(name: string): ReadonlyMap<string, string> {
+    const found = new Map<string, string>();
+    let columns: readonly string[] = [];
+    for (const line of readFileSync(join(ROOT, `tests/bench/results/${name}.txt`), 'utf8').split('\n')) {
+      const cells = line.trim().split(/ {2,}/);
+      const [, confidence, right] = /^ {2}(\d\.\d to \d\.\d) {2}([\d.]+) of/.exec(line) ?? [];
+      if (confidence !== undefined) found.set(`${confidence}, right`, right!);
+      if (line.startsWith('  ')) columns = cells;
+      else if (line.startsWith('F1 by instrument')) columns = cells.slice(1);
+      else if (cells.length === columns.length + 1)
+        columns.forEach((column, i) => found.set(`${cells[0]}, ${column}`, cells[i + 1]!));
+    }
+    return found;
+  }
+  const figures = { lines: figuresIn('lines'), real: figuresIn('real') };
+  const marked = guidePages().flatMap(({ path, text }) =>
+    [...text.matchAll(/(\d[\d.]*|\d+ of \d+) <!-- (lines|real): ([^>]*?) -->/g)].map(
+      ([, figure, file, place]) => ({ path, figure: figure!, file: file as 'lines' | 'real', place: place! }),
+    ),
+  );
+
+  it('are marked with their row and column', () => {
+    expect(marked.length).toBeGreaterThan(30);
+    const marks = guidePages().reduce((sum, { text }) => sum + text.split('<!--').length - 1, 0);
+    expect(marked).toHaveLength(marks);
+  });
+
+  it.each(marked)('$path: $figure is $file: $place', ({ figure, file, place }) => {
+    const cell = figures[file].get(place);
+    if (figure.includes(' of ')) expect(cell).toBe(`${figure} exact`);
+    else expect(figure).toBe(Number.parseFloat(cell ?? '').toFixed(figure.split('.')[1]?.length ?? 0));
+  });
+});
+
+it('the page of aims has a row for each aim, at the share that it is reached', () => {
+  const { text } = page('src/pages/aims.md');
+  expect([...AIM_LADDER, ...PLAIN_AIMS].filter(({ id }) => !text.includes(`\`${id}\``))).toEqual([]);
+});
+
+it('commands of npm are scripts of this project', () => {
+  const { scripts } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as {
+    scripts: Record<string, string>;
+  };
+  const named = pages.flatMap(({ path, text }) =>
+    [...text.matchAll(/\bnpm (?:run (?:--?\w+ )?([a-z][a-z:-]*)|(start|test)\b)/g)]
+      .map((match) => match[1] ?? match[2]!)
+      .filter((name) => !(name in scripts))
+      .map((name) => `${path}: npm ${name}`),
+  );
+  expect(named).toEqual([]);
+});
