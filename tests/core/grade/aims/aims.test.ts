@@ -78,7 +78,9 @@ describe('readAim', () => {
     expect(sentence({ test: 'moves to' })).toBe(
       'The aim can’t be read: its test "moves to" does not go with "landings"; write "is one of" or "is none of".',
     );
-    expect(sentence({ name: undefined })).toBe('The aim has no field "name"; the page src/pages/aims.md has an example.');
+    expect(sentence({ name: undefined })).toBe(
+      'The aim has no field "name"; the page src/pages/aims.md has an example.',
+    );
     expect(sentence({ leastEvents: 2.5 })).toBe(
       'The field "leastEvents" of the aim can’t be read: found 2.5, write a whole number.',
     );
