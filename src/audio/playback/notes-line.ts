@@ -2,6 +2,7 @@
  * Notes as a line that sounds: rendered on the kit piece by piece, while it plays, so that a take without sound of its
  * own is heard at once however long it is. Slower is rendered slower, not stretched.
  */
+import { largest } from '../../core/base/extremes.ts';
 import { good, type Outcome } from '../../core/base/outcome.ts';
 import { voiceFor } from '../../core/sound/note-voice.ts';
 import type { HeardNote } from '../../core/take/note.ts';
@@ -84,7 +85,7 @@ function placed(
       onsetSeconds: slower(note.onsetSeconds),
       offsetSeconds: slower(note.offsetSeconds),
     })),
-    slower(Math.max(...notes.map(({ offsetSeconds }) => offsetSeconds))) + RING_SECONDS,
+    slower(largest(notes.map(({ offsetSeconds }) => offsetSeconds))) + RING_SECONDS,
   ];
 }
 

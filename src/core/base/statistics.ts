@@ -31,27 +31,6 @@ export function wilsonInterval(hits: number, of: number): Interval | null {
   };
 }
 
-/**
- * Distribution of the number of successes among independent events of different probabilities (Poisson binomial):
- * element k is the probability of exactly k. Computed by convolution, one event after another; every term is a sum of
- * products of non-negative numbers, so that no digits are lost.
- * @throws RangeError for a chance outside 0..1
- * @example poissonBinomial([0.1, 0.2, 0.3])[0] // 0.504
- */
-export function poissonBinomial(chances: readonly number[]): readonly number[] {
-  let distribution = [1];
-  for (const chance of chances) {
-    if (!(chance >= 0 && chance <= 1)) throw new RangeError(`a chance must lie in 0..1, found ${chance}`);
-    const next = new Array<number>(distribution.length + 1).fill(0);
-    distribution.forEach((weight, k) => {
-      next[k] = next[k]! + weight * (1 - chance);
-      next[k + 1] = next[k + 1]! + weight * chance;
-    });
-    distribution = next;
-  }
-  return distribution;
-}
-
 /** Parts of a distribution that are smaller than this are nothing to any tail that is printed. */
 const NEGLIGIBLE = 1e-30;
 
@@ -81,6 +60,48 @@ export function addIndependent(one: Distribution, other: Distribution): Distribu
   while (start < end - 1 && sums[start]! < NEGLIGIBLE) start++;
   while (end > start + 1 && sums[end - 1]! < NEGLIGIBLE) end--;
   return { from: one.from + other.from + start, weights: sums.slice(start, end) };
+}
+
+/**
+ * The sum of many independent whole numbers, in nearly linear time: the short ones are added in pairs, then the pairs,
+ * so that what is added is always of a like length. Those that are long and nearly empty (one that is 0 or 500) come
+ * last, one after another.
+ */
+export function addAllIndependent(parts: readonly Distribution[]): Distribution {
+  const sparse: Distribution[] = [];
+  let dense: Distribution[] = [];
+  for (const part of parts) (isSparse(part) ? sparse : dense).push(part);
+  while (dense.length > 1) {
+    const pairs: Distribution[] = [];
+    dense.sort((a, b) => a.weights.length - b.weights.length);
+    for (let i = 0; i + 1 < dense.length; i += 2) pairs.push(addIndependent(dense[i]!, dense[i + 1]!));
+    if (dense.length % 2 === 1) pairs.push(dense.at(-1)!);
+    dense = pairs;
+  }
+  return sparse.reduce(addIndependent, dense[0] ?? certain(0));
+}
+
+/** Of so many weights hardly any are not nought. */
+const SPARSE_SHARE = 0.25;
+
+const isSparse = ({ weights }: Distribution): boolean =>
+  weights.reduce((count, weight) => count + Number(weight !== 0), 0) < SPARSE_SHARE * weights.length;
+
+/**
+ * Distribution of the number of successes among independent events of different probabilities (Poisson binomial):
+ * element k is the probability of exactly k. Computed by convolution; every term is a sum of products of non-negative
+ * numbers, so that no digits are lost.
+ * @throws RangeError for a chance outside 0..1
+ * @example poissonBinomial([0.1, 0.2, 0.3])[0] // 0.504
+ */
+export function poissonBinomial(chances: readonly number[]): readonly number[] {
+  const { from, weights } = addAllIndependent(
+    chances.map((chance) => {
+      if (!(chance >= 0 && chance <= 1)) throw new RangeError(`a chance must lie in 0..1, found ${chance}`);
+      return { from: 0, weights: [1 - chance, chance] };
+    }),
+  );
+  return Array.from({ length: chances.length + 1 }, (_, hits) => weights[hits - from] ?? 0);
 }
 
 /** Chance of `value` or more, summed from the small end. */

@@ -2,6 +2,7 @@
  * What a recording that was opened says of its tempo: by the beats of what plays in it, else by the onsets of the line
  * alone. It is a proposal, for the player to confirm.
  */
+import { largest } from '../base/extremes.ts';
 import { detectBeats } from './detect-beats.ts';
 import { LEAST_BEATS } from './settings.ts';
 
@@ -30,7 +31,7 @@ export function tempoOfSound(samples: Float32Array, sampleRate: number): Recordi
   if (!found.ok) return null;
   const { beats, attacks } = found.value;
   const { first, step } = straightLine(beats);
-  const wanderSeconds = Math.max(...beats.map((beat, i) => Math.abs(beat - first - i * step)));
+  const wanderSeconds = largest(beats.map((beat, i) => Math.abs(beat - first - i * step)));
   const sound = attacks[0] ?? first;
   return { bpm: 60 / step, firstBeatSeconds: gridFrom(first, step, sound), wanderSeconds, from: 'beats' };
 }
@@ -75,7 +76,7 @@ export function tempoOfOnsets(onsets: readonly number[], expectedBpm: number): R
   return {
     bpm: 60 / step,
     firstBeatSeconds: gridFrom(phase, step, onsets[0]!),
-    wanderSeconds: Math.max(...off),
+    wanderSeconds: largest(off),
     from: 'onsets',
   };
 }

@@ -72,12 +72,18 @@ export function writeBar(chords: readonly ChartChord[]): string {
   return chords.map((chord, index) => `${symbols[index]}:${chord.beats}`).join(' ');
 }
 
-/** A list of beats in our own chart text: bars of beats, the chord of each. */
+/**
+ * A list of beats in our own chart text: bars of beats, the chord of each.
+ * @param spans in order, none over another
+ */
 export function writeBeats(spans: readonly ChordSpan[], beats: number, beatsPerBar: number): string {
   const bars: string[] = [];
+  let first = 0;
   for (let start = 0; start < beats; start += beatsPerBar) {
     const end = start + beatsPerBar;
-    const inside = spans.filter((span) => span.startBeat < end && span.endBeat > start);
+    while (first < spans.length && spans[first]!.endBeat <= start) first++;
+    const inside: ChordSpan[] = [];
+    for (let at = first; at < spans.length && spans[at]!.startBeat < end; at++) inside.push(spans[at]!);
     const chords = inside.map((span) => ({
       chord: span.chord,
       beats: Math.min(span.endBeat, end) - Math.max(span.startBeat, start),

@@ -1,4 +1,5 @@
 /** The corrections behind the verbs of an editor: how far each goes, and which note is looked at afterwards. */
+import { largest, smallest } from '../base/extremes.ts';
 import { nameNote } from '../music/name-note.ts';
 import { centsAboveStandard } from '../music/temperament.ts';
 import { LEAST_NOTE_SECONDS, type Correction, type NotePlace } from '../take/correction.ts';
@@ -48,8 +49,8 @@ export function roomOf(
   const before = notes.slice(0, index).map((one) => Math.min(one.note.offsetSeconds, note.onsetSeconds));
   const after = notes.slice(index + 1).map((one) => Math.max(one.note.onsetSeconds, note.offsetSeconds));
   return {
-    fromSeconds: Math.max(0, ...before),
-    toSeconds: Math.min(Math.max(durationSeconds, note.offsetSeconds), ...after),
+    fromSeconds: largest(before, 0),
+    toSeconds: smallest(after, Math.max(durationSeconds, note.offsetSeconds)),
   };
 }
 

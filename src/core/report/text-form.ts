@@ -1,4 +1,5 @@
 /** The form as bars, with every landing in its place. */
+import { largest } from '../base/extremes.ts';
 import { timelineFromTempo } from '../chart/build-timeline.ts';
 import { SLOWEST_BPM } from '../chart/chart.ts';
 import { parseChart } from '../chart/parse-chart.ts';
@@ -138,7 +139,11 @@ function tally(group: readonly Landing[]): string {
 function listChords(chords: readonly Change[], words: Words): readonly string[] {
   const told = words.page.form;
   const names = new Map(chords.map(({ chord }) => [chord, spelledChord(chord, words)]));
-  const width = Math.max(...[...names.values()].map((name) => name.length), 0) + 2;
+  const width =
+    largest(
+      [...names.values()].map((name) => name.length),
+      0,
+    ) + 2;
   const shown = [...chords].sort((a, b) => b.count - a.count).slice(0, MOST_CHORDS);
   const lines = shown.map(
     ({ chord, count, open, thirds, chordTones }) =>

@@ -1,4 +1,5 @@
 /** The report as a page of plain text: a teacher's note that fits one screen of a terminal. */
+import { largest, smallest } from '../base/extremes.ts';
 import type { AimResult, Palette, Report, Thirds } from '../take/schema.ts';
 import { spelledChord, spelledKey } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
@@ -206,7 +207,7 @@ function thirdSentences(thirds: Thirds, words: Words): readonly (string | null)[
     }),
     blue.length === 0
       ? null
-      : told.blue({ count: blue.length, lowCents: Math.min(...blue), highCents: Math.max(...blue) }),
+      : told.blue({ count: blue.length, lowCents: smallest(blue), highCents: largest(blue) }),
   ];
 }
 

@@ -1,4 +1,5 @@
 /** A player's line → mono samples: the same kit; bends and slides are made with the pitch wheel. */
+import { largest } from '../base/extremes.ts';
 import type { Move, Stroke } from '../band/line.ts';
 import { bendRange, type Synth } from './synth.ts';
 import type { Stereo } from './stereo.ts';
@@ -31,7 +32,10 @@ export function renderLine(
   const framesPerBeat = (60 / bpm) * synth.sampleRate;
   const frameOf = (beat: number) => Math.round((beat - startBeat) * framesPerBeat);
   const sorted = strokes.toSorted((a, b) => a.beat - b.beat);
-  const lastFrame = Math.max(0, ...sorted.map((stroke) => frameOf(stroke.beat + stroke.durationBeats)));
+  const lastFrame = largest(
+    sorted.map((stroke) => frameOf(stroke.beat + stroke.durationBeats)),
+    0,
+  );
   const length = lastFrame + Math.ceil(tailSeconds * synth.sampleRate);
   const sound: Stereo = [new Float32Array(length), new Float32Array(length)];
   synth.reset();

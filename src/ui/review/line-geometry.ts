@@ -1,4 +1,5 @@
 /** Geometry of the line over the chords: where each note, each chord and each height of a chord tone is drawn on the strip. All in CSS pixels. */
+import { smallest } from '../../core/base/extremes.ts';
 import type { Chord } from '../../core/music/chord.ts';
 import type { ReportNote } from '../../core/take/schema.ts';
 import { isChordTone } from '../../core/grade/assign/roles.ts';
@@ -53,7 +54,10 @@ export function stripFor(
 ): Strip {
   const [low, high] = spanOf(notes.map(({ midi }) => midi));
   const range = Math.max(LEAST_RANGE, high - low + 2 * MARGIN);
-  const first = Math.min(0, ...notes.map(({ beat }) => beat));
+  const first = smallest(
+    notes.map(({ beat }) => beat),
+    0,
+  );
   const last = Math.max(endBeat, beatsPerBar);
   return {
     firstBeat: Math.floor(first / beatsPerBar) * beatsPerBar,

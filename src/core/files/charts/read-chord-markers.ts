@@ -1,4 +1,5 @@
 /** A MIDI file whose markers, texts or lyrics are chord symbols, as a chart. */
+import { largest } from '../../base/extremes.ts';
 import { parseMidi, type MidiData } from 'midi-file';
 import { formEnd } from '../../band/write-midi.ts';
 import { meterOf, type Chart, type ChartBar, type Meter } from '../../chart/chart.ts';
@@ -76,7 +77,10 @@ function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
         : null,
     bpm: quarters === null ? null : Math.round((quarters * 200) / meter.divisions) / 100,
     ticksPerQuarter: header.ticksPerBeat,
-    endTick: Math.max(0, ...tracks.map((track) => track.reduce((sum, event) => sum + event.deltaTime, 0))),
+    endTick: largest(
+      tracks.map((track) => track.reduce((sum, event) => sum + event.deltaTime, 0)),
+      0,
+    ),
   });
 }
 

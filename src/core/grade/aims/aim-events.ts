@@ -87,10 +87,12 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[]
       return stretches(timeline.beatsPerBar);
     case 'choruses':
       return stretches(timeline.bars * timeline.beatsPerBar);
-    case 'flat thirds':
+    case 'flat thirds': {
+      const led = leanOn();
       return [...leaningNotes(ground)].flatMap((note) =>
-        counted(note.chord) ? [moveEvent(note, note.chord)] : [],
+        counted(note.chord) ? [moveEvent(note, note.chord, led.has(note.index))] : [],
       );
+    }
     case 'changes':
       return ground.landings.flatMap((landing, i) => {
         const { chord, fromChord } = ground.changes[i]!;
@@ -127,15 +129,16 @@ export function findAimEvents(aim: Aim, ground: AimGround): readonly LuckEvent[]
     });
   }
 
-  function moveEvent(note: GradedNote, chord: Chord): ChanceEvent {
-    const hit = ground.leans.some(({ from, to }) => {
-      const arrived = notes[to]!;
-      return (
-        from === note.index &&
-        arrived.chord !== null &&
-        holds(maskFor(aim.tones, arrived.chord), arrived.pitchClass)
-      );
+  /** The notes that lean on into a tone that the aim asks for. */
+  function leanOn(): ReadonlySet<number> {
+    const arriving = ground.leans.filter(({ to }) => {
+      const { chord, pitchClass } = notes[to]!;
+      return chord !== null && holds(maskFor(aim.tones, chord), pitchClass);
     });
+    return new Set(arriving.map(({ from }) => from));
+  }
+
+  function moveEvent(note: GradedNote, chord: Chord, hit: boolean): ChanceEvent {
     return { figure: figureAt(notes, note.index), hit, chance: shareInside(own, maskFor(aim.tones, chord)) };
   }
 }

@@ -6,7 +6,7 @@
  * go where a note was early enough, and a player who wanders would seem to follow the chords. The draws allow for it:
  * where the first go does not fit, the next note is drawn by itself.
  */
-import { addIndependent, certain, type Distribution } from '../../base/statistics.ts';
+import { addAllIndependent, type Distribution } from '../../base/statistics.ts';
 
 /** An event that counts or not, where luck draws pitch classes. */
 export interface PitchEvent {
@@ -53,17 +53,17 @@ export function luckOf(events: readonly LuckEvent[], own: readonly number[]): Lu
     if (figure === undefined) figures.set(event.figure, [event]);
     else figure.push(event);
   }
-  let total = certain(0);
+  const parts: Distribution[] = [];
   let singleVariance = 0;
   let repeatedVariance = 0;
   for (const figure of figures.values()) {
     const weights = hitsOfFigure(figure, own);
-    total = addIndependent(total, { from: 0, weights });
+    parts.push({ from: 0, weights });
     const variance = varianceOf(weights);
     if (figure.length === 1) singleVariance += variance;
     else repeatedVariance += variance;
   }
-  return { total, singleVariance, repeatedVariance };
+  return { total: addAllIndependent(parts), singleVariance, repeatedVariance };
 }
 
 /** How likely one figure is to score 0, 1, 2 … times at its places. */

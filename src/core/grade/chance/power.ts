@@ -45,13 +45,14 @@ export function powerOfRotations(
     );
 }
 
-function exactPower(of: number, total: Distribution, skilled: number): number {
-  for (let needed = 0; needed <= of; needed++) {
-    if (tailFrom(total, needed) >= LUCK) continue;
-    const weights = poissonBinomial(new Array<number>(of).fill(skilled));
-    return tailFrom({ from: 0, weights }, needed);
-  }
-  return 0;
+/** How surely a player of this share reaches the least number of hits that luck seldom reaches. */
+function exactPower(of: number, { from, weights }: Distribution, skilled: number): number {
+  let place = weights.length;
+  let tail = 0;
+  while (place > 0 && tail + weights[place - 1]! < LUCK) tail += weights[--place]!;
+  const needed = from + place;
+  if (needed > of) return 0;
+  return tailFrom({ from: 0, weights: poissonBinomial(new Array<number>(of).fill(skilled)) }, needed);
 }
 
 /** A sum of shares may differ from one by 1e-16, and the root of such a variance by 1e-8: less than this is nothing. */

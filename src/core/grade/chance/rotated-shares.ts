@@ -1,6 +1,6 @@
 /**
- * Shares over all notes, over those on strong beats, and by length: their chance is the mean over every rotation of the
- * chart by whole bars. Bars that hold the same notes are one draw: each is turned by itself, and all its copies with it, so
+ * Shares over all notes, over those on strong beats, and by length: their chance is the mean over the rotations of
+ * the chart by whole bars, of a long chart over an even choice of them. Bars that hold the same notes are one draw: each is turned by itself, and all its copies with it, so
  * that a riff that comes back is no more evidence than the riff once.
  */
 import { chordOfNote, type Anticipation } from '../assign/attribute.ts';
@@ -9,24 +9,15 @@ import type { Chord } from '../../music/chord.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
 import { splitAtChanges } from '../assign/length-parts.ts';
 import { figureOfBars } from './figures.ts';
-import { holds, maskReader, type ChordMasks, type ToneSet } from '../assign/tone-sets.ts';
+import { holds, maskReader, toneSets, type ToneSet } from '../assign/tone-sets.ts';
 import { effectiveCount, wilsonInterval } from '../../base/statistics.ts';
-import { rotateTimeline } from './rotate.ts';
 import { eachSet, NOTHING_ASKED, type AskedShare } from './shares.ts';
 import { SHARES_TO_REACH } from './page.ts';
-import { sumOfTurns } from './turned-sum.ts';
+import { NO_CHORD, turnedChart } from './turned-chart.ts';
+import { emptyTally, sumOf, TurnedTallies, type Tally } from './turned-tallies.ts';
+import { turnsTaken } from './turns-taken.ts';
 import { answer, type Question } from './verdict.ts';
 import { powerOfRotations } from './power.ts';
-
-/** A note, or a part of one, as it counts in a share. */
-interface Counted {
-  readonly pitchClass: number;
-  readonly chord: Chord;
-  /** 1 for a note, seconds for a length. */
-  readonly weight: number;
-  /** Which of the different bars it stands in. */
-  readonly figure: number;
-}
 
 export type RotatedKind = 'allNotes' | 'strongBeats' | 'byLength';
 
@@ -48,97 +39,116 @@ export function rotatedShares(
 ): Readonly<Record<RotatedKind, Readonly<Record<ToneSet, AskedShare>>>> {
   const masks = maskReader();
   const figures = figureOfBars(notes, timeline, rules.toleranceSeconds);
-  const countOver = (chart: Timeline): Readonly<Record<RotatedKind, readonly Counted[]>> => {
-    const all = notes.map(({ heard, pitchClass }, i) => {
-      const { chord } = chordOfNote(
-        heard,
-        chart,
-        rules.anticipation,
-        rules.referenceHz,
-        rules.toleranceSeconds,
-      );
-      return { pitchClass, chord, weight: 1, figure: figures[i]! };
-    });
-    const parts = splitAtChanges(notes, chart);
-    return {
-      allNotes: all.filter(hasChord),
-      strongBeats: all.filter((_, i) => strong[i]).filter(hasChord),
-      byLength: parts.map(({ note, seconds, ...part }) => ({
-        ...part,
-        weight: seconds,
-        figure: figures[note]!,
-      })),
-    };
-  };
-  const turned = Array.from({ length: timeline.bars }, (_, shift) =>
-    countOver(shift === 0 ? timeline : rotateTimeline(timeline, shift)),
-  );
+  const figureCount = figures.reduce((most, figure) => Math.max(most, figure + 1), 0);
+
   // The chart that was played over holds what stands before its first downbeat too; the turned ones do not.
-  const asPlayed = countOver(timeline);
-  const figureCount = 1 + Math.max(-1, ...figures);
-  const share = (kind: RotatedKind) =>
+  const played = tallies(figureCount);
+  const weights = eachKind((): Record<ToneSet, number[]> => ({ thirds: [], guideTones: [], chordTones: [] }));
+  const countPlayed = (kind: RotatedKind, note: number, chord: Chord, weight: number) => {
+    for (const set of toneSets) {
+      const mask = masks(chord)[set];
+      if (mask === 0) continue;
+      weights[kind][set].push(weight);
+      count(played[kind][set], figures[note]!, holds(mask, notes[note]!.pitchClass), weight);
+    }
+  };
+  notes.forEach(({ heard }, note) => {
+    const { chord } = chordOfNote(
+      heard,
+      timeline,
+      rules.anticipation,
+      rules.referenceHz,
+      rules.toleranceSeconds,
+    );
+    if (chord === null) return;
+    countPlayed('allNotes', note, chord, 1);
+    if (strong[note]) countPlayed('strongBeats', note, chord, 1);
+  });
+  for (const { note, chord, seconds } of splitAtChanges(notes, timeline))
+    countPlayed('byLength', note, chord, seconds);
+
+  const chart = turnedChart(notes, timeline, rules);
+  const chordMasks = chart.chords.map(masks);
+  const turned = eachKind(() => eachSet(() => new TurnedTallies(figureCount)));
+  const turn = tallies(figureCount);
+  const countTurned = (kind: RotatedKind, note: number, chord: number, weight: number) => {
+    const pitchClass = notes[note]!.pitchClass;
+    for (const set of toneSets) {
+      const mask = chordMasks[chord]![set];
+      if (mask !== 0) count(turn[kind][set], figures[note]!, holds(mask, pitchClass), weight);
+    }
+  };
+  for (const bars of turnsTaken(timeline.bars)) {
+    if (bars > 0) {
+      clear(turn);
+      chart.chordsOfNotes(bars).forEach((chord, note) => {
+        if (chord === NO_CHORD) return;
+        countTurned('allNotes', note, chord, 1);
+        if (strong[note]) countTurned('strongBeats', note, chord, 1);
+      });
+      chart.eachPart(bars, (note, chord, seconds) => {
+        countTurned('byLength', note, chord, seconds);
+      });
+    }
+    for (const kind of rotatedKinds)
+      for (const set of toneSets) turned[kind][set].add((bars === 0 ? played : turn)[kind][set]);
+  }
+
+  return eachKind((kind) =>
     eachSet((set) =>
       askRotated(
-        tallies(asPlayed[kind], set, masks, figureCount),
-        turned.map((counted) => tallies(counted[kind], set, masks, figureCount)),
-        effectiveCount(asPlayed[kind].filter(({ chord }) => masks(chord)[set] !== 0).map((e) => e.weight)),
+        played[kind][set],
+        turned[kind][set],
+        effectiveCount(weights[kind][set]),
         SHARES_TO_REACH[kind][set],
         rules.choruses,
       ),
-    );
-  return { allNotes: share('allNotes'), strongBeats: share('strongBeats'), byLength: share('byLength') };
+    ),
+  );
 }
 
-const hasChord = <T extends { readonly chord: Chord | null }>(
-  item: T,
-): item is T & { readonly chord: Chord } => item.chord !== null;
+const rotatedKinds: readonly RotatedKind[] = ['allNotes', 'strongBeats', 'byLength'];
 
-/** Hits and weight of each figure. */
-interface Tally {
-  readonly hits: Float64Array;
-  readonly of: Float64Array;
+/** One value for each kind of share. */
+const eachKind = <T>(value: (kind: RotatedKind) => T): Readonly<Record<RotatedKind, T>> => ({
+  allNotes: value('allNotes'),
+  strongBeats: value('strongBeats'),
+  byLength: value('byLength'),
+});
+
+type Tallies = Readonly<Record<RotatedKind, Readonly<Record<ToneSet, Tally>>>>;
+
+const tallies = (figureCount: number): Tallies => eachKind(() => eachSet(() => emptyTally(figureCount)));
+
+function clear(all: Tallies): void {
+  for (const kind of rotatedKinds)
+    for (const set of toneSets) {
+      all[kind][set].hits.fill(0);
+      all[kind][set].of.fill(0);
+    }
 }
 
-function tallies(
-  events: readonly Counted[],
-  set: ToneSet,
-  masks: (chord: Chord) => ChordMasks,
-  figureCount: number,
-): Tally {
-  const hits = new Float64Array(figureCount);
-  const of = new Float64Array(figureCount);
-  for (const { pitchClass, chord, weight, figure } of events) {
-    const mask = masks(chord)[set];
-    if (mask === 0) continue;
-    of[figure] = of[figure]! + weight;
-    if (holds(mask, pitchClass)) hits[figure] = hits[figure]! + weight;
-  }
-  return { hits, of };
+function count({ hits, of }: Tally, figure: number, isHit: boolean, weight: number): void {
+  of[figure] = of[figure]! + weight;
+  if (isHit) hits[figure] = hits[figure]! + weight;
 }
-
-const sumOf = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0);
 
 /**
  * @param worth how many equal events the weights are worth
  */
 function askRotated(
   played: Tally,
-  turned: readonly Tally[],
+  turned: TurnedTallies,
   worth: number,
   shareToReach: number,
   choruses: number | null,
 ): AskedShare {
   const of = sumOf(played.of);
-  const heard = turned.filter((turn) => sumOf(turn.of) > 0);
-  if (of === 0 || heard.length === 0) return NOTHING_ASKED;
+  const chance = turned.chance();
+  if (of === 0 || chance === null) return NOTHING_ASKED;
   const hits = sumOf(played.hits);
   const share = Math.min(1, hits / of);
-  const chance = Math.min(
-    1,
-    heard.reduce((sum, turn) => sum + sumOf(turn.hits) / sumOf(turn.of), 0) / heard.length,
-  );
-  const excess = (turn: Tally) => turn.hits.map((hit, figure) => hit - chance * turn.of[figure]!);
-  const sum = sumOfTurns(heard.map(excess), excess(played));
+  const sum = turned.sum(played, chance);
   const interval = wilsonInterval(share * worth, worth)!;
   const question: Question = {
     events: worth,

@@ -13,7 +13,7 @@ export interface TurnedSum {
 }
 
 /** More parts than this make a sum that is normal enough, and a convolution that is slow. */
-const MOST_EXACT_PARTS = 48;
+export const MOST_EXACT_PARTS = 48;
 /** Steps of the grid over the whole range of the sum. */
 const GRID_STEPS = 1500;
 
@@ -30,12 +30,13 @@ export function sumOfTurns(rotations: readonly Float64Array[], played: Float64Ar
   });
   const variance = moments.reduce((sum, part) => sum + part.variance, 0);
   const total = played.reduce((sum, score) => sum + score, 0);
-  if (!(variance > SAME_SCORE)) return { upper: 1, lower: 1, variance: 0 };
-  if (parts.length > MOST_EXACT_PARTS) {
-    const mean = moments.reduce((sum, part) => sum + part.mean, 0);
-    const z = (total - mean) / Math.sqrt(variance);
-    return { upper: normalTail(z), lower: normalTail(-z), variance };
-  }
+  if (parts.length > MOST_EXACT_PARTS)
+    return normalSum(
+      total,
+      moments.reduce((sum, part) => sum + part.mean, 0),
+      variance,
+    );
+  if (!(variance > SAME_SCORE)) return CERTAIN;
   const range = parts.reduce((sum, scores) => sum + Math.max(...scores) - Math.min(...scores), 0);
   const steps = (score: number) => Math.round((score / range) * GRID_STEPS);
   const distribution = parts.reduce(
@@ -46,7 +47,17 @@ export function sumOfTurns(rotations: readonly Float64Array[], played: Float64Ar
   return { upper: tailFrom(distribution, at), lower: tailTo(distribution, at), variance };
 }
 
+/** The sum of many parts, which is normal enough. @param total the sum as played */
+export function normalSum(total: number, mean: number, variance: number): TurnedSum {
+  if (!(variance > SAME_SCORE)) return CERTAIN;
+  const z = (total - mean) / Math.sqrt(variance);
+  return { upper: normalTail(z), lower: normalTail(-z), variance };
+}
+
 const SAME_SCORE = 1e-9;
+
+/** Nothing turns: the sum is what it is. */
+const CERTAIN: TurnedSum = { upper: 1, lower: 1, variance: 0 };
 
 /** Every value as likely as every other. */
 function evenly(values: readonly number[]): { readonly from: number; readonly weights: readonly number[] } {

@@ -42,6 +42,16 @@ export function findFunctions(
   });
 }
 
+/**
+ * So many notes on, before or after, a neighbour is looked for: what is struck more often than that has none, and a long
+ * take of one note costs no more than another.
+ */
+const FARTHEST_NOTES = 64;
+
+/** Whether a place is in the phrase, and near enough to be asked. */
+const isNear = (phrase: readonly GradedNote[], place: number, at: number): boolean =>
+  at >= 0 && at < phrase.length && Math.abs(at - place) <= FARTHEST_NOTES;
+
 /** A note between the notes of another pitch before and after it. */
 interface Between {
   readonly note: GradedNote;
@@ -150,7 +160,7 @@ const found = (name: NoteFunction, ...notes: readonly GradedNote[]): FunctionFou
 /** The nearest note of another pitch, before or after; null at the phrase's edge. */
 function neighbourOf(phrase: readonly GradedNote[], place: number, way: 1 | -1): GradedNote | null {
   const pitch = phrase[place]!.pitch;
-  for (let at = place + way; at >= 0 && at < phrase.length; at += way) {
+  for (let at = place + way; isNear(phrase, place, at); at += way) {
     if (phrase[at]!.pitch !== pitch) return phrase[at]!;
   }
   return null;
@@ -159,7 +169,7 @@ function neighbourOf(phrase: readonly GradedNote[], place: number, way: 1 | -1):
 /** The same pitch struck right before or after, where it is a tone of another chord. */
 function repeated(phrase: readonly GradedNote[], place: number, way: 1 | -1): GradedNote | null {
   const note = phrase[place]!;
-  for (let at = place + way; at >= 0 && at < phrase.length; at += way) {
+  for (let at = place + way; isNear(phrase, place, at); at += way) {
     const other = phrase[at]!;
     if (other.pitch !== note.pitch) return null;
     if (isChordTone(other.role) && !sameChord(other.chord, note.chord)) return other;
@@ -184,7 +194,7 @@ function runEnd(
   direction: number,
 ): GradedNote | null {
   let at = phrase[place]!;
-  for (let other = place + way; other >= 0 && other < phrase.length; other += way) {
+  for (let other = place + way; isNear(phrase, place, other); other += way) {
     const candidate = phrase[other]!;
     if (candidate.pitch === at.pitch) continue;
     const move = (candidate.pitch - at.pitch) * way;

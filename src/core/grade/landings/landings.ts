@@ -1,4 +1,5 @@
 /** What became of each change of chord. */
+import { largest } from '../../base/extremes.ts';
 import { landingCandidates, PLAYED_AT_SECONDS, type ChordChange } from './candidates.ts';
 import type { Chord } from '../../music/chord.ts';
 import { degreeOver } from '../../music/pitch-names.ts';
@@ -78,7 +79,7 @@ function takeEnd(notes: readonly GradedNote[], timeline: Timeline, toleranceSeco
     const end = endOfNote(note, timeline) - letGoBeats(note.offsetBeat, timeline, toleranceSeconds);
     return Math.max(note.onsetBeat, note.anticipates ?? -1, end);
   });
-  return Math.max(-1, ...ends) + BEAT_TOLERANCE;
+  return largest(ends, -1) + BEAT_TOLERANCE;
 }
 
 /** A note that ends so little past a change was let go at it. */

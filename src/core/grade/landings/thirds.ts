@@ -23,6 +23,9 @@ const BENT_TO_SEMITONES = 1.5;
 /** A legato note that glides by this much into its pitch was slid, not hammered. */
 const SLID_SEMITONES = 0.3;
 
+/** So many notes on a step away is looked for: what is struck more often than that was left hanging. */
+const FARTHEST_NOTES = 64;
+
 /** The widest step that still leads a b3 on rather than leaving it. */
 const STEP_SEMITONES = 2;
 
@@ -102,7 +105,7 @@ function howReached(next: GradedNote): Lean['how'] {
 
 /** Whether the next note of another pitch in the phrase is a step away, whatever chord it stands over. */
 function stepsOn(note: GradedNote, notes: readonly GradedNote[], phraseEnd: number): boolean {
-  for (let at = note.index + 1; at <= phraseEnd; at++) {
+  for (let at = note.index + 1; at <= Math.min(phraseEnd, note.index + FARTHEST_NOTES); at++) {
     if (notes[at]!.pitch !== note.pitch) return Math.abs(notes[at]!.pitch - note.pitch) <= STEP_SEMITONES;
   }
   return false;

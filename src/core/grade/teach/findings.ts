@@ -73,8 +73,11 @@ function finding(
 /** The beat at which a note is heard: the change that it is played on or runs ahead to, else its own. */
 const beatOf = (note: GradedNote): number => note.anticipates ?? note.onsetBeat;
 
-const isBlue = ({ thirds }: AdviceGround, note: GradedNote): boolean =>
-  thirds.blueNotes.some((blue) => blue.note === note.index);
+/** Whether a note is a blue third. */
+function blueReader({ thirds }: AdviceGround): (note: GradedNote) => boolean {
+  const blue = new Set(thirds.blueNotes.map(({ note }) => note));
+  return ({ index }) => blue.has(index);
+}
 
 /** Functions that lead on by step: nothing is left to resolve. */
 const LEADING_ON: ReadonlySet<string> = new Set(['appoggiatura', 'suspension', 'anticipation']);
@@ -109,6 +112,7 @@ const CHORD_TONE_NAMES: ReadonlySet<string> = new Set([
 
 function faultyLandings(ground: AdviceGround): readonly Finding[] {
   const { landings, changes, notes } = ground;
+  const isBlue = blueReader(ground);
   return landings.flatMap((landing, i) => {
     if (landing.note === null || isChordTone(landing.role)) return [];
     const note = notes[landing.note]!;
@@ -119,7 +123,7 @@ function faultyLandings(ground: AdviceGround): readonly Finding[] {
       landing.function === 'suspension' ||
       landing.function === 'passing' ||
       (landing.kind === 'landing' && leadsOn(ground, landing.note));
-    if (movedOn || isBlue(ground, note) || isAllowed(ground, note, chord, 'landings')) return [];
+    if (movedOn || isBlue(note) || isAllowed(ground, note, chord, 'landings')) return [];
     const held = landing.kind === 'held';
     return finding('landing', note, chord, span.startBeat).map((found) => ({ ...found, held }));
   });
@@ -137,9 +141,10 @@ function thirdsOverFour(ground: AdviceGround): readonly Finding[] {
 }
 
 function faultyEnds(ground: AdviceGround): readonly Finding[] {
+  const isBlue = blueReader(ground);
   return ground.phraseEnds.flatMap((note) => {
     if (note.chord === null || isChordTone(note.role)) return [];
-    if (isBlue(ground, note) || leadsOn(ground, note.index)) return [];
+    if (isBlue(note) || leadsOn(ground, note.index)) return [];
     if (isAllowed(ground, note, note.chord, 'phrase ends')) return [];
     return finding('phrase end', note, note.chord, beatOf(note));
   });

@@ -1,4 +1,5 @@
 /** Where the line breathes: rests, lengths of phrases, the longest run without a rest, where phrases start. */
+import { largest } from '../../base/extremes.ts';
 import { median } from '../../base/statistics.ts';
 import type { Timeline } from '../../chart/timeline.ts';
 import type { Space } from '../../take/schema.ts';
@@ -28,7 +29,7 @@ export function findSpace(
     restShare: whole <= 0 ? 0 : Math.min(1, Math.max(0, 1 - sounding / whole)),
     phrases: phrases.length,
     medianPhraseBars: median(lengths),
-    longestRunBars: Math.max(...runs.map((run) => run.to - run.from)) / beatsPerBar,
+    longestRunBars: largest(runs.map((run) => run.to - run.from)) / beatsPerBar,
     starts: commonestStart(phrases, notes, beatsPerBar),
   };
 }

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { english } from '../../../english.ts';
 import { timelineFromBeats } from '../../../../src/core/chart/build-timeline.ts';
-import { rotateTimeline } from '../../../../src/core/grade/chance/rotate.ts';
+import { rotateTimeline } from './rotated-timeline.ts';
 import { chart } from '../line.ts';
 
 const chords = (text: string, bars: number, until: number) =>

@@ -1,6 +1,6 @@
-/** The same chart begun some bars later: the ground on which notes that ignore the chords score the same. */
-import { timelineOf } from '../../chart/build-timeline.ts';
-import type { ChordSpan, Timeline } from '../../chart/timeline.ts';
+/** The same chart begun some bars later, made plainly: what the quick reading of turned charts is held against. */
+import { timelineOf } from '../../../../src/core/chart/build-timeline.ts';
+import type { ChordSpan, Timeline } from '../../../../src/core/chart/timeline.ts';
 
 /**
  * A timeline whose chart starts `bars` bars later and closes on itself; the beats stay where they are, and what lies
