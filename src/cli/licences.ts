@@ -6,17 +6,34 @@ import type { Plugin } from 'vite';
 const here = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 const read = (path: string) => readFileSync(here(path), 'utf8').trim();
 
-const { dependencies } = JSON.parse(read('package.json')) as { dependencies: Record<string, string> };
-
-/** What ends up in the build: the dependencies, what they bring, and what the compiler and the page add. */
+/**
+ * Every package that ends up in the build, in part or whole. All of it is bundled: who installs the package of Landfall
+ * fetches nothing else.
+ */
 export const SHIPPED: readonly string[] = [
-  ...Object.keys(dependencies),
-  'fft.js',
-  'svelte',
-  'clsx',
   '@fontsource-variable/atkinson-hyperlegible-next',
   '@fontsource-variable/besley',
+  '@rgrove/parse-xml',
+  '@valibot/to-json-schema',
+  'clsx',
+  'fflate',
+  'fft.js',
+  'idb',
+  'midi-file',
+  'minimp3-wasm',
+  'music-tempo',
+  'pitchy',
+  'signalsmith-stretch',
+  'spessasynth_core',
+  'stb-vorbis',
+  'svelte',
+  'tonal',
+  'valibot',
+  'vexflow',
 ];
+
+/** Parts of a package that is named above. */
+const NAMED_BY: readonly string[] = ['@tonaljs/'];
 
 /** Packages that come without their licence's text: it was taken from the source they are made of. */
 const KEPT_HERE: Readonly<Record<string, string>> = {
@@ -47,10 +64,16 @@ export function licencesText(): string {
   return parts.map(([name, text]) => `${'='.repeat(72)}\n${name}\n${'='.repeat(72)}\n\n${text}\n`).join('\n');
 }
 
-/** Puts licences.txt into the build. */
+/** Puts licences.txt into the build, and refuses to bundle a package that it does not name. */
 export const licences = (): Plugin => ({
   name: 'licences',
-  generateBundle() {
+  generateBundle(_, bundle) {
+    const modules = Object.values(bundle).flatMap((part) => (part.type === 'chunk' ? part.moduleIds : []));
+    for (const id of modules) {
+      const name = /.*\/node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1];
+      if (name !== undefined && !SHIPPED.includes(name) && !NAMED_BY.some((own) => name.startsWith(own)))
+        this.error(`${name} is bundled, and src/cli/licences.ts does not name it (${id}).`);
+    }
     this.emitFile({ type: 'asset', fileName: 'licences.txt', source: licencesText() });
   },
 });

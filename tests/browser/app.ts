@@ -65,65 +65,121 @@ function killProcessesOf(profile: string): void {
   }
 }
 
-type Open = (options?: { microphone?: Microphone; before?: (page: Page) => Promise<void> }) => Promise<Visit>;
+const WINDOW = { width: 1280, height: 720 };
 
-export const test = base.extend<{ openApp: Open }>({
+interface Opening {
+  readonly microphone?: Microphone;
+  /** Called on the empty page, before the site is opened. */
+  readonly before?: (page: Page) => Promise<void>;
+}
+
+interface OpenVisit {
+  readonly visit: Visit;
+  close(): Promise<void>;
+}
+
+/** Starts a browser on a profile of its own and opens the site. */
+async function visitSite({ microphone = 'none', before }: Opening = {}): Promise<OpenVisit> {
+  const url = process.env.LANDFALL_URL!;
+  // A profile on the disk, as a player has: a private window keeps its files in memory and has no quota.
+  const profile = mkdtempSync(join(tmpdir(), 'landfall-profile-'));
+  const pulse = typeof microphone === 'object' && 'pulse' in microphone ? microphone.pulse : null;
+  const strangers: string[] = [];
+  const faults: string[] = [];
+  const launch = async () => {
+    const context = await chromium.launchPersistentContext(profile, {
+      executablePath: process.env.LANDFALL_EXECUTABLE!,
+      args: [...FLAGS, ...microphoneFlags(microphone)],
+      env: {
+        ...process.env,
+        ...JSON.parse(process.env.LANDFALL_EXECUTABLE_ENV ?? '{}'),
+        ...(pulse === null ? {} : { PULSE_SERVER: pulse }),
+      },
+      acceptDownloads: true,
+      ...(pulse === null ? {} : { ignoreDefaultArgs: ['--mute-audio'], bypassCSP: true }),
+      viewport: WINDOW,
+      reducedMotion: 'reduce',
+    });
+    context.on('request', (request) => {
+      const asked = request.url();
+      if (!asked.startsWith(url) && !/^(data|blob):/.test(asked)) strangers.push(asked);
+    });
+    context.on('weberror', (error) => faults.push(String(error.error())));
+    context.on('console', (message) => {
+      if (message.type() === 'error') faults.push(message.text());
+    });
+    return { context, page: context.pages()[0] ?? (await context.newPage()) };
+  };
+  let now = await launch();
+  const close = async () => {
+    await now.context.close();
+    rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  };
+  const killed = async () => {
+    const gone = new Promise((resolve) => now.context.once('close', resolve));
+    killProcessesOf(profile);
+    await gone;
+    now = await launch();
+    await now.page.goto(url);
+    return now;
+  };
+  const { context, page } = now;
+  await before?.(page);
+  await page.goto(url);
+  return { visit: { context, page, url, strangers, faults, killed }, close };
+}
+
+/** The site as on a first visit, in the browser that is open already: nothing is remembered, nothing is kept. */
+export async function asOnAFirstVisit({ page, context, url }: Visit): Promise<void> {
+  await page.goto('about:blank');
+  const devtools = await context.newCDPSession(page);
+  await devtools.send('Storage.clearDataForOrigin', { origin: new URL(url).origin, storageTypes: 'all' });
+  await devtools.detach();
+  await page.goto(url);
+}
+
+/** Holds for every test: nothing is asked of another host, and the page runs without a fault. */
+function expectNothingAmiss(visits: readonly Visit[]): void {
+  expect(visits.flatMap(({ strangers }) => strangers)).toEqual([]);
+  expect(visits.flatMap(({ faults }) => faults)).toEqual([]);
+}
+
+export const test = base.extend<{ openApp: (opening?: Opening) => Promise<Visit> }>({
   // eslint-disable-next-line no-empty-pattern -- Playwright reads the names of fixtures from this pattern.
   openApp: async ({}, use) => {
-    const visits: { readonly visit: Visit; close(): Promise<void> }[] = [];
-    await use(async ({ microphone = 'none', before } = {}) => {
-      const url = process.env.LANDFALL_URL!;
-      // A profile on the disk, as a player has: a private window keeps its files in memory and has no quota.
-      const profile = mkdtempSync(join(tmpdir(), 'landfall-profile-'));
-      const pulse = typeof microphone === 'object' && 'pulse' in microphone ? microphone.pulse : null;
-      const strangers: string[] = [];
-      const faults: string[] = [];
-      const launch = async () => {
-        const context = await chromium.launchPersistentContext(profile, {
-          executablePath: process.env.LANDFALL_EXECUTABLE!,
-          args: [...FLAGS, ...microphoneFlags(microphone)],
-          env: {
-            ...process.env,
-            ...JSON.parse(process.env.LANDFALL_EXECUTABLE_ENV ?? '{}'),
-            ...(pulse === null ? {} : { PULSE_SERVER: pulse }),
-          },
-          acceptDownloads: true,
-          ...(pulse === null ? {} : { ignoreDefaultArgs: ['--mute-audio'], bypassCSP: true }),
-          reducedMotion: 'reduce',
-        });
-        context.on('request', (request) => {
-          const asked = request.url();
-          if (!asked.startsWith(url) && !/^(data|blob):/.test(asked)) strangers.push(asked);
-        });
-        context.on('weberror', (error) => faults.push(String(error.error())));
-        context.on('console', (message) => {
-          if (message.type() === 'error') faults.push(message.text());
-        });
-        return { context, page: context.pages()[0] ?? (await context.newPage()) };
-      };
-      let now = await launch();
-      const close = async () => {
-        await now.context.close();
-        rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-      };
-      const killed = async () => {
-        const gone = new Promise((resolve) => now.context.once('close', resolve));
-        killProcessesOf(profile);
-        await gone;
-        now = await launch();
-        await now.page.goto(url);
-        return now;
-      };
-      const { context, page } = now;
-      const visit = { context, page, url, strangers, faults, killed };
-      visits.push({ visit, close });
-      await before?.(page);
-      await page.goto(url);
-      return visit;
+    const visits: OpenVisit[] = [];
+    await use(async (opening) => {
+      const opened = await visitSite(opening);
+      visits.push(opened);
+      return opened.visit;
     });
     for (const { close } of visits) await close();
-    // Holds for every test: nothing is asked of another host, and the page runs without a fault.
-    expect(visits.flatMap(({ visit }) => visit.strangers)).toEqual([]);
-    expect(visits.flatMap(({ visit }) => visit.faults)).toEqual([]);
+    expectNothingAmiss(visits.map(({ visit }) => visit));
   },
 });
+
+/**
+ * One visit for all tests of the file, or of the `describe` in which it stands, one after another: what the first one
+ * computed is there for the next. Each test leaves the page as it found it; the size of the window and the lights are
+ * set back. After a test that failed the next one gets a visit of its own.
+ * @param begin brings the page to where the tests begin
+ * @returns the visit, to be asked within a test
+ */
+export function oneVisit(
+  opening: () => Opening | Promise<Opening>,
+  begin: (visit: Visit) => Promise<void> = () => Promise.resolve(),
+): () => Visit {
+  let opened: OpenVisit;
+  test.describe.configure({ mode: 'default' });
+  test.beforeAll(async () => {
+    opened = await visitSite(await opening());
+    await begin(opened.visit);
+  });
+  test.afterEach(async () => {
+    expectNothingAmiss([opened.visit]);
+    await opened.visit.page.setViewportSize(WINDOW);
+    await opened.visit.page.emulateMedia({ media: null, colorScheme: 'light', forcedColors: null });
+  });
+  test.afterAll(() => opened.close());
+  return () => opened.visit;
+}

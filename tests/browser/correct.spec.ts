@@ -1,6 +1,6 @@
 /** Notes corrected by hand: by keys alone, by mouse, by touch; marked, undone, and safe when the browser is killed. */
 import type { Locator, Page } from '@playwright/test';
-import { expect, test } from './app.ts';
+import { expect, oneVisit, test } from './app.ts';
 import { expectAccessibleInBothLights, gradeOpened, openRecording, untilReview } from './screens.ts';
 
 /** Eight notes a beat apart at 120 bpm, each half a beat long. */
@@ -30,117 +30,116 @@ async function centre(place: Locator) {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
-test('by keys alone: chosen, raised, split, joined, deleted, added, undone and taken back', async ({
-  openApp,
-}) => {
-  const { page } = await openApp();
-  await openLine(page);
-  const heard = await names(page);
-  expect(heard).toHaveLength(8);
-  await line(page).focus();
-  await page.keyboard.press('e');
-  await expect(bar(page)).toBeVisible();
-  await page.keyboard.press('Home');
-  await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('ArrowUp');
-  await expect(said(page)).toHaveText('It is D5 now.');
-  await expect.poll(() => names(page)).toEqual(['A4', 'D5', ...heard.slice(2)]);
-  await expect(page.getByText('1 note is corrected by hand.')).toBeVisible();
-  await expect(notes(page).nth(1)).toHaveAttribute('aria-label', /^corrected: D5/);
+test.describe('a line of eight notes', () => {
+  const app = oneVisit(() => ({}));
+  test.beforeEach(() => openLine(app().page));
+  test.afterEach(() => app().page.getByRole('button', { name: 'Back', exact: true }).click());
 
-  await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('x');
-  await expect(notes(page)).toHaveCount(9);
-  await page.keyboard.press('j');
-  await expect(notes(page)).toHaveCount(8);
-  await page.keyboard.press('Delete');
-  await expect(notes(page)).toHaveCount(7);
-  await expect(said(page)).toHaveText('E5 is deleted.');
-  await page.keyboard.press('a');
-  await expect(notes(page)).toHaveCount(8);
-  await page.keyboard.press(',');
-  await expect(said(page)).toHaveText(/moved|earlier|room/);
-  await page.keyboard.press('c');
-  await expect(said(page)).toHaveText(/no longer counts/);
+  test('by keys alone: chosen, raised, split, joined, deleted, added, undone and taken back', async () => {
+    const { page } = app();
+    const heard = await names(page);
+    expect(heard).toHaveLength(8);
+    await line(page).focus();
+    await page.keyboard.press('e');
+    await expect(bar(page)).toBeVisible();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowUp');
+    await expect(said(page)).toHaveText('It is D5 now.');
+    await expect.poll(() => names(page)).toEqual(['A4', 'D5', ...heard.slice(2)]);
+    await expect(page.getByText('1 note is corrected by hand.')).toBeVisible();
+    await expect(notes(page).nth(1)).toHaveAttribute('aria-label', /^corrected: D5/);
 
-  for (let i = 0; i < 10; i++) await page.keyboard.press('Control+z');
-  await expect.poll(() => names(page)).toEqual(heard);
-  await expect(page.getByText('corrected by hand.')).toHaveCount(0);
-  await page.keyboard.press('Control+Shift+z');
-  await expect.poll(() => names(page)).toEqual(['A4', 'D5', ...heard.slice(2)]);
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('x');
+    await expect(notes(page)).toHaveCount(9);
+    await page.keyboard.press('j');
+    await expect(notes(page)).toHaveCount(8);
+    await page.keyboard.press('Delete');
+    await expect(notes(page)).toHaveCount(7);
+    await expect(said(page)).toHaveText('E5 is deleted.');
+    await page.keyboard.press('a');
+    await expect(notes(page)).toHaveCount(8);
+    await page.keyboard.press(',');
+    await expect(said(page)).toHaveText(/moved|earlier|room/);
+    await page.keyboard.press('c');
+    await expect(said(page)).toHaveText(/no longer counts/);
 
-  // All of it after a question, answered by the keyboard, too.
-  await verb(page, 'Back to what was heard').press('Enter');
-  await expect(bar(page).getByText('Take back the one correction of this take?')).toBeVisible();
-  await page.keyboard.press('Enter');
-  await expect.poll(() => names(page)).toEqual(heard);
-  await page.keyboard.press('?');
-  await expect(page.getByRole('dialog').getByText('Half step up')).toBeVisible();
-  await page.keyboard.press('Escape');
-  await expect(page.getByRole('dialog')).toHaveCount(0);
-  await page.keyboard.press('e');
-  await expect(bar(page)).toHaveCount(0);
-});
+    for (let i = 0; i < 10; i++) await page.keyboard.press('Control+z');
+    await expect.poll(() => names(page)).toEqual(heard);
+    await expect(page.getByText('corrected by hand.')).toHaveCount(0);
+    await page.keyboard.press('Control+Shift+z');
+    await expect.poll(() => names(page)).toEqual(['A4', 'D5', ...heard.slice(2)]);
 
-test('by mouse: a note is dragged in time and pitch, its end is stretched', async ({ openApp }) => {
-  const { page } = await openApp();
-  await openLine(page);
-  await page.getByRole('button', { name: 'Correct notes (E)' }).click();
-  await notes(page).nth(3).click({ force: true });
-  const grip = page.locator('.grip.note');
-  await expect(grip).toBeVisible();
-  const before = await centre(grip);
-  await page.mouse.move(before.x, before.y);
-  await page.mouse.down();
-  await page.mouse.move(before.x + 12, before.y - 30, { steps: 4 });
-  await page.mouse.up();
-  await expect(page.getByText('1 note is corrected by hand.')).toBeVisible();
-  const names1 = await names(page);
-  expect(names1[3]).not.toBe('C sharp 5');
-  await expect(notes(page).nth(3)).toHaveAttribute('aria-selected', 'true');
-  // Sideways the note went on by as much as the pointer.
-  expect((await centre(page.locator('.grip.note'))).x - before.x).toBeCloseTo(12, -1);
+    // All of it after a question, answered by the keyboard, too.
+    await verb(page, 'Back to what was heard').press('Enter');
+    await expect(bar(page).getByText('Take back the one correction of this take?')).toBeVisible();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => names(page)).toEqual(heard);
+    await page.keyboard.press('?');
+    await expect(page.getByRole('dialog').getByText('Half step up')).toBeVisible();
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('dialog')).toHaveCount(0);
+    await page.keyboard.press('e');
+    await expect(bar(page)).toHaveCount(0);
+  });
 
-  const width = async () => (await page.locator('.length').boundingBox())!.width;
-  const was = await width();
-  const end = await centre(page.locator('.grip.end'));
-  await page.mouse.move(end.x, end.y);
-  await page.mouse.down();
-  await page.mouse.move(end.x + 10, end.y, { steps: 3 });
-  await page.mouse.up();
-  await expect.poll(width).toBeGreaterThan(was + 5);
-  await expect(said(page)).toHaveText(/lasts \d+ ms now/);
-  await expectAccessibleInBothLights(page);
-});
+  test('by mouse: a note is dragged in time and pitch, its end is stretched', async () => {
+    const { page } = app();
+    await page.getByRole('button', { name: 'Correct notes (E)' }).click();
+    await notes(page).nth(3).click({ force: true });
+    const grip = page.locator('.grip.note');
+    await expect(grip).toBeVisible();
+    const before = await centre(grip);
+    await page.mouse.move(before.x, before.y);
+    await page.mouse.down();
+    await page.mouse.move(before.x + 12, before.y - 30, { steps: 4 });
+    await page.mouse.up();
+    await expect(page.getByText('1 note is corrected by hand.')).toBeVisible();
+    const names1 = await names(page);
+    expect(names1[3]).not.toBe('C sharp 5');
+    await expect(notes(page).nth(3)).toHaveAttribute('aria-selected', 'true');
+    // Sideways the note went on by as much as the pointer.
+    expect((await centre(page.locator('.grip.note'))).x - before.x).toBeCloseTo(12, -1);
 
-test('by touch on a phone: each target is 44 px, and a drag does not scroll the page', async ({
-  openApp,
-}) => {
-  const { page, context } = await openApp();
-  await page.setViewportSize({ width: 390, height: 844 });
-  await openLine(page);
-  await page.getByRole('button', { name: 'Correct notes (E)' }).click();
-  for (const button of await bar(page).getByRole('button').all()) {
-    const box = (await button.boundingBox())!;
-    expect(box.height).toBeGreaterThanOrEqual(44);
-    expect(box.width).toBeGreaterThanOrEqual(44);
-  }
-  await verb(page, 'Half step down').click();
-  await expect(said(page)).toHaveText(/^It is .* now\.$/);
-  const [first] = await names(page);
-  const grip = page.locator('.grip.note');
-  await grip.scrollIntoViewIfNeeded();
-  const { x, y } = await centre(grip);
-  const scrolled = await page.evaluate(() => window.scrollY);
-  const devtools = await context.newCDPSession(page);
-  const touch = (type: string, points: readonly { x: number; y: number }[]) =>
-    devtools.send('Input.dispatchTouchEvent', { type: type as 'touchStart', touchPoints: [...points] });
-  await touch('touchStart', [{ x, y }]);
-  for (const step of [10, 25, 40]) await touch('touchMove', [{ x, y: y - step }]);
-  expect(await page.evaluate(() => window.scrollY)).toBe(scrolled);
-  await touch('touchEnd', []);
-  await expect.poll(async () => (await names(page))[0]).not.toBe(first);
-  await expectAccessibleInBothLights(page);
+    const width = async () => (await page.locator('.length').boundingBox())!.width;
+    const was = await width();
+    const end = await centre(page.locator('.grip.end'));
+    await page.mouse.move(end.x, end.y);
+    await page.mouse.down();
+    await page.mouse.move(end.x + 10, end.y, { steps: 3 });
+    await page.mouse.up();
+    await expect.poll(width).toBeGreaterThan(was + 5);
+    await expect(said(page)).toHaveText(/lasts \d+ ms now/);
+    await expectAccessibleInBothLights(page);
+  });
+
+  test('by touch on a phone: each target is 44 px, and a drag does not scroll the page', async () => {
+    const { page, context } = app();
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.getByRole('button', { name: 'Correct notes (E)' }).click();
+    for (const button of await bar(page).getByRole('button').all()) {
+      const box = (await button.boundingBox())!;
+      expect(box.height).toBeGreaterThanOrEqual(44);
+      expect(box.width).toBeGreaterThanOrEqual(44);
+    }
+    await verb(page, 'Half step down').click();
+    await expect(said(page)).toHaveText(/^It is .* now\.$/);
+    const [first] = await names(page);
+    const grip = page.locator('.grip.note');
+    await grip.scrollIntoViewIfNeeded();
+    const { x, y } = await centre(grip);
+    const scrolled = await page.evaluate(() => window.scrollY);
+    const devtools = await context.newCDPSession(page);
+    const touch = (type: string, points: readonly { x: number; y: number }[]) =>
+      devtools.send('Input.dispatchTouchEvent', { type: type as 'touchStart', touchPoints: [...points] });
+    await touch('touchStart', [{ x, y }]);
+    for (const step of [10, 25, 40]) await touch('touchMove', [{ x, y: y - step }]);
+    expect(await page.evaluate(() => window.scrollY)).toBe(scrolled);
+    await touch('touchEnd', []);
+    await expect.poll(async () => (await names(page))[0]).not.toBe(first);
+    await expectAccessibleInBothLights(page);
+  });
 });
 
 /** "B flat 4" as a MIDI number. */
@@ -153,7 +152,6 @@ function midiOf(name: string): number {
 test('what is shown as corrected is kept: the browser is killed in mid-edit, six times', async ({
   openApp,
 }) => {
-  test.setTimeout(240_000);
   const visit = await openApp();
   let { page } = visit;
   await openLine(page);

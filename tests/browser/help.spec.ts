@@ -1,9 +1,11 @@
 /** What a mark or a word means, asked where it stands, by the keyboard alone. */
-import { expect, test } from './app.ts';
+import { expect, oneVisit, test } from './app.ts';
 import { demoButton, expectAccessibleInBothLights, startButton, untilReview } from './screens.ts';
 
-test('the open page leads to what everything means, and Escape leads back', async ({ openApp }) => {
-  const { page } = await openApp();
+const app = oneVisit(() => ({}));
+
+test('the open page leads to what everything means, and Escape leads back', async () => {
+  const { page } = app();
   const help = page.getByRole('dialog', { name: 'What it means' });
   const way = page.getByRole('button', { name: 'What it means' });
   await way.focus();
@@ -20,8 +22,8 @@ test('the open page leads to what everything means, and Escape leads back', asyn
   await expect(way).toBeFocused();
 });
 
-test('a mark of the review leads to its meaning, and the review stays', async ({ openApp }) => {
-  const { page } = await openApp();
+test('a mark of the review leads to its meaning, and the review stays', async () => {
+  const { page } = app();
   await demoButton(page).click();
   await untilReview(page);
   const marks = page.getByRole('list', { name: 'Key to the marks' });

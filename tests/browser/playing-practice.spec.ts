@@ -2,14 +2,11 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { Listener } from '../../src/core/listen.ts';
-import { expect, test } from './app.ts';
-import { knownLine, type KnownLine } from './known-line.ts';
+import { asOnAFirstVisit, expect, oneVisit, test } from './app.ts';
+import { knownLine } from './known-line.ts';
 import { download, expectAccessible, startButton, stopButton, untilReview } from './screens.ts';
 
-let line: KnownLine;
-test.beforeAll(async () => {
-  line = await knownLine();
-});
+const app = oneVisit(async () => ({ microphone: { file: (await knownLine()).file }, before: withEar }));
 
 interface Told {
   readonly timeline: {
@@ -31,13 +28,12 @@ async function practise(page: Page, toBar: string, bpm = 160): Promise<void> {
 }
 const start = async (page: Page) => {
   await startButton(page).click();
-  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await expect(stopButton(page)).toBeVisible();
 };
 
-test('traded turns: the stage says whose turn it is, and only the player’s bars are graded', async ({
-  openApp,
-}) => {
-  const { page } = await openApp({ microphone: { file: line.file } });
+test('traded turns: the stage says whose turn it is, and only the player’s bars are graded', async () => {
+  const { page } = app();
+  await asOnAFirstVisit(app());
   await practise(page, '4', 200);
   await page.getByLabel(/^Turns/).selectOption('2');
   await start(page);
@@ -65,8 +61,9 @@ test('traded turns: the stage says whose turn it is, and only the player’s bar
   for (const { bar } of landings) expect(bar).toBeLessThan(2);
 });
 
-test('a rising tempo, through the keys: both stand on the page as they change', async ({ openApp }) => {
-  const { page } = await openApp({ microphone: { file: line.file } });
+test('a rising tempo, through the keys: both stand on the page as they change', async () => {
+  const { page } = app();
+  await asOnAFirstVisit(app());
   await practise(page, '1');
   await page.getByLabel('Faster by').fill('20');
   await page.getByLabel('Faster by').press('Enter');
@@ -88,7 +85,7 @@ test('a rising tempo, through the keys: both stand on the page as they change', 
   expect(timeline.keys?.slice(0, 3).map(({ tonic }) => tonic)).toEqual(['A', 'D', 'G']);
 });
 
-/** To be given as `before`: what goes to the speakers is heard by the test too. */
+/** What goes to the speakers is heard by the test too. */
 async function withEar(page: Page): Promise<void> {
   await page.addInitScript(() => {
     const connect = Object.getOwnPropertyDescriptor(AudioNode.prototype, 'connect')!.value as (
@@ -113,15 +110,16 @@ const heardNow = (page: Page) =>
     return { sampleRate: ear.context.sampleRate, samples: [...samples] };
   });
 
-test('a drone sounds on the root, and the take over it is graded', async ({ openApp }) => {
-  const { page } = await openApp({ microphone: { file: line.file }, before: withEar });
+test('a drone sounds on the root, and the take over it is graded', async () => {
+  const { page } = app();
+  await asOnAFirstVisit(app());
   await practise(page, '4');
   await page.getByLabel(/^Over/).selectOption('root');
   await expect(page.getByText(/^Practising: .*drone/)).toBeVisible();
   await page.getByText('Levels of the parts').click();
   await page.getByLabel('Drums').fill('-60');
   await start(page);
-  await expect(page.getByText('chorus', { exact: false })).toBeVisible({ timeout: 15_000 });
+  await expect(page.getByText('chorus', { exact: false })).toBeVisible();
   await page.waitForTimeout(2500);
   const { sampleRate, samples } = await heardNow(page);
   await page.keyboard.press('Space');
@@ -133,22 +131,23 @@ test('a drone sounds on the root, and the take over it is graded', async ({ open
   expect((await reportOf(page)).landings.length).toBeGreaterThan(0);
 });
 
-test('the band is heard without a take, follows the key, and gives way to a take', async ({ openApp }) => {
-  const { page } = await openApp({ microphone: 'beeps' });
+test('the band is heard without a take, follows the key, and gives way to a take', async () => {
+  const { page } = app();
+  await asOnAFirstVisit(app());
   const bars = page.getByRole('list', { name: 'Bars of the form' });
   const place = bars.locator('[aria-current]');
   // By the keyboard alone.
   await page.getByRole('button', { name: 'Listen to the band' }).focus();
   await page.keyboard.press('Enter');
-  await expect(place).toHaveCount(1, { timeout: 15_000 });
+  await expect(place).toHaveCount(1);
   await expectAccessible(page);
   await page.getByRole('button', { name: 'a half step up' }).click();
   await expect(page.getByRole('button', { name: 'Undo the last change' })).toBeVisible();
-  await expect(place).toHaveCount(1, { timeout: 15_000 });
+  await expect(place).toHaveCount(1);
   await page.keyboard.press('Control+z');
   await expect(page.getByRole('button', { name: 'Undo the last change' })).toHaveCount(0);
   await startButton(page).click();
-  await expect(stopButton(page)).toBeVisible({ timeout: 20_000 });
+  await expect(stopButton(page)).toBeVisible();
   await page.keyboard.press('Escape');
   await expect(page.getByRole('button', { name: 'Listen to the band' })).toBeVisible();
   await expect(place).toHaveCount(0);

@@ -11,14 +11,14 @@ export const demoButton = (page: Page) => page.getByRole('button', { name: 'Hear
 export async function untilReview(page: Page): Promise<void> {
   const hear = page.getByRole('button', { name: 'Hear the take' });
   const on = page.getByRole('button', { name: 'To the review' });
-  await expect(hear.or(on).first()).toBeVisible({ timeout: 30_000 });
+  await expect(hear.or(on).first()).toBeVisible();
   if (await on.isVisible()) await on.click();
-  await expect(hear).toBeVisible({ timeout: 30_000 });
+  await expect(hear).toBeVisible();
 }
 
 export const untilTrouble = async (page: Page): Promise<string> => {
   const sentence = page.getByRole('heading', { level: 1 });
-  await expect(page.getByRole('button', { name: 'Back', exact: true })).toBeVisible({ timeout: 15_000 });
+  await expect(page.getByRole('button', { name: 'Back', exact: true })).toBeVisible();
   return sentence.innerText();
 };
 
@@ -38,7 +38,7 @@ export async function gradeOpened(
   said: { bpm: number; firstSeconds: number } | 'as proposed' = { bpm: 96, firstSeconds: 0 },
 ): Promise<void> {
   const grade = page.getByRole('button', { name: 'Grade it' });
-  await expect(grade).toBeVisible({ timeout: 30_000 });
+  await expect(grade).toBeVisible();
   if (said !== 'as proposed') {
     await page.getByRole('spinbutton', { name: 'Tempo' }).fill(String(said.bpm));
     await page.getByRole('spinbutton', { name: /^The first bar/ }).fill(String(said.firstSeconds));

@@ -1,13 +1,10 @@
 /** The stage: the aim in hand leads, Stop keeps its place on every screen, the marks are explained on the first take. */
 import type { Page } from '@playwright/test';
-import { expect, test } from './app.ts';
-import { knownLine, type KnownLine } from './known-line.ts';
+import { asOnAFirstVisit, expect, oneVisit, test } from './app.ts';
+import { knownLine } from './known-line.ts';
 import { demoButton, expectAccessible, startButton, stopButton, untilReview } from './screens.ts';
 
-let line: KnownLine;
-test.beforeAll(async () => {
-  line = await knownLine();
-});
+const app = oneVisit(async () => ({ microphone: { file: (await knownLine()).file } }));
 
 const SIZES = [
   [1280, 800],
@@ -34,34 +31,33 @@ async function expectStopInSight(page: Page): Promise<void> {
   }
 }
 
-test('the aim in hand is named and counted while the line is played, and the marks are explained once', async ({
-  openApp,
-}) => {
-  const { page } = await openApp({ microphone: { file: line.file } });
+test('the aim in hand is named and counted while the line is played, and the marks are explained once', async () => {
+  const { page } = app();
   await page.getByLabel('Land on').selectOption('third-on-arrival');
   await startButton(page).click();
-  await expect(page.getByText('chorus 1')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('chorus 1')).toBeVisible();
   await expect(page.getByText('thirds as they arrive')).toBeVisible();
   await expect(page.getByRole('list', { name: 'What the marks mean' })).toBeVisible();
-  await expect(page.getByText(/^\d+ of \d+ so far$/)).toBeAttached({ timeout: 15_000 });
+  await expect(page.getByText(/^\d+ of \d+ so far$/)).toBeAttached();
   await expectAccessible(page);
   await expectStopInSight(page);
   await page.keyboard.press('Space');
   await untilReview(page);
   await page.keyboard.press('Escape');
   await startButton(page).click();
-  await expect(page.getByText('chorus 1')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('chorus 1')).toBeVisible();
   await expect(page.getByRole('list', { name: 'What the marks mean' })).toBeHidden();
+  await page.keyboard.press('Escape');
 });
 
-test('with turns, keys and a rising tempo Stop keeps its place', async ({ openApp }) => {
-  const { page } = await openApp({ microphone: 'beeps' });
+test('with turns, keys and a rising tempo Stop keeps its place', async () => {
+  const { page } = app();
   await page.getByText('Practise a part of it').click();
   await page.getByLabel(/^Turns/).selectOption('4');
   await page.getByLabel(/^Keys/).selectOption('fourths');
   await page.getByLabel(/^Faster by/).fill('4');
   await startButton(page).click();
-  await expect(page.getByText('chorus 1')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('chorus 1')).toBeVisible();
   await expectStopInSight(page);
   // Without room for all dials the one in hand stands there; a touch of it takes the next.
   await page.setViewportSize({ width: 640, height: 400 });
@@ -70,13 +66,14 @@ test('with turns, keys and a rising tempo Stop keeps its place', async ({ openAp
   await expect(dials.getByRole('button', { name: /^tempo \d/ })).toBeVisible();
 });
 
-test('the demo is heard with its stage, and leads on to its review', async ({ openApp }) => {
-  const { page } = await openApp();
+test('the demo is heard with its stage, and leads on to its review', async () => {
+  const { page } = app();
+  await asOnAFirstVisit(app());
   await demoButton(page).click();
   const on = page.getByRole('button', { name: 'To the review' });
-  await expect(on).toBeVisible({ timeout: 30_000 });
+  await expect(on).toBeVisible();
   // The line is heard note by note: landings come and are counted.
-  await expect(page.getByText(/^\d+ of \d+ so far$/)).toBeAttached({ timeout: 15_000 });
+  await expect(page.getByText(/^\d+ of \d+ so far$/)).toBeAttached();
   await expect(page.getByRole('list', { name: 'What the marks mean' })).toBeVisible();
   await expectAccessible(page);
   await page.keyboard.press('Space');

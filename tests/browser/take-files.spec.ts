@@ -37,7 +37,6 @@ function copies(file: Uint8Array, count: number): readonly Uint8Array[] {
 }
 
 test('takes as files: out, in, without doubles, whole after a kill', async ({ openApp }) => {
-  test.setTimeout(240_000);
   const { page, context, url, faults } = await openApp({ microphone: 'none' });
   // The dialogue that asks for a name can't be answered here: the file is downloaded.
   await context.addInitScript(
@@ -91,7 +90,7 @@ test('takes as files: out, in, without doubles, whole after a kill', async ({ op
     await expect(killed.getByText('A take was cut off')).toHaveCount(0);
   }
   await chooser(killed).setInputFiles(packed);
-  await expect(takes(killed)).toHaveCount(13, { timeout: 60_000 });
+  await expect(takes(killed)).toHaveCount(13);
   await takes(killed).last().getByRole('button').first().click();
   await untilReview(killed);
   expect(await killed.getByRole('heading', { level: 1 }).innerText()).toBe(sentence);
