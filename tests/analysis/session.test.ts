@@ -137,21 +137,21 @@ describe('landings so far', () => {
       })),
     ).flat();
     const so = new LandingsSoFar(timeline, 440);
-    const millis: number[] = [];
+    const costs: number[] = [];
     for (let count = 1; count <= notes.length; count++) {
       const ended = notes.slice(0, count);
       const before = performance.now();
       so.update(ended, null);
-      millis.push(performance.now() - before);
+      costs.push(performance.now() - before);
     }
     const report = grade(notes, timeline, {
       source: { kind: 'microphone', durationSeconds: rounds * 16, sampleRate: null },
       referenceHz: 440,
     });
     expect(so.landings).toEqual(report.landings);
-    // A hop lasts 43 ms: a note's grading must fit well inside, after ten minutes as in the first.
-    const median = millis.slice(-100).sort((a, b) => a - b)[50]!;
-    expect(median).toBeLessThan(20);
+    // The median of fifty: what else the machine does slows early notes and late ones alike.
+    const median = (from: number) => costs.slice(from, from + 50).sort((a, b) => a - b)[25]!;
+    expect(median(notes.length - 50)).toBeLessThan(3 * median(50));
   });
 });
 

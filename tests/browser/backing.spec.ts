@@ -111,7 +111,7 @@ test('what is no recording is told, and taps lay beats where none were found', a
 
   const noise = join(folder, 'noise.wav');
   let state = 7;
-  const samples = Int16Array.from({ length: 8 * RATE }, () => {
+  const samples = Int16Array.from({ length: 20 * RATE }, () => {
     state = (state * 16_807) % 2_147_483_647;
     return (state % 8000) - 4000;
   });
@@ -123,7 +123,10 @@ test('what is no recording is told, and taps lay beats where none were found', a
     await page.waitForTimeout(400);
     await page.keyboard.press('Space');
   }
-  await expect(page.getByText(/6 taps, 1\d\d a minute/)).toBeVisible();
+  // How fast they came depends on how busy the machine is; the beats go as fast as the taps did.
+  const told = await page.getByText(/6 taps, \d+ a minute/).innerText();
   await page.getByRole('button', { name: 'Use the taps as beats' }).click();
-  await expect(page.getByText(/1\d\d(\.\d)? beats a minute in the middle/)).toBeVisible();
+  const laid = await page.getByText(/\d+(\.\d)? beats a minute in the middle/).innerText();
+  const tapped = Number(/(\d+) a minute/.exec(told)![1]);
+  expect(Number(/[\d.]+(?= beats a minute)/.exec(laid)![0]) / tapped).toBeCloseTo(1, 0);
 });

@@ -97,7 +97,7 @@ test('landings are said as they happen, and stand still where motion is not want
   await expect(mark).toBeVisible();
   // The test browser asks for reduced motion: a landing is there at once.
   expect(await mark.evaluate((element) => getComputedStyle(element).animationDuration)).toMatch(/^0(ms|s)$/);
-  await page.keyboard.press('Escape');
+  await asOnAFirstVisit(app());
 });
 
 test('nothing is cut off on a phone, upright or on its side, on a laptop, on a wall', async () => {
@@ -143,7 +143,7 @@ test('nothing is cut off on a phone, upright or on its side, on a laptop, on a w
     });
     expect(overlap, `${width} × ${height}`).toEqual([false, false, false]);
   }
-  await page.keyboard.press('Escape');
+  await asOnAFirstVisit(app());
 });
 
 test('the dials turn by keys: the band with its care, a new tempo counted in again or kept for the next take', async () => {
@@ -206,9 +206,9 @@ test('a silent microphone is told while playing, and the word goes when sound is
 }) => {
   const folder = mkdtempSync(join(tmpdir(), 'landfall-silence-'));
   const path = join(folder, 'silence.wav');
-  // Nothing but zeros for eight seconds from the opening on, then a hum.
-  const samples = Float32Array.from({ length: 14 * RATE }, (_, i) =>
-    i < 8 * RATE ? 0 : 0.2 * Math.sin(i / 20),
+  // Nothing but zeros for fifteen seconds from the opening on, then a hum.
+  const samples = Float32Array.from({ length: 40 * RATE }, (_, i) =>
+    i < 15 * RATE ? 0 : 0.2 * Math.sin(i / 20),
   );
   writeFileSync(path, writeWav(toPcm16(samples), RATE));
   const { page } = await openApp({ microphone: { file: path } });

@@ -44,11 +44,12 @@ test('traded turns: the stage says whose turn it is, and only the player’s bar
   await expect(page.locator('.form .tacet')).toHaveCount(2);
   await expect(whose).toHaveText('band');
   // The rest of two bars, as large as the chord that comes: more than 18 px for each 100 of the window's height.
-  const count = page.locator('.stage .turn b');
-  await expect(count).toHaveText('2');
-  expect(await count.evaluate((b) => parseFloat(getComputedStyle(b).fontSize) / innerHeight)).toBeGreaterThan(
-    0.1,
-  );
+  const sizeOfCount = () =>
+    page.evaluate(() => {
+      const count = document.querySelector('.stage .turn b');
+      return count?.textContent === '2' ? parseFloat(getComputedStyle(count).fontSize) / innerHeight : null;
+    });
+  await expect.poll(sizeOfCount).toBeGreaterThan(0.1);
   await expect(page.getByText('The band’s turn: listen.')).toBeAttached();
   await expectAccessible(page);
   await expect(page.getByText('get ready')).toBeVisible();

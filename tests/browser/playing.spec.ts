@@ -68,7 +68,7 @@ test('on a phone, and on the narrowest page that is asked for, everything keeps 
     expect(x).toBeGreaterThanOrEqual(0);
     expect(x + width).toBeLessThanOrEqual(320);
   }
-  await page.keyboard.press('Escape');
+  await asOnAFirstVisit(app());
 });
 
 for (const [instrument, view] of [

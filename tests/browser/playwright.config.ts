@@ -19,6 +19,6 @@ export default defineConfig({
   fullyParallel: true,
   retries: 0,
   // Patience for a machine that does other work beside it: what is asked is that a thing comes, not when.
-  timeout: 300_000,
+  timeout: 600_000,
   expect: { timeout: 60_000 },
 });

@@ -1,7 +1,7 @@
 /** Screens that are seldom seen, by day and by night: own backing, two files, kept takes, what is practised. WCAG 2.2 A and AA. */
 import type { Locator, Page } from '@playwright/test';
 import { wavBytes } from '../../fixtures/lines/wav.ts';
-import { expect, oneVisit, test } from './app.ts';
+import { asOnAFirstVisit, expect, oneVisit, test } from './app.ts';
 import { playKeys, withKeyboard } from './fake-midi.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
 import {
@@ -19,6 +19,7 @@ const app = oneVisit(async () => {
   line = await knownLine();
   return { before: withKeyboard };
 });
+test.beforeEach(() => asOnAFirstVisit(app()));
 const back = () => app().page.getByRole('button', { name: 'Back', exact: true }).click();
 
 /** Strokes at 120 a minute for so many seconds, each fourth one louder: beats are found in it. */
@@ -51,10 +52,8 @@ test('a backing of one’s own: its beats on the desk, and on the stand', async 
   await expect(page.getByText('beats a minute in the middle')).toBeVisible();
   await andFitsAPhone(page);
   await page.getByRole('button', { name: 'Use this backing' }).click();
-  const band = page.getByRole('button', { name: 'Back to the band' });
-  await expect(band).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Back to the band' })).toBeVisible();
   await andFitsAPhone(page);
-  await band.click();
 });
 
 test('a backing without a beat: what is left to do', async () => {
@@ -70,7 +69,6 @@ test('a backing without a beat: what is left to do', async () => {
   await chooser.setFiles(file('hum.wav', Buffer.from(wavBytes(hum, RATE))));
   await expect(page.getByText('No beats yet.')).toBeVisible();
   await expectAccessibleInBothLights(page);
-  await back();
 });
 
 test('a recording that was opened, and the question which of two files is yours', async () => {
@@ -88,7 +86,6 @@ test('a recording that was opened, and the question which of two files is yours'
   await openRecording(page, [file('mine.wav', strokes(4)), file('trio.wav', strokes(4))]);
   await expect(page.getByRole('dialog')).toBeVisible();
   await expectAccessibleInBothLights(page);
-  await page.keyboard.press('Escape');
 });
 
 test('where the machine forces its own colours, bars, marks and buttons are there in them', async () => {

@@ -47,7 +47,7 @@ test('the aim in hand is named and counted while the line is played, and the mar
   await startButton(page).click();
   await expect(page.getByText('chorus 1')).toBeVisible();
   await expect(page.getByRole('list', { name: 'What the marks mean' })).toBeHidden();
-  await page.keyboard.press('Escape');
+  await asOnAFirstVisit(app());
 });
 
 test('with turns, keys and a rising tempo Stop keeps its place', async () => {

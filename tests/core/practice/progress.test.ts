@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chance } from '../../../src/core/base/random.ts';
 import { measureProgress, type PractisedTake } from '../../../src/core/practice/progress.ts';
+import { processorTime } from '../../processor-time.ts';
 
 type Counts = readonly (readonly [from: string | null, to: string, hits: number, of: number])[];
 const take = (id: string, day: number, counts: Counts, more: Partial<PractisedTake> = {}): PractisedTake => ({
@@ -96,7 +97,7 @@ describe('progress over days', () => {
     expect(measureProgress(takes, 2).today.map(({ key }) => key)).toEqual(['A', 'A']);
   });
 
-  it('reads three hundred takes in under a second', () => {
+  it('reads three hundred takes in under a second', async () => {
     const luck = chance(7);
     const chords = ['A7', 'D7', 'E7', 'F#m7', 'B7', 'Bm7'];
     const takes = Array.from({ length: 300 }, (_, i) =>
@@ -109,9 +110,8 @@ describe('progress over days', () => {
         { form: `form ${i % 20}`, key: ['A', 'Bb', 'C', 'Eb'][i % 4]! },
       ),
     );
-    const from = performance.now();
-    const progress = measureProgress(takes, 80);
-    expect(performance.now() - from).toBeLessThan(1000);
+    const { result: progress, milliseconds } = await processorTime(() => measureProgress(takes, 80));
+    expect(milliseconds).toBeLessThan(1000);
     expect(progress.byForm).toHaveLength(12);
     expect(progress.today).toHaveLength(3);
   });
