@@ -20,7 +20,7 @@ import {
   type Given,
 } from './given.ts';
 import { OPTIONS, PALETTES, type OptionName } from './options.ts';
-import type { BandOrder, BatchOrder, ClassOrder, GradeOrder, Order } from './orders.ts';
+import type { BandOrder, BatchOrder, ChordsOrder, ClassOrder, GradeOrder, Order } from './orders.ts';
 
 const METER_NAMES = METERS.map(({ written }) => written);
 
@@ -41,7 +41,7 @@ function under(given: Given): GradeOrder['under'] {
     if (idle) refuse('cli.idleWithBeats', { option: idle });
     return { kind: 'beats', file: beats };
   }
-  if (chart === null) return { kind: 'take file' };
+  if (chart === null) return given.has('backing') ? foundIn(given) : { kind: 'take file' };
   return {
     kind: 'chart',
     chart,
@@ -52,6 +52,14 @@ function under(given: Given): GradeOrder['under'] {
     feel: feelIn(given),
     transpose: countOf(given, 'transpose'),
   };
+}
+
+/** Without a chart the chords are those of the backing: what lays a chart out has no meaning then. */
+function foundIn(given: Given): GradeOrder['under'] {
+  const laid = ['tempo', 'first-beat', 'rise', 'trade', 'feel', 'transpose', 'meter'] as const;
+  const idle = laid.find(given.has);
+  if (idle) refuse('cli.idleWithFound', { option: idle });
+  return { kind: 'found' };
 }
 
 /** The instrument, a capo on its neck where one is given. */
@@ -199,6 +207,17 @@ function bandOrder(given: Given): BandOrder {
   };
 }
 
+function chordsOrder(given: Given): ChordsOrder {
+  const [, file, ...more] = given.words;
+  const idle = (Object.keys(OPTIONS) as OptionName[]).find(
+    (name) => given.has(name) && name !== 'json' && name !== 'language',
+  );
+  if (idle) refuse('cli.idleForChords', { option: idle });
+  if (file === undefined) return refuse('cli.chordsFile');
+  if (more[0] !== undefined) refuse('cli.chordsOneFile', { word: more[0] });
+  return { command: 'chords', file, json: given.has('json') };
+}
+
 const SCHEMAS = ['report', 'sheet', 'take', 'answer'] as const;
 
 function schemaOrder([asked = 'report', ...more]: readonly string[]): Order {
@@ -222,6 +241,7 @@ export function readArgs(args: readonly string[]): Outcome<Order> {
     if (idle && command !== 'band') refuse('cli.bandOnly', { option: idle });
     const ofClass = CLASS_ONLY.find(given.has);
     if (ofClass && command !== 'class') refuse('cli.classOnly', { option: ofClass });
+    if (command === 'chords') return good(chordsOrder(given));
     if (command === 'class') return good(classOrder(given));
     if (command === 'grade') return good(gradeOrder(given));
     if (command === 'band') return good(bandOrder(given));

@@ -18,6 +18,7 @@ import type { Progress } from './progress.ts';
 import { readTake, type Take } from './read-take.ts';
 import { gradedTakeFile } from './read-take-file.ts';
 import { readTimeline, textOfFile } from './read-timeline.ts';
+import { timelineOfBacking } from './found-timeline.ts';
 
 /** What goes to standard output, and what the player should know beside it. */
 export interface Graded {
@@ -98,8 +99,8 @@ export async function reportFor(
   words: Words,
 ): Promise<Answer<GradedTake>> {
   if (order.under.kind === 'take file') return reportOfTakeFile(order, progress);
-  const chords = readTimeline(order, order.under);
-  if (!chords.ok) return chords;
+  const given = order.under.kind === 'found' ? null : readTimeline(order, order.under);
+  if (given?.ok === false) return given;
   const aims: Aim[] = [];
   for (const name of order.aims) {
     const aim = aimOf(name, words);
@@ -108,6 +109,8 @@ export async function reportFor(
   }
   const take = await takeOf(order, progress);
   if (!take.ok) return take;
+  const chords = given ?? (await timelineOfBacking(order, take.value.source));
+  if (!chords.ok) return chords;
   const settings: GradeSettings = {
     source: take.value.source,
     referenceHz: order.referenceHz,

@@ -103,6 +103,12 @@ async function follow(order: Order, words: Words): Promise<number> {
       const folder = dirname(fileURLToPath(import.meta.url));
       return end(await writeBand(order, folder, words), words, ({ line }) => line);
     }
+    case 'chords': {
+      // Loaded only here, with its weights.
+      const { findChords } = await import('./chords-command.ts');
+      const progress = showProgress(process.stderr, words);
+      return end(await findChords(order, progress, words), words, ({ page }) => page);
+    }
     case 'class':
       return endBatch(await gradeClass(order, batchPort(words)), words);
     case 'grade':

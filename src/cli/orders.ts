@@ -25,6 +25,13 @@ export interface ClassOrder {
   readonly batch: BatchOrder;
 }
 
+/** The chords of a recording. */
+export interface ChordsOrder {
+  readonly command: 'chords';
+  readonly file: string;
+  readonly json: boolean;
+}
+
 /** Everything that is null was not given. */
 export interface GradeOrder {
   readonly command: 'grade';
@@ -50,6 +57,8 @@ export interface GradeOrder {
         readonly transpose: number | null;
       }
     | { readonly kind: 'beats'; readonly file: string }
+    /** The chords that are found in the backing. */
+    | { readonly kind: 'found' }
     /** A take file has its own chords. */
     | { readonly kind: 'take file' };
   readonly meter: Meter | null;
@@ -99,5 +108,6 @@ export type Order =
   | GradeOrder
   | BandOrder
   | ClassOrder
+  | ChordsOrder
   | { readonly command: 'schema'; readonly of: 'report' | 'sheet' | 'take' | 'answer' }
   | { readonly command: 'forms' | 'help' | 'version'; readonly json: boolean };

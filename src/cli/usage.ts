@@ -90,6 +90,7 @@ export function helpPage({ cli: { usage, help } }: Words): string {
       ['--seed N', options.seed],
     ]),
     section(sections.others, [
+      ['landfall chords', options.chordsOf],
       ['landfall forms', options.forms],
       ['landfall schema', options.schema],
     ]),

@@ -1087,6 +1087,16 @@ export const de: Words = {
       `In ${joinWith(folders, 'und')} ist keine Aufnahme und keine Liste von Tönen.`,
     'cli.tooManyTakes': ({ found, most }) =>
       `Es sind ${found} Dateien, und ${most} sind das Höchste in einem Aufruf: Nenne ihre Ordner einzeln.`,
+    'cli.idleForChords': ({ option }) => `--${option} hat bei landfall chords keine Bedeutung.`,
+    'cli.idleWithFound': ({ option }) =>
+      `--${option} braucht einen Chart: Nenn ihn mit --chart, oder lass --${option} weg; dann gelten die Akkorde der Begleitung.`,
+    'cli.chordsUnsure': ({ name, unsure, bars }) =>
+      `Die Akkorde von ${name} sind zu unsicher, um danach zu bewerten: ${unsure} von ${bars === 1 ? 'einem Takt' : `${bars} Takten`} ${unsure === 1 ? 'ist' : 'sind'} unsicher. Sieh sie mit landfall chords an und nenn den Chart mit --chart und --tempo.`,
+    'cli.backingUnplaced': ({ name }) =>
+      `${name} ist im Take nicht zu hören, deshalb ist nicht bekannt, wo die Akkorde liegen: Nenn den Chart mit --chart und --tempo und seine erste Eins mit --first-beat.`,
+    'cli.chordsFile': 'Es ist keine Aufnahme angegeben: Nenne die Datei, deren Akkorde gesucht sind.',
+    'cli.chordsOneFile': ({ word }) => `landfall chords nimmt eine Aufnahme; „${word}“ ist eine zu viel.`,
+    'harmony.noChords': 'In dieser Aufnahme ist kein Akkord zu hören: Schreibe den Chart von Hand.',
     'cli.idleForClass': ({ option }) =>
       `--${option} hat bei landfall class keine Bedeutung: Das Aufgabenblatt sagt, wie bewertet wird.`,
     'cli.classFolder': 'Es ist kein Ordner angegeben: Nenne den Ordner mit den Takes.',
@@ -1156,6 +1166,8 @@ export const de: Words = {
 
   // Hinweise: gleiche Schlüssel und Gruppen wie in en.ts.
   notices: {
+    'cli.chordsFound': ({ name, bars, bpm, unsure, chart }) =>
+      `Die Akkorde sind die, die in ${name} gefunden wurden: ${bars === 1 ? 'ein Takt' : `${bars} Takte`}, Tempo ${bpm}${unsure === 0 ? '' : `, davon ${unsure} unsicher`}, ${chart}`,
     'library.cameIn': ({ fresh, sounds, here }) =>
       [
         ...(fresh > 0 ? [`${several(fresh, 'Take', 'Takes')} geholt`] : []),
@@ -2335,7 +2347,33 @@ export const de: Words = {
     goOn: 'Weiter bearbeiten',
     keep: 'Diese Begleitung nehmen',
     saveBeats: 'Schläge als Tabelle speichern',
-    busy: { reading: 'Die Begleitung wird gelesen …', listening: 'Ihre Schläge werden gesucht …' },
+    busy: {
+      reading: 'Die Begleitung wird gelesen …',
+      listening: 'Ihre Schläge werden gesucht …',
+      'finding chords': 'Ihre Schläge und Akkorde werden gesucht …',
+    },
+    found: {
+      heading: 'Akkorde deiner Begleitung',
+      ask: ({ bars, bpm, choruses }) =>
+        `${several(bars, 'Takt', 'Takte')}, Tempo ${bpm}, ${several(choruses, 'Chorus', 'Chorusse')}: Stimmt das?`,
+      right: 'Stimmt, spielen',
+      nothing: 'Es wurden keine Akkorde gefunden: Schreib den Chart unten auf.',
+      allSure: 'Jeder Takt ist sicher.',
+      unsure: ({ bars, of }) =>
+        `${bars} von ${several(of, 'Takt', 'Takten')} ${bars === 1 ? 'ist' : 'sind'} nicht sicher: Sieh dir die mit einem Fragezeichen an.`,
+      bar: ({ bar, chords, sure }) => `Takt ${bar}: ${chords}${sure ? '' : ', nicht sicher'}`,
+      instead: ({ bar }) => `Takt ${bar} stattdessen:`,
+      press: 'Drück auf einen Takt, um ihn zu ändern.',
+      noOther: 'In diesem Takt war nichts anderes zu hören: Schreib ihn unten in den Chart.',
+      length: 'Takte der Form',
+      form: ({ title, key, alike }) =>
+        alike > 0.995 ? `Das ist „${title}“ in ${key}.` : `Das ist fast „${title}“ in ${key}.`,
+      takeForm: 'Diese Form nehmen',
+      again: 'Akkorde noch einmal suchen',
+      overBeats: 'Akkorde über diesen Schlägen suchen',
+      stop: 'Suche beenden',
+      done: 'Wie viel der Suche getan ist',
+    },
     help:
       'Die Leertaste spielt ab und tippt Schläge. Zieh einen Schlag oder beweg ihn mit den Pfeiltasten; die Nachbarn folgen. ' +
       'Drück zweimal zwischen zwei Schläge, um einen einzufügen.',
@@ -2535,6 +2573,19 @@ export const de: Words = {
   },
 
   cli: {
+    chords: {
+      found: ({ bars, choruses, bpm, firstBeatSeconds }) =>
+        `${several(bars, 'Takt', 'Takte')}, ${several(choruses, 'Chorus', 'Chorusse')}, ${bpm} Schläge in der Minute, erste Eins bei ${decimal(firstBeatSeconds, 2)} s.`,
+      form: ({ name, key, alike }) =>
+        alike > 0.995
+          ? `Das ist die Form „${name} in ${key}“.`
+          : `Das gleicht zu ${percent(alike)} der Form „${name} in ${key}“.`,
+      allSure: 'Jeder Takt ist sicher.',
+      notSure: 'Nicht sicher:',
+      unsure: ({ bar, sure, chords, others }) =>
+        `  Takt ${bar}: ${chords.join(' ')} (${percent(sure)})` +
+        (others.length === 0 ? '' : `, oder ${joinWith(others, 'oder')}`),
+    },
     graded: ({ files, of, failed }) =>
       `${files} von ${of} bewertet${failed === 0 ? '' : `, ${failed} nicht`}`,
     notGraded: ({ files }) =>
@@ -2555,6 +2606,7 @@ export const de: Words = {
     usage: `Aufruf: landfall grade FILE... --chart TEXT|FILE --tempo BPM [Optionen]
         landfall grade FILE --beats BEATS.csv [Optionen]
         landfall class FOLDER... --sheet SHEET [Optionen]
+        landfall chords RECORDING [--json]
         landfall band --chart TEXT|FILE --tempo BPM --out band.wav|band.mid
         landfall forms | schema | --help | --version`,
     help: {
@@ -2628,6 +2680,8 @@ export const de: Words = {
           `Wie oft der Chart gespielt wird, ${range}. 3, wenn nichts angegeben ist; ein Schluss folgt.`,
         seed: 'Dieselbe Zahl spielt dieselben Töne. 1, wenn nichts angegeben ist.',
         forms: 'Die eingebauten Formen.',
+        chordsOf:
+          'Die Akkorde einer Aufnahme: Eins, Taktart, Form und Akkorde, und wie sicher jeder Takt ist.',
         schema:
           'Das JSON-Schema des Berichts; schema sheet gibt das eines Aufgabenblatts aus, schema answer das der Antwort einer Lehrkraft, schema take das einer Datei mit einem Take.',
       },

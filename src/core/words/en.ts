@@ -303,6 +303,14 @@ interface WrittenBandFacts {
   readonly seed: number;
 }
 
+/** A chart that was found in a recording, and how many of its bars are unsure. */
+interface FoundChordsFacts {
+  readonly bars: number;
+  readonly bpm: number;
+  readonly unsure: number;
+  readonly chart: string;
+}
+
 /** Why a file can't be read or written. */
 type DiskReason = 'missing' | 'notAllowed' | 'folder' | 'tooManyOpen' | 'disk' | 'nameTooLong' | 'other';
 function diskReason(reason: DiskReason, system: string): string {
@@ -1379,6 +1387,18 @@ export const en = {
       `There is no recording and no list of notes in ${joinWith(folders, 'and')}.`,
     'cli.tooManyTakes': ({ found, most }: { found: number; most: number }) =>
       `There are ${found} files, and ${most} are the most in one call: name their folders one by one.`,
+    'cli.idleForChords': ({ option }: { option: string }) =>
+      `--${option} has no meaning for landfall chords.`,
+    'cli.idleWithFound': ({ option }: { option: string }) =>
+      `--${option} needs a chart: name one with --chart, or leave --${option} out and the chords of the backing are taken.`,
+    'cli.chordsUnsure': ({ name, unsure, bars }: Named & { unsure: number; bars: number }) =>
+      `The chords of ${name} are not sure enough to grade by: ${unsure} of ${several(bars, 'bar')} ${unsure === 1 ? 'is' : 'are'} unsure. Look at them with landfall chords, and name the chart with --chart and --tempo.`,
+    'cli.backingUnplaced': ({ name }: Named) =>
+      `${name} is not heard in the take, so nothing tells where its chords lie: name the chart with --chart and --tempo, and its first downbeat with --first-beat.`,
+    'cli.chordsFile': 'No recording is given: name the file whose chords are wanted.',
+    'cli.chordsOneFile': ({ word }: { word: string }) =>
+      `landfall chords takes one recording; "${word}" is one too many.`,
+    'harmony.noChords': 'No chord is heard in this recording: write the chart by hand.',
     'cli.idleForClass': ({ option }: { option: string }) =>
       `--${option} has no meaning for landfall class: the sheet says how to grade.`,
     'cli.classFolder': 'No folder is given: name the folder with the takes.',
@@ -1458,6 +1478,8 @@ export const en = {
   // What was odd and was mended, or is good to know; nothing failed. Codes as in `problems`.
   notices: {
     // ── of the core ──
+    'cli.chordsFound': ({ name, bars, bpm, unsure, chart }: Named & FoundChordsFacts) =>
+      `The chords are those that were found in ${name}: ${several(bars, 'bar')} at ${bpm}${unsure === 0 ? '' : `, ${unsure} of them unsure`}, ${chart}`,
     'library.cameIn': ({ fresh, sounds, here }: { fresh: number; sounds: number; here: number }) =>
       [
         ...(fresh > 0 ? [`${several(fresh, 'take')} came in`] : []),
@@ -2742,7 +2764,36 @@ export const en = {
     goOn: 'Continue editing',
     keep: 'Use this backing',
     saveBeats: 'Save the beats as a table',
-    busy: { reading: 'Now reading the backing …', listening: 'Now listening for its beats …' },
+    busy: {
+      reading: 'Now reading the backing …',
+      listening: 'Now listening for its beats …',
+      'finding chords': 'Now listening for its beats and chords …',
+    },
+    /** The chart that is found in the recording and proposed. */
+    found: {
+      heading: 'Chords of your backing',
+      /** Stands behind the first chord. */
+      ask: ({ bars, bpm, choruses }: { bars: number; bpm: number; choruses: number }) =>
+        `${several(bars, 'bar')}, ${bpm}, ${several(choruses, 'chorus', 'choruses')}: right?`,
+      right: 'Right, play to it',
+      nothing: 'No chords were found: write the chart below.',
+      allSure: 'Every bar is sure.',
+      unsure: ({ bars, of }: { bars: number; of: number }) =>
+        `${bars} of ${several(of, 'bar')} ${bars === 1 ? 'is' : 'are'} not sure: look at the ones with a question mark.`,
+      bar: ({ bar, chords, sure }: { bar: number; chords: string; sure: boolean }) =>
+        `Bar ${bar}: ${chords}${sure ? '' : ', not sure'}`,
+      instead: ({ bar }: { bar: number }) => `Bar ${bar} instead:`,
+      press: 'Press a bar to change it.',
+      noOther: 'Nothing else was heard in this bar: write it in the chart below.',
+      length: 'Bars of the form',
+      form: ({ title, key, alike }: { title: string; key: string; alike: number }) =>
+        alike > 0.995 ? `This is “${title}” in ${key}.` : `This is nearly “${title}” in ${key}.`,
+      takeForm: 'Take this form',
+      again: 'Find the chords again',
+      overBeats: 'Find the chords over these beats',
+      stop: 'Stop searching',
+      done: 'Share of the search that is done',
+    },
     help:
       'Space plays and taps. Drag a beat, or move it with the arrow keys; its neighbours follow. Press twice between ' +
       'two beats to add one.',
@@ -2977,6 +3028,38 @@ export const en = {
 
   // Help and the other pages of the command line.
   cli: {
+    /** What `landfall chords` found in a recording. */
+    chords: {
+      found: ({
+        bars,
+        choruses,
+        bpm,
+        firstBeatSeconds,
+      }: {
+        bars: number;
+        choruses: number;
+        bpm: number;
+        firstBeatSeconds: number;
+      }) =>
+        `${several(bars, 'bar')}, ${several(choruses, 'chorus', 'choruses')}, ${bpm} beats a minute, first downbeat at ${decimal(firstBeatSeconds, 2)} s.`,
+      form: ({ name, key, alike }: { name: string; key: string; alike: number }) =>
+        `${alike > 0.995 ? 'This is' : `This is much like (${percent(alike)})`} the form "${name} in ${key}".`,
+      allSure: 'Every bar is sure.',
+      notSure: 'Not sure:',
+      unsure: ({
+        bar,
+        sure,
+        chords,
+        others,
+      }: {
+        bar: number;
+        sure: number;
+        chords: readonly string[];
+        others: readonly string[];
+      }) =>
+        `  bar ${bar}: ${chords.join(' ')} (${percent(sure)})` +
+        (others.length === 0 ? '' : `, or ${joinWith(others, 'or')}`),
+    },
     graded: ({ files, of, failed }: { files: number; of: number; failed: number }) =>
       `${files} of ${of} graded${failed === 0 ? '' : `, ${failed} could not be`}`,
     notGraded: ({ files }: { files: number }) => `${several(files, 'file')} could not be graded:`,
@@ -2996,6 +3079,7 @@ export const en = {
     usage: `Usage: landfall grade FILE... --chart TEXT|FILE --tempo BPM [options]
        landfall grade FILE --beats BEATS.csv [options]
        landfall class FOLDER... --sheet SHEET [options]
+       landfall chords RECORDING [--json]
        landfall band --chart TEXT|FILE --tempo BPM --out band.wav|band.mid
        landfall forms | schema | --help | --version`,
     help: {
@@ -3070,6 +3154,7 @@ export const en = {
           `How often the chart is played, ${range}. 3 unless given; an ending follows.`,
         seed: 'The same number plays the same notes. 1 unless given.',
         forms: 'The built-in forms.',
+        chordsOf: 'The chords of a recording: downbeat, meter, form and chords, and how sure each bar is.',
         schema:
           'The JSON Schema of the report; schema sheet prints that of a lesson sheet, schema answer that of a teacher’s answer, schema take that of a take file.',
       },

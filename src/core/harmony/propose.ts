@@ -1,0 +1,140 @@
+/** What was heard at each beat → the chart that a player may take as it is: meter, downbeat, form, chords, and how sure each bar is. */
+import { findKey } from '../chart/find-key.ts';
+import type { Key } from '../music/chord.ts';
+import { writeKey } from '../music/keys.ts';
+import { parseChord } from '../music/parse-chord.ts';
+import { nameInKey } from './chord-names.ts';
+import { followLogs } from './changes-model.ts';
+import { NO_CHORD } from './chord-types.ts';
+import { chordShares, decodeChords, STATES } from './decode.ts';
+import { findForm, foldedLogs, type FoundForm } from './find-form.ts';
+import { nearestForm } from './nearest-form.ts';
+import type { ChartProposal, ProposedBar } from './proposal.ts';
+
+/** What is heard in a recording, kept so that it can be decoded again around what the player sets. */
+export interface HeardHarmony {
+  /** STATES natural logarithms a beat. */
+  readonly logs: Float32Array;
+  readonly beats: number;
+  readonly tuningCents: number;
+}
+
+/** What the player has set. */
+export interface ChartPins {
+  /** Number of the chord (chord-types.ts) that a whole bar holds, by bar. */
+  readonly bars?: ReadonlyMap<number, number>;
+  readonly beatsPerBar?: number;
+  readonly downbeat?: number;
+  readonly formBars?: number;
+}
+
+const MOST_OTHERS = 4;
+/** Two bars that are less alike than this are not written as one. */
+const LEAST_OTHER = 0.002;
+
+/** The chart that explains best what was heard, with what the player has set kept; null where no chord is heard. */
+export function proposeChart(heard: HeardHarmony, pins: ChartPins = {}): ChartProposal | null {
+  const follow = followLogs();
+  const found = findForm(heard.logs, heard.beats, follow);
+  if (found === null) return null;
+  const form = withPins(heard, found, pins);
+  const { beatsPerBar, bars: count } = form;
+  const size = count * beatsPerBar;
+  const order = { logs: form.folded, beats: size, beatsPerBar, firstBeatOfBar: 0, follow };
+  const { chords } = decodeChords(order);
+  // Choruses of one band go wrong together: they are not as many looks as they are choruses.
+  const doubt = form.choruses ** -0.5;
+  const shares = chordShares({ ...order, logs: form.folded.map((log) => log * doubt) });
+  const key = findKey(
+    spans(chords, 0, size).map(({ chord, beats }) => ({
+      chord: chord === NO_CHORD ? null : parseChord(nameInKey(chord, null)),
+      beats,
+    })),
+  );
+  const bars = Array.from({ length: count }, (_, bar): ProposedBar => {
+    const from = bar * beatsPerBar;
+    const held = spans(chords, from, from + beatsPerBar);
+    return {
+      chords: held.map(({ chord, beats }) => ({ symbol: nameInKey(chord, key), beats })),
+      sure: surenessOf(chords, shares, from, beatsPerBar),
+      others: othersOf(chords, shares, from, beatsPerBar).map((chord) => nameInKey(chord, key)),
+    };
+  });
+  return {
+    beatsPerBar,
+    downbeat: form.downbeat,
+    choruses: form.choruses,
+    key,
+    bars,
+    chart: writeProposal(bars, beatsPerBar, key),
+    form: nearestForm(bars, beatsPerBar, key),
+    tuningCents: heard.tuningCents,
+  };
+}
+
+function withPins(heard: HeardHarmony, found: FoundForm, pins: ChartPins): FoundForm {
+  const beatsPerBar = pins.beatsPerBar ?? found.beatsPerBar;
+  const downbeat = pins.downbeat ?? found.downbeat;
+  const left = (heard.beats - downbeat) / beatsPerBar;
+  const bars = Math.max(1, pins.formBars ?? Math.min(found.bars, Math.ceil(left)));
+  const size = bars * beatsPerBar;
+  const folded = foldedLogs(heard.logs, heard.beats, downbeat, size);
+  for (const [bar, chord] of pins.bars ?? [])
+    for (let b = bar * beatsPerBar; b < Math.min(size, (bar + 1) * beatsPerBar); b++)
+      for (let s = 0; s < STATES; s++) folded[b * STATES + s] = s === chord ? 0 : -1000;
+  return { beatsPerBar, downbeat, bars, choruses: Math.max(1, Math.round(left / bars)), folded };
+}
+
+interface Span {
+  readonly chord: number;
+  readonly beats: number;
+}
+
+function spans(chords: Int16Array, from: number, to: number): readonly Span[] {
+  const found: Span[] = [];
+  for (let b = from; b < to; b++) {
+    const last = found.at(-1);
+    if (last?.chord === chords[b]) found[found.length - 1] = { ...last!, beats: last!.beats + 1 };
+    else found.push({ chord: chords[b]!, beats: 1 });
+  }
+  return found;
+}
+
+/** The least sure beat of a bar is as sure as the bar. */
+function surenessOf(chords: Int16Array, shares: Float32Array, from: number, beats: number): number {
+  let least = 1;
+  for (let b = from; b < from + beats; b++) least = Math.min(least, shares[b * STATES + chords[b]!]!);
+  return least;
+}
+
+function othersOf(chords: Int16Array, shares: Float32Array, from: number, beats: number): readonly number[] {
+  const sums = new Float64Array(STATES);
+  const own = new Set<number>();
+  for (let b = from; b < from + beats; b++) {
+    own.add(chords[b]!);
+    for (let s = 0; s < STATES; s++) sums[s]! += shares[b * STATES + s]! / beats;
+  }
+  return Array.from(sums.keys())
+    .filter((chord) => !own.has(chord) && sums[chord]! >= LEAST_OTHER)
+    .sort((a, b) => sums[b]! - sums[a]!)
+    .slice(0, MOST_OTHERS);
+}
+
+/** Our chart text: a heading for the key and for another meter than 4/4, then the bars. */
+function writeProposal(bars: readonly ProposedBar[], beatsPerBar: number, key: Key): string {
+  const headings = [`key: ${writeKey(key)}`, ...(beatsPerBar === 4 ? [] : [`meter: ${beatsPerBar}/4`])];
+  const lines: string[] = [];
+  for (let from = 0; from < bars.length; from += 4)
+    lines.push(
+      `| ${bars
+        .slice(from, from + 4)
+        .map(writeBar)
+        .join(' | ')} |`,
+    );
+  return [...headings, ...lines].join('\n');
+}
+
+const writeBar = ({ chords }: ProposedBar): string =>
+  chords.length === 1
+    ? chords[0]!.symbol
+    : chords.map(({ symbol, beats }) => symbol + ' /'.repeat(beats - 1)).join(' ');
