@@ -10,6 +10,7 @@ import { BandAlone } from './state/band-alone.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';
 import type { AppState } from './state/app-state.ts';
 import { DiskRoom } from './state/disk-room.svelte.ts';
+import { Lesson, studentFields, usualStudent, type StudentSettings } from './state/lesson.svelte.ts';
 import { LibraryFiles } from './state/library-files.svelte.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
@@ -23,6 +24,7 @@ import { settingsFields, usualSettings, type Settings } from './state/settings.t
 import { Setup } from './state/setup.svelte.ts';
 import { Tries } from './state/tries.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
+import { SheetDesk } from './state/sheet-desk.svelte.ts';
 import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/sound-check.svelte.ts';
 import { estimateOfRoom } from './storage/estimate.ts';
@@ -129,9 +131,20 @@ async function assemble(): Promise<AppState> {
     later,
   });
   const tries = new Tries(setup);
+  const lesson = new Lesson({
+    setup,
+    library,
+    student: opened.ok
+      ? opened.value.settings<StudentSettings>('student', studentFields, usualStudent)
+      : nothingRemembered(usualStudent),
+    forgetLink: () => history.replaceState(null, '', location.pathname + location.search),
+  });
+  await lesson.load();
+  lesson.arrive(location.hash, true);
   const session = new Session({
     setup,
     tries,
+    lesson,
     midi,
     library,
     audio,
@@ -157,6 +170,8 @@ async function assemble(): Promise<AppState> {
     setup,
     session,
     tries,
+    lesson,
+    sheetDesk: new SheetDesk({ setup, files }),
     bandAlone,
     startSignal,
     midi,

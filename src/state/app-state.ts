@@ -3,6 +3,7 @@ import type { BandAlone } from './band-alone.svelte.ts';
 import type { BackingDesk } from './backing-desk.svelte.ts';
 import type { Backings } from './backings.svelte.ts';
 import type { DiskRoom } from './disk-room.svelte.ts';
+import type { Lesson } from './lesson.svelte.ts';
 import type { LibraryFiles } from './library-files.svelte.ts';
 import type { Library } from './library.svelte.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
@@ -12,6 +13,7 @@ import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
 import type { Tries } from './tries.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
+import type { SheetDesk } from './sheet-desk.svelte.ts';
 import type { StartSignal } from './start-signal.svelte.ts';
 import type { SoundCheck } from './sound-check.svelte.ts';
 
@@ -19,6 +21,8 @@ export interface AppState {
   readonly setup: Setup;
   readonly session: Session;
   readonly tries: Tries;
+  readonly lesson: Lesson;
+  readonly sheetDesk: SheetDesk;
   readonly bandAlone: BandAlone;
   readonly midi: MidiConnection;
   readonly library: Library;

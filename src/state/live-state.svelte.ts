@@ -9,9 +9,11 @@ import {
   aimIsForArrival,
   aimOf,
   aimTonesReader,
+  choiceForAim,
   targetReader,
   type TargetTone,
 } from '../core/grade/aims/targets.ts';
+import type { Aim } from '../core/grade/aims/aim.ts';
 import type { Chord } from '../core/music/chord.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
 import { CONCERT, readingOf } from '../core/music/reading.ts';
@@ -25,8 +27,10 @@ import { cachingNextChange, liveMomentAt, type AimTones, type LiveMoment } from 
 
 /** The aim in hand while a take goes on. */
 export interface LiveAim extends AimCount {
-  /** Id of an aim of the house. */
+  /** Id of an aim of the house, or of a teacher's own. */
   readonly id: string;
+  /** What the teacher calls it; null for an aim of the house. */
+  readonly ownName: string | null;
 }
 
 export class LiveState {
@@ -68,15 +72,25 @@ export class LiveState {
     return given && this.#now !== null && this.#now.beat >= 0;
   }
 
-  /** Before the first frame: what the player aims for, and whether a signal may be played. */
-  open({ aim, playedSignal, instrument, pitch }: PlayingSettings, timeline: Timeline): void {
-    const tried = aimOf(aim);
-    this.#aim = tried === null ? null : { id: tried.id, hits: 0, of: 0 };
+  /**
+   * Before the first frame: what the player aims for, and whether a signal may be played.
+   * @param asked the leading aim of a lesson sheet, in place of the player's own choice
+   */
+  open(
+    { aim, playedSignal, instrument, pitch }: PlayingSettings,
+    timeline: Timeline,
+    asked: Aim | null = null,
+  ): void {
+    const tried = asked ?? aimOf(aim);
+    this.#aim = tried === null ? null : { id: tried.id, ownName: tried.own?.name ?? null, hits: 0, of: 0 };
     const played = instrumentOf(instrument);
     this.#pitch = readingOf(played, pitch);
     this.#read = cachingNextChange(timelineAsRead(timeline, this.#pitch));
     this.#interval = intervalAsRead(timeline, this.#read);
-    this.#targetsOver = targetReader(aimChoiceOf(aim), chordKeys(this.#read));
+    this.#targetsOver = targetReader(
+      asked?.own ? choiceForAim(asked) : aimChoiceOf(aim),
+      chordKeys(this.#read),
+    );
     this.#aimTones = {
       onArrival: tried === null || aimIsForArrival(tried),
       over: aimTonesReader(tried, chordKeys(this.#read)),

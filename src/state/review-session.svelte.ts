@@ -117,10 +117,13 @@ export abstract class ReviewSession {
     await this.#judgeAgain(async (made) => good(await suspectedTake(what, made, this.ports)));
   }
 
-  /** Downloads a part of the take in review. Does nothing elsewhere, or where the take has no such part. */
-  save(part: ExportPart): void {
+  /**
+   * Downloads a part of the take in review. Does nothing elsewhere, or where the take has no such part.
+   * @param fileName in place of the usual one
+   */
+  save(part: ExportPart, fileName?: string): void {
     const file = this.phaseNow.kind === 'review' ? exportFile(this.phaseNow.review, part) : null;
-    if (file !== null) this.ports.files.save(file.blob, file.fileName);
+    if (file !== null) this.ports.files.save(file.blob, fileName ?? file.fileName);
   }
 
   /** Downloads the form of the take in review as an image, with words in the language of the page. */

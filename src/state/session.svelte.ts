@@ -40,19 +40,27 @@ export class Session extends ReviewSession {
   /** Microphone, band, count-in, take. Needs a user's gesture the first time. */
   async start(): Promise<void> {
     if (['opening', 'counting-in', 'playing', 'grading'].includes(this.phaseNow.kind)) return;
-    const { setup, today } = this.ports;
+    const { setup, today, tries, lesson } = this.ports;
     const turn = this.begin();
     this.opened = false;
+    // Bars that are tried again are no try at the sheet.
+    const played = tries.tried === null ? lesson.begin() : null;
     const timeline = setup.timeline;
     if (!timeline.ok) return this.trouble(timeline.problem, 'back');
     this.timelineNow = timeline.value;
-    const take = createTake(this.ports, setup.planTake(timeline.value, today()), {
-      opening: (what) => this.whileTurn(turn, () => (this.phaseNow = { kind: 'opening', what })),
-      notice: (message) => this.whileTurn(turn, () => this.tell(message)),
-      withdraw: (problem) => this.whileTurn(turn, () => this.dismissNotice(problem)),
-      lost: (problem) => this.whileTurn(turn, () => void this.#endByLoss(problem)),
-      heard: (heard) => this.whileTurn(turn, () => this.#live.heard(heard) && void this.stop()),
-    });
+    const plan = setup.planTake(timeline.value, today());
+    const details = { ...plan.details, ...(played !== null && { lesson: played }) };
+    const take = createTake(
+      this.ports,
+      { ...plan, details },
+      {
+        opening: (what) => this.whileTurn(turn, () => (this.phaseNow = { kind: 'opening', what })),
+        notice: (message) => this.whileTurn(turn, () => this.tell(message)),
+        withdraw: (problem) => this.whileTurn(turn, () => this.dismissNotice(problem)),
+        lost: (problem) => this.whileTurn(turn, () => void this.#endByLoss(problem)),
+        heard: (heard) => this.whileTurn(turn, () => this.#live.heard(heard) && void this.stop()),
+      },
+    );
     this.#take = take;
     const opened = await take.open();
     if (turn !== this.turn) return take.dispose();
@@ -61,7 +69,7 @@ export class Session extends ReviewSession {
       return this.trouble(opened.problem, 'try again');
     }
     this.phaseNow = { kind: 'counting-in' };
-    this.#live.open(setup.settings, timeline.value);
+    this.#live.open(setup.settings, timeline.value, played && (lesson.sheet?.aims[0] ?? null));
     this.#stopFrames = this.ports.frames.each(() => this.#draw(take, timeline.value));
   }
 
@@ -78,6 +86,7 @@ export class Session extends ReviewSession {
   async again(change: AgainChange = {}): Promise<void> {
     const { review } = this;
     const opened = this.opened ? (review?.details ?? null) : null;
+    if (opened !== null) this.ports.lesson.follow(opened);
     const ready = setUpAgain(opened, change, { ...this.ports, review });
     return ready.ok ? this.start() : this.trouble(ready.problem, 'back');
   }

@@ -1,20 +1,18 @@
 /** What is about to be played: the chart, its key, tempo and feel, the reference pitch, the band's levels. */
-import { timelineOf } from '../core/grade-order.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { FeelName } from '../core/chart/feel-names.ts';
 import { swingShare } from '../core/chart/swing.ts';
 import { firstChords, type Chart } from '../core/chart/chart.ts';
-import { formChart, listForms } from '../core/chart/forms.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
-import { practiceChart } from '../core/chart/practice-chart.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { writeChart } from '../core/chart/write-chart.ts';
-import { keyOn, parseKey, writeKey } from '../core/music/keys.ts';
+import { parseKey, writeKey } from '../core/music/keys.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import { withStep, type ChartStep, type Flow } from './chart-history.ts';
 import { planTake } from './plan-take.ts';
-import { bandPractice, passesOf } from './practice-settings.ts';
+import { chartOf, settingsOfForm, timelineOfSettings, titleAfter } from './setup-chart.ts';
+import { passesOf } from './practice-settings.ts';
 import type { Language } from '../core/words/languages.ts';
 import type { PlayingSettings } from './playing-settings.ts';
 import type { SettingsPort } from './ports.ts';
@@ -39,9 +37,12 @@ export type { Settings } from './settings.ts';
 
 type Trial = Pick<Settings, 'choruses' | 'practice'>;
 
-/** The chart that the settings ask for. Fails for a stored form that is no longer built in. */
-const chartOf = ({ form, key, ownChart }: Settings): Outcome<Chart> =>
-  form === null ? parseChart(ownChart) : formChart(form, key);
+/** What holds again when a lesson sheet is left. */
+interface BeforeLesson {
+  readonly settings: Partial<Settings>;
+  readonly backing: ChosenBacking | null;
+  readonly steps: readonly ChartStep[];
+}
 
 export class Setup {
   readonly #store: SettingsPort<Settings>;
@@ -50,24 +51,14 @@ export class Setup {
   #notices = $state.raw<readonly Message[]>([]);
   /** What holds again when a trial is over, and what is remembered meanwhile; null where nothing is tried. */
   #beforeTrial: Trial | null = null;
+  /** null where no sheet is open. */
+  #beforeLesson = $state.raw<BeforeLesson | null>(null);
   /** A recording in the band's place; its own chart counts then. */
   #backing = $state.raw<ChosenBacking | null>(null);
   readonly #chart = $derived.by(() => (this.#backing ? good(this.#backing.chart) : chartOf(this.#settings)));
   readonly #timeline = $derived.by(() => {
     if (this.#backing !== null) return backingTimeline(this.#backing);
-    if (!this.#chart.ok) return this.#chart;
-    const { bpm, feel, practice, aim } = this.#settings;
-    const chartText = writeChart(practiceChart(this.#chart.value, practice));
-    const { rise, trade } = bandPractice(practice, this.#chart.value, aim);
-    return timelineOf({
-      chartText,
-      bpm,
-      feel,
-      swing: this.swing,
-      firstBeatSeconds: 0,
-      ...(rise && { rise }),
-      ...(trade && { turnBars: trade.bars }),
-    });
+    return this.#chart.ok ? timelineOfSettings(this.#settings, this.#chart.value, this.swing) : this.#chart;
   });
 
   constructor(ports: { readonly settings: SettingsPort<Settings> }) {
@@ -93,6 +84,11 @@ export class Setup {
   /** Puts a recording in the band's place; null lets the band play again. */
   setBacking(backing: ChosenBacking | null): void {
     this.#backing = backing;
+  }
+
+  /** The recording that is there on the next visit: an open sheet only hides it. */
+  get keptBacking(): ChosenBacking | null {
+    return this.#beforeLesson === null ? this.#backing : this.#beforeLesson.backing;
   }
 
   get notices(): readonly Message[] {
@@ -142,14 +138,8 @@ export class Setup {
 
   /** A form brings its feel and tempo. One in the other mode keeps the tonic: blues in A, minor blues in A minor. */
   chooseForm(name: string): void {
-    const form = listForms().find((known) => known.name === name);
-    if (!form) throw new RangeError(`no form is called ${name}`);
-    const old = parseKey(this.#settings.key);
-    const key = keyOn(old?.tonicPitchClass ?? 0, form.mode, old?.tonic);
     this.#backing = null;
-    const { feel, bpm } = form;
-    const practice = { ...this.#settings.practice, loop: null };
-    this.#change({ form: name, key: writeKey(key), feel, bpm, swing: null, practice });
+    this.#change(settingsOfForm(name, this.#settings));
   }
 
   /**
@@ -160,17 +150,9 @@ export class Setup {
     const chart = parseChart(text);
     const key = chart.ok ? writeKey(chart.value.key) : this.#settings.key;
     this.#backing = null;
-    const ownTitle = title === undefined ? this.#titleAfter(text) : title;
+    const ownTitle = title === undefined ? titleAfter(text, this.#settings) : title;
     const typed = title === undefined && this.#settings.form === null;
     this.#change({ form: null, ownChart: text, key, ownTitle }, typed ? 'typing' : null);
-  }
-
-  /** An edited chart keeps its title until its text gives another, or is gone. */
-  #titleAfter(text: string): string | null {
-    const written = (chart: string) => /^title:\s*(.*)$/im.exec(chart)?.[1] ?? null;
-    const { ownChart, ownTitle } = this.#settings;
-    const renamed = written(text) !== null && written(text) !== written(ownChart);
-    return text.trim() === '' || renamed ? null : ownTitle;
   }
 
   /** What the player calls the chart that is his own. */
@@ -270,6 +252,26 @@ export class Setup {
     this.#settings = { ...this.#settings, ...trial };
   }
 
+  /**
+   * What a lesson sheet asks for, laid over what is set up until the sheet is left: null brings all of that back. It is not
+   * remembered.
+   */
+  setLesson(asked: Partial<Settings> | null): void {
+    this.setTrial(null);
+    if (this.#beforeLesson !== null) {
+      this.#settings = { ...this.#settings, ...this.#beforeLesson.settings };
+      ({ backing: this.#backing, steps: this.#steps } = this.#beforeLesson);
+      this.#beforeLesson = null;
+    }
+    if (asked === null) return;
+    const names = Object.keys(asked) as (keyof Settings)[];
+    const settings = Object.fromEntries(names.map((name) => [name, this.#settings[name]]));
+    this.#beforeLesson = { settings, backing: this.#backing, steps: this.#steps };
+    this.#settings = { ...this.#settings, ...asked };
+    this.#backing = null;
+    this.#steps = [];
+  }
+
   /** How many times the form is gone through before it begins anew: once a key where it goes through keys. */
   get passes(): number {
     return this.#backing === null ? passesOf(this.#settings.practice) : 1;
@@ -288,6 +290,6 @@ export class Setup {
   #change(change: Partial<Settings>, flow: Flow = null): void {
     this.#steps = withStep(this.#steps, this.#settings, change, flow);
     this.#settings = { ...this.#settings, ...change };
-    this.#store.save({ ...this.#settings, ...this.#beforeTrial });
+    this.#store.save({ ...this.#settings, ...this.#beforeTrial, ...this.#beforeLesson?.settings });
   }
 }

@@ -5,8 +5,8 @@ import type { TakeDetails } from '../core/take/details-schema.ts';
 export type { TakeDetails } from '../core/take/details-schema.ts';
 export type { StoredTake, TakeCard, TakeId, TakeSummary, UnfinishedTake } from '../storage/records.ts';
 
-/** What the player says of a take: its name, empty for none, and whether it is starred. */
-export type TakeMark = Pick<TakeDetails, 'name' | 'starred'>;
+/** What is said of a take: its name, empty for none, whether it is starred, and what a teacher answered. */
+export type TakeMark = Pick<TakeDetails, 'name' | 'starred' | 'answer'>;
 
 /** How the band plays along with a take: the same notes as when it was played, and no count-in. */
 export const bandSettings = ({

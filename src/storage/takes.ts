@@ -178,8 +178,8 @@ export class Takes {
     });
   }
 
-  /** What the player says of a take: its name, and whether it is starred. */
-  mark(id: TakeId, change: Pick<TakeDetails, 'name' | 'starred'>): Promise<Outcome<void>> {
+  /** What is said of a take: its name, whether it is starred, what a teacher answered. */
+  mark(id: TakeId, change: Pick<TakeDetails, 'name' | 'starred' | 'answer'>): Promise<Outcome<void>> {
     return attempt(() => this.#changeDetails(id, change));
   }
 

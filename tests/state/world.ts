@@ -11,6 +11,7 @@ import { bad, failure, good, type Outcome } from '../../src/core/base/outcome.ts
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { readRecording, takeOfRecording, type RecordingFiles } from '../../src/state/open-take.ts';
+import { Lesson } from '../../src/state/lesson.svelte.ts';
 import { Library } from '../../src/state/library.svelte.ts';
 import { MidiConnection } from '../../src/state/midi-connection.svelte.ts';
 import type {
@@ -245,9 +246,22 @@ export async function world(
     },
   });
   const tries = new Tries(setup);
+  /** Names that were remembered, and how often the address was cleared. */
+  const student = { names: [] as string[], cleared: 0 };
+  const lesson = new Lesson({
+    setup,
+    library,
+    student: {
+      load: () => Promise.resolve({ value: { name: 'Ada' }, messages: [] }),
+      save: ({ name }) => void student.names.push(name),
+    },
+    forgetLink: () => void student.cleared++,
+  });
+  await lesson.load();
   const session = new Session({
     setup,
     tries,
+    lesson,
     midi,
     library,
     audio,
@@ -293,6 +307,8 @@ export async function world(
     setup,
     session,
     tries,
+    lesson,
+    student,
     openRecording,
     startSignal,
     midi,

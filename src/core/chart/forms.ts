@@ -56,6 +56,11 @@ export function formChart(name: string, key: string): Outcome<Chart> {
   return good(transposeChart(inC(form), keyOn(wanted.tonicPitchClass, form.mode, respelled(key))));
 }
 
+const FORM_ARGUMENT = /^\s*form\s*:(.*?)(?:\sin\s+(.*))?$/is;
+
+/** Whether a form is asked for by its name, and not by a chart's text. */
+export const isFormArgument = (text: string): boolean => FORM_ARGUMENT.test(text);
+
 /**
  * What a player gives for a chart: "form:NAME in KEY" (in C without a key) or chart text.
  *
@@ -63,7 +68,7 @@ export function formChart(name: string, key: string): Outcome<Chart> {
  * @example readChartArgument('| G7 | C7 | G7 | D7 |')
  */
 export function readChartArgument(text: string, defaults: ChartDefaults = {}): Outcome<Chart> {
-  const asked = /^\s*form\s*:(.*?)(?:\sin\s+(.*))?$/is.exec(text);
+  const asked = FORM_ARGUMENT.exec(text);
   if (!asked) return parseChart(text, defaults);
   return formChart(asked[1] ?? '', asked[2] ?? 'C');
 }

@@ -6,8 +6,9 @@ import * as v from 'valibot';
 import { bad, failure, good, type Outcome } from '../base/outcome.ts';
 import { timelineFromTempo } from '../chart/build-timeline.ts';
 import { feelNames, fastestBpm, slowestBpm } from '../chart/feel-names.ts';
-import type { Chart } from '../chart/chart.ts';
+import { WIDEST_SWING, type Chart } from '../chart/chart.ts';
 import { readChartArgument } from '../chart/forms.ts';
+import { swingShare } from '../chart/swing.ts';
 import type { Timeline } from '../chart/timeline.ts';
 import { aimSchema, readAim, type Aim } from '../grade/aims/aim.ts';
 import { HOUSE_AIMS } from '../grade/aims/targets.ts';
@@ -123,6 +124,14 @@ function aimOfSheet(one: SheetFile['aims'][number]): Outcome<Aim> {
   return good({ ...aim, shareToReach: one.shareToReach ?? aim.shareToReach });
 }
 
-/** The sheet's chords on time. @param firstBeatSeconds where the first downbeat lies in the take */
+/**
+ * The sheet's chords on time, swung as the band plays the feel at this tempo.
+ * @param firstBeatSeconds where the first downbeat lies in the take
+ */
 export const timelineOfSheet = ({ chart, file }: LessonSheet, firstBeatSeconds: number): Timeline =>
-  timelineFromTempo(chart, { bpm: file.tempo, firstBeatSeconds, feel: file.feel });
+  timelineFromTempo(chart, {
+    bpm: file.tempo,
+    firstBeatSeconds,
+    feel: file.feel,
+    swing: Math.min(WIDEST_SWING, swingShare(file.feel, file.tempo)),
+  });

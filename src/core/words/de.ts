@@ -923,6 +923,12 @@ export const de: Words = {
       `${name} ist eine Ogg-Datei ohne Vorbis-Klang; speichere sie noch einmal als WAV oder FLAC.`,
 
     // ── aims and reports ──
+    'sheetLink.tooLong': ({ characters, most }) =>
+      `Mit ${characters} Zeichen ist der Link zu lang: ${most} dürfen es sein. Speichere das Aufgabenblatt stattdessen als Datei, oder kürze seinen Text oder seine Akkorde.`,
+    'sheetLink.damaged':
+      'Der Link enthält kein ganzes Aufgabenblatt: Er wurde unterwegs abgeschnitten oder verändert. Kopiere ihn noch einmal, oder lass dir das Blatt als Datei schicken.',
+    'answer.noTake': ({ title, student }) =>
+      `Die Antwort gilt „${title}“${student === '' ? '' : ` von ${student}`}, und dieser Take ist hier nicht aufbewahrt. Öffne die Antwort auf dem Gerät, auf dem er gespielt wurde, oder öffne zuerst die Datei des Takes.`,
     'sheet.tooLong': ({ name, most }) =>
       `${name} ist länger als ${most} Zeichen: das ist kein Aufgabenblatt.`,
     'sheet.notJson': ({ name }) =>
@@ -1168,6 +1174,8 @@ export const de: Words = {
   notices: {
     'cli.chordsFound': ({ name, bars, bpm, unsure, chart }) =>
       `Die Akkorde sind die, die in ${name} gefunden wurden: ${bars === 1 ? 'ein Takt' : `${bars} Takte`}, Tempo ${bpm}${unsure === 0 ? '' : `, davon ${unsure} unsicher`}, ${chart}`,
+    'sheet.waits': ({ title }) =>
+      `Das Aufgabenblatt „${title}“ wartet, bis du wieder auf der ersten Seite bist.`,
     'library.cameIn': ({ fresh, sounds, here }) =>
       [
         ...(fresh > 0 ? [`${several(fresh, 'Take', 'Takes')} geholt`] : []),
@@ -2516,6 +2524,64 @@ export const de: Words = {
       minor: 'Moll',
       over: 'über',
     },
+  },
+
+  // Aufgabenblätter: geschrieben, gespielt, zurückgegeben, beantwortet.
+  sheets: {
+    lessons: 'Unterricht',
+    lessonsWhy:
+      'Ein Aufgabenblatt ist eine kleine Datei oder ein Link: Akkorde, ein Tempo und worauf man landen soll. Wer es spielt, gibt den Take zurück.',
+    open: 'Aufgabenblatt oder Antwort öffnen',
+    write: 'Ein Aufgabenblatt schreiben',
+    thisSheet: 'Dieses Aufgabenblatt',
+    editOther: 'Anderes Aufgabenblatt öffnen',
+    anew: 'Neu beginnen',
+    back: 'Zurück',
+    title: 'Titel',
+    titleExample: 'Terzen über einen langsamen Blues',
+    note: 'Was du dazu sagst',
+    noteExample: 'Sing jede Terz, bevor du sie spielst.',
+    aims: 'Worauf du landen sollst',
+    needsTitle: 'Gib dem Aufgabenblatt einen Titel.',
+    needsAim: 'Wähle mindestens ein Ziel.',
+    addAim: 'Noch ein Ziel',
+    chooseAim: 'wählen',
+    remove: 'Entfernen',
+    removeAim: ({ name }) => `„${name}“ entfernen`,
+    shareToReach: 'Anteil, der zu erreichen ist',
+    chart: 'Akkorde',
+    chartAndTempo: 'Akkorde und Tempo',
+    ownInstrument: 'jeder spielt sein eigenes',
+    away: 'An deine Schüler',
+    save: 'Als Datei speichern',
+    saved: ({ name }) => `Als „${name}“ gespeichert. Schicke sie per Mail oder über eure Lernplattform.`,
+    copyLink: 'Den Link kopieren',
+    copied: ({ characters }) =>
+      `Kopiert: ${characters} Zeichen. Das ganze Aufgabenblatt steckt im Link; kein Server bewahrt es auf.`,
+    copyByHand:
+      'Dieser Browser lässt die Seite nicht kopieren: Der Link ist unten markiert, kopiere ihn dort.',
+    link: ({ characters }) => `Der Link, ${characters} Zeichen`,
+    example:
+      'Weder Datei noch Link enthalten Klang. Willst du ein Beispiel mitgeben, dann spiele das Blatt, speichere den Take als Datei und schicke ihn neben dem Blatt.',
+    sheet: 'Aufgabenblatt',
+    change: 'Ändern',
+    openOther: 'Andere Datei öffnen',
+    leave: 'Blatt verlassen',
+    reach: ({ share }) => `mindestens ${percent(share)}`,
+    choruses: ({ choruses }) => several(choruses, 'Chorus', 'Chorusse'),
+    yourName: 'Dein Name',
+    needsName: 'Schreib zuerst deinen Namen: Deine Lehrkraft sieht ihn am Take.',
+    thisTry: ({ tryNumber }) => `Das wird Versuch ${tryNumber}.`,
+    play: 'Spielen',
+    tries: 'Deine Versuche',
+    oneTry: ({ tryNumber }) => `Versuch ${tryNumber}`,
+    answered: 'deine Lehrkraft hat geantwortet',
+    takeOf: ({ student, tryNumber }) => `${student === '' ? '' : `${student}, `}Versuch ${tryNumber}`,
+    giveBack: 'Zurückgeben',
+    giveBackWhy: 'Speichert den Take als Datei für deine Lehrkraft: Klang, Name und Versuch sind darin.',
+    gaveBack: ({ name }) => `Als „${name}“ gespeichert. Schicke sie deiner Lehrkraft.`,
+    answer: 'Was deine Lehrkraft sagt',
+    atBar: ({ chorus, bar }) => `Chorus ${chorus}, Takt ${bar}`,
   },
 
   // Hilfe und andere Seiten der Kommandozeile.

@@ -1215,6 +1215,12 @@ export const en = {
 
     // ── aims and reports ──
     // ── lesson sheets ──
+    'sheetLink.tooLong': ({ characters, most }: { characters: number; most: number }) =>
+      `With ${characters} characters the link is too long: it may have ${most}. Save the sheet as a file instead, or shorten its note or its chart.`,
+    'sheetLink.damaged':
+      'The link holds no whole lesson sheet: it was cut or changed on its way. Copy it again, or ask for the sheet as a file.',
+    'answer.noTake': ({ title, student }: { title: string; student: string }) =>
+      `The answer is about “${title}”${student === '' ? '' : ` by ${student}`}, and that take is not kept here. Open the answer on the machine where it was played, or first open the take’s file.`,
     'sheet.tooLong': ({ name, most }: Named & { most: number }) =>
       `${name} is longer than ${most} characters: that is no lesson sheet.`,
     'sheet.notJson': ({ name }: Named) =>
@@ -1477,6 +1483,8 @@ export const en = {
 
   // What was odd and was mended, or is good to know; nothing failed. Codes as in `problems`.
   notices: {
+    'sheet.waits': ({ title }: { title: string }) =>
+      `The sheet “${title}” waits until you are back on the open page.`,
     // ── of the core ──
     'cli.chordsFound': ({ name, bars, bpm, unsure, chart }: Named & FoundChordsFacts) =>
       `The chords are those that were found in ${name}: ${several(bars, 'bar')} at ${bpm}${unsure === 0 ? '' : `, ${unsure} of them unsure`}, ${chart}`,
@@ -2956,6 +2964,64 @@ export const en = {
       minor: 'minor',
       over: 'over',
     },
+  },
+
+  // Lesson sheets in the app: written by a teacher, played by a student, given back, answered.
+  sheets: {
+    lessons: 'Lessons',
+    lessonsWhy:
+      'A lesson sheet is a small file or a link: a chart, a tempo, what to land on. The student plays it and gives the take back.',
+    open: 'Open a sheet or an answer',
+    write: 'Write a lesson sheet',
+    thisSheet: 'This sheet',
+    editOther: 'Open another sheet',
+    anew: 'Begin anew',
+    back: 'Back',
+    title: 'Title',
+    titleExample: 'Thirds over a slow blues',
+    note: 'What you say about it',
+    noteExample: 'Sing each third before you play it.',
+    aims: 'What to land on',
+    needsTitle: 'Give the sheet a title.',
+    needsAim: 'Choose at least one aim.',
+    addAim: 'Another aim',
+    chooseAim: 'choose',
+    remove: 'Remove',
+    removeAim: ({ name }: { name: string }) => `Remove “${name}”`,
+    shareToReach: 'Share to reach',
+    chart: 'Chart',
+    chartAndTempo: 'Chart and tempo',
+    ownInstrument: 'each plays their own',
+    away: 'To your students',
+    save: 'Save as a file',
+    saved: ({ name }: { name: string }) => `Saved as “${name}”. Send it by mail or by your class platform.`,
+    copyLink: 'Copy the link',
+    copied: ({ characters }: { characters: number }) =>
+      `Copied: ${characters} characters. The whole sheet is in the link; no server keeps it.`,
+    copyByHand: 'This browser does not let the page copy: the link is marked below, copy it there.',
+    link: ({ characters }: { characters: number }) => `The link, ${characters} characters`,
+    example:
+      'Neither file nor link holds any sound. If you want to give an example, play the sheet, save the take as a file and send it beside the sheet.',
+    sheet: 'Lesson sheet',
+    change: 'Change it',
+    openOther: 'Open another',
+    leave: 'Leave the sheet',
+    reach: ({ share }: { share: number }) => `at least ${percent(share)}`,
+    choruses: ({ choruses }: { choruses: number }) => several(choruses, 'chorus', 'choruses'),
+    yourName: 'Your name',
+    needsName: 'Write your name first: your teacher sees it on the take.',
+    thisTry: ({ tryNumber }: { tryNumber: number }) => `This will be try ${tryNumber}.`,
+    play: 'Play',
+    tries: 'Your tries',
+    oneTry: ({ tryNumber }: { tryNumber: number }) => `try ${tryNumber}`,
+    answered: 'your teacher has answered',
+    takeOf: ({ student, tryNumber }: { student: string; tryNumber: number }) =>
+      `${student === '' ? '' : `${student}, `}try ${tryNumber}`,
+    giveBack: 'Give back',
+    giveBackWhy: 'Saves the take as a file for your teacher: the sound, your name and the try are in it.',
+    gaveBack: ({ name }: { name: string }) => `Saved as “${name}”. Send it to your teacher.`,
+    answer: 'What your teacher says',
+    atBar: ({ chorus, bar }: { chorus: number; bar: number }) => `Chorus ${chorus}, bar ${bar}`,
   },
 
   // The lesson sheet, the desk, and the pages of a class.

@@ -18,6 +18,8 @@ const audio = ['audio/*', ...Object.values(AUDIO_SUFFIXES).flat()];
 export const AUDIO_FILES = audio.join(',');
 /** A line to be graded: a recording, a MIDI file or a table of notes. */
 export const LINE_FILES = [...audio, ...MIDI_SUFFIXES, '.csv', '.landfall'].join(',');
+/** A lesson sheet, or the answer to a take. */
+export const LESSON_FILES = '.json,application/json';
 /** Takes that were saved, one or many in a file. */
 export const TAKE_FILES = ['.landfall', '.zip'].join(',');
 /** A chart: text, MusicXML or MIDI. */

@@ -3,11 +3,14 @@ import type { Backings } from '../../state/backings.svelte.ts';
 import type { Setup } from '../../state/setup.svelte.ts';
 import type { DialValues } from './dials.ts';
 
-/** A recording swings and begins as it was played. */
-export const dialValues = ({ settings, backing, swing }: Setup): DialValues => ({
+/**
+ * A recording swings and begins as it was played.
+ * @param asked whether a lesson sheet says how fast it is played
+ */
+export const dialValues = ({ settings, backing, swing }: Setup, asked: boolean): DialValues => ({
   band: settings.levels.all,
-  tempo: Math.round(backing?.bpm ?? settings.bpm),
-  swing: backing === null ? swing : null,
+  tempo: asked ? null : Math.round(backing?.bpm ?? settings.bpm),
+  swing: backing === null && !asked ? swing : null,
   'count-in': backing === null ? settings.countInBars : null,
 });
 

@@ -46,15 +46,15 @@ const PLAIN_CHOICES: readonly AimChoice[] = [
   },
 ];
 
-/** The plain choices first, then the rungs of the ladder. An aim to keep off a tone shows the guide tones. */
-export const AIM_CHOICES: readonly AimChoice[] = [
-  ...PLAIN_CHOICES,
-  ...AIM_LADDER.map(({ id, test, tones, over }) => ({
-    id,
-    tones: test === 'is none of' ? GUIDE_TONES.tones : tones,
-    ...(over === undefined || test === 'is none of' ? {} : { over }),
-  })),
-];
+/** The tones that are shown for an aim. One to keep off a tone shows the guide tones. */
+export const choiceForAim = ({ id, test, tones, over }: Aim): AimChoice => ({
+  id,
+  tones: test === 'is none of' ? GUIDE_TONES.tones : tones,
+  ...(over === undefined || test === 'is none of' ? {} : { over }),
+});
+
+/** The plain choices first, then the rungs of the ladder. */
+export const AIM_CHOICES: readonly AimChoice[] = [...PLAIN_CHOICES, ...AIM_LADDER.map(choiceForAim)];
 
 /** What holds until something is chosen. */
 export const USUAL_AIM = GUIDE_TONES.id;

@@ -1,7 +1,7 @@
 /** Clefs that players read: *common practice*. */
 import { describe, expect, it } from 'vitest';
-import { INSTRUMENTS } from '../../../src/core/music/instruments.ts';
-import { instrumentDefaults } from '../../../src/ui/ready/instrument-defaults.ts';
+import { INSTRUMENTS } from '../../src/core/music/instruments.ts';
+import { instrumentDefaults } from '../../src/state/instrument-defaults.ts';
 
 describe('an instrument that is chosen', () => {
   it('brings the view that shows it best and the clef its players read', () => {

@@ -1,6 +1,6 @@
 /** What an instrument brings with it: the view that shows it best, the clef its players read. */
-import { instrumentOf } from '../../core/music/instruments.ts';
-import type { PlayingSettings } from '../../state/playing-settings.ts';
+import { instrumentOf } from '../core/music/instruments.ts';
+import type { PlayingSettings } from './playing-settings.ts';
 
 /** Written notes mostly below middle C are read in the bass clef. */
 const MIDDLE_C = 60;

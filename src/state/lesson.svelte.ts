@@ -1,0 +1,238 @@
+/** The lesson sheet that is open: what it asks of the set-up, who plays it, and which try the next take is. */
+import * as v from 'valibot';
+import { decodeText } from '../core/files/bytes/text.ts';
+import { ANSWER_LIMITS, isAnswer, readAnswer, type AnswerFile } from '../core/lesson/answer.ts';
+import { readSheetFragment } from '../core/lesson/sheet-link.ts';
+import { readSheet, readSheetFile, SHEET_LIMITS, type LessonSheet } from '../core/lesson/sheet.ts';
+import { notice, problem, type Message } from '../core/words/problem.ts';
+import type { Library } from './library.svelte.ts';
+import { withMessage, withoutMessage } from './messages.ts';
+import type { SettingsPort } from './ports.ts';
+import type { Setup } from './setup.svelte.ts';
+import { settingsOfSheet } from './sheet-settings.ts';
+import type { TakeCard, TakeDetails, TakeId } from './take.ts';
+
+/** What is remembered of who plays. */
+export interface StudentSettings {
+  readonly name: string;
+}
+export const STUDENT_NAME_CHARACTERS = 80;
+export const studentFields = { name: v.pipe(v.string(), v.maxLength(STUDENT_NAME_CHARACTERS)) };
+export const usualStudent: StudentSettings = { name: '' };
+
+/** Of a file that is read at all: an answer is the longer one, of up to four bytes a character. */
+const MOST_BYTES = 4 * ANSWER_LIMITS.characters;
+
+interface LessonPorts {
+  readonly setup: Setup;
+  readonly library: Pick<Library, 'takes' | 'mark'>;
+  readonly student: SettingsPort<StudentSettings>;
+  /** Takes the sheet out of the page's address. */
+  readonly forgetLink: () => void;
+}
+
+/** The sheet that a take was played for; null for none, and for one that can't be read. */
+export function sheetOfTake({ lesson }: Pick<TakeDetails, 'lesson'>): LessonSheet | null {
+  if (lesson?.sheet === undefined) return null;
+  const sheet = readSheetFile(lesson.sheet, lesson.title);
+  return sheet.ok ? sheet.value : null;
+}
+
+export class Lesson {
+  readonly #ports: LessonPorts;
+  #sheet = $state.raw<LessonSheet | null>(null);
+  #waiting = $state.raw<LessonSheet | null>(null);
+  #student = $state.raw(usualStudent.name);
+  #notices = $state.raw<readonly Message[]>([]);
+  readonly #tries = $derived.by(() => {
+    const mark = this.#sheet?.mark;
+    const own = (take: TakeCard) =>
+      take.lesson !== undefined && take.lesson.mark === mark && take.lesson.student === this.#student.trim();
+    return mark === undefined ? [] : this.#ports.library.takes.filter(own);
+  });
+
+  constructor(ports: LessonPorts) {
+    this.#ports = ports;
+  }
+
+  /** Reads the student's name, as it was remembered. */
+  async load(): Promise<void> {
+    const { value, messages } = await this.#ports.student.load();
+    this.#student = value.name;
+    this.#notices = messages;
+  }
+
+  /** null where none is open. */
+  get sheet(): LessonSheet | null {
+    return this.#sheet;
+  }
+
+  /** The name as it was typed; empty until it is. */
+  get student(): string {
+    return this.#student;
+  }
+
+  setStudent(name: string): void {
+    this.#student = name.slice(0, STUDENT_NAME_CHARACTERS);
+    this.#ports.student.save({ name: this.#student });
+  }
+
+  /** What was wrong with a file or a link, and what is good to know. */
+  get notices(): readonly Message[] {
+    return this.#notices;
+  }
+
+  dismissNotice(message: Message): void {
+    this.#notices = withoutMessage(this.#notices, message);
+  }
+
+  /** The student's kept takes for the sheet, newest first. */
+  get tries(): readonly TakeCard[] {
+    return this.#tries;
+  }
+
+  /** Of the next take: one more than the highest of those that are kept. */
+  get tryNumber(): number {
+    return 1 + Math.max(0, ...this.#tries.map(({ lesson }) => lesson?.tryNumber ?? 0));
+  }
+
+  /** Opens a sheet. What was set up comes back when it is left. */
+  open(sheet: LessonSheet): void {
+    this.#waiting = null;
+    this.#sheet = sheet;
+    this.#layOut(sheet);
+  }
+
+  /** Back to what was set up before the sheet was opened. */
+  leave(): void {
+    if (this.#sheet === null) return;
+    this.#sheet = null;
+    this.#ports.setup.setLesson(null);
+    this.#ports.forgetLink();
+  }
+
+  /** Opens the sheet that a kept take was played for; leaves the one that is open where it was played for none. */
+  follow(details: TakeDetails): void {
+    const sheet = sheetOfTake(details);
+    if (sheet === null) this.leave();
+    else this.open(sheet);
+  }
+
+  /**
+   * Reads a sheet from the fragment of the page's address; another fragment changes nothing.
+   * @param isFree whether nothing goes on that it would disturb; else it waits for `openWaiting`
+   * @returns whether a sheet was opened
+   */
+  arrive(fragment: string, isFree: boolean): boolean {
+    const sheet = readSheetFragment(fragment);
+    if (sheet === null) return false;
+    if (!sheet.ok) this.#tell(sheet.problem);
+    else if (isFree) this.open(sheet.value);
+    else {
+      this.#waiting = sheet.value;
+      this.#tell(notice('sheet.waits', { title: sheet.value.file.title }));
+    }
+    return sheet.ok && isFree;
+  }
+
+  /** Opens the sheet that waits, if one does. */
+  openWaiting(): void {
+    const sheet = this.#waiting;
+    if (sheet === null) return;
+    this.#notices = this.#notices.filter(({ code }) => code !== 'sheet.waits');
+    this.open(sheet);
+  }
+
+  /**
+   * Opens a sheet from its file, or keeps a teacher's answer with the take that it is about.
+   * @returns the take that was answered; null for a sheet, and for a file that can't be used
+   */
+  async openFile(file: File): Promise<TakeId | null> {
+    this.#notices = [];
+    const { name } = file;
+    if (file.size > MOST_BYTES) {
+      this.#tell(problem('sheet.tooLong', { name, most: SHEET_LIMITS.bytes }));
+      return null;
+    }
+    const text = decodeText(new Uint8Array(await file.arrayBuffer())) ?? '';
+    if (isAnswer(jsonOf(text))) return this.#keepAnswer(text, name);
+    const sheet = readSheet(text, name);
+    if (!sheet.ok) this.#tell(sheet.problem);
+    else {
+      this.#ports.forgetLink();
+      this.open(sheet.value);
+    }
+    return null;
+  }
+
+  /**
+   * What a take for the sheet begins with: the set-up is laid out as the sheet asks once more, whatever was changed.
+   * @returns what the take carries of it; null where no sheet is open
+   */
+  begin(): NonNullable<TakeDetails['lesson']> | null {
+    const sheet = this.#sheet;
+    if (sheet === null) return null;
+    this.#layOut(sheet);
+    return {
+      mark: sheet.mark,
+      title: sheet.file.title,
+      student: this.#student.trim(),
+      tryNumber: this.tryNumber,
+      sheet: { ...sheet.file },
+    };
+  }
+
+  #layOut(sheet: LessonSheet): void {
+    const { setup } = this.#ports;
+    setup.setLesson(null);
+    setup.setLesson(settingsOfSheet(sheet, setup.settings));
+  }
+
+  async #keepAnswer(text: string, name: string): Promise<TakeId | null> {
+    const { library } = this.#ports;
+    const answer = readAnswer(text, name);
+    if (!answer.ok) {
+      this.#tell(answer.problem);
+      return null;
+    }
+    const take = takeAnswered(answer.value, library.takes);
+    if (take === null) {
+      const { title, student } = answer.value;
+      this.#tell(problem('answer.noTake', { title, student }));
+      return null;
+    }
+    await library.mark(take.id, { answer: { ...answer.value } });
+    return take.id;
+  }
+
+  #tell(message: Message): void {
+    this.#notices = withMessage(this.#notices, message);
+  }
+}
+
+/** By the id of the take; where the teacher had none, by the sheet, the student and the try. */
+function takeAnswered(answer: AnswerFile, takes: readonly TakeCard[]): TakeCard | null {
+  const { takeId, mark, student, tryNumber } = answer;
+  if (takeId !== null) return takes.find(({ id }) => id === takeId) ?? null;
+  const isIt = ({ lesson }: TakeCard) =>
+    lesson !== undefined &&
+    lesson.mark === mark &&
+    lesson.student === student &&
+    lesson.tryNumber === tryNumber;
+  return takes.find(isIt) ?? null;
+}
+
+/** undefined for text that is no JSON; who reads it as a sheet or as an answer says so. */
+function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** What the teacher answered to a take; null without, and for what can't be read. */
+export function answerOfTake({ answer, title }: Pick<TakeDetails, 'answer' | 'title'>): AnswerFile | null {
+  const read = answer === undefined ? null : readAnswer(JSON.stringify(answer), title);
+  return read?.ok ? read.value : null;
+}
