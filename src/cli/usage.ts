@@ -23,10 +23,15 @@ function wrap(text: string, columns: number): readonly string[] {
 }
 
 /** An option and what it does, in two columns. */
-const entry = ([option, text]: readonly [string, string]) =>
-  wrap(text, COLUMNS - INDENT)
-    .map((line, k) => (k === 0 ? `  ${option}` : '').padEnd(INDENT) + line)
-    .join('\n');
+function entry([option, text]: readonly [string, string]): string {
+  const name = `  ${option}`;
+  // A name that fills its column stands in a line of its own.
+  const fits = name.length < INDENT;
+  const lines = wrap(text, COLUMNS - INDENT).map(
+    (line, k) => (k === 0 && fits ? name : '').padEnd(INDENT) + line,
+  );
+  return [...(fits ? [] : [name]), ...lines].join('\n');
+}
 
 const section = (title: string, entries: readonly (readonly [string, string])[]) =>
   [title, ...entries.map(entry)].join('\n');

@@ -43,6 +43,8 @@ describe('landfall', () => {
     expect(help).toMatchObject({ status: 0, stderr: '' });
     expect(help.stdout).toContain('--chart TEXT|FILE');
     for (const line of help.stdout.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    // Between an option and what it does there is a space.
+    expect(help.stdout).toMatch(/^ {2}--csv, --json, --html$/m);
   });
 
   it('tells its version', () => {

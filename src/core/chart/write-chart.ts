@@ -8,7 +8,7 @@ import { signWords } from './read-signs.ts';
 const BARS_IN_A_LINE = 4;
 const BEAT_TOLERANCE = 1e-9;
 
-/** Headings first, then a line a section name and four bars a line. */
+/** The headings first; then each section: its name in a line of its own, and its bars, four in a line. */
 export function writeChart(chart: Chart): string {
   const lines: string[] = [];
   if (chart.title !== null) lines.push(`title: ${chart.title}`);

@@ -149,7 +149,7 @@ function addedAfter(
   const after = chosen?.offsetSeconds ?? 0;
   const here = atSeconds > 0 && lengthAt(atSeconds) >= LEAST_NOTE_SECONDS;
   const onsetSeconds = here || chosen === undefined ? atSeconds : after;
-  // In tune with the take.
+  // The added note is in tune at the reference of the take.
   const nearest = nameNote(chosen?.midi ?? FIRST_PITCH, referenceHz).nearestMidi;
   const midi = nearest + centsAboveStandard(referenceHz) / 100;
   const offsetSeconds = onsetSeconds + Math.max(0, lengthAt(onsetSeconds));

@@ -12,7 +12,7 @@ const BEHIND_RELEASE_BEATS = 1;
 export interface Sounding {
   /** Written place, ticks from the first downbeat. */
   readonly fromTicks: number;
-  /** Where the note is released, ticks, as near as it was played. */
+  /** Where the player released the note, ticks. */
   readonly releaseTicks: number;
   /** Written place of the next note; Infinity for the last. */
   readonly nextTicks: number;

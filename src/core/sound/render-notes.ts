@@ -74,7 +74,7 @@ function commandsOf(
   return commands.toSorted((a, b) => a.frame - b.frame || Number(a.strike) - Number(b.strike));
 }
 
-/** A note beyond the voice sounds an octave or two nearer. */
+/** A note outside of the compass of the voice is played an octave or two nearer to it. */
 function inCompass(midi: number, { lowest, highest }: Voice): number {
   if (midi < lowest) return midi + octave * Math.ceil((lowest - midi) / octave);
   if (midi > highest) return midi - octave * Math.ceil((midi - highest) / octave);

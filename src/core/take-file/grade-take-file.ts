@@ -8,7 +8,8 @@ import { notesPlayed } from '../midi/played-notes.ts';
 import type { SoundPart, TakeFile } from './take-file.ts';
 
 /**
- * The kept report is not used, but for a take whose sound was never kept or has been removed: its notes stand there.
+ * The take is graded from its sound. Only where the sound was never kept, or has been removed, the notes are taken from the
+ * report that was kept with it.
  * @param name of the file, for the sentences
  */
 export async function gradeTakeFile(

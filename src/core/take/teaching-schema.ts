@@ -164,7 +164,7 @@ export const approachSchema = v.object({
 export const figureSchema = v.object({
   /** In notes. */
   length: count,
-  /** Its first note, each time. */
+  /** The index of its first note, once for each time that it is played. */
   starts: v.array(noteIndex),
   /** Of the times after the first: at another place of the bar, in another octave, ending over another chord. */
   movedInBar: count,

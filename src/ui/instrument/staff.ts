@@ -74,8 +74,8 @@ const STEPS_A_SEMITONE = 7 / 12;
 const LABEL_STEPS = 3;
 
 /**
- * The stretch of the page for a register: the staff always, and as many ledger lines as the line has climbed to. It
- * goes by the register alone, so that the page lies still from chord to chord.
+ * The part of the staff that is drawn for a register: the five lines always, and as many ledger lines as the line needs.
+ * It depends on the register alone, so that the drawing does not move from chord to chord.
  * @param registerStep where the register stands, in steps from the middle line
  * @param reachSemitones how far to either side notes are drawn
  */

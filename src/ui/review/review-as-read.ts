@@ -34,7 +34,7 @@ export interface TakeAsRead {
   readonly first: FirstTake | null;
 }
 
-/** @param tried the take that its bars are from, where they were tried again */
+/** @param tried where bars were tried again, the take from which they come */
 export function reviewAsRead(
   review: Review,
   tried: TriedBars | null,

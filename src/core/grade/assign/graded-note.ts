@@ -22,9 +22,9 @@ export interface GradedNote {
    * played on the change. null when its chord is the one at its onset.
    */
   readonly anticipates: number | null;
-  /** The change it is early enough for, and sounds across, whether or not it fits the chord that arrives there. */
+  /** The change across which the note sounds, where it is early enough for it, whether or not it fits the new chord. */
   readonly early: { readonly beat: number; readonly chord: Chord; readonly from: Chord | null } | null;
-  /** The chord it is still sounding over when the next change comes; null when it ends before. */
+  /** The chord that arrives at the next change, where the note still sounds there; null when it ends before. */
   readonly heldInto: Chord | null;
   readonly degree: string | null;
   readonly role: Role | null;

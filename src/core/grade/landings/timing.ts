@@ -7,7 +7,8 @@ import { median, standardDeviation } from '../../base/statistics.ts';
 
 /**
  * Skilled soloists lie +16 ms behind the beat on average (SD 34 ms; 64,141 on-beat notes of the Weimar Jazz Database,
- * measured for the project). A median this far off is past where they lie, and is heard.
+ * measured for the project). A take whose median lies beyond these limits is called late or early: they leave room for that
+ * habit, and what is beyond can be heard.
  */
 const LATE_MS = 40;
 const EARLY_MS = -25;

@@ -3,8 +3,9 @@ import { hzToMidi, midiToHz } from '../../music/temperament.ts';
 
 /** How far a peak of the autocorrelation may lie from where it is sought, as a share of one period. */
 const REACH = 0.045;
-/** The least peak that tells a pitch, and its share that a later one must keep. */
+/** A lower peak says nothing about the pitch. */
 const LEAST_PEAK = 0.2;
+/** A later peak must reach this share of the first one. */
 const LATER_SHARE = 0.6;
 
 /**

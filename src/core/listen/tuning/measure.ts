@@ -28,9 +28,9 @@ export const LEAST_OF_REST = 0.5;
 export const LEAST_POWER = 0.063;
 /** Harmonics of the main note that must be found, or nothing is sure. */
 export const LEAST_MAIN = 2;
-/** Bins. So near a harmonic of the main note a partial may be hidden. */
+/** Bins. A partial that lies nearer than this to a harmonic of the main note may be hidden by it. */
 export const SECOND_HIDDEN_BINS = 3;
-/** Hz. A fundamental between these, of a guitar's lowest fourth string and less, may be too weak to be found. */
+/** Hz. A fundamental between these two, on the low strings of a guitar, may be too weak to be found. */
 export const WEAK_FROM_HZ = 75;
 export const WEAK_TO_HZ = 130;
 /** A weak fundamental that is missing counts as so many missing harmonics. */
@@ -39,16 +39,17 @@ export const WEAK_MISSING = 2;
 export const DEEPEST = 3;
 /** A fundamental is lower than another where its frequency is under this share of the other's. */
 export const LOWER_SHARE = 0.8;
-/** A lower fundamental must explain so many times the power of a higher one, and so many more partials. */
+/** A lower fundamental is preferred to a higher one where it explains so many times its power, */
 export const MORE_POWER = 1.1;
+/** and so many more partials. */
 export const MORE_OWN = 2;
-/** Semitones. A fundamental that wanders further than this when its harmonics refine it was none. */
+/** Semitones. A fundamental that moves further than this when its frequency is refined by its harmonics is rejected. */
 export const ASTRAY = 0.35;
-/** Two notes that have a silent fundamental in common are harmonics of it up to this one, */
+/** Two notes may share a fundamental that does not sound. They are taken for two where they are its harmonics up to this one, */
 export const HIGHEST_OF_TWO = 8;
-/** hold this part of all power, */
+/** where both together hold at least this share of all power; */
 export const TWO_SHARE = 0.97;
-/** and the upper one is the main note unless the lower has so many times its power (6 dB). */
+/** the upper one is the main note unless the lower one has so many times its power (6 dB). */
 export const LOUDER = 4;
 /** Semitones. A ratio so near a whole number is the main note's own overtone or its misreading. */
 export const WHOLE_RATIO = 0.4;

@@ -177,7 +177,7 @@ export class KnobAndClock {
     this.#delay -= samples;
   }
 
-  /** The path had learned this delay, in samples, within this many blocks, and has been corrected for it. */
+  /** Takes over a delay, in samples, that the path had learned by mistake within so many blocks; the path no longer has it. */
   given(samples: number, blocks: number): void {
     this.#delay += samples;
     const rate = (GIVEN_SHARE * samples) / (blocks * this.#blockSize);

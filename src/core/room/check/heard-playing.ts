@@ -6,7 +6,7 @@ const TAIL_SECONDS = 0.4;
 const LEAST_DB = -48;
 /** Pitches of guitars and basses from the second fret on; mains hum lies below, Hz. */
 const [LOWEST_HZ, HIGHEST_HZ] = [70, 1000];
-/** Enough for these pitches, and cheap, Hz. */
+/** Sample rate in Hz: enough for these pitches, and cheap. */
 const RATE = 4000;
 /** Normalised autocorrelation at the period: a string reaches 0.95, noise stays under 0.5 over so many samples. */
 const LEAST_CLARITY = 0.85;

@@ -27,7 +27,8 @@ const CORRELATED = 1600;
 const REACH = 96;
 
 /**
- * @param microphone the take @param band aligned with the take, both at one sample rate
+ * @param microphone the samples of the take
+ * @param band the samples of the band, aligned with the take and at the same sample rate
  * @param lead samples by which the band is early
  * @returns taps from the band to its direct sound in the take, index REACH is no delay; zeros where there is none
  */

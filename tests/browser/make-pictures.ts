@@ -1,0 +1,151 @@
+/**
+ * `npm run pictures`: every picture of the guide pages, from the built site in the light palette. A screen is laid out at
+ * 1280 pixels and written at three quarters of that. `npm run pictures -- -g review` makes those whose name holds a word.
+ */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Page } from '@playwright/test';
+import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { writeWav } from '../../src/core/files/sound/write-wav.ts';
+import { renderLine } from '../../src/core/sound/render-line.ts';
+import { renderTrack, wanderingSeconds } from '../core/beats/rendered-track.ts';
+import { kitSynth } from '../core/sound/kit-file.ts';
+import { expect, test } from './app.ts';
+import { keepTakes, keptTake } from './kept-takes.ts';
+import { demoButton, untilReview } from './screens.ts';
+
+const WIDTH = 1280;
+const HEIGHT = 800;
+const SCALE = 0.75;
+const RATE = 44_100;
+/** General MIDI 28, counted from 1: clean electric guitar. */
+const CLEAN_GUITAR = 27;
+/** Bars of the demo take, at its 96 beats a minute. */
+const DEMO_BAR_MS = 2500;
+
+const prepare = async (page: Page): Promise<void> => {
+  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+  await page.setViewportSize({ width: WIDTH, height: HEIGHT });
+};
+
+/** @param height of the window */
+async function take(page: Page, name: string, height = HEIGHT): Promise<void> {
+  await page.setViewportSize({ width: WIDTH, height });
+  await page.mouse.move(0, 0);
+  await page.evaluate(() => document.fonts.ready);
+  await page.waitForTimeout(500);
+  const y = await page.evaluate(() => window.scrollY);
+  const browser = await page.context().newCDPSession(page);
+  const { data } = await browser.send('Page.captureScreenshot', {
+    format: 'png',
+    clip: { x: 0, y, width: WIDTH, height, scale: SCALE },
+  });
+  writeFileSync(
+    fileURLToPath(new URL(`../../src/pages/pictures/${name}.png`, import.meta.url)),
+    Buffer.from(data, 'base64'),
+  );
+}
+
+test('ready', async ({ openApp }) => {
+  const { page } = await openApp();
+  await prepare(page);
+  await page.getByText('Jazz blues', { exact: true }).first().click();
+  await page.getByLabel('Key', { exact: true }).selectOption('Db');
+  await page.getByLabel('Tempo').fill('118');
+  await page.getByLabel('Tempo').press('Enter');
+  await take(page, 'ready');
+});
+
+test('playing', async ({ openApp }) => {
+  const { page } = await openApp();
+  await prepare(page);
+  await demoButton(page).click();
+  await expect(page.getByText('To the review')).toBeVisible({ timeout: 30_000 });
+  // Into bar 11: the form is filled, and the V comes next.
+  await page.waitForTimeout(10 * DEMO_BAR_MS + 300);
+  await take(page, 'playing');
+});
+
+async function demoReview(page: Page): Promise<void> {
+  await prepare(page);
+  await demoButton(page).click();
+  await untilReview(page);
+}
+
+test('review', async ({ openApp }) => {
+  const { page } = await openApp();
+  await demoReview(page);
+  await take(page, 'review', 1540);
+});
+
+test('correct', async ({ openApp }) => {
+  const { page } = await openApp();
+  await demoReview(page);
+  await page.getByRole('button', { name: 'Correct notes (E)' }).click();
+  await page.getByRole('heading', { name: 'The line' }).evaluate((heading) => heading.scrollIntoView());
+  await take(page, 'correct');
+});
+
+test('written-out', async ({ openApp }) => {
+  const { page } = await openApp();
+  await demoReview(page);
+  await page.getByRole('button', { name: 'Written out' }).click();
+  await expect(page.locator('.screen svg').first()).toBeVisible({ timeout: 20_000 });
+  await take(page, 'written-out');
+});
+
+/** The open strings of a guitar, each for a second and a half, as the file of the fake microphone. */
+async function openStrings(): Promise<string> {
+  const midis = [40, 45, 50, 55, 59, 64];
+  const strokes = midis.map((midi, beat) => ({ beat, durationBeats: 0.95, midi, velocity: 100 }));
+  const samples = renderLine(await kitSynth(RATE), strokes, CLEAN_GUITAR, { bpm: 40, startBeat: -2 });
+  const file = join(process.env.LANDFALL_LINES!, 'open-strings.wav');
+  writeFileSync(file, writeWav(toPcm16(samples), RATE));
+  return file;
+}
+
+test('sound-check', async ({ openApp }) => {
+  const { page } = await openApp({ microphone: { file: await openStrings() } });
+  await prepare(page);
+  await page.getByRole('button', { name: 'Sound check' }).click();
+  await expect(page.getByText('They agree on')).toBeVisible({ timeout: 60_000 });
+  await page.waitForTimeout(4000);
+  await take(page, 'sound-check');
+});
+
+test('progress', async ({ openApp }) => {
+  const { page } = await openApp();
+  await prepare(page);
+  await keepTakes(page, [
+    keptTake({ daysAgo: 12, hits: 3 }),
+    keptTake({ daysAgo: 10, hits: 4 }),
+    keptTake({ daysAgo: 9, hits: 3 }),
+    keptTake({ daysAgo: 7, hits: 6 }),
+    keptTake({ daysAgo: 6, hits: 7 }),
+    keptTake({ daysAgo: 5, hits: 8 }),
+  ]);
+  await page.getByRole('button', { name: 'What to practise today' }).click();
+  await take(page, 'progress');
+});
+
+test('backing', async ({ openApp }) => {
+  const track = renderTrack(await kitSynth(RATE), {
+    chart: '| Cm7 | F7 | Cm7 | G7 |',
+    feel: 'funk',
+    bpm: 103,
+    seed: 5100,
+    choruses: 2,
+    secondsAt: wanderingSeconds(103, 0.08, 24),
+  });
+  const { page } = await openApp();
+  await prepare(page);
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Bring your own backing' }).click(),
+  ]);
+  const buffer = Buffer.from(writeWav(toPcm16(track.mono), RATE));
+  await chooser.setFiles({ name: 'rehearsal room.wav', mimeType: 'audio/wav', buffer });
+  await expect(page.getByText('beats a minute in the middle')).toBeVisible({ timeout: 60_000 });
+  await take(page, 'backing');
+});
