@@ -5,11 +5,17 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { OPTIONS, PALETTES } from '../src/cli/options.ts';
+import { MOST_TAKES } from '../src/cli/find-takes.ts';
+import { BAND_TEMPO, OPTIONS, PALETTES, RANGES } from '../src/cli/options.ts';
 import { feelNames } from '../src/core/chart/feel-names.ts';
+import { LONGEST_CHORUS_BARS } from '../src/core/chart/play-order.ts';
+import { LONGEST_SECONDS } from '../src/core/files/read-channels.ts';
 import { readAim } from '../src/core/grade/aims/aim.ts';
 import { AIM_LADDER, PLAIN_AIMS } from '../src/core/grade/aims/aims.ts';
-import { readSheet } from '../src/core/lesson/sheet.ts';
+import { ANSWER_LIMITS } from '../src/core/lesson/answer.ts';
+import { readSheet, SHEET_LIMITS } from '../src/core/lesson/sheet.ts';
+import { MOST_CORRECTIONS } from '../src/core/take/correction.ts';
+import { TAKE_FILE_LIMITS } from '../src/core/take-file/schema.ts';
 import { en } from '../src/core/words/en.ts';
 import { allPages, blocksOf, guidePages, proseOf, ROOT, type Page } from './read-pages.ts';
 
@@ -154,6 +160,28 @@ describe('figures of the bench', () => {
     if (figure.includes(' of ')) expect(cell).toBe(`${figure} exact`);
     else expect(figure).toBe(Number.parseFloat(cell ?? '').toFixed(figure.split('.')[1]?.length ?? 0));
   });
+});
+
+it('the page of limits says what the code holds', () => {
+  const range = ({ lowest, highest }: { lowest: number; highest: number }) => `${lowest} to ${highest}`;
+  const most = (limit: number) => limit.toLocaleString('en-US');
+  const wanted = {
+    'tempo at which a take is graded, beats a minute': range(RANGES.tempo),
+    'tempo of the band, beats a minute': range(BAND_TEMPO),
+    'choruses of the band in one file': most(RANGES.choruses.highest),
+    'A4 in Hz': range(RANGES.reference),
+    'bars of one chorus, repeats played': most(LONGEST_CHORUS_BARS),
+    'minutes of a backing that the app plays': most(LONGEST_SECONDS / 60),
+    'hours of sound in a take file': most(TAKE_FILE_LIMITS.hours),
+    'corrections by hand in one take': most(MOST_CORRECTIONS),
+    'files in one call of the command line': most(MOST_TAKES),
+    'files graded at the same time': most(RANGES.threads.highest),
+    'letters in the chart of a lesson sheet': most(SHEET_LIMITS.chartCharacters),
+    'aims of a lesson sheet': most(SHEET_LIMITS.aims),
+    "comments in a teacher's answer": most(ANSWER_LIMITS.comments),
+  };
+  const rows = [...page('src/pages/limits.md').text.matchAll(/^\| ([^|]+) \| ([^|]+) \|$/gm)].slice(2);
+  expect(Object.fromEntries(rows.map(([, what, limit]) => [what, limit]))).toEqual(wanted);
 });
 
 it('the page of aims has a row for each aim, at the share that it is reached', () => {
