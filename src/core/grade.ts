@@ -193,7 +193,7 @@ function findReference(heard: readonly HeardNote[], asked: number | 'auto') {
     : { referenceHz: STANDARD_A4_HZ, estimated: false };
 }
 
-/** What was recorded; lost sound gets its place in the form. */
+/** What was recorded, each stretch of lost sound with its bar and beat. */
 function sourceFacts({ lost, ...source }: GradeSettings['source'], timeline: Timeline): Report['source'] {
   return lost === undefined || lost.length === 0 ? source : { ...source, lost: placeLost(lost, timeline) };
 }

@@ -187,7 +187,7 @@ export class BackingDesk {
     else this.#seconds = seconds;
   }
 
-  /** After any change of the beats: they click where they are now. */
+  /** Moves the clicks to the beats after any change of them. */
   #click(): void {
     this.#sound?.setMarks(this.#marks);
   }

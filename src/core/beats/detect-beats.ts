@@ -71,7 +71,7 @@ interface Tracked {
   readonly contrast: number;
 }
 
-/** Means of so many samples each: half the work, and attacks live far below what is lost. */
+/** Means of so many samples each: less work, and attacks are found without the high frequencies that are lost. */
 function thinned(samples: Float32Array, factor: number): number[] {
   const thin = new Array<number>(Math.floor(samples.length / factor));
   for (let i = 0; i < thin.length; i++) {

@@ -78,7 +78,7 @@ export function semitonesThrough(cycle: KeyCycle, seed: number, count = SEMITONE
   return drawn.slice(0, count);
 }
 
-/** The sections as they sound, repeats gone round; one that sounds again stands again. */
+/** The sections in the order in which they sound: repeats are written out, and a section that sounds twice stands twice. */
 function playedOut(chart: Chart): readonly ChartSection[] {
   const sections: { name: string | null; feel: string | null; key?: Key; bars: ChartBar[] }[] = [];
   const keys = sectionKeys(chart);

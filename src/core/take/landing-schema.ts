@@ -68,7 +68,7 @@ export const phraseSchema = v.object({
   lastNote: noteIndex,
   startBeat: finite,
   endBeat: finite,
-  /** Of its last note. */
+  /** Chord, degree and role of its last note. */
   chord: v.nullable(v.string()),
   degree: v.nullable(v.string()),
   role: v.nullable(roleSchema),

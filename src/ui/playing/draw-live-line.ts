@@ -59,7 +59,7 @@ export function drawTargetStroke(
       context.lineTo(width, y);
       context.stroke();
       drawMark(context, role, right, y, unit * 0.72, inks);
-      // Where tones lie close the shape has to tell alone.
+      // Tones that lie close together leave no room for the degree: there the shape alone says which tone it is.
       if (labelled.some((other) => Math.abs(other - y) < unit * 0.7)) continue;
       labelled.push(y);
       context.fillText(withSigns(degree), right + unit * 0.62, y - unit * 0.36);

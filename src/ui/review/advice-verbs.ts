@@ -11,7 +11,7 @@ export interface AdviceVerbs {
   hear(place: number, how: 'yours' | 'resolved'): void;
   /** The bars that go round when it is tried again; null where they can't. */
   bars(place: number): BarsToTry | null;
-  /** Why they can't, where that is the take's own doing. */
+  /** Why the bars can't be tried again, where the reason lies in how the take was played; else null. */
   readonly notTried: NotTried | null;
 }
 

@@ -1,6 +1,6 @@
 /**
  * A sum of scores, each turned by itself: every part takes one of its rotations, all equally likely, and the parts are
- * independent. Few parts are summed exactly on a fine grid; many are normal.
+ * independent. The sum of few parts is exact, on a fine grid; that of many is taken as normally distributed.
  */
 import { addIndependent, certain, normalTail, tailFrom, tailTo } from '../../base/statistics.ts';
 

@@ -34,7 +34,7 @@ export function noteFacts(
     const spelled =
       chord === null ? nameInKey(pitchClass, keyAt(timeline, onsetBeat)) : nameOverChord(pitchClass, chord);
     const phrase = phraseOf[i]!;
-    // A note that is played on a change a hair before it stands in the bar of the change.
+    // A note just before a change that counts as played on it stands in the bar of the change.
     const heardBeat = note.rule === 'at change' ? (note.anticipates ?? onsetBeat) : onsetBeat;
     const bar = Math.floor(heardBeat / timeline.beatsPerBar + 1e-9);
     const started = heardBeat >= 0;

@@ -134,7 +134,7 @@ function standardErrors(gains: readonly number[]): number {
   return meanOf(gains) / error;
 }
 
-/** Bars that all gain alike are no surer than this, in notes a bar. */
+/** The least spread between bars, in notes a bar: where all bars gain the same, the gain would look surer than it is. */
 const LEAST_SPREAD = 0.5;
 
 /** Every other key, and up to a bar earlier or later by beats. */

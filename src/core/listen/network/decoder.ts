@@ -9,9 +9,11 @@ import { Outputs } from './outputs.ts';
 import { standsFor, Talk, talkOf } from './talk.ts';
 import { DELAY_FRAMES, LOW_MIDI, PITCHES } from './settings.ts';
 
-/** A peak needs this many frames after it, the choice among peaks this many, and the pitch follows behind that. */
+/** Frames behind the newest one at which a peak of the onset probability is found, */
 const PEAK_LAG = 4;
+/** at which the surest of several peaks is chosen, */
 const CHOICE_LAG = 12;
+/** and at which the pitch of a note is followed. */
 const FOLLOW_LAG = 14;
 
 /** Network outputs, frame by frame → notes in order of onset. A note ends up to 0.3 s after it has ended. */
