@@ -39,6 +39,12 @@ describe('a lesson sheet', () => {
     expect(timeline.beatMap.secondsAt(4)).toBeCloseTo(1.5 + 4 * (60 / 66), 6);
   });
 
+  it('swings as the band does: a shuffle in triplets, straight eighths straight', () => {
+    // *Common practice*: a shuffle at a medium tempo divides the beat in triplets.
+    expect(timelineOfSheet(goodSheet({ feel: 'shuffle', tempo: 96 }), 0).swing).toBeCloseTo(2 / 3, 1);
+    expect(timelineOfSheet(goodSheet({ feel: 'straight', tempo: 96 }), 0).swing).toBe(0.5);
+  });
+
   it('keeps the share of the house where the lesson names none', () => {
     const [aim] = goodSheet({ aims: [{ id: 'third-over-one' }] }).aims;
     expect(aim?.shareToReach).toBe(0.5);
