@@ -29,7 +29,9 @@ export default defineConfig({
     exclude: ['tests/browser/**'],
     // Every core: left to itself, the runner keeps one back, which on two cores doubles the time.
     maxWorkers: '100%',
-    testTimeout: 60_000,
+    // Patience for a machine that does other work beside it: no test asks how long it takes.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     projects: [
       { extends: true, test: { name: 'together', include: TOGETHER, isolate: false } },
       {

@@ -15,7 +15,7 @@ import { fileOf, madeTake } from './core/take-file/made-take.ts';
 import { isGnuParallelInstalled, needs } from './needs.ts';
 import { blocksOf, guidePages, type Block } from './read-pages.ts';
 
-beforeAll(build, 120_000);
+beforeAll(build);
 const files = scratch();
 afterAll(files.dispose);
 

@@ -67,6 +67,7 @@ async function singleCoreChecks(checks) {
 /** A runner that leaves its outcome in a file; one that fell over before counting is one failure. */
 async function suite(title, command, file, outcomeOf) {
   console.log(`\n── ${title}`);
+  rmSync(file, { force: true });
   const ended = await run(command, { keepOutput: false });
   printEnd(title, ended);
   const found = existsSync(file)
@@ -85,12 +86,16 @@ await suite(
   `${RESULTS}/unit.json`,
   outcomeOfUnitTests,
 );
-await suite(
-  'real browser, built site',
-  'npx playwright test -c tests/browser/playwright.config.ts',
-  `${RESULTS}/browser.json`,
-  outcomeOfBrowserTests,
-);
+for (const [title, project] of [
+  ['real browser, built site', '--project=site'],
+  ['real browser, from its speakers to its microphone', '--project=loop --workers=1'],
+])
+  await suite(
+    title,
+    `npx playwright test -c tests/browser/playwright.config.ts ${project}`,
+    `${RESULTS}/browser.json`,
+    outcomeOfBrowserTests,
+  );
 
 const slowest = total.tests.toSorted((a, b) => b.seconds - a.seconds).slice(0, SLOWEST);
 console.log(`\nThe ${slowest.length} slowest tests:`);

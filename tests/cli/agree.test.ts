@@ -50,7 +50,7 @@ const report = (notes: readonly HeardNote[], samples: number) => {
 describe('one report', () => {
   const files = scratch();
   const wav = writeWav(toPcm16(line()), SAMPLE_RATE);
-  beforeAll(build, 120_000);
+  beforeAll(build);
   afterAll(files.dispose);
 
   const whole = async () => {

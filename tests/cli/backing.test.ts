@@ -7,7 +7,7 @@ import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { noteScore } from '../bench/note-metrics.ts';
 import { build, landfall, scratch } from './built.ts';
 
-beforeAll(build, 120_000);
+beforeAll(build);
 const files = scratch();
 afterAll(files.dispose);
 

@@ -10,7 +10,7 @@ import { mixDown } from '../core/sound/mix-down.ts';
 import { kitSynth } from '../core/sound/kit-file.ts';
 import { build, landfall, scratch } from './built.ts';
 
-beforeAll(build, 120_000);
+beforeAll(build);
 const files = scratch();
 afterAll(files.dispose);
 const out = (name: string) => join(files.folder, name);

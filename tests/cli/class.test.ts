@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { isGnuParallelInstalled, needs } from '../needs.ts';
 import { build, LANDFALL, scratch } from './built.ts';
 
-beforeAll(build, 120_000);
+beforeAll(build);
 const files = scratch();
 afterAll(files.dispose);
 

@@ -8,7 +8,7 @@ import { readReport } from '../../src/core/take/schema.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { build, fixture, landfall, LANDFALL, scratch } from './built.ts';
 
-beforeAll(build, 120_000);
+beforeAll(build);
 const files = scratch();
 afterAll(files.dispose);
 

@@ -31,7 +31,7 @@ beforeAll(() => {
   [packed] = JSON.parse(
     run('npm', ['pack', '--ignore-scripts', '--json', '--pack-destination', files.folder], ROOT),
   ) as [Packed];
-}, 120_000);
+});
 
 it('holds the build, its licences and the page about it, and nothing else', () => {
   const paths = packed.files.map(({ path }) => path);
@@ -54,4 +54,4 @@ it('is installed into an empty folder and grades a recording from there', () => 
   const report = JSON.parse(run('npx', ['--no', 'landfall', ...words], folder)) as { notes: unknown[] };
   expect(report.notes.length).toBeGreaterThan(0);
   expect(run('npx', ['--no', 'landfall', '--version'], folder)).toMatch(/^\D*\d+\.\d+\.\d+\n$/);
-}, 120_000);
+});

@@ -14,6 +14,7 @@ import { processorTime } from '../../processor-time.ts';
 
 const take = madeTake();
 const file = fileOf(take);
+const sound = take.samples!.join();
 const parts = unzipSync(file);
 
 /** The file packed by other hands: names and contents as given, in this order. */
@@ -144,36 +145,33 @@ const WAYS: Readonly<Record<string, (random: Chance) => Uint8Array>> = {
   },
 };
 
-it(
-  'is refused by a sentence, or is still the same take: two hundred of them',
-  { timeout: 120_000 },
-  async () => {
-    const ways = Object.entries(WAYS);
-    const counts = { refused: 0, same: 0 };
-    const codes = new Set<string>();
-    for (let seed = 0; seed < 208; seed++) {
-      const [way, make] = ways[seed % ways.length]!;
-      const bytes = make(chance(seed, 16));
-      const told = `${way}, seed ${seed}`;
-      const { result: read, milliseconds } = await processorTime(() =>
-        readTakeFile(sourceOf(bytes, 'gift.landfall')),
-      );
-      expect(milliseconds, told).toBeLessThan(3000);
-      if (read.ok) {
-        counts.same += 1;
-        expect(await soundOf(read.value.line), told).toEqual([...take.samples]);
-        continue;
-      }
-      counts.refused += 1;
-      codes.add(read.problem.code);
-      for (const words of Object.values(languages)) {
-        const sentence = describeProblem(read.problem, words);
-        expect(sentence, told).toContain('gift.landfall');
-        expect(sentence, told).not.toMatch(/undefined|NaN|\[object/);
-        expect(sentence.length, told).toBeLessThan(600);
-      }
+it('is refused by a sentence, or is still the same take: two hundred of them', async () => {
+  const ways = Object.entries(WAYS);
+  const counts = { refused: 0, same: 0 };
+  const codes = new Set<string>();
+  for (let seed = 0; seed < 208; seed++) {
+    const [way, make] = ways[seed % ways.length]!;
+    const bytes = make(chance(seed, 16));
+    const told = `${way}, seed ${seed}`;
+    const { result: read, milliseconds } = await processorTime(() =>
+      readTakeFile(sourceOf(bytes, 'gift.landfall')),
+    );
+    expect(milliseconds, told).toBeLessThan(3000);
+    if (read.ok) {
+      counts.same += 1;
+      // As one comparison: the test runner takes a tenth of a second to compare sample by sample.
+      expect(Int16Array.from(await soundOf(read.value.line)).join() === sound, told).toBe(true);
+      continue;
     }
-    expect(counts.refused).toBeGreaterThan(140);
-    expect(codes.size).toBeGreaterThan(8);
-  },
-);
+    counts.refused += 1;
+    codes.add(read.problem.code);
+    for (const words of Object.values(languages)) {
+      const sentence = describeProblem(read.problem, words);
+      expect(sentence, told).toContain('gift.landfall');
+      expect(sentence, told).not.toMatch(/undefined|NaN|\[object/);
+      expect(sentence.length, told).toBeLessThan(600);
+    }
+  }
+  expect(counts.refused).toBeGreaterThan(140);
+  expect(codes.size).toBeGreaterThan(8);
+});
