@@ -9,8 +9,17 @@ import { withMeter } from '../core/chart/with-meter.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Backings } from './backings.svelte.ts';
 import { BeatEditor } from './beat-editor.svelte.ts';
+import type { ChartProposal } from '../core/harmony/proposal.ts';
+import { ChordFinding } from './chord-finding.svelte.ts';
 import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';
-import { beatsTable, freshRecord, withTrack, type BackingFields } from './backing-fields.ts';
+import {
+  beatsTable,
+  clickMarks,
+  freshRecord,
+  placeOfDownbeat,
+  withTrack,
+  type BackingFields,
+} from './backing-fields.ts';
 import { problem, type Message } from '../core/words/problem.ts';
 import { beatTrack, type BackingRecord } from './chosen-backing.ts';
 
@@ -28,6 +37,7 @@ interface DeskPorts {
 export class BackingDesk {
   readonly #ports: DeskPorts;
   readonly editor = new BeatEditor();
+  readonly finding = new ChordFinding();
   #record = $state.raw<BackingRecord | null>(null);
   #sound = $state.raw<OpenBacking | null>(null);
   #busy = $state.raw<Busy>(null);
@@ -56,8 +66,8 @@ export class BackingDesk {
     return this.#sound;
   }
 
-  get busy(): Busy {
-    return this.#busy;
+  get busy(): Busy | 'finding chords' {
+    return this.finding.share === null ? this.#busy : 'finding chords';
   }
 
   /** What went wrong last, or null. */
@@ -111,13 +121,13 @@ export class BackingDesk {
     return this.chart.ok && this.bars > 0 && this.#record !== null && this.#record.title.trim() !== '';
   }
 
-  /** Opens a new recording and finds its beats. @param chartText its chart until another one is written */
-  async openFile(file: File, chartText: string): Promise<void> {
+  /** Opens a new recording and finds its beats and its chords. It has no chart until one is found or written. */
+  async openFile(file: File): Promise<void> {
     const id = this.#ports.newId();
     this.#fresh = file;
     const source = { id, name: file.name, file: () => Promise.resolve({ ok: true, value: file } as const) };
-    const opened = await this.#open(source, freshRecord(id, file.name, chartText));
-    if (opened) await this.findBeats();
+    const opened = await this.#open(source, freshRecord(id, file.name));
+    if (opened) await this.findChart(null);
   }
 
   /** One that is kept, to correct it. */
@@ -132,9 +142,50 @@ export class BackingDesk {
     if (found?.ok && turn === this.#turn) this.#attacks = found.value.attacks;
   }
 
+  /**
+   * Finds beats and chords, and writes the chart that is proposed.
+   * @param over beats in seconds that are kept as they are; null looks for beats too
+   */
+  async findChart(over: readonly number[] | null): Promise<void> {
+    const sound = this.#sound;
+    if (!sound || this.busy) return;
+    const found = await this.finding.search(sound, over);
+    if (found === null) return;
+    // The beats may be found where no chord is.
+    if (!found.ok && over === null && found.problem.code === 'harmony.noChords') await this.findBeats();
+    this.#problem = found.ok ? null : found.problem;
+    if (!found.ok) return;
+    const { proposal, beats, attacks } = found.value;
+    if (over === null) this.#attacks = attacks;
+    this.editor.lay(beats, proposal.downbeat);
+    this.editor.choose(this.editor.track.downbeat);
+    this.write({ chartText: proposal.chart });
+  }
+
+  /** The chords over the beats as they are now. */
+  async findChartOverBeats(): Promise<void> {
+    await this.findChart(secondsOf(this.editor.track));
+  }
+
+  /** Ends the search; the recording stays on the desk, without chords. */
+  stopFinding(): void {
+    this.finding.forget();
+  }
+
+  /** The proposal, while its chart stands as it was found, with what was set in it; null else. */
+  get proposal(): ChartProposal | null {
+    return this.finding.standing(this.#record?.chartText ?? null);
+  }
+
+  /** Changes what was found by what the player knows, and writes the chart that follows. */
+  correct(act: (finding: ChordFinding) => void): void {
+    act(this.finding);
+    if (this.finding.proposal !== null) this.write({ chartText: this.finding.proposal.chart });
+  }
+
   async findBeats(): Promise<void> {
     const sound = this.#sound;
-    if (!sound || this.#busy) return;
+    if (!sound || this.busy) return;
     const turn = this.#turn;
     this.#busy = 'listening';
     const found = await sound.findBeats();
@@ -195,6 +246,9 @@ export class BackingDesk {
   /** Runs one action of the editor; the clicks follow the beats to their new places. */
   edit(act: (editor: BeatEditor) => void): void {
     act(this.editor);
+    const { track } = this.editor;
+    if (this.proposal !== null)
+      this.correct((finding) => finding.setDownbeat(placeOfDownbeat(track, finding.beats)));
     this.#click();
   }
 
@@ -231,6 +285,7 @@ export class BackingDesk {
   close(): void {
     this.#turn++;
     this.#halt();
+    this.finding.forget();
     this.#sound?.dispose();
     this.#sound = this.#record = this.#fresh = null;
     this.#busy = this.#problem = null;
@@ -239,11 +294,7 @@ export class BackingDesk {
   }
 
   get #marks() {
-    const { marks, downbeat } = this.editor.track;
-    return marks.map(({ seconds }, i) => ({
-      seconds,
-      accent: i >= downbeat && (i - downbeat) % this.beatsPerBar === 0,
-    }));
+    return clickMarks(this.editor.track, this.beatsPerBar);
   }
 
   async #open(source: BackingSource, record: BackingRecord): Promise<boolean> {

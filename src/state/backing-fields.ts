@@ -10,13 +10,13 @@ import type { BackingRecord } from './chosen-backing.ts';
 /** What can be changed about a recording besides its beats. */
 export type BackingFields = Pick<BackingRecord, 'title' | 'chartText' | 'swing' | 'referenceHz'>;
 
-/** A recording that was just opened: its beats are not known yet. @param chartText its first chart */
-export const freshRecord = (id: string, fileName: string, chartText: string): BackingRecord => ({
+/** A recording that was just opened: neither its beats nor its chords are known yet. */
+export const freshRecord = (id: string, fileName: string): BackingRecord => ({
   id,
   title: fileName.replace(/\.[^.]*$/, ''),
   fileName,
   durationSeconds: 0,
-  chartText,
+  chartText: '',
   beats: [],
   pinned: [],
   downbeat: 0,
@@ -40,6 +40,23 @@ export const withTrack = (record: BackingRecord, track: BeatTrack): BackingRecor
 export function beatsTable({ swing }: BackingRecord, chart: Chart, track: BeatTrack): string {
   const times = secondsOf(track).slice(track.downbeat);
   return writeBeatsCsv(timelineOnBeats(chart, listedBeatMap(times), swing), 0, times.length);
+}
+
+/** Every beat as it clicks, the first of a bar told apart. */
+export const clickMarks = ({ marks, downbeat }: BeatTrack, beatsPerBar: number) =>
+  marks.map(({ seconds }, i) => ({
+    seconds,
+    accent: i >= downbeat && (i - downbeat) % beatsPerBar === 0,
+  }));
+
+const SAME_SECONDS = 0.002;
+
+/** Which of these beats the track's first downbeat is; null where it is none of them. */
+export function placeOfDownbeat(track: BeatTrack, beats: readonly number[] | null): number | null {
+  const downbeat = track.marks[track.downbeat];
+  if (!downbeat || beats === null) return null;
+  const at = beats.findIndex((seconds) => Math.abs(seconds - downbeat.seconds) < SAME_SECONDS);
+  return at < 0 ? null : at;
 }
 
 /** A chord where it begins in the recording. */

@@ -102,6 +102,36 @@ test('its drifting beats are found, corrected, kept, played and graded by', asyn
   await expect(page.getByRole('heading', { name: 'drifting groove' })).toBeVisible();
 });
 
+test('its chords are found: a bar is set, and one press plays to it', async ({ openApp }) => {
+  const blues = join(folder, 'blues.wav');
+  const chart = '| A7 | D7 | A7 | A7 | D7 | D7 | A7 | A7 | E7 | D7 | A7 | E7 |';
+  const band = renderTrack(await kitSynth(RATE), {
+    chart,
+    feel: 'shuffle',
+    bpm: 150,
+    seed: 5101,
+    choruses: 2,
+  });
+  writeFileSync(blues, writeWav(toPcm16(band.mono), RATE));
+  const { page } = await openApp();
+  await bring(page, blues);
+  await expect(page.getByRole('heading', { name: /12 bars, 1\d\d, 2 choruses: right\?/ })).toBeVisible({
+    timeout: 60_000,
+  });
+  await expectAccessible(page);
+  await expect(page.getByLabel('Your chart, bar by bar')).toHaveValue(/A7 \| D7 \| A7 \| A7/);
+
+  // Two presses set a bar, and the chart follows.
+  await page.getByRole('button', { name: /^Bar 12: / }).click();
+  const instead = page.getByRole('group', { name: 'Bar 12 instead:' });
+  await expect(instead).toBeVisible();
+  await page.getByRole('button', { name: /^Bar 12: / }).click();
+  await expect(instead).toBeHidden();
+
+  await page.getByRole('button', { name: 'Right, play to it' }).click();
+  await expect(stopButton(page)).toBeVisible({ timeout: 30_000 });
+});
+
 test('what is no recording is told, and taps lay beats where none were found', async ({ openApp }) => {
   const { page } = await openApp();
   writeFileSync(join(folder, 'words.wav'), 'this is no recording');

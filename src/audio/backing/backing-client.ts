@@ -8,6 +8,7 @@ import type {
   BackingRequest,
   BakedRound,
   DetectedBeats,
+  FoundChart,
   RoundOrder,
 } from './backing-messages.ts';
 
@@ -36,6 +37,15 @@ export class BackingClient {
 
   beats(): Promise<Outcome<DetectedBeats>> {
     return this.#ask({ kind: 'beats' });
+  }
+
+  /**
+   * @param beats seconds, rising; null: the ones that are found
+   * @param progress called with the share that is done
+   */
+  chords(beats: readonly number[] | null, progress: (share: number) => void): Promise<Outcome<FoundChart>> {
+    this.#progress = progress;
+    return this.#ask({ kind: 'chords', beats });
   }
 
   whole(): Promise<Outcome<BakedRound>> {

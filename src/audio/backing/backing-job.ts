@@ -4,6 +4,7 @@ import { LEAST_SECONDS, SILENT_PEAK } from '../../core/beats/settings.ts';
 import type { ByteSource } from '../../core/files/bytes/bytes.ts';
 import { readChannels, type Channels } from '../../core/files/read-channels.ts';
 import { bad, good, type Outcome } from '../../core/base/outcome.ts';
+import { chartOfRecording, chartOverBeats, type FoundChart } from '../../core/harmony/chart-of-recording.ts';
 import { bakeRound } from './bake-round.ts';
 import type { BackingAnswer, BackingFacts, BackingRequest, BakedRound } from './backing-messages.ts';
 import { CalledOff, stretch } from './stretch.ts';
@@ -41,6 +42,8 @@ export class BackingJob {
     switch (request.kind) {
       case 'beats':
         return detectBeats(monoOf(sound), sound.sampleRate);
+      case 'chords':
+        return this.#chords(sound, request.beats);
       case 'whole':
         return good<BakedRound>({
           channels: sound.channels.map((channel) => channel.slice()),
@@ -50,6 +53,21 @@ export class BackingJob {
       case 'round':
         return this.#bake(sound, request);
     }
+  }
+
+  /** Cancelled by ending the worker: nothing comes in while it searches. */
+  #chords(sound: Channels, beats: readonly number[] | null): Outcome<FoundChart> {
+    const mono = monoOf(sound);
+    const progress = (share: number) => {
+      this.#post({ kind: 'progress', share });
+      return true;
+    };
+    const found =
+      beats === null
+        ? chartOfRecording(mono, sound.sampleRate, progress)
+        : chartOverBeats(mono, sound.sampleRate, beats, progress);
+    if (found === null) throw new Error('The search for chords stopped and nobody asked it to');
+    return found;
   }
 
   /** The latest request counts: an earlier one that is still being rendered is cancelled. */

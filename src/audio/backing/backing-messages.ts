@@ -1,6 +1,7 @@
 /** The messages between page and backing worker; an answer carries the number of its request. */
 import type { Notice } from '../../core/words/problem.ts';
 import type { DetectedBeats } from '../../core/beats/detect-beats.ts';
+import type { FoundChart } from '../../core/harmony/chart-of-recording.ts';
 import type { Outcome } from '../../core/base/outcome.ts';
 import type { BakedRound, RoundOrder } from './bake-round.ts';
 
@@ -9,6 +10,8 @@ export type BackingRequest =
   | { readonly id: number; readonly kind: 'open'; readonly file: Blob; readonly name: string }
   /** Answer: `DetectedBeats`. */
   | { readonly id: number; readonly kind: 'beats' }
+  /** Answer: `FoundChart`, over these beats in seconds, or over the ones that are found (null). */
+  | { readonly id: number; readonly kind: 'chords'; readonly beats: readonly number[] | null }
   /** Answer: the whole recording as `BakedRound`, without a seam. */
   | { readonly id: number; readonly kind: 'whole' }
   /** Answer: `BakedRound`. */
@@ -28,4 +31,4 @@ export interface BackingFacts {
   readonly warnings: readonly Notice[];
 }
 
-export type { BakedRound, DetectedBeats, RoundOrder };
+export type { BakedRound, DetectedBeats, FoundChart, RoundOrder };

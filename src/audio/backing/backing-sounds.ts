@@ -1,7 +1,7 @@
 /** Recordings that are played to: one is read at a time, and rendered again only when it has to sound differently. */
 import { good, type Outcome } from '../../core/base/outcome.ts';
 import { BackingClient } from './backing-client.ts';
-import type { BackingFacts, BakedRound, DetectedBeats, RoundOrder } from './backing-messages.ts';
+import type { BackingFacts, BakedRound, DetectedBeats, FoundChart, RoundOrder } from './backing-messages.ts';
 import { createMarkedPlayer, type MarkedPlayer } from './marked-player.ts';
 import { createRoundPlayer, type RoundPlayer } from './round-player.ts';
 
@@ -26,6 +26,17 @@ export interface BackingRun {
 export interface OpenBacking extends MarkedPlayer {
   readonly facts: BackingFacts;
   findBeats(): Promise<Outcome<DetectedBeats>>;
+  /**
+   * Beats, form and chords.
+   * @param beats seconds, rising; null: the ones that are found
+   * @param progress called with the share that is done, 0 to 1
+   */
+  findChords(
+    beats: readonly number[] | null,
+    progress: (share: number) => void,
+  ): Promise<Outcome<FoundChart>>;
+  /** Ends a search at once; its answer is a problem. */
+  stopFinding(): void;
 }
 
 /** A round that is rendered or being rendered. */
@@ -52,7 +63,17 @@ export class BackingSounds {
     const whole = await client.whole();
     if (!whole.ok) return whole;
     const player = createMarkedPlayer(this.#context(), whole.value);
-    return good({ ...player, facts, findBeats: () => client.beats() });
+    const asking = async <T>(ask: (client: BackingClient) => Promise<Outcome<T>>) => {
+      const again = await this.#hold(source);
+      return again.ok ? ask(again.value.client) : again;
+    };
+    return good({
+      ...player,
+      facts,
+      findBeats: () => asking((one) => one.beats()),
+      findChords: (beats, progress) => asking((one) => one.chords(beats, progress)),
+      stopFinding: () => this.#letGo(source.id),
+    });
   }
 
   /**
@@ -97,6 +118,13 @@ export class BackingSounds {
   ): Promise<Outcome<BakedRound>> {
     const held = await this.#hold(source);
     return held.ok ? held.value.client.round(order, progress) : held;
+  }
+
+  /** Ends the worker with all that it does; the recording is read again when something is asked of it. */
+  #letGo(id: string): void {
+    if (this.#held?.id !== id) return;
+    this.#held.client.dispose();
+    this.#held = null;
   }
 
   async #hold(source: BackingSource): Promise<Outcome<{ client: BackingClient; facts: BackingFacts }>> {

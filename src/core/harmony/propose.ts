@@ -28,6 +28,12 @@ export interface ChartPins {
   readonly formBars?: number;
 }
 
+/** The same with one chord for a whole bar. @param bar from 0 */
+export const withBarSet = (pins: ChartPins, bar: number, chord: number): ChartPins => ({
+  ...pins,
+  bars: new Map(pins.bars).set(bar, chord),
+});
+
 const MOST_OTHERS = 4;
 /** Two bars that are less alike than this are not written as one. */
 const LEAST_OTHER = 0.002;

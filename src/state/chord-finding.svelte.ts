@@ -1,0 +1,100 @@
+/** The chords that were found in a recording and are proposed, with what the player has set in them. */
+import type { Outcome } from '../core/base/outcome.ts';
+import type { FoundChart } from '../core/harmony/chart-of-recording.ts';
+import { numberOfSymbol } from '../core/harmony/chord-names.ts';
+import type { ChartProposal } from '../core/harmony/proposal.ts';
+import { proposeChart, withBarSet, type ChartPins } from '../core/harmony/propose.ts';
+import type { OpenBacking } from './ports.ts';
+
+const NO_PINS: ChartPins = {};
+
+/** What looks for chords in a recording. */
+type Searched = Pick<OpenBacking, 'findChords' | 'stopFinding'>;
+
+export class ChordFinding {
+  #found = $state.raw<FoundChart | null>(null);
+  #pins = $state.raw<ChartPins>(NO_PINS);
+  #share = $state.raw<number | null>(null);
+  #sound: Searched | null = null;
+  #turn = 0;
+  readonly #proposal = $derived.by(() => {
+    if (this.#found === null || this.#pins === NO_PINS) return this.#found?.proposal ?? null;
+    return proposeChart(this.#found.heard, this.#pins);
+  });
+
+  /** null where nothing was found, or nothing was looked for. */
+  get proposal(): ChartProposal | null {
+    return this.#proposal;
+  }
+
+  /** The proposal, where a chart is still the one that was found, with what was set in it; null else. */
+  standing(chartText: string | null): ChartProposal | null {
+    return this.#proposal?.chart === chartText ? this.#proposal : null;
+  }
+
+  /** The beats that the chords were found over, in seconds; null where none were. */
+  get beats(): readonly number[] | null {
+    return this.#found?.beats ?? null;
+  }
+
+  /** How much of the search is done, 0 to 1; null while nothing is looked for. */
+  get share(): number | null {
+    return this.#share;
+  }
+
+  /**
+   * Looks for beats and chords; what is found takes the place of what was.
+   * @param over beats in seconds that are kept as they are; null looks for beats too
+   * @returns null where it was stopped
+   */
+  async search(sound: Searched, over: readonly number[] | null): Promise<Outcome<FoundChart> | null> {
+    this.stop();
+    const turn = this.#turn;
+    this.#sound = sound;
+    this.#share = 0;
+    const found = await sound.findChords(over, (share) => {
+      if (turn === this.#turn) this.#share = share;
+    });
+    if (turn !== this.#turn) return null;
+    this.#share = null;
+    if (found.ok) {
+      this.#found = found.value;
+      this.#pins = NO_PINS;
+    }
+    return found;
+  }
+
+  /** Ends a search at once. */
+  stop(): void {
+    if (this.#share === null) return;
+    this.#turn++;
+    this.#share = null;
+    this.#sound?.stopFinding();
+  }
+
+  /** Nothing is proposed any more. */
+  forget(): void {
+    this.stop();
+    this.#found = null;
+    this.#pins = NO_PINS;
+  }
+
+  /** One chord for a whole bar: it stays, and the others are decoded again around it. @param bar from 0 */
+  setBar(bar: number, symbol: string): void {
+    const chord = numberOfSymbol(symbol);
+    if (chord !== null) this.#pins = withBarSet(this.#pins, bar, chord);
+  }
+
+  /** The form has so many bars. What was set in bars is let go: they are other bars now. */
+  setLength(formBars: number): void {
+    const { bars: _, ...rest } = this.#pins;
+    this.#pins = { ...rest, formBars };
+  }
+
+  /** Bar 1 begins at this beat. @param beat index among `beats`; null where it is none of them */
+  setDownbeat(beat: number | null): void {
+    if (beat === null || beat === this.#proposal?.downbeat) return;
+    const { bars: _, ...rest } = this.#pins;
+    this.#pins = { ...rest, downbeat: beat };
+  }
+}
