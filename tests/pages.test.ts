@@ -12,7 +12,7 @@ import { LONGEST_CHORUS_BARS } from '../src/core/chart/play-order.ts';
 import { LONGEST_SECONDS } from '../src/core/files/read-channels.ts';
 import { readAim } from '../src/core/grade/aims/aim.ts';
 import { AIM_LADDER, PLAIN_AIMS } from '../src/core/grade/aims/aims.ts';
-import { ANSWER_LIMITS } from '../src/core/lesson/answer.ts';
+import { ANSWER_LIMITS, readAnswer } from '../src/core/lesson/answer.ts';
 import { LINK_CHARACTERS } from '../src/core/lesson/sheet-link.ts';
 import { readSheet, SHEET_LIMITS } from '../src/core/lesson/sheet.ts';
 import { MOST_CORRECTIONS } from '../src/core/take/correction.ts';
@@ -120,6 +120,10 @@ describe('the page of the command line', () => {
 describe('the files that pages show', () => {
   it('an aim that is read', () => {
     expect(readAim(JSON.parse(shown('aim.json')))).toMatchObject({ ok: true });
+  });
+
+  it('an answer that is read', () => {
+    expect(readAnswer(shown('mira.answer.json'), 'mira.answer.json')).toMatchObject({ ok: true });
   });
 
   it('a sheet that is read', () => {

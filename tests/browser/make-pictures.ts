@@ -130,6 +130,40 @@ test('progress', async ({ openApp }) => {
   await take(page, 'progress');
 });
 
+const SHEET = {
+  format: 'landfall-sheet',
+  version: 1,
+  title: 'Thirds over a ii–V–I in E',
+  note: 'Land on the third of every chord as it arrives. Slow is fine.',
+  chart: '| F#m7 | B7 | E6 | % |',
+  tempo: 100,
+  feel: 'bossa',
+  choruses: 4,
+  aims: [{ id: 'third-on-arrival', shareToReach: 0.5 }, { id: 'guide-tones' }],
+} as const;
+
+test('lesson-sheet', async ({ openApp }) => {
+  const { page } = await openApp();
+  await prepare(page);
+  await page.getByRole('button', { name: 'Write a lesson sheet' }).click();
+  await page.getByLabel('Title', { exact: true }).fill(SHEET.title);
+  await page.getByLabel('What you say about it').fill(SHEET.note);
+  await take(page, 'lesson-sheet');
+});
+
+test('lesson', async ({ openApp }) => {
+  const { page } = await openApp();
+  await prepare(page);
+  await page.locator('input[type=file][accept^=".json"]').setInputFiles({
+    name: 'thirds.sheet.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(SHEET)),
+  });
+  await expect(page.getByRole('heading', { level: 1, name: SHEET.title })).toBeVisible();
+  await page.getByLabel('Your name').fill('Mira');
+  await take(page, 'lesson');
+});
+
 test('backing', async ({ openApp }) => {
   const track = renderTrack(await kitSynth(RATE), {
     chart: '| Cm7 | F7 | Cm7 | G7 |',
