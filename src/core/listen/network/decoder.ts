@@ -6,6 +6,8 @@ import { isTakenBy, onsetsOf, type Onset } from './onsets.ts';
 import { finePitch } from './fine-pitch.ts';
 import { heardNote, isScoop, type OpenNote } from './open-note.ts';
 import { Outputs } from './outputs.ts';
+import { restOf } from './rest.ts';
+import { slideIn } from './slide.ts';
 import { standsFor, Talk, talkOf } from './talk.ts';
 import { DELAY_FRAMES, LOW_MIDI, PITCHES } from './settings.ts';
 
@@ -197,6 +199,37 @@ export class Decoder {
       note.fine.push(this.#outputs.finePitchOver(frame, best));
       note.frames.push(frame);
     }
+    for (const note of this.#open.filter((n) => !n.closed && n.end === frame)) this.#splitSlide(note);
+  }
+
+  /** A note that has slid down and stands still there ends where it left, and another begins. */
+  #splitSlide(note: OpenNote): void {
+    const slide = slideIn(note.path);
+    if (!slide) return;
+    const { left, arrived } = slide;
+    const at = (note.frames[left - 1]! + note.frames[arrived]!) / 2;
+    const frame = Math.round(at);
+    const path = note.path.splice(left).slice(arrived - left);
+    const fine = note.fine.splice(left).slice(arrived - left);
+    const frames = note.frames.splice(left).slice(arrived - left);
+    note.end = note.frames.at(-1)!;
+    note.closed = true;
+    const semitone = restOf(path, path[0]!);
+    const onset = { frame, pitch: note.current, at, semitone, onset: D.SLIDE_ONSET, body: 1 };
+    const peakDb = this.levels.peakDb(frame);
+    this.#open.push({
+      ...note,
+      onset,
+      struck: false,
+      peakDb,
+      path,
+      fine,
+      frames,
+      handed: false,
+      closed: false,
+      end: frames.at(-1)!,
+    });
+    this.#open.sort((x, y) => x.onset.at - y.onset.at);
   }
 
   /** The semitone at which a note goes on: its own while that sounds, else the surest within two. */

@@ -97,3 +97,8 @@ export const SOFT_FRAMES = 8;
 export const SOFT_EARLIER = 0.5;
 /** … and it is no softer than the loudest of the last second by more than this: a band in the background gives no notes. */
 export const SOFT_RANGE_DB = 12;
+
+/** A slide down takes at most so many frames (80 ms) between pitches that stand still and lie so far apart; its note is told this surely. */
+export const SLIDE_FRAMES = 5;
+export const SLIDE_SEMITONES = 0.7;
+export const SLIDE_ONSET = 0.7;
