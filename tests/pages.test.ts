@@ -167,6 +167,13 @@ describe('figures of the bench', () => {
   });
 });
 
+it('the header of the page on publishing is the policy of the site, and forbids frames besides', () => {
+  const site = readFileSync(join(ROOT, 'src/index.html'), 'utf8');
+  const policy = /http-equiv="Content-Security-Policy"\s+content="([^"]+)"/.exec(site)?.[1];
+  const headers = JSON.parse(shown('headers.json')) as Record<string, string>;
+  expect(headers['Content-Security-Policy']).toBe(`${policy}; frame-ancestors 'none'`);
+});
+
 it('the page of limits says what the code holds', () => {
   const range = ({ lowest, highest }: { lowest: number; highest: number }) => `${lowest} to ${highest}`;
   const most = (limit: number) => limit.toLocaleString('en-US');
