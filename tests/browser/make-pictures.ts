@@ -3,12 +3,10 @@
  * 1280 pixels and written at three quarters of that. `npm run pictures -- -g review` makes those whose name holds a word.
  */
 import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
-import { renderLine } from '../../src/core/sound/render-line.ts';
 import { renderTrack, wanderingSeconds } from '../core/beats/rendered-track.ts';
 import { kitSynth } from '../core/sound/kit-file.ts';
 import { expect, test } from './app.ts';
@@ -19,8 +17,6 @@ const WIDTH = 1280;
 const HEIGHT = 800;
 const SCALE = 0.75;
 const RATE = 44_100;
-/** General MIDI 28, counted from 1: clean electric guitar. */
-const CLEAN_GUITAR = 27;
 /** Bars of the demo take, at its 96 beats a minute. */
 const DEMO_BAR_MS = 2500;
 
@@ -33,6 +29,7 @@ const prepare = async (page: Page): Promise<void> => {
 async function take(page: Page, name: string, height = HEIGHT): Promise<void> {
   await page.setViewportSize({ width: WIDTH, height });
   await page.mouse.move(0, 0);
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
   await page.evaluate(() => document.fonts.ready);
   await page.waitForTimeout(500);
   const y = await page.evaluate(() => window.scrollY);
@@ -93,26 +90,6 @@ test('written-out', async ({ openApp }) => {
   await page.getByRole('button', { name: 'Written out' }).click();
   await expect(page.locator('.screen svg').first()).toBeVisible({ timeout: 20_000 });
   await take(page, 'written-out');
-});
-
-/** The open strings of a guitar, each for a second and a half, in a room that is not quite silent. */
-async function openStrings(): Promise<string> {
-  const midis = [40, 45, 50, 55, 59, 64, 40, 45, 50, 55, 59, 64];
-  const strokes = midis.map((midi, beat) => ({ beat, durationBeats: 0.95, midi, velocity: 100 }));
-  const samples = renderLine(await kitSynth(RATE), strokes, CLEAN_GUITAR, { bpm: 40, startBeat: -0.2 });
-  const room = samples.map((value, i) => value + 3e-4 * Math.sin(i * i));
-  const file = join(process.env.LANDFALL_LINES!, 'open-strings.wav');
-  writeFileSync(file, writeWav(toPcm16(room), RATE));
-  return file;
-}
-
-test('sound-check', async ({ openApp }) => {
-  const { page } = await openApp({ microphone: { file: await openStrings() } });
-  await prepare(page);
-  await page.getByRole('button', { name: 'Sound check' }).click();
-  await expect(page.getByText('They agree on')).toBeVisible({ timeout: 60_000 });
-  await page.waitForTimeout(4000);
-  await take(page, 'sound-check');
 });
 
 test('progress', async ({ openApp }) => {
