@@ -1,20 +1,31 @@
 /**
  * Ogg Vorbis files through stb_vorbis (public domain, in the Apache-2.0 package stb-vorbis). The package takes
  * a whole file at once, and two hours would not fit; so it is given pieces that are files of their own: the
- * headers, the page before (a packet sounds only together with the one before it), and a megabyte of pages.
+ * headers, some packets before (a packet sounds only together with the one before it), and a megabyte of packets.
+ * How long every packet sounds is read from the packet, so that no sample is lost or doubled where pieces meet.
  */
 import { notice } from '../../words/problem.ts';
 import type { OggCodec } from '../../words/entry.ts';
 import { StbVorbis } from 'stb-vorbis';
 import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
-import { hasMark, viewOf, type ByteSource } from '../bytes/bytes.ts';
-import { oggPages, type OggPage } from './ogg-pages.ts';
+import { hasMark, type ByteSource } from '../bytes/bytes.ts';
+import { isIntact, oggFileOf, oggPackets, oggPages, type OggPacket, type OggPage } from './ogg-pages.ts';
 import { unusable, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
+import {
+  blockReader,
+  longModes,
+  vorbisIdentification,
+  type VorbisBlock,
+  type VorbisIdentification,
+} from './vorbis-headers.ts';
 
 /** Encoded bytes that are decoded at once: about a minute of music, some tens of megabytes as samples. */
 const PIECE_BYTES = 1 << 20;
+/** Encoded bytes by which a file shows, as it is opened, that it can be decoded. */
+const TRIED_BYTES = 1 << 14;
+const LEAST_TRIED_PACKETS = 12;
 const HEADER_PACKETS = 3;
-/** A piece that can't be decoded is replaced by silence of its length; a longer one is a damaged number. */
+/** A stretch that is lost is replaced by silence of its length; a longer one is a damaged number. */
 const LONGEST_HOLE_SECONDS = 600;
 
 /** Other codecs that come in an Ogg file, by the mark of their first packet. */
@@ -25,101 +36,117 @@ const OTHER_CODECS: readonly (readonly [mark: string, codec: OggCodec])[] = [
   ['\x80theora', 'theora'],
 ];
 
-interface Identification {
+interface Stream extends VorbisIdentification {
   readonly serial: number;
-  readonly sampleRate: number;
-  readonly channels: number;
 }
 
-/** The first packet of a Vorbis stream (Vorbis I, section 4.2.2). */
-function identification(page: OggPage): Identification | null {
-  const { bytes, bodyOffset, serial } = page;
-  if (!hasMark(bytes, '\x01vorbis', bodyOffset) || bytes.length < bodyOffset + 16) return null;
-  return {
-    serial,
-    channels: bytes[bodyOffset + 11]!,
-    sampleRate: viewOf(bytes).getUint32(bodyOffset + 12, true),
-  };
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
-}
-
+/** Packets to decode together. */
 interface Piece {
-  /** A whole small file. */
-  readonly bytes: Uint8Array;
-  /** Frames that are new in it (at its end), or null for all of them. */
-  readonly newFrames: number | null;
+  readonly packets: readonly Uint8Array[];
+  /** Frames at the end of what they give that no piece before gave. */
+  readonly newFrames: number;
+  /** Frames that the decoder gives behind them: it goes to where a block begins to fade, past its middle. */
+  readonly behind: number;
+  /** Frames that were lost before it. */
+  readonly hole: number;
 }
 
-interface HeldPage {
-  readonly bytes: Uint8Array;
-  readonly continued: boolean;
+interface Held {
+  readonly packet: Uint8Array;
+  readonly block: VorbisBlock;
 }
 
-/** Cuts the stream into pieces. Calls `ended` when the stream marks its end. */
-async function* pieces(
-  source: ByteSource,
-  stream: Identification,
-  lost: () => void,
-  ended: () => void,
-): AsyncGenerator<Piece> {
-  const headers: Uint8Array[] = [];
-  let headerPackets = 0;
-  let before: readonly HeldPage[] = [];
-  let pages: HeldPage[] = [];
-  let size = 0;
-  /** Granule of the last page that had one, and the same at the end of the piece before. */
-  let granule: number | null = null;
-  let pieceStart: number | null = null;
-  const piece = (): Piece => ({
-    bytes: joined([...headers, ...[...before, ...pages].map((page) => page.bytes)]),
-    newFrames: pieceStart === null || granule === null ? null : granule - pieceStart,
-  });
-  for await (const page of oggPages(source, lost)) {
-    if (page.serial !== stream.serial) continue;
-    const bytes = page.bytes.slice();
-    if (headerPackets < HEADER_PACKETS) {
-      headers.push(bytes);
-      headerPackets += page.packets;
-      continue;
-    }
-    // A piece may end where the next page begins with a packet of its own and the time is known.
-    if (size >= PIECE_BYTES && !page.continued && granule !== null) {
-      yield piece();
-      // The last pages are decoded again and their samples discarded, from a page that begins with a packet of its own.
-      before = pages.slice(
-        Math.max(
-          0,
-          pages.findLastIndex((held) => !held.continued),
-        ),
-      );
-      pages = [];
-      size = 0;
-      pieceStart = granule;
-    }
-    pages.push({ bytes, continued: page.continued });
-    size += bytes.length;
-    granule = page.granule ?? granule;
-    if (page.ends) {
-      ended();
-      break;
-    }
+/** Frames that sound as a block follows another: half of each, overlapping (Vorbis I, section 4.3.8). */
+const framesBetween = (one: VorbisBlock, next: VorbisBlock): number => (one.frames + next.frames) / 4;
+
+const framesOf = (held: readonly Held[]): number =>
+  held.reduce((sum, { block }, i) => sum + (i === 0 ? 0 : framesBetween(held[i - 1]!.block, block)), 0);
+
+/** Gathers packets into pieces. */
+class PieceCutter {
+  readonly #pieceBytes: number;
+  readonly #longestHole: number;
+  #held: Held[] = [];
+  /** How many of the held packets were decoded already, and are there to begin with. */
+  #old = 0;
+  #bytes = 0;
+  #hole = 0;
+  /** Frames up to the last packet. */
+  #position = 0;
+  /** A loss whose length the next time of a page will tell. */
+  #isLost = false;
+
+  constructor(pieceBytes: number, longestHole: number) {
+    this.#pieceBytes = pieceBytes;
+    this.#longestHole = longestHole;
   }
-  if (pages.length > 0) yield piece();
+
+  /** Takes a packet in, and gives the pieces that are complete. */
+  *take({ bytes, afterLoss, granule, ends }: OggPacket, block: VorbisBlock): Generator<Piece> {
+    if (afterLoss) {
+      yield* this.rest();
+      this.#held = [];
+      this.#old = 0;
+      this.#isLost = true;
+    } else if (this.#bytes >= this.#pieceBytes && !this.#isLost) {
+      yield* this.rest();
+      const first = this.#held.findLastIndex((one) => one.block.mayBegin);
+      this.#held = this.#held.slice(Math.max(0, first));
+      this.#old = this.#held.length;
+    }
+    const before = this.#held.at(-1);
+    const frames = before === undefined ? 0 : framesBetween(before.block, block);
+    this.#position += frames;
+    if (before !== undefined && this.#held.length === 1 && !before.block.mayBegin) {
+      // The decoder would leave this out and stop there.
+      this.#hole += frames;
+      this.#held = [];
+    }
+    this.#held.push({ packet: bytes, block });
+    this.#bytes += bytes.length;
+    if (granule === null) return;
+    const ahead = granule - this.#position;
+    if (this.#isLost) {
+      if (ahead > 0 && ahead <= this.#longestHole) {
+        this.#hole += ahead;
+        this.#position = granule;
+      }
+      this.#isLost = false;
+    } else if (ends && ahead < 0) this.#cut = -ahead;
+  }
+
+  /** Frames that the stream's end cuts off. */
+  #cut = 0;
+
+  /** What is left. */
+  *rest(): Generator<Piece> {
+    const fresh = this.#held.slice(Math.max(0, this.#old - 1));
+    const newFrames = framesOf(fresh);
+    if (newFrames > 0 || this.#hole > 0)
+      yield {
+        packets: this.#held.map(({ packet }) => packet),
+        newFrames,
+        behind: this.#held.at(-1)?.block.framesPastMiddle ?? 0,
+        hole: this.#hole,
+      };
+    this.#hole = 0;
+    this.#bytes = 0;
+  }
+
+  get cutFrames(): number {
+    return this.#cut;
+  }
 }
 
-/** The decoded samples of one piece, or null where it cannot be decoded. */
-function decoded(bytes: Uint8Array): readonly Float32Array[] | null {
+/** The decoded samples of a piece; null where it cannot be decoded. */
+function decoded(
+  headers: readonly Uint8Array[],
+  packets: readonly Uint8Array[],
+  serial: number,
+): readonly Float32Array[] | null {
   try {
-    return StbVorbis.decode(bytes).channels;
+    const { channels } = StbVorbis.decode(oggFileOf([...headers, ...packets], serial));
+    return (channels[0]?.length ?? 0) === 0 ? null : channels;
   } catch {
     return null;
   }
@@ -127,53 +154,94 @@ function decoded(bytes: Uint8Array): readonly Float32Array[] | null {
 
 async function* readBlocks(
   source: ByteSource,
-  stream: Identification,
+  stream: Stream,
   warn: Warn,
+  pieceBytes: number,
 ): AsyncGenerator<ChannelBlock> {
   let losses = 0;
   let complete = false;
-  const longestHole = LONGEST_HOLE_SECONDS * stream.sampleRate;
-  const cut = pieces(
-    source,
-    stream,
-    () => losses++,
-    () => (complete = true),
-  );
-  for await (const { bytes, newFrames } of cut) {
-    const channels = decoded(bytes);
-    if (channels) {
-      const length = channels[0]?.length ?? 0;
-      const from = newFrames === null ? 0 : Math.max(0, length - Math.max(0, newFrames));
-      if (length > from) yield channels.map((samples) => samples.subarray(from));
-    } else {
-      losses++;
-      if (newFrames !== null && newFrames > 0 && newFrames <= longestHole)
-        yield Array.from({ length: stream.channels }, () => new Float32Array(newFrames));
+  const headers: Uint8Array[] = [];
+  let blockOf: (packet: Uint8Array) => VorbisBlock | null = () => null;
+  const cutter = new PieceCutter(pieceBytes, LONGEST_HOLE_SECONDS * stream.sampleRate);
+  const silence = (frames: number): ChannelBlock =>
+    Array.from({ length: stream.channels }, () => new Float32Array(frames));
+  function* sounding(piece: Piece, cut: number): Generator<ChannelBlock> {
+    if (piece.hole > 0) yield silence(piece.hole);
+    const wanted = Math.max(0, piece.newFrames - cut);
+    if (wanted === 0) return;
+    const channels = decoded(headers, piece.packets, stream.serial);
+    if (channels === null) losses++;
+    const length = Math.max(0, (channels?.[0]?.length ?? 0) - piece.behind);
+    const from = length - piece.newFrames;
+    if (channels === null || from < 0) yield silence(Math.min(wanted, piece.newFrames - length));
+    if (channels !== null) yield channels.map((line) => line.subarray(Math.max(0, from), length - cut));
+  }
+  let before: Piece | null = null;
+  for await (const packet of oggPackets(source, stream.serial, () => losses++)) {
+    if (headers.length < HEADER_PACKETS) {
+      headers.push(packet.bytes);
+      if (headers.length < HEADER_PACKETS) continue;
+      const modes = longModes(packet.bytes);
+      if (modes === null) break;
+      blockOf = blockReader(stream, modes);
+      continue;
+    }
+    const block = blockOf(packet.bytes);
+    if (block !== null)
+      for (const piece of cutter.take(packet, block)) {
+        if (before !== null) yield* sounding(before, 0);
+        before = piece;
+      }
+    if (packet.ends) {
+      complete = true;
+      break;
     }
   }
+  for (const piece of cutter.rest()) {
+    if (before !== null) yield* sounding(before, 0);
+    before = piece;
+  }
+  if (before !== null) yield* sounding(before, cutter.cutFrames);
   if (!complete) warn(notice('sound.cutStream', { name: source.name }));
   else if (losses > 0) warn(notice('sound.damaged', { name: source.name, places: null, silence: false }));
 }
 
-/** Opens an Ogg file whose first stream is Vorbis. */
-export async function openVorbis(source: ByteSource): Promise<Outcome<PcmStream>> {
+/** Opens an Ogg file whose first stream is Vorbis. @param pieceBytes encoded bytes that are decoded at once */
+export async function openVorbis(source: ByteSource, pieceBytes = PIECE_BYTES): Promise<Outcome<PcmStream>> {
   const { name } = source;
-  let stream: Identification | null = null;
+  let first: OggPage | null = null;
   for await (const page of oggPages(source, () => undefined)) {
-    const other = OTHER_CODECS.find(([mark]) => hasMark(page.bytes, mark, page.bodyOffset));
-    if (other) return bad('ogg.codec', { name, codec: other[1] });
-    stream = identification(page);
+    first = page;
     break;
   }
-  if (!stream) return bad('ogg.noVorbis', { name });
-  const found = stream;
-  const unfit = unusable(name, found.sampleRate, found.channels);
+  if (first === null) return bad('ogg.noVorbis', { name });
+  const { bytes, bodyOffset, serial } = first;
+  const other = OTHER_CODECS.find(([mark]) => hasMark(bytes, mark, bodyOffset));
+  if (other) return bad('ogg.codec', { name, codec: other[1] });
+  if (!hasMark(bytes, '\x01vorbis', bodyOffset)) return bad('ogg.noVorbis', { name });
+  const told = isIntact(first) ? vorbisIdentification(bytes.subarray(bodyOffset)) : null;
+  if (told === null) return bad('file.noSound', { name });
+  const stream: Stream = { ...told, serial };
+  const unfit = unusable(name, stream.sampleRate, stream.channels);
   if (unfit !== null) return failure(unfit);
   await StbVorbis.ready;
+  if (!(await canBeDecoded(source, stream))) return bad('file.noSound', { name });
   return good({
-    sampleRate: found.sampleRate,
-    channels: found.channels,
+    sampleRate: stream.sampleRate,
+    channels: stream.channels,
     expectedFrames: null,
-    blocks: (warn) => readBlocks(source, found, warn),
+    blocks: (warn) => readBlocks(source, stream, warn, pieceBytes),
   });
+}
+
+/** Whether the headers and the first packets give any sound. */
+async function canBeDecoded(source: ByteSource, stream: Stream): Promise<boolean> {
+  const packets: Uint8Array[] = [];
+  let size = 0;
+  for await (const { bytes } of oggPackets(source, stream.serial, () => undefined)) {
+    packets.push(bytes);
+    size += packets.length > HEADER_PACKETS ? bytes.length : 0;
+    if (size >= TRIED_BYTES && packets.length >= LEAST_TRIED_PACKETS) break;
+  }
+  return packets.length > HEADER_PACKETS && decoded(packets, [], stream.serial) !== null;
 }

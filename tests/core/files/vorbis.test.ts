@@ -1,0 +1,103 @@
+/** Ogg Vorbis in pieces: none lost, none doubled, whatever the blocks are where pieces meet. */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { chance } from '../../../src/core/base/random.ts';
+import { bytesInMemory } from '../../../src/core/files/bytes/bytes.ts';
+import { isIntact, oggPackets, oggPages } from '../../../src/core/files/sound/ogg-pages.ts';
+import { openVorbis } from '../../../src/core/files/sound/vorbis.ts';
+import {
+  blockReader,
+  longModes,
+  vorbisIdentification,
+} from '../../../src/core/files/sound/vorbis-headers.ts';
+import { isInstalled, needs } from '../../needs.ts';
+import { readAudio } from './collect.ts';
+import { largestDifference, soxDecodes, soxEncodes, struckStrings } from './vorbis-made.ts';
+
+const pluck = () =>
+  new Uint8Array(readFileSync(new URL('../../../fixtures/audio/pluck.ogg', import.meta.url)));
+
+async function packetsOf(bytes: Uint8Array) {
+  const packets = [];
+  const serial = new DataView(bytes.buffer).getUint32(14, true);
+  for await (const packet of oggPackets(bytesInMemory('pluck.ogg', bytes), serial, () => undefined))
+    packets.push(packet);
+  return packets;
+}
+
+describe('the pages and packets of an Ogg file', () => {
+  it('carry the check sum of their standard, which one changed bit breaks', async () => {
+    const bytes = pluck();
+    for await (const page of oggPages(bytesInMemory('pluck.ogg', bytes), () => undefined)) {
+      expect(isIntact(page)).toBe(true);
+      const changed = page.bytes.slice();
+      changed[changed.length - 1]! ^= 1;
+      expect(isIntact({ bytes: changed })).toBe(false);
+    }
+  });
+
+  it('tell how long every packet sounds: in all as long as the time of the last page', async () => {
+    const packets = await packetsOf(pluck());
+    const told = vorbisIdentification(packets[0]!.bytes)!;
+    // libvorbis encodes with blocks of 256 and 2048 from 16 kHz up (its own tables).
+    expect(told.blockFrames[1] / told.blockFrames[0]).toBeGreaterThan(1);
+    const modes = longModes(packets[2]!.bytes)!;
+    expect(modes).toEqual([false, true]);
+    const blocks = packets.slice(3).map(({ bytes }) => blockReader(told, modes)(bytes)!);
+    const frames = blocks.reduce(
+      (sum, { frames }, i) => sum + (i === 0 ? 0 : (blocks[i - 1]!.frames + frames) / 4),
+      0,
+    );
+    const end = packets.at(-1)!.granule!;
+    expect(frames).toBeGreaterThanOrEqual(end);
+    expect(frames - end).toBeLessThan(told.blockFrames[1]);
+  });
+});
+
+describe('an Ogg file', () => {
+  it('whose middle is damaged keeps its length: what is lost is silence', async () => {
+    const whole = await readAudio('pluck.ogg', pluck());
+    if (typeof whole === 'string') throw new Error(whole);
+    const bytes = pluck();
+    const pages: number[] = [];
+    for await (const page of oggPages(bytesInMemory('', bytes), () => undefined))
+      pages.push(page.bytes.length);
+    // The third page from the end: the time of the last page is that of a stream that is cut off, in mid-block.
+    const end = bytes.length - pages.at(-1)! - pages.at(-2)!;
+    expect(pages.length).toBeGreaterThan(5);
+    bytes[end - 10]! ^= 0x55;
+    const mended = await readAudio('pluck.ogg', bytes);
+    if (typeof mended === 'string') throw new Error(mended);
+    expect(mended.samples.length).toBe(whole.samples.length);
+    expect(mended.samples.at(-1)).toBeCloseTo(whole.samples.at(-1)!, 6);
+    expect(mended.warnings).toEqual([expect.stringMatching(/damaged/)]);
+  });
+
+  it('whose headers are damaged is refused at once, and no silence', async () => {
+    for (const at of [40, 200, 1500]) {
+      const bytes = pluck();
+      bytes[at]! ^= 0xff;
+      expect(await readAudio('take.ogg', bytes)).toMatch(/^take\.ogg .*\.$/);
+    }
+  });
+});
+
+describe('pieces of an Ogg file', needs(isInstalled('sox'), 'SoX is not installed.'), () => {
+  const folder = mkdtempSync(join(tmpdir(), 'landfall-ogg-'));
+  it.each([
+    [{ sampleRate: 44_100, channels: 2 }, 2],
+    [{ sampleRate: 22_050, channels: 1 }, 8],
+  ])('are what sox decodes, frame by frame: %o, quality %i', async (kind, quality) => {
+    const path = join(folder, `${quality}.ogg`);
+    const made = struckStrings({ ...kind, seconds: 5, chance: chance(quality) });
+    writeFileSync(path, soxEncodes(made, kind, quality));
+    const expected = soxDecodes(path);
+    for (const pieceBytes of [2048, 9000, 1 << 20])
+      expect(
+        await largestDifference(openVorbis(bytesInMemory(path, readFileSync(path)), pieceBytes), expected),
+      ).toBeLessThan(1e-3);
+    rmSync(path);
+  });
+});
