@@ -8,7 +8,18 @@ import { describe, expect, it } from 'vitest';
 import { MOST_TAKES } from '../src/cli/find-takes.ts';
 import { BAND_TEMPO, OPTIONS, PALETTES, RANGES } from '../src/cli/options.ts';
 import { feelNames } from '../src/core/chart/feel-names.ts';
-import { LONGEST_CHORUS_BARS } from '../src/core/chart/play-order.ts';
+import {
+  MOST_BARS,
+  MOST_BEATS,
+  MOST_BLOCKS_BEFORE_SOUND,
+  MOST_LIST_BYTES,
+  MOST_NOTES,
+  MOST_SCORE_BYTES,
+  MOST_SYMBOL,
+  MOST_TAKE_SECONDS,
+} from '../src/core/base/limits.ts';
+import { LONGEST_WHOLE_SECONDS } from '../src/core/files/audio.ts';
+import { MOST_PIPE_BYTES, MOST_PIPE_SECONDS } from '../src/cli/read-pipe.ts';
 import { LONGEST_SECONDS } from '../src/core/files/read-channels.ts';
 import { readAim } from '../src/core/grade/aims/aim.ts';
 import { AIM_LADDER, PLAIN_AIMS } from '../src/core/grade/aims/aims.ts';
@@ -182,7 +193,17 @@ it('the page of limits says what the code holds', () => {
     'tempo of the band, beats a minute': range(BAND_TEMPO),
     'choruses of the band in one file': most(RANGES.choruses.highest),
     'A4 in Hz': range(RANGES.reference),
-    'bars of one chorus, repeats played': most(LONGEST_CHORUS_BARS),
+    'hours of a take, a recording, a list of notes or beats': most(MOST_TAKE_SECONDS / 3600),
+    'notes of a take, a list or a MIDI file': most(MOST_NOTES),
+    'beats of a list': most(MOST_BEATS),
+    'megabytes of a score, also as unpacked': most(MOST_SCORE_BYTES / 1e6),
+    'megabytes of a table or a MIDI file': most(MOST_LIST_BYTES / 1e6),
+    'letters of a chord symbol': most(MOST_SYMBOL),
+    'blocks before the sound of a WAV or FLAC file': most(MOST_BLOCKS_BEFORE_SOUND),
+    'minutes of a recording in the app, or with its backing taken out': most(LONGEST_WHOLE_SECONDS / 60),
+    'megabytes that come through a pipe': most(MOST_PIPE_BYTES / 1e6),
+    'seconds in which they come': most(MOST_PIPE_SECONDS),
+    'bars of one chorus, repeats played': most(MOST_BARS),
     'minutes of a backing that the app plays': most(LONGEST_SECONDS / 60),
     'hours of sound in a take file': most(TAKE_FILE_LIMITS.hours),
     'corrections by hand in one take': most(MOST_CORRECTIONS),

@@ -1,5 +1,5 @@
 /** `landfall band`: a chart played by the band, written as a recording or a MIDI file. */
-import { closeSync, openSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
+import { closeSync, openSync, readFileSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs';
 import { endianness } from 'node:os';
 import { join } from 'node:path';
 import { arrange } from '../core/band/arrange.ts';
@@ -23,7 +23,7 @@ import { wrongUsage, type Answer } from './answer.ts';
 import type { BandOrder } from './orders.ts';
 import { notice, type Notice } from '../core/words/problem.ts';
 import type { Words } from '../core/words/words.ts';
-import { diskProblem } from './file-source.ts';
+import { diskProblem, isDiskFull } from './file-source.ts';
 import { BAND_TEMPO } from './options.ts';
 import { readChartGiven, riseOver } from './read-timeline.ts';
 
@@ -107,6 +107,11 @@ function feelWarnings(chart: Chart, given: FeelName | null): readonly Notice[] {
   return [...new Set(unknown)].map((feel) => notice('band.unknownFeel', { feel }));
 }
 
+/** What was written before the disk was full is no recording. A device is left where it is. */
+function removePart(file: string): void {
+  if (statSync(file, { throwIfNoEntry: false })?.isFile() === true) rmSync(file);
+}
+
 /** Writes by `write`; what the disk refuses comes back as a problem. */
 async function toDisk(
   file: string,
@@ -117,6 +122,7 @@ async function toDisk(
   } catch (error) {
     const told = diskProblem(file, error, 'write');
     if (told === null) throw error;
+    if (isDiskFull(error)) removePart(file);
     return failure(told);
   }
 }
@@ -149,9 +155,9 @@ async function writeSound(
   try {
     let frames = 0;
     const header = () => wavHeader({ sampleRate: SAMPLE_RATE, channels: 2, frames });
-    writeSync(descriptor, header());
+    writeWhole(descriptor, header());
     for (const piece of renderPerformance(synth, form, settings, choruses).pieces) {
-      writeSync(descriptor, bytesOf(piece));
+      writeWhole(descriptor, bytesOf(piece));
       frames += piece[0].length;
     }
     writeSync(descriptor, header(), 0, undefined, 0);
@@ -159,6 +165,11 @@ async function writeSound(
     closeSync(descriptor);
   }
   return good(undefined);
+}
+
+/** The system may take a part, as the disk fills up, and say why only when it is given the rest. */
+function writeWhole(descriptor: number, bytes: Uint8Array): void {
+  for (let at = 0; at < bytes.length;) at += writeSync(descriptor, bytes, at);
 }
 
 /** Interleaved 16-bit samples, low byte first. */

@@ -1,8 +1,9 @@
 /** Files of the disk for the core, and what the system's errors mean for a player. */
 import { problem, type Problem } from '../core/words/problem.ts';
-import { closeSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs';
+import { closeSync, fstatSync, openSync, readFileSync, readSync, statSync } from 'node:fs';
 import { bytesInMemory, type ByteSource } from '../core/files/bytes/bytes.ts';
 import { failure, good, type Outcome } from '../core/base/outcome.ts';
+import { readPipe } from './read-pipe.ts';
 
 /** The system's error codes that players meet, by what they mean. */
 const REASONS = {
@@ -13,6 +14,13 @@ const REASONS = {
   EISDIR: 'folder',
   EMFILE: 'tooManyOpen',
   EIO: 'disk',
+  ENOSPC: 'full',
+  EDQUOT: 'full',
+  EFBIG: 'full',
+  EROFS: 'readOnly',
+  EBUSY: 'inUse',
+  ETXTBSY: 'inUse',
+  EAGAIN: 'inUse',
   ENAMETOOLONG: 'nameTooLong',
 } as const;
 
@@ -24,19 +32,38 @@ export function diskProblem(name: string, error: unknown, tried: 'read' | 'write
   return problem(`disk.${tried}`, { name, reason, system: code });
 }
 
+/** Whether there was no more room for what was written. */
+export const isDiskFull = (error: unknown): boolean =>
+  error instanceof Error && 'code' in error && (error.code === 'ENOSPC' || error.code === 'EDQUOT');
+
 export interface OpenFile extends ByteSource {
   dispose(): void;
+}
+
+/**
+ * All bytes of a file or a pipe; null where it has more than `most`. Throws the system's error.
+ */
+export function bytesWithin(path: string, most: number): Outcome<Uint8Array | null> {
+  const stat = statSync(path);
+  // A folder is refused by the system as it is read.
+  if (stat.isFile() || stat.isDirectory())
+    return good(stat.isFile() && stat.size > most ? null : readFileSync(path));
+  return readPipe(path, { mostBytes: most });
 }
 
 /** Opens a file for reading in pieces. A pipe has no pieces and is read whole. */
 export function openFile(path: string): Outcome<OpenFile> {
   try {
+    const kind = statSync(path);
+    if (!kind.isFile() && !kind.isDirectory()) {
+      const bytes = readPipe(path);
+      return bytes.ok ? good({ ...bytesInMemory(path, bytes.value), dispose: () => undefined }) : bytes;
+    }
     const descriptor = openSync(path, 'r');
     const stat = fstatSync(descriptor);
-    if (!stat.isFile()) {
-      const bytes = readFileSync(descriptor);
+    if (stat.isDirectory()) {
       closeSync(descriptor);
-      return good({ ...bytesInMemory(path, bytes), dispose: () => undefined });
+      return failure(problem('disk.read', { name: path, reason: 'folder', system: 'EISDIR' }));
     }
     return good({
       name: path,

@@ -28,6 +28,7 @@ import { formsPage } from './forms-page.ts';
 import { gradeFile } from './grade-command.ts';
 import { languageIn } from './language.ts';
 import { showBatchProgress, showProgress } from './progress.ts';
+import { printable } from './printable.ts';
 import { helpPage } from './usage.ts';
 
 /** The JSON Schemas that are printed. */
@@ -41,8 +42,8 @@ const SCHEMAS = {
 const CANNOT_GRADE = 1;
 const WRONG_USAGE = 2;
 
-const say = (text: string) => process.stdout.write(`${text}\n`);
-const tell = (text: string) => process.stderr.write(`${text}\n`);
+const say = (text: string) => process.stdout.write(`${printable(text)}\n`);
+const tell = (text: string) => process.stderr.write(`${printable(text)}\n`);
 
 function refuse(told: Problem, words: Words): number {
   tell(describeProblem(told, words));

@@ -1,6 +1,14 @@
 /** The line that is to be graded: listened to, or read from a list. */
 import type { Notice } from '../core/words/problem.ts';
-import { isAudio, openAudio, openAudioOfKind, readWhole, type Recording } from '../core/files/audio.ts';
+import {
+  isAudio,
+  LONGEST_WHOLE_SECONDS,
+  openAudio,
+  openAudioOfKind,
+  readWhole,
+  type Recording,
+} from '../core/files/audio.ts';
+import { MOST_TAKE_SECONDS } from '../core/base/limits.ts';
 import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readBacking } from '../core/files/read-backing.ts';
 import { readList } from '../core/files/read-list.ts';
@@ -29,6 +37,8 @@ async function listenTo(source: ByteSource, kind: AudioKind, progress: Progress)
   for await (const block of opened.value.blocks((warning) => warnings.push(warning))) {
     listener.push(block);
     samples += block.length;
+    if (samples > MOST_TAKE_SECONDS * sampleRate)
+      return bad('file.takeTooLong', { name: source.name, hours: MOST_TAKE_SECONDS / 3600 });
     progress.at(samples / sampleRate, expectedFrames === null ? null : Math.min(1, samples / expectedFrames));
   }
   if (samples === 0) return bad('file.noSound', { name: source.name });
@@ -41,7 +51,11 @@ async function listenTo(source: ByteSource, kind: AudioKind, progress: Progress)
 
 async function wholeOf(source: ByteSource): Promise<Outcome<Recording>> {
   const opened = await openAudio(source);
-  return opened.ok ? readWhole(opened.value, source.name) : opened;
+  if (!opened.ok) return opened;
+  const whole = await readWhole(opened.value, source.name);
+  return whole.ok || whole.problem.code !== 'file.tooLongForWhole'
+    ? whole
+    : bad('take.tooLongWithBacking', { name: source.name, minutes: LONGEST_WHOLE_SECONDS / 60 });
 }
 
 /** Both recordings whole, the backing out of the take, and the rest listened to. */

@@ -1,5 +1,4 @@
 /** The chords under the line: a chart at a tempo, or a list of beats. */
-import { readFileSync } from 'node:fs';
 import { timelineFromBeats, timelineFromTempo } from '../core/chart/build-timeline.ts';
 import type { Chart, Meter } from '../core/chart/chart.ts';
 import { readChartArgument } from '../core/chart/forms.ts';
@@ -14,13 +13,17 @@ import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import type { GradeOrder } from './orders.ts';
 import { wrongUsage, type Answer } from './answer.ts';
 import type { Notice } from '../core/words/problem.ts';
-import { diskProblem } from './file-source.ts';
+import { MOST_LIST_BYTES, MOST_SCORE_BYTES } from '../core/base/limits.ts';
+import { bytesWithin, diskProblem } from './file-source.ts';
 import type { RiseOrder } from './given.ts';
 
 /** Bytes of a file; null where there is no file of that name. */
-function bytesOfFile(path: string): Outcome<Uint8Array | null> {
+function bytesOfFile(path: string, most: number): Outcome<Uint8Array | null> {
   try {
-    return good(readFileSync(path));
+    const bytes = bytesWithin(path, most);
+    return bytes.ok && bytes.value === null
+      ? bad('file.tooLarge', { name: path, megabytes: most / 1e6 })
+      : bytes;
   } catch (error) {
     const told = diskProblem(path, error);
     if (told === null) throw error;
@@ -32,7 +35,7 @@ function bytesOfFile(path: string): Outcome<Uint8Array | null> {
 
 /** Text of a file; null where there is no file of that name. */
 export function textOfFile(path: string): Outcome<string | null> {
-  const bytes = bytesOfFile(path);
+  const bytes = bytesOfFile(path, MOST_LIST_BYTES);
   if (!bytes.ok || bytes.value === null) return bytes.ok ? good(null) : bytes;
   const text = decodeText(bytes.value);
   return text === null ? bad('file.notText', { name: path }) : good(text);
@@ -46,7 +49,7 @@ type Chosen<Kind> = Extract<GradeOrder['under'], { readonly kind: Kind }>;
 /** A chart as the player gave it: its text, a form, or the name of a file (text, MusicXML, MIDI with chord markers). */
 export function readChartGiven(given: string, meter: Meter | null): Outcome<ReadChartFile> {
   const defaults = meter ? { meter: meter.written } : {};
-  const file = looksLikeChart(given) ? good(null) : bytesOfFile(given);
+  const file = looksLikeChart(given) ? good(null) : bytesOfFile(given, MOST_SCORE_BYTES);
   if (!file.ok) return file;
   if (file.value !== null) return readChartFile(file.value, given, defaults);
   const chart = readChartArgument(given, defaults);

@@ -11,6 +11,9 @@ type GradedTake = FinishedTake & { readonly report: Pick<Report, 'source'> };
 
 const quoted = (text: string) => `'${text.replaceAll("'", `'\\''`)}'`;
 
+/** A file as a word; a name that begins with a hyphen would be taken for an option. */
+const fileWord = (name: string) => quoted(name.startsWith('-') ? `./${name}` : name);
+
 /** The name under which the line leaves, or the one that the player's file has. */
 const lineName = ({ details, content }: FinishedTake): string => {
   if (details.source === 'recording') return details.title;
@@ -37,8 +40,8 @@ export function gradeCommand(take: GradedTake): string {
   const backing = backingName(take);
   const aim = details.aim === undefined ? undefined : aimOf(details.aim)?.id;
   return [
-    `npx landfall grade ${quoted(lineName(take))}`,
-    ...(backing === null ? [] : [`--backing ${quoted(backing)}`]),
+    `npx landfall grade ${fileWord(lineName(take))}`,
+    ...(backing === null ? [] : [`--backing ${fileWord(backing)}`]),
     ...(details.backing === undefined ? chartWords(details) : beatsWords(details)),
     `--swing ${details.swing}`,
     `--reference ${details.reference}`,

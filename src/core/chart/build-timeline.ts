@@ -4,7 +4,7 @@ import type { FeelName } from './feel-names.ts';
 import { swingShare } from './swing.ts';
 import { bad, good, type Outcome } from '../base/outcome.ts';
 import type { Chord, Key } from '../music/chord.ts';
-import { parseChord, readingHint } from '../music/parse-chord.ts';
+import { parseChord, readingHint, shownSymbol } from '../music/parse-chord.ts';
 import { sameChord } from '../music/same-chord.ts';
 import { lastAtOrBefore, listedBeatMap, steadyBeatMap } from './beat-maps.ts';
 import {
@@ -144,7 +144,11 @@ export function timelineFromBeats(
     if (symbol === '') continue;
     const chord = NO_CHORD.test(symbol) ? null : parseChord(symbol);
     if (chord === null && !NO_CHORD.test(symbol)) {
-      return bad('beats.chord', { row: index + 1, symbol, hint: readingHint(symbol) });
+      return bad('beats.chord', {
+        row: index + 1,
+        symbol: shownSymbol(symbol),
+        hint: readingHint(symbol),
+      });
     }
     if (index > standing.startBeat) spans.push(spanFrom(standing, index, beatsPerBar));
     standing = { chord, startBeat: index };

@@ -5,7 +5,8 @@ import { UnreadableChart, refuse, refuseWith, type ChartProblem } from './chart-
 import { findKey } from './find-key.ts';
 import { hasSigns } from './read-signs.ts';
 import { lostJump, withCodaNamed } from './roadmap.ts';
-import { LONGEST_CHORUS_BARS, playedBars } from './play-order.ts';
+import { MOST_BARS } from '../base/limits.ts';
+import { playedBars } from './play-order.ts';
 import { readLine, refuseEmptySection, startReading, type Reading } from './read-lines.ts';
 
 /** What holds where the chart itself does not say. */
@@ -87,9 +88,7 @@ function finish(reading: Reading): Chart {
   );
   if (orphan >= 0) refuse(start, 'chart.endingWithoutRepeat', { bar: orphan + 1 });
   const played = playedBars({ sections });
-  if (played.length >= LONGEST_CHORUS_BARS) {
-    refuse(start, 'chart.chorusTooLong', { bars: LONGEST_CHORUS_BARS });
-  }
+  if (played.length > MOST_BARS) refuse(start, 'chart.chorusTooLong', { bars: MOST_BARS });
   const chords = played.flatMap(({ bar }) => bar.chords);
   return {
     title: headings.title,

@@ -1,4 +1,5 @@
 /** The bars of a chart in the order they sound: repeats gone round, endings chosen, jumps followed. */
+import { MOST_BARS } from '../base/limits.ts';
 import type { Chart, ChartBar, Jump } from './chart.ts';
 
 export interface PlayedBar {
@@ -9,11 +10,8 @@ export interface PlayedBar {
   readonly section: number;
 }
 
-/** Longest chorus that is played out, in bars: longer ones are repeats written by mistake. */
-export const LONGEST_CHORUS_BARS = 4000;
-
 /**
- * One chorus as played. A chorus longer than {@link LONGEST_CHORUS_BARS} is cut there.
+ * One chorus as played. A chorus longer than {@link MOST_BARS} is cut behind the bar after it.
  *
  * Jumps as notation handbooks have them (*common practice*, from memory): D.C. and D.S. are followed once, where the
  * bar's repeats are done; from there on repeats are not taken and of several endings the last is; "al Fine" ends at the
@@ -35,7 +33,7 @@ export function playedBars(chart: Pick<Chart, 'sections'>): readonly PlayedBar[]
     const walked: Generator<PassedBar, void> = straightOn(bars, from, jump === null);
     from = null;
     for (const { at, lastTime } of walked) {
-      if (played.length === LONGEST_CHORUS_BARS) return played;
+      if (played.length > MOST_BARS) return played;
       const passed = bars[at]!;
       played.push(passed);
       const { signs } = passed.bar;

@@ -1,5 +1,5 @@
 /** The text between two bar lines, read into chords with their beats. */
-import { parseChord, readingHint } from '../music/parse-chord.ts';
+import { parseChord, readingHint, shownSymbol } from '../music/parse-chord.ts';
 import type { Chord } from '../music/chord.ts';
 import type { ChartChord } from './chart.ts';
 import { refuse, type Piece } from './chart-problem.ts';
@@ -90,7 +90,8 @@ function readSlot(word: Piece, context: BarContext): Slot {
   if (NO_CHORD.test(symbol)) return { chord: null, beats, marks: 1 };
   if (symbol === '%') refuse(word, 'chart.percentBesideChords', { bar: context.bar });
   const chord = parseChord(symbol);
-  if (!chord) refuse(word, 'chart.chord', { bar: context.bar, symbol, hint: readingHint(symbol) });
+  if (!chord)
+    refuse(word, 'chart.chord', { bar: context.bar, symbol: shownSymbol(symbol), hint: readingHint(symbol) });
   return { chord, beats, marks: 1 };
 }
 

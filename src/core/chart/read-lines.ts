@@ -1,5 +1,6 @@
 /** Chart text line by line: headings, section names, and bars between bar signs. */
 import type { Key } from '../music/chord.ts';
+import { MOST_BARS } from '../base/limits.ts';
 import { parseChord } from '../music/parse-chord.ts';
 import type { BarSigns, ChartBar, ChartChord, Meter } from './chart.ts';
 import { refuse, type Piece } from './chart-problem.ts';
@@ -11,7 +12,12 @@ const BAR_SIGN = /:\|\|:|:\|:|:\|\||:\|\]|:\||\|\|:|\|:|\|\||\|\]|\|/g;
 /** A comment is a # with white space (or a line's start) before it: "C#7" is a chord. */
 const COMMENT = /(?:^|\s)#.*$/;
 const IN_BRACKETS = /^\s*\[\s*((?![\d\s,.-]*\])[^\][|]*?)\s*\]/;
-const BEFORE_BARS = /^\s*([^\][|:]+?)\s*:(?=\s|$)/;
+const BEFORE_BARS = /^\s*([^\][|:\s][^\][|:]*?)\s*:(?=\s|$)/;
+/** What no page shows and no score may hold counts as white space. */
+// eslint-disable-next-line no-control-regex -- these are the characters that are meant
+const CONTROLS = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\ufffe\uffff]/g;
+/** White space that no one wrote by hand is cut, so that no expression looks at it again and again. */
+const LONG_SPACE = /\s{100,}/g;
 /** What a section may be called. A number alone would read as an ending. */
 const SECTION_NAME = /^(?!\d+$)[\p{L}\p{N}][\p{L}\p{N} .'’&+()♭♯-]*$/u;
 /** Letters that name sections, though most of them would read as chords too: "A", "B2", "C'". */
@@ -55,7 +61,11 @@ export const startReading = (meter: Meter): Reading => ({
 
 /** Reads one line of the text into the reading. `line` counts from 1. */
 export function readLine(text: string, line: number, reading: Reading): void {
-  const plain = text.replace(COMMENT, '').replaceAll('‖', '||');
+  const plain = text
+    .replace(COMMENT, '')
+    .replaceAll('‖', '||')
+    .replaceAll(CONTROLS, ' ')
+    .replaceAll(LONG_SPACE, ' ');
   if (plain.trim() === '') return;
   const piece = { text: plain, line, column: 1 };
   if (plain.includes('|')) readBarLine(piece, reading);
@@ -192,6 +202,7 @@ function keepSigns(piece: Piece, before: BarSigns, behind: BarSigns, reading: Re
 
 function takeBar(piece: Piece, reading: Reading): void {
   const number = nextBar(reading);
+  if (barsIn(reading) >= MOST_BARS) refuse(piece, 'chart.chorusTooLong', { bars: MOST_BARS });
   const ending = ENDING.exec(piece.text);
   const endings = ending ? passesOf(ending[1] ?? ending[2] ?? '', piece, number) : [];
   const {

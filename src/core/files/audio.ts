@@ -4,7 +4,8 @@
  */
 import { bad, good, type Outcome } from '../base/outcome.ts';
 import type { ByteSource } from './bytes/bytes.ts';
-import { chooseMixdown, mixed } from './sound/mix.ts';
+import { MOST_TAKE_SECONDS } from '../base/limits.ts';
+import { chooseMixdown, hasNoNumber, mixed } from './sound/mix.ts';
 import type { PcmStream, Warn } from './sound/pcm.ts';
 import { sniff, type AudioKind, type FileKind } from './sniff.ts';
 import type { Notice } from '../words/problem.ts';
@@ -38,8 +39,12 @@ export const isAudio = (kind: FileKind): kind is AudioKind => kind in OPENERS;
 export async function openAudioOfKind(source: ByteSource, kind: AudioKind): Promise<Outcome<AudioFile>> {
   const stream = await OPENERS[kind](source);
   if (!stream.ok) return stream;
-  const mixdown = await chooseMixdown(stream.value);
+  const { name } = source;
   const { sampleRate, channels, expectedFrames } = stream.value;
+  if (expectedFrames !== null && expectedFrames > MOST_TAKE_SECONDS * sampleRate)
+    return bad('file.takeTooLong', { name, hours: MOST_TAKE_SECONDS / 3600 });
+  if (await hasNoNumber(stream.value)) return bad('sound.noNumber', { name });
+  const mixdown = await chooseMixdown(stream.value);
   return good({
     kind,
     sampleRate,
@@ -84,17 +89,18 @@ export interface Recording {
 }
 
 /** Two hours at 48 kHz are 1.4 GB as one array; half an hour is what a take may have that is held whole. */
-const LONGEST_WHOLE_SECONDS = 30 * 60;
+export const LONGEST_WHOLE_SECONDS = 30 * 60;
 
 /** Reads a whole recording into one array, for playing and drawing; a longer one goes block by block. */
 export async function readWhole(audio: AudioFile, name: string): Promise<Outcome<Recording>> {
   const warnings: Notice[] = [];
   const limit = LONGEST_WHOLE_SECONDS * audio.sampleRate;
+  const tooLong = bad('file.tooLongForWhole', { name, minutes: LONGEST_WHOLE_SECONDS / 60 });
+  if ((audio.expectedFrames ?? 0) > limit) return tooLong;
   let samples = new Float32Array(Math.min(audio.expectedFrames ?? 1 << 20, limit));
   let length = 0;
   for await (const block of audio.blocks((warning) => warnings.push(warning))) {
-    if (length + block.length > limit)
-      return bad('file.tooLongForWhole', { name, minutes: LONGEST_WHOLE_SECONDS / 60 });
+    if (length + block.length > limit) return tooLong;
     if (length + block.length > samples.length) {
       const larger = new Float32Array(Math.max(samples.length * 2, length + block.length));
       larger.set(samples);

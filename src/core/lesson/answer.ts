@@ -82,6 +82,7 @@ export function readAnswer(text: string, name: string): Outcome<AnswerFile> {
   }
   if (!isAnswer(json)) return bad('answer.notAnswer', { name });
   const { version } = json as { version?: unknown };
+  if (typeof version !== 'number') return bad('answer.field', { name, field: 'version' });
   if (version !== 1) return bad('answer.version', { name, found: String(version) });
   const read = v.safeParse(answerSchema, json);
   if (!read.success) return bad('answer.field', { name, field: v.getDotPath(read.issues[0]) ?? '' });

@@ -102,6 +102,7 @@ export function readSheet(text: string, name: string): Outcome<LessonSheet> {
 export function readSheetFile(json: unknown, name: string): Outcome<LessonSheet> {
   const { format, version } = (json ?? {}) as { format?: unknown; version?: unknown };
   if (format !== 'landfall-sheet') return bad('sheet.notSheet', { name });
+  if (typeof version !== 'number') return bad('sheet.field', { name, field: 'version' });
   if (version !== 1) return bad('sheet.version', { name, found: String(version) });
   const read = v.safeParse(sheetSchema, json);
   if (!read.success) return bad('sheet.field', { name, field: v.getDotPath(read.issues[0]) ?? '' });

@@ -1,4 +1,5 @@
 /** A chord symbol, as players write it, read into spelled tones with their roles. */
+import { MOST_SYMBOL } from '../base/limits.ts';
 import type { ChordHint } from '../words/entry.ts';
 import type { Chord, ChordTone, ToneRole } from './chord.ts';
 import { readQuality } from './read-quality.ts';
@@ -35,6 +36,7 @@ export interface SymbolParts {
  */
 export function parseChord(symbol: string): Chord | null {
   const written = symbol.trim();
+  if (written.length > MOST_SYMBOL) return null;
   const parts = splitSymbol(written);
   if (!parts) return null;
   const quality = readQuality(parts.quality);
@@ -67,6 +69,10 @@ export function splitSymbol(symbol: string): SymbolParts | null {
 /** "Fx" is another way to write "F##". */
 const spelledPlainly = (name: string): string => name.replace('x', '##');
 
+/** A symbol as a sentence shows it: of one that is too long, its beginning. */
+export const shownSymbol = (symbol: string): string =>
+  symbol.length > MOST_SYMBOL ? `${symbol.slice(0, MOST_SYMBOL)}…` : symbol;
+
 /**
  * What a player could have meant by a symbol that can't be read.
  *
@@ -75,7 +81,7 @@ const spelledPlainly = (name: string): string => name.replace('x', '##');
 export function readingHint(symbol: string): ChordHint {
   const raised = symbol.charAt(0).toUpperCase() + symbol.slice(1);
   if (raised !== symbol && parseChord(raised)) return { kind: 'capital', write: raised };
-  for (let length = symbol.length - 1; length > 0; length--) {
+  for (let length = Math.min(MOST_SYMBOL, symbol.length - 1); length > 0; length--) {
     const start = symbol.slice(0, length);
     if (parseChord(start)) return { kind: 'beginning', readable: start };
   }

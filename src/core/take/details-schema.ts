@@ -3,6 +3,7 @@
  * leaves as.
  */
 import * as v from 'valibot';
+import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../chart/chart.ts';
 import { feelNames } from '../chart/feel-names.ts';
 import { TakenBackingSchema } from './taken-backing.ts';
 import { correctionsSchema } from './correction.ts';
@@ -10,6 +11,10 @@ import { correctionsSchema } from './correction.ts';
 const text = v.string();
 const seconds = v.pipe(v.number(), v.finite());
 const level = seconds;
+/** Any tuning that anybody has played in lies far within. */
+const MOST_REFERENCE_HZ = 10_000;
+/** A rise of nothing is none. */
+const LEAST_RISE_BPM = 0.01;
 const bars = v.pipe(v.number(), v.integer(), v.minValue(1));
 
 /** Every field but the path, whose taps are kept as typed numbers here and listed in a file. */
@@ -28,28 +33,33 @@ const fields = {
   chartText: text,
   /** "Bb", "A minor". */
   key: text,
-  bpm: v.pipe(v.number(), v.minValue(1)),
+  bpm: v.pipe(v.number(), v.minValue(SLOWEST_BPM), v.maxValue(FASTEST_BPM)),
   feel: v.picklist(feelNames),
   /** Share of the beat that the first eighth takes. */
-  swing: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+  swing: v.pipe(v.number(), v.minValue(STRAIGHT_SWING), v.maxValue(WIDEST_SWING)),
   /** A4 in Hz, or estimated from the playing. */
-  reference: v.union([v.pipe(v.number(), v.minValue(1)), v.literal('auto')]),
+  reference: v.union([v.pipe(v.number(), v.minValue(1), v.maxValue(MOST_REFERENCE_HZ)), v.literal('auto')]),
   sampleRate: v.pipe(v.number(), v.integer(), v.minValue(1)),
   /** Where the first downbeat lies, from the first sample, round trip included; null until it is known. */
   firstBeatSeconds: v.nullable(seconds),
   /** Ids of instrument and aim; takes from before these were stored have neither. */
   instrument: v.exactOptional(text),
-  capo: v.exactOptional(v.number()),
+  capo: v.exactOptional(v.pipe(v.number(), v.finite())),
   aim: v.exactOptional(text),
   /** How the band was asked to play, as `BandSettings` has it. */
   chordsRest: v.exactOptional(v.boolean()),
   backbeatClick: v.exactOptional(v.boolean()),
-  rise: v.exactOptional(v.object({ byBpm: seconds, everyBars: bars })),
+  rise: v.exactOptional(
+    v.object({
+      byBpm: v.pipe(v.number(), v.minValue(LEAST_RISE_BPM), v.maxValue(FASTEST_BPM)),
+      everyBars: bars,
+    }),
+  ),
   trade: v.exactOptional(v.object({ bars, aim: text })),
   drone: v.exactOptional(
     v.object({
       tones: v.picklist(['root', 'root and fifth']),
-      semitones: v.pipe(v.array(v.number()), v.readonly()),
+      semitones: v.pipe(v.array(v.pipe(v.number(), v.finite())), v.readonly()),
     }),
   ),
   /** The band's levels as they stood at the end, in dB. */

@@ -245,11 +245,16 @@ const OPTION_UNITS: Readonly<Record<Facts<(typeof en)['problems']['cli.number']>
   none: '',
 };
 
+const TIME_UNITS = { milliseconds: 'Millisekunden', samples: 'Abtastwerten' } as const;
+
 type DiskReason = Facts<(typeof en)['problems']['disk.read']>['reason'];
 function diskReason(reason: DiskReason, system: string): string {
   const told: Readonly<Record<DiskReason, string>> = {
     missing: 'Es gibt sie nicht',
     notAllowed: 'Du darfst es nicht',
+    full: 'Der Datenträger ist voll',
+    readOnly: 'Auf diesen Datenträger kann nichts geschrieben werden',
+    inUse: 'Ein anderes Programm benutzt die Datei',
     folder: 'Es ist ein Ordner; nenn eine Datei darin',
     tooManyOpen: 'Es sind zu viele Dateien offen',
     disk: 'Der Datenträger ist fehlerhaft',
@@ -722,7 +727,7 @@ export const de: Words = {
     'chart.endingWithoutRepeat': ({ bar }) =>
       `Takt ${bar} beginnt eine Klammer, aber kein Wiederholungszeichen :| schließt sie.`,
     'chart.chorusTooLong': ({ bars }) =>
-      `Der Chart dauert ${bars} Takte oder mehr, bevor er von vorn beginnt: Kürze seine Wiederholungen.`,
+      `Der Chart ist mit seinen Wiederholungen länger als ${bars} Takte: Kürze ihn.`,
     'chart.noBarLines': ({ line }) =>
       `Zeile ${line} hat Akkorde, aber keine Taktstriche: Schreib sie zwischen Taktstriche, etwa | C7 | F7 |.`,
     'chart.headingTooLate': ({ line, word }) =>
@@ -812,9 +817,25 @@ export const de: Words = {
       `${name} ist eine Liste von Tönen und enthält keinen Klang; nimm eine Aufnahme.`,
     'file.tooLongForWhole': ({ name, minutes }) =>
       `${name} ist länger als ${minutes} Minuten; teil die Datei in Takes oder bewerte sie auf der Kommandozeile.`,
+    'take.tooLongWithBacking': ({ name, minutes }) =>
+      `${name} ist länger als ${minutes} Minuten, zu lang, um die Begleitung herauszunehmen; teil die Datei in Takes.`,
     'file.tooLongToPlay': ({ name, minutes }) =>
       `${name} ist länger als ${minutes} Minuten: Behalte nur die Stelle, zu der du spielst.`,
     'file.listTooLong': ({ name }) => `${name} ist zu lang für eine Liste von Tönen; teil sie in Takes.`,
+    'file.takeTooLong': ({ name, hours }) =>
+      `${name} geht über ${hours} Stunden hinaus, länger als ein Take sein darf: Teil die Datei in Takes, oder such eine falsche Zeit.`,
+    'file.tooLarge': ({ name, megabytes }) =>
+      `${name} ist größer als ${megabytes} MB, zu groß für das, was die Datei hier sein soll.`,
+    'file.tooManyNotes': ({ name, most }) => `${name} hat mehr als ${most} Töne; teil die Datei in Takes.`,
+    'file.tooManyBeats': ({ name, most }) => `${name} hat mehr als ${most} Schläge; teil die Datei in Takes.`,
+    'notes.unit': ({ name, unit }) =>
+      `${name} hat die Zeiten wohl in ${TIME_UNITS[unit]}; gebraucht werden Sekunden: Teil onset und duration durch ${unit === 'samples' ? 'die Abtastrate' : '1000'}.`,
+    'beats.unit': ({ name, unit }) =>
+      `${name} hat die Zeiten wohl in ${TIME_UNITS[unit]}; gebraucht werden Sekunden: Teil sie durch ${unit === 'samples' ? 'die Abtastrate' : '1000'}.`,
+    'sound.manyBlocks': ({ name, most }) =>
+      `${name} hat mehr als ${most} Blöcke vor dem Klang und ist beschädigt: Speichere oder exportiere die Datei noch einmal.`,
+    'sound.noNumber': ({ name }) =>
+      `${name} hat keinen einzigen Abtastwert, der eine Zahl ist; speichere oder exportiere die Datei noch einmal.`,
     'file.notAllText': ({ name }) =>
       `${name} ist nicht durchweg Text; speichere die Tabelle als UTF-8 und versuch es noch einmal.`,
     'file.notText': ({ name }) =>
@@ -1166,6 +1187,10 @@ export const de: Words = {
       `Das ist ein Fehler von Landfall und nicht deiner Eingabe (${reason}); bitte melde ihn.`,
     'disk.read': ({ name, reason, system }) =>
       `${name} ist nicht zu lesen: ${reason === 'missing' ? 'Es gibt keine solche Datei' : diskReason(reason, system)}.`,
+    'disk.longPipe': ({ name, megabytes }) =>
+      `${name} geht über ${megabytes} MB hinaus und ist keine Datei; speichere die Daten als Datei und nimm diese.`,
+    'disk.slowPipe': ({ name, seconds }) =>
+      `${name} war nach ${seconds} s nicht zu Ende; speichere die Daten als Datei und nimm diese.`,
     'disk.write': ({ name, reason, system }) =>
       `${name} ist nicht zu schreiben: ${reason === 'missing' ? 'Es gibt keinen solchen Ordner' : diskReason(reason, system)}.`,
   },

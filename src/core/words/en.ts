@@ -312,7 +312,17 @@ interface FoundChordsFacts {
 }
 
 /** Why a file can't be read or written. */
-type DiskReason = 'missing' | 'notAllowed' | 'folder' | 'tooManyOpen' | 'disk' | 'nameTooLong' | 'other';
+type DiskReason =
+  | 'missing'
+  | 'notAllowed'
+  | 'folder'
+  | 'tooManyOpen'
+  | 'disk'
+  | 'nameTooLong'
+  | 'full'
+  | 'readOnly'
+  | 'inUse'
+  | 'other';
 function diskReason(reason: DiskReason, system: string): string {
   const told: Readonly<Record<DiskReason, string>> = {
     missing: 'there is no such file',
@@ -321,6 +331,9 @@ function diskReason(reason: DiskReason, system: string): string {
     tooManyOpen: 'too many files are open',
     disk: 'the disk failed',
     nameTooLong: 'no file can have so long a name',
+    full: 'the disk is full',
+    readOnly: 'nothing can be written to that disk',
+    inUse: 'another program is using it',
     other: `the system says ${system}`,
   };
   return told[reason];
@@ -974,7 +987,7 @@ export const en = {
     'chart.endingWithoutRepeat': ({ bar }: { bar: number }) =>
       `Bar ${bar} starts an ending, but no repeat sign :| closes it.`,
     'chart.chorusTooLong': ({ bars }: { bars: number }) =>
-      `The chart plays ${bars} bars or more before it starts again: shorten its repeats.`,
+      `The chart is longer than ${bars} bars, repeats played out: shorten it.`,
     'chart.noBarLines': ({ line }: { line: number }) =>
       `Line ${line} has chords but no bar lines: write them between bar lines, like | C7 | F7 |.`,
     'chart.headingTooLate': ({ line, word }: { line: number; word: string }) =>
@@ -1085,9 +1098,27 @@ export const en = {
       `${name} is a list of notes and holds no sound; give a recording.`,
     'file.tooLongForWhole': ({ name, minutes }: Named & { minutes: number }) =>
       `${name} is longer than ${minutes} minutes; cut it into takes, or grade it on the command line.`,
+    'take.tooLongWithBacking': ({ name, minutes }: Named & { minutes: number }) =>
+      `${name} is longer than ${minutes} minutes, too long to have its backing taken out; cut it into takes.`,
     'file.tooLongToPlay': ({ name, minutes }: Named & { minutes: number }) =>
       `${name} is longer than ${minutes} minutes: keep only the part you play to.`,
     'file.listTooLong': ({ name }: Named) => `${name} is too long for a list of notes; cut it into takes.`,
+    'file.takeTooLong': ({ name, hours }: Named & { hours: number }) =>
+      `${name} goes on past ${hours} hours, which no take may: cut it into takes, or look for a time that is wrong.`,
+    'file.tooLarge': ({ name, megabytes }: Named & { megabytes: number }) =>
+      `${name} is larger than ${megabytes} MB, too large for what it is asked to be.`,
+    'file.tooManyNotes': ({ name, most }: Named & { most: number }) =>
+      `${name} has more than ${most} notes; cut it into takes.`,
+    'file.tooManyBeats': ({ name, most }: Named & { most: number }) =>
+      `${name} has more than ${most} beats; cut it into takes.`,
+    'notes.unit': ({ name, unit }: Named & { unit: 'milliseconds' | 'samples' }) =>
+      `${name} has its times in ${unit}, it seems; they are wanted in seconds: divide onset and duration by ${unit === 'samples' ? 'the sample rate' : '1000'}.`,
+    'beats.unit': ({ name, unit }: Named & { unit: 'milliseconds' | 'samples' }) =>
+      `${name} has its times in ${unit}, it seems; they are wanted in seconds: divide them by ${unit === 'samples' ? 'the sample rate' : '1000'}.`,
+    'sound.manyBlocks': ({ name, most }: Named & { most: number }) =>
+      `${name} has more than ${most} blocks before its sound; it is damaged: save or export it again.`,
+    'sound.noNumber': ({ name }: Named) =>
+      `${name} has not one sample that is a number; save or export it again.`,
     'file.notAllText': ({ name }: Named) =>
       `${name} is not text throughout; save it as a UTF-8 table and try again.`,
     'file.notText': ({ name }: Named) => `${name} is not text; save it as UTF-8 text and try again.`,
@@ -1477,6 +1508,10 @@ export const en = {
       `This is a fault of Landfall, not of your input (${reason}); please report it.`,
     'disk.read': ({ name, reason, system }: Named & { reason: DiskReason; system: string }) =>
       `${name} can’t be read: ${reason === 'missing' ? 'there is no such file' : diskReason(reason, system)}.`,
+    'disk.longPipe': ({ name, megabytes }: Named & { megabytes: number }) =>
+      `${name} goes on past ${megabytes} MB and is no file; save it as a file and give that.`,
+    'disk.slowPipe': ({ name, seconds }: Named & { seconds: number }) =>
+      `${name} did not come to its end within ${seconds} s; save it as a file and give that.`,
     'disk.write': ({ name, reason, system }: Named & { reason: DiskReason; system: string }) =>
       `${name} can’t be written: ${reason === 'missing' ? 'there is no such folder' : diskReason(reason, system)}.`,
   },

@@ -13,21 +13,26 @@ interface Fields {
   readonly fields: readonly string[];
 }
 
-/** Splits text into rows of fields; a field in double quotes may hold separators, line breaks and "". */
-function split(text: string, separator: string): Fields[] {
+/**
+ * Splits text into rows of fields; a field in double quotes may hold separators, line breaks and "".
+ * @param most behind so many rows the rest is left
+ */
+function split(text: string, separator: string, most = Infinity): Fields[] {
   const rows: Fields[] = [];
   let fields: string[] = [];
   let field = '';
   let quoted = false;
   let line = 1;
   let rowLine = 1;
+  const isSign = (character: string) =>
+    character === separator || character === '"' || character === '\n' || character === '\r';
   const endRow = () => {
     fields.push(field.trim());
     if (fields.some((cell) => cell !== '')) rows.push({ line: rowLine, fields });
     fields = [];
     field = '';
   };
-  for (let at = 0; at < text.length; at++) {
+  for (let at = 0; at < text.length && rows.length < most; at++) {
     const character = text[at]!;
     const lineBreak = character === '\n' || (character === '\r' && text[at + 1] !== '\n');
     if (lineBreak) line++;
@@ -46,36 +51,49 @@ function split(text: string, separator: string): Fields[] {
     } else if (lineBreak) {
       endRow();
       rowLine = line;
-    } else field += character;
+    } else {
+      // A plain stretch is taken whole: character by character a long field would fill the memory.
+      let end = at + 1;
+      while (end < text.length && !isSign(text[end]!)) end++;
+      field += text.slice(at, end);
+      at = end - 1;
+    }
   }
-  endRow();
+  if (rows.length < most) endRow();
   return rows;
 }
 
 const separatorOf = (header: string) =>
   [',', ';', '\t'].find((separator) => header.includes(separator)) ?? ',';
 
+/** A header stands within so many characters. */
+const HEADER_CHARACTERS = 16_384;
+
+const firstLine = (text: string): string => text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? '';
+
 /** Column names of the first line that is not blank, in lower case; empty where there is none. */
 export function headerOf(text: string): readonly string[] {
-  const first = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? '';
+  const first = firstLine(text);
   return split(first, separatorOf(first))[0]?.fields.map((name) => name.toLowerCase()) ?? [];
 }
 
 /**
  * Reads the wanted columns of a table; they may stand in any order, with others between them.
  * @param name the file, for the problem.
+ * @param most rows that are wanted; one more is given where there are more
  */
 export function readTable(
   text: string,
   wanted: readonly string[],
   name: string,
+  most: number,
 ): Outcome<readonly TableRow[]> {
-  const header = headerOf(text);
+  const header = headerOf(text.slice(0, HEADER_CHARACTERS));
   const places = wanted.map((column) => header.indexOf(column));
   const missing = wanted.filter((_, k) => places[k]! < 0);
   if (missing.length > 0) return bad('table.columns', { name, missing, wanted });
-  const first = text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? '';
-  const rows = split(text, separatorOf(first)).slice(1);
+  const first = firstLine(text.slice(0, HEADER_CHARACTERS));
+  const rows = split(text, separatorOf(first), most + 2).slice(1);
   return good(rows.map(({ line, fields }) => ({ line, cells: places.map((place) => fields[place] ?? '') })));
 }
 

@@ -68,6 +68,8 @@ function bassOf(harmony: XmlElement, root: string, degrees: readonly string[]): 
   return degree === undefined ? '' : `/${spellDegree(root, degree)}`;
 }
 
+const MOST_ALTER = 2;
+
 function changeOf(degree: XmlElement): readonly DegreeChange[] {
   const type = textOf(degree, 'degree-type');
   const value = numberOf(textOf(degree, 'degree-value'));
@@ -78,7 +80,9 @@ function changeOf(degree: XmlElement): readonly DegreeChange[] {
     (type !== 'add' && type !== 'alter' && type !== 'subtract')
   )
     return [];
-  return [{ type, value, alter: Math.round(numberOf(textOf(degree, 'degree-alter')) ?? 0) }];
+  const alter = Math.round(numberOf(textOf(degree, 'degree-alter')) ?? 0);
+  // Beyond a double sharp or flat there is no tone that is written so.
+  return !Number.isInteger(value) || Math.abs(alter) > MOST_ALTER ? [] : [{ type, value, alter }];
 }
 
 /**

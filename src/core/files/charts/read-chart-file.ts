@@ -3,14 +3,13 @@ import { strFromU8, unzipSync } from 'fflate';
 import { readChartArgument } from '../../chart/forms.ts';
 import type { ChartDefaults } from '../../chart/parse-chart.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { MOST_SCORE_BYTES } from '../../base/limits.ts';
 import { hasMark } from '../bytes/bytes.ts';
 import { readChordMarkers } from './read-chord-markers.ts';
 import { readMusicXml, type ReadChartFile } from './read-musicxml.ts';
 import { decodeText } from '../bytes/text.ts';
 import { firstOf, readXml } from '../bytes/xml.ts';
 
-/** A score longer than this is no lead sheet; an archive that unpacks to more is none either. */
-const LONGEST_SCORE_BYTES = 1 << 25;
 /** Where a compressed MusicXML file says which of its files is the score (MusicXML 4.0, container). */
 const CONTAINER = 'META-INF/container.xml';
 
@@ -24,7 +23,7 @@ export function readChartFile(
   name: string,
   defaults: ChartDefaults = {},
 ): Outcome<ReadChartFile> {
-  if (bytes.length > LONGEST_SCORE_BYTES) return bad('chartFile.tooLong', { name });
+  if (bytes.length > MOST_SCORE_BYTES) return bad('chartFile.tooLong', { name });
   if (hasMark(bytes, 'MThd')) return readChordMarkers(bytes, name);
   if (hasMark(bytes, 'PK\x03\x04')) return readCompressed(bytes, name);
   const text = decodeText(bytes);
@@ -38,8 +37,7 @@ export function readChartFile(
 
 function readCompressed(bytes: Uint8Array, name: string): Outcome<ReadChartFile> {
   try {
-    const small = ({ originalSize }: { readonly originalSize: number }) =>
-      originalSize <= LONGEST_SCORE_BYTES;
+    const small = ({ originalSize }: { readonly originalSize: number }) => originalSize <= MOST_SCORE_BYTES;
     const container = unzipSync(bytes, { filter: (file) => file.name === CONTAINER && small(file) })[
       CONTAINER
     ];

@@ -9,8 +9,10 @@ import type { Chord, Key } from '../../music/chord.ts';
 import { keyOfSignature, keyOn } from '../../music/keys.ts';
 import { parseChord } from '../../music/parse-chord.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
-import { notice } from '../../words/problem.ts';
-import { meterFrom } from './meters.ts';
+import { MOST_BARS } from '../../base/limits.ts';
+import { notice, problem } from '../../words/problem.ts';
+import { wholeEvents } from '../notes/midi-events.ts';
+import { meterFrom, usableBpm } from './meters.ts';
 import type { ReadChartFile } from './read-musicxml.ts';
 
 const NO_CHORD = /^n\.?c\.?$/i;
@@ -72,10 +74,10 @@ function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
   return good({
     meter,
     key:
-      signature?.type === 'keySignature'
+      signature?.type === 'keySignature' && Math.abs(signature.key) <= 7
         ? keyOfSignature(signature.key, signature.scale === 1 ? 'minor' : 'major')
         : null,
-    bpm: quarters === null ? null : Math.round((quarters * 200) / meter.divisions) / 100,
+    bpm: quarters === null ? null : usableBpm(Math.round((quarters * 200) / meter.divisions) / 100),
     ticksPerQuarter: header.ticksPerBeat,
     endTick: largest(
       tracks.map((track) => track.reduce((sum, event) => sum + event.deltaTime, 0)),
@@ -93,6 +95,7 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
   let data: MidiData;
   try {
     data = parseMidi(bytes);
+    data = { ...data, tracks: data.tracks.map(wholeEvents) };
   } catch {
     return bad('midiFile.damaged', { name });
   }
@@ -109,6 +112,11 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
     const chord = symbolOf(text);
     return chord === undefined || tick >= end ? [] : [{ tick, chord }];
   });
+  if (!(barsBetween(chords, end, facts.value) <= MOST_BARS))
+    return bad('chartFile.unreadable', {
+      name,
+      cause: problem('chart.chorusTooLong', { bars: MOST_BARS }),
+    });
   const chart = chartFrom(chords, end, facts.value);
   const written = parseChart(writeChart(chart));
   if (!written.ok) return bad('chartFile.unreadable', { name, cause: written.problem });
@@ -119,24 +127,42 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
   });
 }
 
+type Counting = Pick<Facts, 'meter' | 'ticksPerQuarter'>;
+
+const beatOf = (tick: number, { meter, ticksPerQuarter }: Counting): number =>
+  Math.round((tick / ticksPerQuarter) * (2 / meter.divisions) * PARTS_OF_A_BEAT) / PARTS_OF_A_BEAT;
+
+/** Bars from that of the first chord to the end. */
+function barsBetween(chords: readonly { readonly tick: number }[], end: number, counting: Counting): number {
+  const { beatsPerBar } = counting.meter;
+  const [first, last] = [chords[0]?.tick ?? 0, chords.at(-1)?.tick ?? 0].map((tick) =>
+    beatOf(tick, counting),
+  );
+  const lastBeat = Math.max(beatOf(end, counting), last! + 1 / PARTS_OF_A_BEAT);
+  return Math.ceil(lastBeat / beatsPerBar) - Math.floor(first! / beatsPerBar);
+}
+
 function chartFrom(
   chords: readonly { readonly tick: number; readonly chord: Chord | null }[],
   end: number,
   { meter, key, bpm, ticksPerQuarter }: Facts,
 ): Chart {
   const { beatsPerBar } = meter;
-  const beatAt = (tick: number) =>
-    Math.round((tick / ticksPerQuarter) * (2 / meter.divisions) * PARTS_OF_A_BEAT) / PARTS_OF_A_BEAT;
-  const firstBar = Math.floor(beatAt(chords[0]?.tick ?? 0) / beatsPerBar);
-  const lastBeat = Math.max(beatAt(end), beatAt(chords.at(-1)?.tick ?? 0) + 1 / PARTS_OF_A_BEAT);
-  const count = Math.ceil(lastBeat / beatsPerBar) - firstBar;
+  const placed = chords.map(({ tick, chord }) => ({ at: beatOf(tick, { meter, ticksPerQuarter }), chord }));
+  const firstBar = Math.floor((placed[0]?.at ?? 0) / beatsPerBar);
+  const count = barsBetween(chords, end, { meter, ticksPerQuarter });
+  let next = 0;
+  let standing: Chord | null = null;
   const bars = Array.from({ length: count }, (_, i): ChartBar => {
     const [from, to] = [(firstBar + i) * beatsPerBar, (firstBar + i + 1) * beatsPerBar];
-    const standing = chords.findLast(({ tick }) => beatAt(tick) <= from)?.chord ?? null;
-    const inside = chords
-      .map(({ tick, chord }) => ({ at: beatAt(tick), chord }))
-      .filter(({ at }) => at > from && at < to);
-    const starts = [{ at: from, chord: standing }, ...inside];
+    for (; next < placed.length && placed[next]!.at <= from; next++) standing = placed[next]!.chord;
+    const before = standing;
+    const inside: { readonly at: number; readonly chord: Chord | null }[] = [];
+    for (; next < placed.length && placed[next]!.at < to; next++) {
+      inside.push(placed[next]!);
+      standing = placed[next]!.chord;
+    }
+    const starts = [{ at: from, chord: before }, ...inside];
     return {
       chords: starts.flatMap(({ at, chord }, k) => {
         const beats = (starts[k + 1]?.at ?? to) - at;

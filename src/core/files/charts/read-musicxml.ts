@@ -22,7 +22,7 @@ import type { Chord, Key } from '../../music/chord.ts';
 import { keyOfSignature, keyOn } from '../../music/keys.ts';
 import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { notice, problem, type Notice } from '../../words/problem.ts';
-import { meterFrom } from './meters.ts';
+import { meterFrom, usableBpm } from './meters.ts';
 import { readHarmony } from './musicxml-harmony.ts';
 import { UnreadableScore, warnOnce } from './score-problems.ts';
 import { signsOfMeasure, type Roadmap } from './musicxml-roadmap.ts';
@@ -216,7 +216,8 @@ function chordsOf(
 }
 
 function readAttributes(element: XmlElement, bar: string, reading: Reading): void {
-  reading.divisions = numberOf(textOf(element, 'divisions')) ?? reading.divisions;
+  const divisions = numberOf(textOf(element, 'divisions'));
+  if (divisions !== null && divisions > 0) reading.divisions = divisions;
   const time = firstOf(element, 'time');
   if (time) {
     const meter = meterFrom(textOf(time, 'beats'), textOf(time, 'beat-type'));
@@ -228,7 +229,8 @@ function readAttributes(element: XmlElement, bar: string, reading: Reading): voi
     reading.meter = meter;
   }
   const fifths = numberOf(textOf(element, 'key', 'fifths'));
-  if (fifths === null) return;
+  // Seven sharps or flats are the most that a signature holds.
+  if (fifths === null || !Number.isInteger(fifths) || Math.abs(fifths) > 7) return;
   const mode = textOf(element, 'key', 'mode') ?? 'major';
   if (reading.key === null && (mode === 'major' || mode === 'minor'))
     reading.key = keyOfSignature(fifths, mode);
@@ -265,7 +267,7 @@ function readSound(sound: XmlElement, reading: Reading): void {
   // Told in quarters; the meter stands before it or never changes it by more than the beat's length.
   if (reading.bpm === null && quarters !== null && quarters > 0) {
     const bpm = (quarters * 2) / (reading.meter?.divisions ?? 2);
-    reading.bpm = Math.round(bpm * 100) / 100;
+    reading.bpm = usableBpm(Math.round(bpm * 100) / 100);
   }
   const first = numberOf(textOf(sound, 'swing', 'first'));
   const second = numberOf(textOf(sound, 'swing', 'second'));
@@ -292,5 +294,5 @@ function readBarline(barline: XmlElement, marks: Marks, reading: Reading): void 
   if (repeat?.attributes['after-jump'] === 'yes')
     warnOnce(reading.warnings, notice('score.repeatAfterJump', { name: reading.name }));
   if (repeat?.attributes['direction'] === 'backward')
-    marks.repeatTimes = Math.max(2, Math.round(numberOf(repeat.attributes['times']) ?? 2));
+    marks.repeatTimes = Math.min(99, Math.max(2, Math.round(numberOf(repeat.attributes['times']) ?? 2)));
 }

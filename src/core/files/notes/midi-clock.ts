@@ -1,5 +1,6 @@
 /** Ticks of a standard MIDI file to seconds: a tempo map, or the constant rate of SMPTE time. */
 import type { MidiData } from 'midi-file';
+import { lastAtOrBefore } from '../../chart/beat-maps.ts';
 
 /** The tempo before any is set (Standard MIDI Files 1.0): 120 quarter notes a minute. */
 const DEFAULT_SECONDS_PER_BEAT = 0.5;
@@ -40,8 +41,9 @@ export function midiClock({ header, tracks }: MidiData): ((tick: number) => numb
     const seconds = last.seconds + (tick - last.tick) * last.secondsPerTick;
     changes.push({ tick, seconds, secondsPerTick: secondsPerBeat / ticksPerBeat });
   }
+  const ticks = changes.map((change) => change.tick);
   return (tick) => {
-    const change = changes.findLast((candidate) => candidate.tick <= tick) ?? changes[0]!;
+    const change = changes[Math.max(0, lastAtOrBefore(ticks, tick))]!;
     return change.seconds + (tick - change.tick) * change.secondsPerTick;
   };
 }

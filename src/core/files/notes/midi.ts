@@ -13,6 +13,7 @@ import { notice, type Notice } from '../../words/problem.ts';
 import { fourCharacters, viewOf } from '../bytes/bytes.ts';
 import { bendTrack, type BendTrack } from '../../midi/midi-bend.ts';
 import { midiClock } from './midi-clock.ts';
+import { wholeEvents } from './midi-events.ts';
 import { listedNote } from './notes-csv.ts';
 
 export interface MidiLine {
@@ -48,16 +49,6 @@ function tracksOnly(bytes: Uint8Array): { readonly bytes: number[]; readonly cut
   return { bytes: kept, cut };
 }
 
-/** Events until the first one that the end of the file cut through. */
-function wholeEvents(track: readonly MidiEvent[]): MidiEvent[] {
-  const end = track.findIndex(
-    (event) =>
-      !Number.isFinite(event.deltaTime) ||
-      Object.values(event).some((value) => value === undefined || Number.isNaN(value)),
-  );
-  return end < 0 ? track.slice() : track.slice(0, end);
-}
-
 interface Part {
   /** Its name and its place in the file, counted from 1. */
   readonly place: {
@@ -68,9 +59,10 @@ interface Part {
   readonly notes: readonly HeardNote[];
 }
 
+/** The notes of one key, of which the first were ended. */
 interface OpenNote {
-  readonly seconds: number;
-  readonly key: number;
+  readonly starts: number[];
+  ended: number;
 }
 
 /** Notes of one track, each with its channel. */
@@ -80,29 +72,33 @@ function notesOf(
 ): { readonly channel: number; readonly note: HeardNote }[] {
   const found: { channel: number; note: HeardNote }[] = [];
   const bends = Array.from({ length: 16 }, (): BendTrack => bendTrack());
-  const open = Array.from({ length: 16 }, (): OpenNote[] => []);
+  const open = Array.from({ length: 16 }, () => new Map<number, OpenNote>());
   let tick = 0;
   const close = (channel: number, key: number, seconds: number) => {
-    const sounding = open[channel]!;
-    const at = sounding.findIndex((note) => note.key === key);
-    if (at < 0) return;
-    const [note] = sounding.splice(at, 1);
+    const note = open[channel]!.get(key);
+    const start = note?.starts[note.ended];
+    if (note === undefined || start === undefined) return;
+    note.ended++;
     const bend = bends[channel]!;
-    const heard = bend.heard(note!.seconds, seconds);
-    const moved = heard - bend.at(note!.seconds);
+    const heard = bend.heard(start, seconds);
+    const moved = heard - bend.at(start);
     found.push({
       channel,
       note: {
-        ...listedNote(note!.seconds, seconds - note!.seconds, key + heard),
+        ...listedNote(start, seconds - start, key + heard),
         bendSemitones: Math.abs(moved) < SMALLEST_BEND_SEMITONES ? 0 : moved,
       },
     });
   };
+  const begin = (channel: number, key: number, seconds: number) => {
+    const known = open[channel]!.get(key);
+    if (known === undefined) open[channel]!.set(key, { starts: [seconds], ended: 0 });
+    else known.starts.push(seconds);
+  };
   for (const event of track) {
     tick += event.deltaTime;
     const seconds = secondsAt(tick);
-    if (event.type === 'noteOn' && event.velocity > 0)
-      open[event.channel]!.push({ seconds, key: event.noteNumber });
+    if (event.type === 'noteOn' && event.velocity > 0) begin(event.channel, event.noteNumber, seconds);
     else if (event.type === 'noteOn' || event.type === 'noteOff')
       close(event.channel, event.noteNumber, seconds);
     else if (event.type === 'pitchBend') bends[event.channel]!.bend(seconds, event.value);
@@ -110,7 +106,10 @@ function notesOf(
   }
   // A note that is never ended sounds to the end of its track.
   const end = secondsAt(tick);
-  open.forEach((sounding, channel) => [...sounding].forEach(({ key }) => close(channel, key, end)));
+  open.forEach((sounding, channel) => {
+    for (const [key, { starts, ended }] of sounding)
+      for (let left = starts.length - ended; left > 0; left--) close(channel, key, end);
+  });
   return found
     .filter(({ channel }) => channel !== PERCUSSION)
     .sort((a, b) => a.note.onsetSeconds - b.note.onsetSeconds);
@@ -155,8 +154,10 @@ export function readMidi(bytes: Uint8Array, name: string, part: number | null = 
   try {
     const kept = tracksOnly(bytes);
     data = parseMidi(kept.bytes);
-    data = { ...data, tracks: data.tracks.map(wholeEvents) };
-    if (kept.cut) warnings.push(notice('midiFile.cut', { name }));
+    const tracks = data.tracks.map(wholeEvents);
+    const isShorter = tracks.some((track, i) => track.length < data.tracks[i]!.length);
+    data = { ...data, tracks };
+    if (kept.cut || isShorter) warnings.push(notice('midiFile.cut', { name }));
   } catch {
     return damaged;
   }

@@ -1,7 +1,10 @@
 /** A list of notes as a table: header `onset,duration,pitch` in seconds, seconds and MIDI numbers. */
 import type { HeardNote } from '../../take/note.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
+import { MOST_NOTES } from '../../base/limits.ts';
 import { numberIn, readTable } from '../bytes/table.ts';
+import { shownSymbol } from '../../music/parse-chord.ts';
+import { unitOf } from './time-unit.ts';
 
 export const NOTE_COLUMNS = ['onset', 'duration', 'pitch'] as const;
 
@@ -28,8 +31,9 @@ export function listedNote(onsetSeconds: number, durationSeconds: number, midi: 
  * @param name the file, for the problems.
  */
 export function readNotesCsv(text: string, name: string): Outcome<readonly HeardNote[]> {
-  const table = readTable(text, NOTE_COLUMNS, name);
+  const table = readTable(text, NOTE_COLUMNS, name, MOST_NOTES);
   if (!table.ok) return table;
+  if (table.value.length > MOST_NOTES) return bad('file.tooManyNotes', { name, most: MOST_NOTES });
   const notes: HeardNote[] = [];
   for (const { line, cells } of table.value) {
     const [onset, duration, pitch] = cells.map(numberIn) as [number, number, number];
@@ -38,7 +42,7 @@ export function readNotesCsv(text: string, name: string): Outcome<readonly Heard
         name,
         line,
         column,
-        cell: cells[NOTE_COLUMNS.indexOf(column)]!,
+        cell: shownSymbol(cells[NOTE_COLUMNS.indexOf(column)]!),
         highest: HIGHEST_MIDI,
       });
     if (!Number.isFinite(onset)) return wrong('onset');
@@ -47,5 +51,7 @@ export function readNotesCsv(text: string, name: string): Outcome<readonly Heard
     notes.push(listedNote(onset, duration, pitch));
   }
   if (notes.length === 0) return bad('notes.none', { name });
-  return good(notes.sort((a, b) => a.onsetSeconds - b.onsetSeconds));
+  notes.sort((a, b) => a.onsetSeconds - b.onsetSeconds);
+  const unit = unitOf(notes.map(({ onsetSeconds }) => onsetSeconds));
+  return unit === 'seconds' ? good(notes) : bad('notes.unit', { name, unit });
 }

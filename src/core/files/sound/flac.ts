@@ -1,6 +1,7 @@
 /** FLAC files (RFC 9639): the stream's own description, then frame after frame. */
 import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { notice } from '../../words/problem.ts';
+import { MOST_BLOCKS_BEFORE_SOUND } from '../../base/limits.ts';
 import { OutOfBits } from '../bytes/bit-reader.ts';
 import { hasMark, viewOf, windowOver, type ByteSource, type ByteWindow } from '../bytes/bytes.ts';
 import {
@@ -26,6 +27,11 @@ const LARGEST_FRAME_BYTES = 1 << 24;
  */
 const LONGEST_HOLE_SECONDS = 60;
 
+/** So many heads of frames that are none, one after the other: what follows is no sound. */
+const MOST_FALSE_HEADS = 20_000;
+/** So many damaged frames, one after the other: likewise. */
+const MOST_DAMAGED_IN_A_ROW = 2000;
+
 /** Section 8.2. */
 function streamInfo(body: Uint8Array): FlacStreamInfo {
   const view = viewOf(body);
@@ -43,11 +49,13 @@ function streamInfo(body: Uint8Array): FlacStreamInfo {
 
 /** Where the next frame begins that can be decoded, looking from `from`; null at the end. */
 async function nextFrame(window: ByteWindow, from: number, info: FlacStreamInfo): Promise<number | null> {
+  let tried = 0;
   for (let at = from; ;) {
     const bytes = await window.ensure(at, FRAME_WINDOW_BYTES);
     if (bytes.length < 16) return null;
     for (let k = 0; k + 16 <= bytes.length; k++) {
       if (bytes[k] !== 0xff || (bytes[k + 1]! & 0xfe) !== 0xf8) continue;
+      if (++tried > MOST_FALSE_HEADS) return null;
       try {
         const header = flacFrameHeader(bytes.subarray(k), info);
         if (header.channels === info.channels) return at + k;
@@ -66,6 +74,7 @@ async function frameAt(
   info: FlacStreamInfo,
 ): Promise<FlacFrame | null | 'end'> {
   let length = Math.max(FRAME_WINDOW_BYTES, info.maxFrameBytes);
+  const most = (info.maxBlockFrames * info.channels * (info.bitsPerSample + 1)) / 8 + FRAME_WINDOW_BYTES;
   for (;;) {
     const bytes = await window.ensure(at, length);
     try {
@@ -76,6 +85,8 @@ async function frameAt(
       if (!(error instanceof OutOfBits)) throw error;
       if (bytes.length < length) return 'end';
       if (length >= LARGEST_FRAME_BYTES) return null;
+      // No frame is longer than its samples written out as they are.
+      if (length > most) return null;
       length *= 2;
     }
   }
@@ -98,14 +109,17 @@ async function* readBlocks(
   let at: number | null = firstByte;
   let frames = 0;
   let damaged = 0;
+  let inARow = 0;
   while (at !== null && at < source.size) {
     const frame: FlacFrame | null | 'end' = await frameAt(window, at, info);
     if (frame === 'end') break;
     if (frame === null) {
       damaged++;
+      if (++inARow > MOST_DAMAGED_IN_A_ROW) break;
       at = await nextFrame(window, at + 1, info);
       continue;
     }
+    inARow = 0;
     const hole = frame.header.firstFrame - frames;
     if (damaged > 0 && hole > 0 && hole <= longestHole) {
       yield Array.from({ length: info.channels }, () => new Float32Array(hole));
@@ -137,7 +151,8 @@ export async function openFlac(source: ByteSource): Promise<Outcome<PcmStream>> 
   if (!hasMark(await source.read(at, 4), 'fLaC')) return broken;
   at += 4;
   let info: FlacStreamInfo | null = null;
-  for (let last = false; !last;) {
+  for (let last = false, block = 0; !last; block++) {
+    if (block === MOST_BLOCKS_BEFORE_SOUND) return bad('sound.manyBlocks', { name, most: block });
     const header = await source.read(at, 4);
     if (header.length < 4) return broken;
     last = (header[0]! & LAST_BLOCK) !== 0;

@@ -54,6 +54,16 @@ function clean(block: ChannelBlock): number {
   return replaced;
 }
 
+/** Whether not one sample of a recording is a number: asked of its beginning, since nearly all have one at once. */
+export async function hasNoNumber(stream: PcmStream): Promise<boolean> {
+  let samples = 0;
+  for await (const block of stream.blocks(() => undefined)) {
+    if (block.some((channel) => channel.some((sample) => Math.abs(sample) <= LARGEST_SAMPLE))) return false;
+    samples += block[0]!.length;
+  }
+  return samples > 0;
+}
+
 /** Decides from the beginning of the file how its channels are mixed to mono. */
 export async function chooseMixdown(stream: PcmStream): Promise<Mixdown> {
   if (stream.channels === 1) return { take: 'mean' };

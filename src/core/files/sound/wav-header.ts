@@ -5,6 +5,7 @@
  */
 import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { fourCharacters, hasMark, viewOf, type ByteSource } from '../bytes/bytes.ts';
+import { MOST_BLOCKS_BEFORE_SOUND } from '../../base/limits.ts';
 import { unusable } from './pcm.ts';
 
 export type SampleFormat = 'unsigned8' | 'signed16' | 'signed24' | 'signed32' | 'float32' | 'float64';
@@ -77,7 +78,7 @@ function formatOf(fmt: Uint8Array, name: string): Outcome<Format> {
 
 /** True where the bytes from `at` to the end of the file are chunks: then a data length of 0 means 0. */
 async function chunksToTheEnd(source: ByteSource, at: number): Promise<boolean> {
-  while (at + CHUNK_HEADER_BYTES <= source.size) {
+  for (let chunk = 0; chunk < MOST_BLOCKS_BEFORE_SOUND && at + CHUNK_HEADER_BYTES <= source.size; chunk++) {
     const header = await source.read(at, CHUNK_HEADER_BYTES);
     if (!isChunkName(fourCharacters(header, 0))) return false;
     const length = viewOf(header).getUint32(4, true);
@@ -107,7 +108,8 @@ export async function readWavHeader(source: ByteSource): Promise<Outcome<WavHead
   let fmt: Uint8Array | null = null;
   let longDataBytes: number | null = null;
   let at = 12;
-  while (at + CHUNK_HEADER_BYTES <= source.size) {
+  for (let chunk = 0; at + CHUNK_HEADER_BYTES <= source.size; chunk++) {
+    if (chunk === MOST_BLOCKS_BEFORE_SOUND) return bad('sound.manyBlocks', { name, most: chunk });
     const header = await source.read(at, CHUNK_HEADER_BYTES);
     if (header.length < CHUNK_HEADER_BYTES) break;
     const id = fourCharacters(header, 0);

@@ -1,0 +1,21 @@
+/**
+ * How much is taken in at once. What is longer is refused by a sentence before any work is done on it; the same table
+ * stands in src/pages/limits.md. All are generous: nobody plays for six hours or writes a form of four thousand bars.
+ */
+
+/** A take, a recording, a list of notes or beats, in seconds from its beginning. */
+export const MOST_TAKE_SECONDS = 6 * 3600;
+/** Notes of a list, a MIDI file or a take. */
+export const MOST_NOTES = 100_000;
+/** Rows of a list of beats: six hours at 270 beats a minute. */
+export const MOST_BEATS = 100_000;
+/** Bars of a chart, as written and as played once round. */
+export const MOST_BARS = 4000;
+/** Bytes of a score, also as unpacked. */
+export const MOST_SCORE_BYTES = 20_000_000;
+/** Bytes of a table or a MIDI file: a hundred thousand notes take a few million. */
+export const MOST_LIST_BYTES = 16_000_000;
+/** Characters of a chord symbol. */
+export const MOST_SYMBOL = 40;
+/** Blocks before the sound of a WAV or FLAC file. */
+export const MOST_BLOCKS_BEFORE_SOUND = 10_000;

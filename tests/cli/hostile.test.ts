@@ -1,0 +1,86 @@
+/** What a terminal and a disk can be given: names with control characters, pipes that never end, large files. */
+import { spawn, spawnSync } from 'node:child_process';
+import { closeSync, ftruncateSync, mkdtempSync, openSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { bytesWithin, diskProblem, openFile } from '../../src/cli/file-source.ts';
+import { printable } from '../../src/cli/printable.ts';
+import { readPipe } from '../../src/cli/read-pipe.ts';
+import { readChartGiven } from '../../src/cli/read-timeline.ts';
+import { describeProblem } from '../../src/core/words/problem.ts';
+import { languages } from '../../src/core/words/languages.ts';
+import { english } from '../english.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'landfall-hostile-'));
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+
+describe('a terminal', () => {
+  it('gets no control character but tab and line feed', () => {
+    expect(printable('\u001b[2J\u0007a\tb\nc\u009bd\u007f')).toBe('\\u001b[2J\\u0007a\tb\nc\\u009bd\\u007f');
+  });
+});
+
+describe('a pipe', () => {
+  const pipe = (name: string) => {
+    const path = join(folder, name);
+    expect(spawnSync('mkfifo', [path]).status).toBe(0);
+    return path;
+  };
+
+  it('that never ends is given up at its size', () => {
+    const path = pipe('endless');
+    const writer = spawn('sh', ['-c', `exec yes > ${path}`], { stdio: 'ignore' });
+    const read = readPipe(path, { mostBytes: 1_000_000 });
+    writer.kill();
+    expect(read).toMatchObject({ ok: false, problem: { code: 'disk.longPipe' } });
+  });
+
+  it('that nobody ends is given up after a time', () => {
+    const path = pipe('silent');
+    const writer = spawn('sh', ['-c', `exec 3> ${path}; printf x >&3; sleep 30`], { stdio: 'ignore' });
+    const read = readPipe(path, { mostSeconds: 1 });
+    writer.kill();
+    expect(read).toMatchObject({ ok: false, problem: { code: 'disk.slowPipe' } });
+  });
+
+  it('with an end is read whole, slow as it may be', () => {
+    const path = pipe('slow');
+    const writer = spawn('sh', ['-c', `(printf one; sleep 0.2; printf two) > ${path}`], { stdio: 'ignore' });
+    const read = openFile(path);
+    writer.unref();
+    if (!read.ok) throw new Error(english(read.problem));
+    expect(Buffer.from(read.value.read(0, 100) as Uint8Array).toString()).toBe('onetwo');
+  });
+
+  it('of a device is read to its end', () => {
+    expect(bytesWithin('/dev/null', 10)).toMatchObject({ ok: true, value: new Uint8Array() });
+    expect(bytesWithin('/dev/zero', 100_000)).toMatchObject({ ok: false });
+  });
+});
+
+describe('a file', () => {
+  it('of a gigabyte and a half that is given as a chart is refused without being read', () => {
+    const path = join(folder, 'large.txt');
+    const descriptor = openSync(path, 'w');
+    ftruncateSync(descriptor, 1.5e9);
+    closeSync(descriptor);
+    const read = readChartGiven(path, null);
+    if (read.ok) throw new Error('was read');
+    expect(english(read.problem)).toMatch(/larger than 20 MB/);
+    rmSync(path);
+  });
+
+  it('that is a folder is told so', () => {
+    writeFileSync(join(folder, 'a.txt'), '');
+    expect(readdirSync(folder)).toContain('a.txt');
+    expect(openFile(folder)).toMatchObject({ ok: false, problem: { facts: { reason: 'folder' } } });
+  });
+
+  it.each(['ENOSPC', 'EDQUOT', 'EROFS', 'EBUSY'])('that the disk refuses by %s is told in words', (code) => {
+    const told = diskProblem('band.wav', Object.assign(new Error(code), { code }), 'write')!;
+    for (const words of Object.values(languages)) expect(describeProblem(told, words)).not.toContain(code);
+  });
+});
