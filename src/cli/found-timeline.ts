@@ -5,15 +5,15 @@ import { STRAIGHT_SWING } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { openAudio, readWhole } from '../core/files/audio.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
-import { chartOfRecording, isBarSure, sureShare } from '../core/harmony/chart-of-recording.ts';
+import { chartOfRecording, isBarSure, meanSureness } from '../core/harmony/chart-of-recording.ts';
 import { notice } from '../core/words/problem.ts';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import { openFile } from './file-source.ts';
 import type { GradeOrder } from './orders.ts';
 import type { ReadTimeline } from './read-timeline.ts';
 
-/** Fewer sure bars than this, and nothing is graded by them. */
-const LEAST_SURE = 0.75;
+/** Bars that are less likely right than this in the mean are nothing to grade by. */
+const LEAST_SURE = 0.85;
 const PER_MILLION = 1e-6;
 
 /** @param source the take, which says where in it the backing was heard */
@@ -36,7 +36,7 @@ export async function timelineOfBacking(
     if (!found.ok) return bad('cli.inFile', { name, cause: found.problem });
     const { proposal, beats, bpm } = found.value;
     const unsure = proposal.bars.filter((bar) => !isBarSure(bar)).length;
-    if (sureShare(proposal) < LEAST_SURE)
+    if (meanSureness(proposal) < LEAST_SURE)
       return bad('cli.chordsUnsure', { name, unsure, bars: proposal.bars.length });
     const chart = parseChart(proposal.chart);
     if (!chart.ok) return failure(chart.problem);

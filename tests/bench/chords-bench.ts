@@ -9,10 +9,9 @@
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { chorusOf, readBackings, type KeptBacking } from '../../fixtures/chords/data-folder.ts';
-import { followLogs } from '../../src/core/harmony/changes-model.ts';
 import { numberOfSymbol } from '../../src/core/harmony/chord-names.ts';
 import { NO_CHORD } from '../../src/core/harmony/chord-types.ts';
-import { countedBeats, feltLevel } from '../../src/core/harmony/felt-level.ts';
+import { countedBeats } from '../../src/core/harmony/counted-beats.ts';
 import type { ChartProposal, ProposedBar } from '../../src/core/harmony/proposal.ts';
 import { proposeChart } from '../../src/core/harmony/propose.ts';
 import { SURE } from '../../src/core/harmony/settings.ts';
@@ -103,12 +102,7 @@ const all = new Map<string, Scored[]>();
 for (const one of readBackings(positionals[0]!, values.kind)) {
   const beats = values['true-beats'] ? one.beats.slice(0, -1) : (one.detected ?? []);
   const began = performance.now();
-  const counted =
-    beats.length < 2
-      ? null
-      : values['true-beats']
-        ? countedBeats(one.spectrum, beats, chordWeights())
-        : feltLevel(one.spectrum, beats, chordWeights(), followLogs());
+  const counted = beats.length < 2 ? null : countedBeats(one.spectrum, beats, chordWeights());
   const proposal =
     counted && proposeChart({ logs: counted.logs, beats: counted.tones.beats, tuningCents: 0 });
   const seconds = (performance.now() - began) / 1000;

@@ -2,8 +2,7 @@
 import { bad, good, type Outcome } from '../base/outcome.ts';
 import { detectBeats } from '../beats/detect-beats.ts';
 import { bpmOf } from '../beats/intervals.ts';
-import { followLogs } from './changes-model.ts';
-import { countedBeats, feltLevel, type CountedBeats } from './felt-level.ts';
+import { countedBeats, type CountedBeats } from './counted-beats.ts';
 import type { ChartProposal, ProposedBar } from './proposal.ts';
 import { proposeChart, type HeardHarmony } from './propose.ts';
 import { SURE } from './settings.ts';
@@ -43,7 +42,7 @@ export function chartOfRecording(
   const spectrum = spectrumOf(samples, sampleRate, BEATS_TAKE, progress);
   if (spectrum === null) return null;
   const { beats, attacks } = found.value;
-  return chartOf(spectrum, feltLevel(spectrum, beats, chordWeights(), followLogs()), attacks);
+  return chartOf(spectrum, countedBeats(spectrum, beats, chordWeights()), attacks);
 }
 
 /**
@@ -81,5 +80,6 @@ export const firstBeatSeconds = ({ proposal, beats }: FoundChart): number => bea
 /** Whether a bar is shown as sure. */
 export const isBarSure = ({ sure }: Pick<ProposedBar, 'sure'>): boolean => sure >= SURE;
 
-/** The share of bars that are sure, 0 to 1. */
-export const sureShare = ({ bars }: ChartProposal): number => bars.filter(isBarSure).length / bars.length;
+/** How likely a bar is right in the mean, 0 to 1. */
+export const meanSureness = ({ bars }: ChartProposal): number =>
+  bars.reduce((sum, { sure }) => sum + sure, 0) / bars.length;

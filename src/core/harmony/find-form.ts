@@ -72,7 +72,7 @@ export function foldedLogs(logs: Float32Array, beats: number, downbeat: number, 
 }
 
 /** Meter and first downbeat, and the logarithm of the likelihood of the chords under them. @param first the first beat with a chord */
-export function findMeter(
+function findMeter(
   logs: Float32Array,
   beats: number,
   first: number,
@@ -105,7 +105,7 @@ const isChord = (logs: Float32Array, beat: number): boolean =>
   logs[beat * STATES + NO_CHORD]! < Math.log(0.5);
 
 /** The first beat that holds a chord; -1 where none does. */
-export function firstChord(logs: Float32Array, beats: number): number {
+function firstChord(logs: Float32Array, beats: number): number {
   for (let b = 0; b < beats; b++) if (isChord(logs, b)) return b;
   return -1;
 }

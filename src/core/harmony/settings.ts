@@ -23,5 +23,5 @@ export const WHITENING_TONES = 9;
 export const REGISTERS = [28, 48, 60, 76] as const;
 export const FOLDED = 12 * REGISTERS.length;
 
-/** A bar is shown as sure from this probability on: what is so is right in 95 of 100, by the folder's README. */
-export const SURE = 0.997;
+/** A bar is shown as sure from this probability on; the folder's README says how often such bars are right. */
+export const SURE = 0.999;

@@ -4,7 +4,7 @@ import {
   chartOfRecording,
   chartOverBeats,
   firstBeatSeconds,
-  sureShare,
+  meanSureness,
 } from '../../../src/core/harmony/chart-of-recording.ts';
 import { random } from '../../../fixtures/lines/random.ts';
 import { renderTrack } from '../beats/rendered-track.ts';
@@ -31,7 +31,7 @@ test('the chords of a blues are found, with its beat, its first bar, its length 
   expect(proposal.choruses).toBe(2);
   expect(bpm).toBeCloseTo(152, 0);
   expect(Math.abs(firstBeatSeconds(found.value) - track.beats[0]!)).toBeLessThan(0.03);
-  expect(sureShare(proposal)).toBeGreaterThan(0.25);
+  expect(meanSureness(proposal)).toBeGreaterThan(0.85);
   expect(shares[0]).toBe(0);
   expect(shares).toEqual(shares.toSorted((a, b) => a - b));
 });
