@@ -1,20 +1,14 @@
 /** What a worker of a batch does with one file: listens, grades, and answers with plain data. */
 import { failure, good, type Outcome } from '../core/base/outcome.ts';
-import type { ByteSource } from '../core/files/bytes/bytes.ts';
-import { gradeForSheet } from '../core/grade-for-sheet.ts';
-import { returnedTake, type ReturnedTake } from '../core/lesson/returned-take.ts';
+import { gradeReturned } from '../core/take-file/grade-returned.ts';
+import type { ReturnedTake } from '../core/lesson/returned-take.ts';
 import { readSheet, type LessonSheet } from '../core/lesson/sheet.ts';
-import { correctionsOf } from '../core/take/correction.ts';
-import { isTakeFile } from '../core/take-file/read-take-file.ts';
 import type { Report } from '../core/take/schema.ts';
 import { wordsOf, type Language } from '../core/words/languages.ts';
 import { problem, type Notice, type Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from './orders.ts';
 import { diskProblem, openFile } from './file-source.ts';
 import { reportFor } from './grade-command.ts';
-import { gradedTakeFile } from './read-take-file.ts';
-import { readTake } from './read-take.ts';
-import { studentOfPath, tryOfPath } from './student-of-path.ts';
 
 /** A file to grade, and by what. Everything in it can be cloned and written as JSON. */
 export type BatchJob =
@@ -22,8 +16,8 @@ export type BatchJob =
   | {
       readonly kind: 'class';
       readonly file: string;
-      /** Text and name of the lesson sheet. */
-      readonly sheet: { readonly text: string; readonly name: string };
+      /** Text and name of each lesson sheet. */
+      readonly sheets: readonly { readonly text: string; readonly name: string }[];
       /** Where the first downbeat lies in a plain recording, in seconds. */
       readonly firstBeatSeconds: number;
     };
@@ -38,55 +32,24 @@ const SILENT = { at: () => undefined, dispose: () => undefined };
 export const fileOf = (job: BatchJob): string => (job.kind === 'grade' ? job.order.file : job.file);
 
 async function rowFor(job: Extract<BatchJob, { kind: 'class' }>): Promise<Outcome<BatchResult>> {
-  const sheet = readSheet(job.sheet.text, job.sheet.name);
-  if (!sheet.ok) return sheet;
+  const sheets: LessonSheet[] = [];
+  for (const { text, name } of job.sheets) {
+    const sheet = readSheet(text, name);
+    if (!sheet.ok) return sheet;
+    sheets.push(sheet.value);
+  }
   const source = openFile(job.file);
   if (!source.ok) return source;
   try {
-    if (await isTakeFile(source.value)) return await rowForTakeFile(source.value, sheet.value);
-    const take = await readTake(source.value, null, SILENT);
-    if (!take.ok) return take;
-    const report = gradeForSheet(take.value.notes, sheet.value, {
-      source: take.value.source,
-      firstBeatSeconds: job.firstBeatSeconds,
-    });
-    const row = returnedTake(report, {
-      student: studentOfPath(job.file),
-      file: job.file,
-      sheet: 'none',
-      tryNumber: tryOfPath(job.file),
-      startedAt: null,
-      corrections: 0,
-    });
-    return good({ kind: 'row', row, warnings: take.value.warnings });
+    const { firstBeatSeconds } = job;
+    const order = { sheets, firstBeatSeconds, progress: () => undefined };
+    const graded = await gradeReturned(source.value, job.file, order);
+    return graded.ok
+      ? good({ kind: 'row', row: graded.value.row, warnings: graded.value.warnings })
+      : failure(graded.problem);
   } finally {
     source.value.dispose();
   }
-}
-
-/**
- * A student's take file: it says who played it, for which sheet, and when. Its notes are heard anew in its sound, and what
- * the student has corrected by hand is told and not taken over.
- */
-async function rowForTakeFile(source: ByteSource, sheet: LessonSheet): Promise<Outcome<BatchResult>> {
-  const graded = await gradedTakeFile(source, SILENT);
-  if (!graded.ok) return graded;
-  const { details, heard, report, warnings } = graded.value;
-  const { lesson } = details;
-  const again = gradeForSheet(heard, sheet, {
-    source: report.source,
-    firstBeatSeconds: details.firstBeatSeconds ?? 0,
-    referenceHz: details.reference,
-  });
-  const row = returnedTake(again, {
-    student: lesson?.student ?? studentOfPath(source.name),
-    file: source.name,
-    sheet: lesson === undefined ? 'none' : lesson.mark === sheet.mark ? 'this one' : 'another',
-    tryNumber: lesson?.tryNumber ?? tryOfPath(source.name),
-    startedAt: details.startedAt,
-    corrections: correctionsOf(details).length,
-  });
-  return good({ kind: 'row', row, warnings });
 }
 
 async function reportJob({

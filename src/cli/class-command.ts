@@ -169,7 +169,7 @@ export async function gradeClass(order: ClassOrder, port: BatchPort): Promise<An
   const jobs = files.value.map((file): BatchJob => ({
     kind: 'class',
     file,
-    sheet: { text: text.value!, name: order.sheet },
+    sheets: [{ text: text.value!, name: order.sheet }],
     firstBeatSeconds,
   }));
   const takes: ReturnedTake[] = [];

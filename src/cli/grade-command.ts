@@ -15,7 +15,8 @@ import type { Answer } from './answer.ts';
 import type { GradeOrder } from './orders.ts';
 import { openFile } from './file-source.ts';
 import type { Progress } from './progress.ts';
-import { readTake, type Take } from './read-take.ts';
+import type { HeardLine } from '../core/hear-file.ts';
+import { readTake } from './read-take.ts';
 import { gradedTakeFile } from './read-take-file.ts';
 import { readTimeline, textOfFile } from './read-timeline.ts';
 import { timelineOfBacking } from './found-timeline.ts';
@@ -69,7 +70,7 @@ async function reportOfTakeFile(order: GradeOrder, progress: Progress): Promise<
   }
 }
 
-async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<Take>> {
+async function takeOf(order: GradeOrder, progress: Progress): Promise<Outcome<HeardLine>> {
   const source = openFile(order.file);
   if (!source.ok) return source;
   const backing = order.backing === null ? good(null) : openFile(order.backing);

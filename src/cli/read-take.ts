@@ -1,53 +1,18 @@
 /** The line that is to be graded: listened to, or read from a list. */
-import type { Notice } from '../core/words/problem.ts';
 import {
   isAudio,
   LONGEST_WHOLE_SECONDS,
   openAudio,
-  openAudioOfKind,
   readWhole,
   type Recording,
 } from '../core/files/audio.ts';
-import { MOST_TAKE_SECONDS } from '../core/base/limits.ts';
 import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readBacking } from '../core/files/read-backing.ts';
-import { readList } from '../core/files/read-list.ts';
-import { sniff, type AudioKind } from '../core/files/sniff.ts';
-import type { GradeSettings } from '../core/grade-settings.ts';
-import { Listener } from '../core/listen.ts';
+import { sniff } from '../core/files/sniff.ts';
+import { hearFileOfKind, type HeardLine } from '../core/hear-file.ts';
 import { listenWithout } from '../core/listen-without.ts';
-import type { HeardNote } from '../core/take/note.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { Progress } from './progress.ts';
-
-export interface Take {
-  readonly notes: readonly HeardNote[];
-  readonly source: GradeSettings['source'];
-  /** What was odd in the file and mended. */
-  readonly warnings: readonly Notice[];
-}
-
-async function listenTo(source: ByteSource, kind: AudioKind, progress: Progress): Promise<Outcome<Take>> {
-  const opened = await openAudioOfKind(source, kind);
-  if (!opened.ok) return opened;
-  const { sampleRate, expectedFrames } = opened.value;
-  const listener = new Listener({ sampleRate });
-  const warnings: Notice[] = [];
-  let samples = 0;
-  for await (const block of opened.value.blocks((warning) => warnings.push(warning))) {
-    listener.push(block);
-    samples += block.length;
-    if (samples > MOST_TAKE_SECONDS * sampleRate)
-      return bad('file.takeTooLong', { name: source.name, hours: MOST_TAKE_SECONDS / 3600 });
-    progress.at(samples / sampleRate, expectedFrames === null ? null : Math.min(1, samples / expectedFrames));
-  }
-  if (samples === 0) return bad('file.noSound', { name: source.name });
-  return good({
-    notes: listener.finish(),
-    source: { kind: 'audio', durationSeconds: samples / sampleRate, sampleRate },
-    warnings,
-  });
-}
 
 async function wholeOf(source: ByteSource): Promise<Outcome<Recording>> {
   const opened = await openAudio(source);
@@ -59,7 +24,7 @@ async function wholeOf(source: ByteSource): Promise<Outcome<Recording>> {
 }
 
 /** Both recordings whole, the backing out of the take, and the rest listened to. */
-async function listenWithBacking(source: ByteSource, backing: ByteSource): Promise<Outcome<Take>> {
+async function listenWithBacking(source: ByteSource, backing: ByteSource): Promise<Outcome<HeardLine>> {
   const take = await wholeOf(source);
   if (!take.ok) return take;
   const band = await readBacking(backing);
@@ -96,15 +61,11 @@ export async function readTake(
   part: number | null,
   progress: Progress,
   backing: ByteSource | null = null,
-): Promise<Outcome<Take>> {
+): Promise<Outcome<HeardLine>> {
   const { name } = source;
   const kind = await sniff(source);
   if (!kind.ok) return kind;
-  if (isAudio(kind.value))
-    return backing ? listenWithBacking(source, backing) : listenTo(source, kind.value, progress);
-  if (backing) return bad('take.notesHaveNoBacking', { name });
-  const line = await readList(source, kind.value, part);
-  if (!line.ok) return line;
-  const { notes, durationSeconds, warnings } = line.value;
-  return good({ notes, source: { kind: 'notes', durationSeconds, sampleRate: null }, warnings });
+  if (backing === null)
+    return hearFileOfKind(source, kind.value, part, (seconds, share) => progress.at(seconds, share));
+  return isAudio(kind.value) ? listenWithBacking(source, backing) : bad('take.notesHaveNoBacking', { name });
 }

@@ -29,6 +29,8 @@ const COLUMNS = [
   'weakest_hits',
   'weakest_of',
   'doubts',
+  'sheet_title',
+  'sheet_mark',
 ] as const;
 
 type Cell = string | number | null | undefined;
@@ -79,6 +81,8 @@ function cellsOf({
     weakest_hits: weakest?.hits,
     weakest_of: weakest?.of,
     doubts: take.doubts.join('; '),
+    sheet_title: take.title,
+    sheet_mark: take.mark,
   };
 }
 

@@ -3,7 +3,7 @@ import { escaped } from '../base/markup.ts';
 import type { Problem } from '../words/problem.ts';
 import { describeProblem } from '../words/problem.ts';
 import type { Words } from '../words/words.ts';
-import { classChanges, type ClassRow } from './class-table.ts';
+import { classChanges, rowsBySheet, type ClassRow } from './class-table.ts';
 import { aimSentences, changeWords, rowWords } from './class-words.ts';
 
 /** What the page is made of. */
@@ -46,6 +46,7 @@ function studentPage(row: ClassRow, words: Words): string {
     [columns.weakest, said.weakest],
     [columns.tries, said.tries],
     [columns.file, row.take.file],
+    [columns.sheet, row.take.title],
     ...(said.doubts.length > 0 ? [[columns.doubts, said.doubts.join('; ')] as const] : []),
   ];
   return `<section class="student"><h2>${escaped(row.student)}</h2>
@@ -72,9 +73,14 @@ footer{margin-top:2rem;font-size:.9rem}
 export function classHtml({ title, rows, takes, failed, version }: ClassPage, words: Words): string {
   const { page } = words.lesson;
   const heading = escaped(page.title({ sheet: title }));
-  const changes = classChanges(rows).map(
-    (change) => `<li>${escaped(`${changeWords(change, words)}: ${page.changeLine(change)}`)}</li>`,
-  );
+  const sheets = rowsBySheet(rows);
+  const changes = sheets.map(({ title: of, rows: own }) => {
+    const lines = classChanges(own).map(
+      (change) => `<li>${escaped(`${changeWords(change, words)}: ${page.changeLine(change)}`)}</li>`,
+    );
+    const head = sheets.length === 1 ? page.changes : page.changesOf({ sheet: of });
+    return `<h2>${escaped(head)}</h2><ul>${lines.join('')}</ul>`;
+  });
   const notGraded = failed.map(
     ({ file, problem }) => `<li>${escaped(file)}: ${escaped(describeProblem(problem, words))}</li>`,
   );
@@ -85,7 +91,7 @@ export function classHtml({ title, rows, takes, failed, version }: ClassPage, wo
 <h1>${heading}</h1>
 <p>${escaped(page.students({ students: rows.length, takes }))}</p>
 ${tableOf(rows, words)}
-<h2>${escaped(page.changes)}</h2><ul>${changes.join('')}</ul>
+${changes.join('\n')}
 ${notGraded.length > 0 ? `<h2>${escaped(page.failed)}</h2><ul>${notGraded.join('')}</ul>` : ''}
 ${rows.map((row) => studentPage(row, words)).join('\n')}
 <footer>${escaped(page.gradedBy({ version }))}</footer>

@@ -1,5 +1,5 @@
 /** The rows of a class: a row a student and sheet, those that need a teacher first; and the form with what fails where. */
-import type { ReturnedTake } from './returned-take.ts';
+import type { ReturnedTake, TakeDoubt } from './returned-take.ts';
 
 /** A student's takes for one sheet. */
 export interface ClassRow {
@@ -16,9 +16,12 @@ export interface ClassRow {
 export const ATTENTIONS = ['doubtful', 'not reached', 'too short', 'reached'] as const;
 export type Attention = (typeof ATTENTIONS)[number];
 
+/** Doubts that a teacher is told of, and that leave the figures what they are. */
+const MILD: readonly TakeDoubt[] = ['few notes', 'corrected', 'band'];
+
 /** What the leading aim of a take asks of the teacher. A take whose figures are in doubt comes before all others. */
 export function attentionOf({ doubts, aims }: Pick<ReturnedTake, 'doubts' | 'aims'>): Attention {
-  if (doubts.some((doubt) => doubt !== 'few notes' && doubt !== 'corrected')) return 'doubtful';
+  if (doubts.some((doubt) => !MILD.includes(doubt))) return 'doubtful';
   const verdict = aims[0]?.verdict;
   if (verdict === 'reached') return 'reached';
   return verdict === 'not yet' && aims[0]?.missing !== 'events' ? 'not reached' : 'too short';
@@ -32,25 +35,27 @@ function reachOf({ aims }: ReturnedTake): number {
 }
 
 /**
- * One row a student, sorted by what needs attention, then by how far the leading aim is from being reached, then by name.
- * A student's latest take speaks: the highest try, else the latest date, else the last by file name.
+ * One row a student and sheet, sorted by what needs attention, then by how far the leading aim is from being reached, then
+ * by name and title. A student's latest take speaks: the highest try, else the latest date, else the last by file name.
  */
 export function classRows(takes: readonly ReturnedTake[]): readonly ClassRow[] {
-  const byStudent = new Map<string, ReturnedTake[]>();
+  const ofEach = new Map<string, ReturnedTake[]>();
   for (const take of takes) {
-    const before = byStudent.get(take.student);
+    const id = `${take.mark} ${take.student}`;
+    const before = ofEach.get(id);
     if (before) before.push(take);
-    else byStudent.set(take.student, [take]);
+    else ofEach.set(id, [take]);
   }
-  const rows = [...byStudent].map(([student, own]): ClassRow => {
+  const rows = [...ofEach.values()].map((own): ClassRow => {
     const take = own.reduce((latest, one) => (isLater(one, latest) ? one : latest));
-    return { student, take, takes: own.length, attention: attentionOf(take) };
+    return { student: take.student, take, takes: own.length, attention: attentionOf(take) };
   });
   return rows.sort(
     (a, b) =>
       ATTENTIONS.indexOf(a.attention) - ATTENTIONS.indexOf(b.attention) ||
       reachOf(a.take) - reachOf(b.take) ||
-      compareText(a.student, b.student),
+      compareText(a.student, b.student) ||
+      compareText(a.take.title, b.take.title),
   );
 }
 
@@ -80,11 +85,28 @@ export interface ClassChange {
   readonly missedBy: readonly string[];
 }
 
-/** The changes of the form in order, over the takes that speak for the class. */
+/** Rows of one sheet, the sheet with most of them first. */
+export interface SheetRows {
+  readonly mark: string;
+  readonly title: string;
+  readonly rows: readonly ClassRow[];
+}
+
+/** The rows apart by sheet, each in its order: what fails where can only be told of one form. */
+export function rowsBySheet(rows: readonly ClassRow[]): readonly SheetRows[] {
+  const marks = [...new Set(rows.map(({ take }) => take.mark))];
+  return marks
+    .map((mark): SheetRows => {
+      const own = rows.filter(({ take }) => take.mark === mark);
+      return { mark, title: own[0]!.take.title, rows: own };
+    })
+    .sort((a, b) => b.rows.length - a.rows.length || compareText(a.title, b.title));
+}
+
+/** The changes of the form in order, over the takes for one sheet that speak for the class. */
 export function classChanges(rows: readonly ClassRow[]): readonly ClassChange[] {
   const changes = new Map<string, { -readonly [Key in keyof ClassChange]: ClassChange[Key] }>();
   for (const { student, take } of rows) {
-    if (take.sheet === 'another') continue;
     for (const { from, to, bar, hits, of } of take.changes) {
       const id = `${from} ${to}`;
       const known = changes.get(id) ?? { from, to, bar, hits: 0, of: 0, missedBy: [] };

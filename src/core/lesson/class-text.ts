@@ -1,6 +1,6 @@
 /** The table of a class for a terminal: a few lines a student, those that need attention first. */
 import type { Words } from '../words/words.ts';
-import { classChanges, type ClassRow } from './class-table.ts';
+import { classChanges, rowsBySheet, type ClassRow } from './class-table.ts';
 import { changeWords, rowWords } from './class-words.ts';
 
 /** @returns the page without a closing line break */
@@ -15,6 +15,7 @@ export function classText(
   const { columns, page } = words.lesson;
   const labels = [columns.aim, columns.thirds, columns.weakest, columns.tries, columns.doubts];
   const width = Math.max(...labels.map(({ length }) => length)) + 2;
+  const sheets = rowsBySheet(rows);
   const students = rows.flatMap((row) => {
     const said = rowWords(row, words);
     const facts: readonly (readonly [string, string])[] = [
@@ -26,17 +27,19 @@ export function classText(
     ];
     return [
       '',
-      `${said.student}: ${said.attention}`,
+      `${said.student}${sheets.length === 1 ? '' : ` (${row.take.title})`}: ${said.attention}`,
       ...facts.map(([label, text]) => `  ${label.padEnd(width)}${text}`),
     ];
   });
-  const changes = classChanges(rows).map(
-    (change) => `  ${changeWords(change, words)}: ${page.changeLine(change)}`,
-  );
+  const changes = sheets.flatMap(({ title: of, rows: own }) => [
+    '',
+    sheets.length === 1 ? page.changes : page.changesOf({ sheet: of }),
+    ...classChanges(own).map((change) => `  ${changeWords(change, words)}: ${page.changeLine(change)}`),
+  ]);
   return [
     page.title({ sheet: title }),
     page.students({ students: rows.length, takes }),
     ...students,
-    ...(changes.length > 0 ? ['', page.changes, ...changes] : []),
+    ...changes,
   ].join('\n');
 }

@@ -1,9 +1,9 @@
 /** A class table in words, the same in the desk, on the printed page and in the terminal. */
 import { aimEvidence, aimWords } from '../report/aim-sentences.ts';
-import { spelledChord } from '../words/spelling.ts';
+import { spelledChord, spelledNote } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 import type { ClassChange, ClassRow } from './class-table.ts';
-import { weakestChange, type ReturnedTake } from './returned-take.ts';
+import { weakestChange, type ReturnedTake, type TakeDoubt } from './returned-take.ts';
 
 /** "A7 to D7 (bar 5)" in the spelling of the language. */
 export const changeWords = (
@@ -30,6 +30,14 @@ export interface RowWords {
 /** The name of an aim of the house, or of the teacher's own. */
 export const aimName = (aim: ReturnedTake['aims'][number], words: Words): string => aimWords(aim, words).name;
 
+/** A doubt, and where the take was moved from as far as its notes tell. */
+function doubtWords(doubt: TakeDoubt, { suspected }: ReturnedTake, words: Words): string {
+  const { doubts } = words.lesson;
+  if (doubt === 'moved key') return doubts[doubt]({ tonic: spelledNote(suspected!.tonic, words) });
+  if (doubt === 'moved time') return doubts[doubt]({ beats: suspected!.beats });
+  return doubts[doubt];
+}
+
 export function rowWords({ student, take, takes, attention }: ClassRow, words: Words): RowWords {
   const { lesson } = words;
   const aim = take.aims[0];
@@ -48,7 +56,7 @@ export function rowWords({ student, take, takes, attention }: ClassRow, words: W
         ? lesson.noWeakest
         : lesson.weakest({ change: changeWords(weakest, words), hits: weakest.hits, of: weakest.of }),
     tries: lesson.tries({ takes, tryNumber: take.tryNumber }),
-    doubts: take.doubts.map((doubt) => lesson.doubts[doubt]),
+    doubts: take.doubts.map((doubt) => doubtWords(doubt, take, words)),
   };
 }
 

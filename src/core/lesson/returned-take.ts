@@ -1,7 +1,7 @@
 /** One graded take as a row of a teacher's table: small enough for hundreds, and made from the report alone. */
 import { wilsonInterval } from '../base/statistics.ts';
 import { countTake, type ChangeCount } from '../practice/take-counts.ts';
-import type { AimResult, Report } from '../take/schema.ts';
+import type { AimResult, Report, Suspected } from '../take/schema.ts';
 
 /** Who played it, for which sheet, which time. */
 export interface TakeOrigin {
@@ -11,6 +11,9 @@ export interface TakeOrigin {
   readonly file: string;
   /** Whether the take carries the mark of the sheet it is graded by, that of another one, or none (a plain recording). */
   readonly sheet: 'this one' | 'another' | 'none';
+  /** Mark and title of the sheet that it is graded by. */
+  readonly mark: string;
+  readonly title: string;
   /** Counted by the student's own machine from 1; null where it is not known. */
   readonly tryNumber: number | null;
   /** ISO 8601; null where it is not known. */
@@ -20,7 +23,8 @@ export interface TakeOrigin {
 }
 
 /** What makes the figures of a take doubtful. */
-export type TakeDoubt = 'another sheet' | 'chart' | 'delay' | 'lost sound' | 'few notes' | 'corrected';
+export type TakeDoubt =
+  'another sheet' | 'moved key' | 'moved time' | 'delay' | 'lost sound' | 'band' | 'few notes' | 'corrected';
 
 export interface ReturnedTake extends TakeOrigin {
   readonly seconds: number;
@@ -33,6 +37,8 @@ export interface ReturnedTake extends TakeOrigin {
   /** Changes of the form with landings on guide tones, in the order of their bars. */
   readonly changes: readonly ChangeCount[];
   readonly doubts: readonly TakeDoubt[];
+  /** Where its notes fit the chart far better, for the doubt that it was moved; null where they don't. */
+  readonly suspected: Suspected | null;
 }
 
 /** Fewer notes under chords than this are hardly an improvisation. Our own figure. */
@@ -42,9 +48,11 @@ const FEW_NOTES = 8;
 export function returnedTake(report: Report, origin: TakeOrigin): ReturnedTake {
   const doubts: readonly (TakeDoubt | false)[] = [
     origin.sheet === 'another' && 'another sheet',
-    report.suspected !== null && 'chart',
+    report.suspected?.what === 'key' && 'moved key',
+    report.suspected?.what === 'place' && 'moved time',
     report.suspectedDelay !== null && 'delay',
     (report.source.lost?.length ?? 0) > 0 && 'lost sound',
+    Boolean(report.source.backing) && 'band',
     report.summary.notes < FEW_NOTES && 'few notes',
     origin.corrections > 0 && 'corrected',
   ];
@@ -57,6 +65,7 @@ export function returnedTake(report: Report, origin: TakeOrigin): ReturnedTake {
     chordTones: report.shares.landings.chordTones,
     changes: [...countTake(report).changes].sort((a, b) => a.bar - b.bar),
     doubts: doubts.filter((doubt) => doubt !== false),
+    suspected: report.suspected,
   };
 }
 

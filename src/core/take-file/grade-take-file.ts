@@ -1,7 +1,16 @@
 /** A take from a file graded anew, as the app grades it: its sound is listened to again, the band taken out first. */
 import { bad, type Outcome } from '../base/outcome.ts';
-import { gradeOrder } from '../grade-order.ts';
-import { gradeNotes, gradeSound, withHeard, type GradedSound, type GradingEvents } from '../grade-samples.ts';
+import { fromPcm16 } from '../files/sound/pcm16.ts';
+import { gradeOrder, type GradeOrder } from '../grade-order.ts';
+import {
+  gradeHeard,
+  gradeNotes,
+  gradeSound,
+  withHeard,
+  type GradedSound,
+  type GradingEvents,
+} from '../grade-samples.ts';
+import { Listener } from '../listen.ts';
 import { readKeptNotes } from '../kept-report.ts';
 import { readReport } from '../take/schema.ts';
 import { notesPlayed } from '../midi/played-notes.ts';
@@ -32,14 +41,33 @@ export async function gradeTakeFile(
       ? bad('takeFile.noLine', { name })
       : withHeard(notes, gradeNotes(notes, kept.ok ? kept.value.source : source, order));
   }
-  const played = band && (await wholeOf(band));
+  if (band === null) return gradeLine(line, file, order, events);
+  const played = await wholeOf(band);
   const sound = {
     name,
     samples: await wholeOf(line),
     sampleRate: details.sampleRate,
-    backing: played && { kind: 'band' as const, samples: played, path: details.path ?? null },
+    backing: { kind: 'band' as const, samples: played, path: details.path ?? null },
   };
   return gradeSound(sound, order, events);
+}
+
+/** A line by itself is listened to piece by piece: two hours of it never lie in memory. */
+async function gradeLine(
+  line: SoundPart,
+  { details: { sampleRate }, frames }: TakeFile,
+  order: GradeOrder,
+  { progress }: GradingEvents,
+): Promise<Outcome<GradedSound>> {
+  const listener = new Listener({ sampleRate });
+  let done = 0;
+  for await (const piece of line.samples()) {
+    listener.push(fromPcm16(piece));
+    done += piece.length;
+    progress(Math.min(1, done / Math.max(1, frames)));
+  }
+  const notes = listener.finish();
+  return withHeard(notes, gradeHeard(notes, { samples: { length: done }, sampleRate }, order));
 }
 
 async function wholeOf(part: SoundPart): Promise<Int16Array> {

@@ -960,6 +960,8 @@ export const de: Words = {
       `${name} ist ein Aufgabenblatt der Version ${found}, und dieses Landfall liest Version 1: Nimm ein neueres Landfall.`,
     'sheet.field': ({ name, field }) =>
       `${name}: „${field}“ fehlt oder ist nicht lesbar. landfall schema sheet zeigt, was dort stehen darf.`,
+    'class.noSheet': ({ name }) =>
+      `Zu ${name} fehlt ein Aufgabenblatt: Gib das Blatt dazu, nach dem bewertet werden soll.`,
     'answer.tooLong': ({ name, most }) =>
       `${name} ist länger als ${most} Zeichen: das ist keine Antwort einer Lehrkraft.`,
     'answer.notJson': ({ name }) =>
@@ -2619,7 +2621,10 @@ export const de: Words = {
     },
     doubts: {
       'another sheet': 'für ein anderes Aufgabenblatt gespielt',
-      chart: 'der Chart passt anderswo besser',
+      'moved key': ({ tonic }) => `passt viel besser zu ${tonic}: in anderer Tonart gespielt?`,
+      'moved time': ({ beats }) =>
+        `passt viel besser, wenn der Chart ${Math.abs(beats) === 1 ? 'einen Schlag' : `${Math.abs(beats)} Schläge`} ${beats > 0 ? 'später' : 'früher'} beginnt: verschoben?`,
+      band: 'die Band kam durch das Mikrofon und wurde herausgenommen',
       delay: 'der ganze Take liegt zu früh oder zu spät',
       'lost sound': 'Ton ging verloren',
       corrected: 'von Hand korrigiert, bewertet wie gehört',
@@ -2633,6 +2638,7 @@ export const de: Words = {
       weakest: 'Schwächster Wechsel',
       tries: 'Versuche',
       doubts: 'Zweifel',
+      sheet: 'Aufgabenblatt',
       file: 'Datei',
     },
     noAim: 'kein Ziel',
@@ -2654,6 +2660,7 @@ export const de: Words = {
       students: ({ students, takes }) =>
         `${students} Schüler, ${takes === 1 ? 'ein Take' : `${takes} Takes`}`,
       changes: 'Die Wechsel der Form, über die ganze Klasse',
+      changesOf: ({ sheet }) => `Die Wechsel von „${sheet}“, über die ganze Klasse`,
       changeLine: ({ hits, of, missedBy }) =>
         `${hits} von ${of} auf Terz oder Septime` +
         (missedBy.length === 0 ? '' : `; weniger als die Hälfte bei ${missedBy.join(', ')}`),

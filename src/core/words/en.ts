@@ -1262,6 +1262,8 @@ export const en = {
       `${name} is a lesson sheet of version ${found}, and this Landfall reads version 1: use a newer Landfall.`,
     'sheet.field': ({ name, field }: Named & { field: string }) =>
       `${name}: "${field}" is missing or can’t be read. landfall schema sheet prints what it may be.`,
+    'class.noSheet': ({ name }: Named) =>
+      `${name} comes without a lesson sheet: add the sheet that it is to be graded by.`,
     'answer.tooLong': ({ name, most }: Named & { most: number }) =>
       `${name} is longer than ${most} characters: that is no teacher’s answer.`,
     'answer.notJson': ({ name }: Named) =>
@@ -3069,7 +3071,10 @@ export const en = {
     },
     doubts: {
       'another sheet': 'played for another sheet',
-      chart: 'the chart fits better elsewhere',
+      'moved key': ({ tonic }: { tonic: string }) => `fits ${tonic} far better: played in another key?`,
+      'moved time': ({ beats }: { beats: number }) =>
+        `fits far better with the chart begun ${several(Math.abs(beats), 'beat')} ${beats > 0 ? 'later' : 'earlier'}: moved?`,
+      band: 'the band came through the microphone and was taken out',
       delay: 'the whole take lies early or late',
       'lost sound': 'sound was lost',
       corrected: 'corrected by hand, graded as heard',
@@ -3083,6 +3088,7 @@ export const en = {
       weakest: 'Weakest change',
       tries: 'Tries',
       doubts: 'Doubts',
+      sheet: 'Sheet',
       file: 'File',
     },
     noAim: 'no aim',
@@ -3118,6 +3124,7 @@ export const en = {
       students: ({ students, takes }: { students: number; takes: number }) =>
         `${several(students, 'student')}, ${several(takes, 'take')}`,
       changes: 'Changes of the form, over the whole class',
+      changesOf: ({ sheet }: { sheet: string }) => `Changes of “${sheet}”, over the whole class`,
       changeLine: ({ hits, of, missedBy }: { hits: number; of: number; missedBy: readonly string[] }) =>
         `${hits} of ${of} on a third or a seventh` +
         (missedBy.length === 0 ? '' : `; fewer than half by ${missedBy.join(', ')}`),

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { gradeForSheet } from '../../../src/core/grade-for-sheet.ts';
 import { classCsv, csvCell } from '../../../src/core/lesson/class-csv.ts';
 import { classHtml } from '../../../src/core/lesson/class-html.ts';
-import { attentionOf, classChanges, classRows } from '../../../src/core/lesson/class-table.ts';
+import { attentionOf, classChanges, classRows, rowsBySheet } from '../../../src/core/lesson/class-table.ts';
+import { rowWords } from '../../../src/core/lesson/class-words.ts';
 import { classText } from '../../../src/core/lesson/class-text.ts';
 import { returnedTake, weakestChange, type ReturnedTake } from '../../../src/core/lesson/returned-take.ts';
 import { readSheet } from '../../../src/core/lesson/sheet.ts';
@@ -56,6 +57,8 @@ function take(
       student,
       file: `${student}.csv`,
       sheet: 'this one',
+      mark: sheet.mark,
+      title: sheet.file.title,
       tryNumber: null,
       startedAt: null,
       corrections: 0,
@@ -79,6 +82,29 @@ describe('a take that came back', () => {
     expect(take('x', line(THIRDS), { sheet: 'another', doubts: ['another sheet'] }).doubts).toEqual([
       'another sheet',
     ]);
+  });
+
+  it('tells what was moved in key, and to where', () => {
+    // Chord tones of the four chords, a whole step higher, in changing orders.
+    const tones = [62, 66, 69, 72, 67, 71, 74, 77, 69, 73, 76, 79, 64, 68, 71, 74];
+    const higher = Array.from({ length: 96 }, (_, beat) => ({
+      ...line(THIRDS)[0]!,
+      onsetSeconds: beat / 2,
+      offsetSeconds: beat / 2 + 0.45,
+      midi:
+        2 +
+        tones[
+          4 * (Math.floor(beat / 4) % 4) + ((beat + 3 * Math.floor(beat / 16) + Math.floor(beat / 4)) % 4)
+        ]!,
+    }));
+    const moved = take('x', higher);
+    expect(moved.doubts).toEqual(['moved key']);
+    const [row] = classRows([moved]);
+    expect(row?.attention).toBe('doubtful');
+    expect(rowWords(row!, wordsOf('en')).doubts).toEqual([
+      `fits ${moved.suspected?.tonic} far better: played in another key?`,
+    ]);
+    expect(moved.suspected?.semitones).toBe(2);
   });
 });
 
@@ -124,6 +150,23 @@ describe('the table of a class', () => {
   it('never lets a take for another sheet speak while there is one for this sheet', () => {
     const foreign = { ...thirds, student: 'tomo', tryNumber: 99, sheet: 'another' as const };
     expect(classRows([foreign, { ...beside, tryNumber: 1 }])[0]?.take.sheet).toBe('this one');
+  });
+
+  it('has a row of its own for another sheet, which is named where there are several', () => {
+    const other = { ...beside, student: 'ines', mark: '0'.repeat(16), title: 'Five chords' };
+    const rows = classRows([thirds, other, beside]);
+    expect(rows.map(({ student, take }) => [student, take.title])).toEqual([
+      ['ines', 'Five chords'],
+      ['tomo', 'Four chords'],
+      ['ines', 'Four chords'],
+    ]);
+    expect(rowsBySheet(rows).map(({ title, rows: own }) => [title, own.length])).toEqual([
+      ['Four chords', 2],
+      ['Five chords', 1],
+    ]);
+    const text = classText({ title: 'Four chords', rows, takes: 3 }, wordsOf('en'));
+    expect(text).toContain('ines (Five chords): not reached');
+    expect(text).toContain('Changes of “Five chords”');
   });
 
   it('shows which change fails for whom', () => {

@@ -137,10 +137,19 @@ function standardErrors(gains: readonly number[]): number {
 /** The least spread between bars, in notes a bar: where all bars gain the same, the gain would look surer than it is. */
 const LEAST_SPREAD = 0.5;
 
-/** Every other key, and up to a bar earlier or later by beats. */
-function candidates({ beatsPerBar }: Timeline): readonly Candidate[] {
+/**
+ * Every other key; up to a bar earlier or later by beats; and up to half the form by whole bars, as a line lies that was
+ * played elsewhere in the form, or copied from there.
+ */
+function candidates({ beatsPerBar, bars }: Timeline): readonly Candidate[] {
   const places = Array.from({ length: beatsPerBar }, (_, i) => [i + 1, -i - 1]).flat();
-  return [...KEYS, ...places.map((beats) => ({ semitones: 0, beats }))];
+  const half = Math.floor(bars / 2);
+  const far = Array.from({ length: Math.max(0, half - 1) }, (_, i) => [i + 2, -i - 2])
+    .flat()
+    // Half a form earlier is half a form later.
+    .filter((by) => 2 * by !== -bars)
+    .map((by) => by * beatsPerBar);
+  return [...KEYS, ...[...places, ...far].map((beats) => ({ semitones: 0, beats }))];
 }
 
 /** 1 where the chord that would stand at the onset holds the note, else 0. */

@@ -103,4 +103,15 @@ describe('another place', () => {
     expect(suspected('| C7 | F7 | G7 | Bb7 |', follower(-4, 12))).toMatchObject({ what: 'place', beats: -4 });
     expect(suspected('| C7 | F7 | G7 | Bb7 |', follower(0, 12))).toBeNull();
   });
+
+  it('is told where a line was played some bars away in the form', () => {
+    const eight = '| C7 | F7 | G7 | Bb7 | Eb7 | D7 | A7 | E7 |';
+    const roots = [60, 65, 67, 70, 63, 62, 69, 64];
+    const moved = Array.from({ length: 96 }, (_, beat): Played => {
+      const root = roots[(Math.floor(beat / 4) - 3 + 8) % 8]!;
+      const tones = [root, root + 4, root + 7, root + 10];
+      return [beat, 1, tones[(beat * (1 + Math.floor(beat / 16)) + Math.floor(beat / 4)) % 4]!];
+    });
+    expect(suspected(eight, moved)).toMatchObject({ what: 'place', beats: 12, shareThere: 1 });
+  });
 });
