@@ -1,6 +1,7 @@
 /** The one place where everything is put together. */
 import { mount } from 'svelte';
 import * as v from 'valibot';
+import { version } from '../package.json';
 import { AnalysisClient } from './analysis/client.ts';
 import { midiAllowed, openMidi } from './audio/devices/midi-input.ts';
 import { audioPort } from './audio-port/audio-port.ts';
@@ -9,6 +10,7 @@ import { Backings, emptyStand, type StandSettings } from './state/backings.svelt
 import { BandAlone } from './state/band-alone.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';
 import type { AppState } from './state/app-state.ts';
+import { ClassDesk } from './state/class-desk.svelte.ts';
 import { DiskRoom } from './state/disk-room.svelte.ts';
 import { Lesson, studentFields, usualStudent, type StudentSettings } from './state/lesson.svelte.ts';
 import { LibraryFiles } from './state/library-files.svelte.ts';
@@ -159,6 +161,14 @@ async function assemble(): Promise<AppState> {
   });
   const bandAlone = new BandAlone({ setup, audio, today, later });
   const recordingDesk = new RecordingDesk({ analysis, audio, frames, setup, session, today });
+  const classDesk = new ClassDesk({
+    analysis,
+    session,
+    files,
+    // Two at least, so that one long file does not hold the others up; more than eight only fill the memory.
+    graders: Math.min(8, Math.max(2, navigator.hardwareConcurrency)),
+    version,
+  });
   const startSignal = new StartSignal({
     audio,
     analysis,
@@ -182,6 +192,7 @@ async function assemble(): Promise<AppState> {
     soundCheck,
     backings,
     backingDesk,
+    classDesk,
     pages: new Pages(),
     recordingDesk,
   };

@@ -10,6 +10,8 @@ import type { GradedSound, GradingEvents, SoundToGrade } from '../core/grade-sam
 import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
 import { problem, type Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
+import type { GradedReturn } from '../core/take-file/grade-returned.ts';
+import type { ByTheseSheets, ReturnedFile } from './returned-file.ts';
 
 const WORKER_GONE = problem('listener.stopped');
 
@@ -90,6 +92,15 @@ export interface Listening {
   finish(): Promise<Outcome<readonly HeardNote[]>>;
   /** Finishes and grades: the same report as for the whole recording, without listening to it again. */
   report(order: GradeOrder): Promise<Outcome<GradedSound>>;
+  dispose(): void;
+}
+
+/** A worker that grades the files of a class one after the other. */
+export interface ClassGrader {
+  /** False once its worker has failed: the next file needs another. */
+  readonly alive: boolean;
+  grade(returned: ReturnedFile, by: ByTheseSheets): Promise<Outcome<GradedReturn>>;
+  /** What is being graded then fails. */
   dispose(): void;
 }
 
@@ -176,6 +187,18 @@ export class AnalysisClient {
     // Notes are graded again with each correction: the worker stays, because to load it takes longer than to grade.
     if (this.#grader?.alive !== true) this.#grader = this.#line(() => undefined);
     return this.#grader.ask<Report>({ kind: 'grade notes', notes, source, order });
+  }
+
+  /** A worker of its own for the files of a class. */
+  openGrader(): ClassGrader {
+    const line = this.#line(() => undefined);
+    return {
+      get alive() {
+        return line.alive;
+      },
+      grade: (returned, by) => line.ask<GradedReturn>({ kind: 'grade returned', returned, by }),
+      dispose: () => this.#hangUp(line),
+    };
   }
 
   /**

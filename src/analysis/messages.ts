@@ -9,6 +9,7 @@ import type { SoundToGrade } from '../core/grade-samples.ts';
 import type { Message, Notice } from '../core/words/problem.ts';
 import type { AimCount } from './aim-so-far.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
+import type { ByTheseSheets, ReturnedFile } from './returned-file.ts';
 
 export type AnalysisRequest =
   /** `path` is how the band comes back through the microphone, where it does: it is taken out before listening. */
@@ -40,6 +41,13 @@ export type AnalysisRequest =
       readonly notes: readonly HeardNote[];
       readonly source: GradeSettings['source'];
       readonly order: GradeOrder;
+    }
+  /** Answer: a student's file graded for the teacher (`GradedReturn`). */
+  | {
+      readonly kind: 'grade returned';
+      readonly id: number;
+      readonly returned: ReturnedFile;
+      readonly by: ByTheseSheets;
     }
   /** Answer: what the line says of its tempo (`RecordingTempo`), or null. */
   | {

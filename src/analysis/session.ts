@@ -25,7 +25,9 @@ import {
   withHeard,
   type GradedSound,
 } from '../core/grade-samples.ts';
+import { blobBytes } from './blob-source.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine } from './messages.ts';
+import { gradeReturnedFile } from './returned-file.ts';
 
 /** Least time between two messages about what is heard: one for every hop of a microphone. */
 const READINGS_PER_SECOND = 120;
@@ -85,6 +87,10 @@ export class AnalysisSession {
         });
       case 'grade notes':
         return gradeNotes(request.notes, request.source, request.order);
+      case 'grade returned':
+        return gradeReturnedFile(request.returned, request.by, (share) =>
+          this.#post({ kind: 'progress', id: request.id, share }),
+        );
       case 'tempo':
         return good(tempoOfLine(request.line, request.expectedBpm));
       case 'read':
@@ -179,15 +185,6 @@ function tempoOfLine(line: FileLine, expectedBpm: number): RecordingTempo | null
     listener.finish().map(({ onsetSeconds }) => onsetSeconds),
     expectedBpm,
   );
-}
-
-/** A file that the player opened, read piece by piece. */
-function blobBytes(blob: Blob, name: string): ByteSource {
-  return {
-    name,
-    size: blob.size,
-    read: async (offset, length) => new Uint8Array(await blob.slice(offset, offset + length).arrayBuffer()),
-  };
 }
 
 async function readLine(source: ByteSource, asBacking: boolean): Promise<Outcome<FileLine>> {

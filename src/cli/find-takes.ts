@@ -1,22 +1,9 @@
 /** The files of folders that may be takes, in an order that is the same on every machine. */
 import { readdirSync, statSync } from 'node:fs';
-import { extname, join } from 'node:path';
+import { join } from 'node:path';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
-import { TAKE_FILE_ENDING } from '../core/take-file/schema.ts';
+import { isReturnedName } from '../core/take-file/grade-returned.ts';
 import { diskProblem } from './file-source.ts';
-
-/** Endings of recordings and lists of notes; what a file holds is still told by its content. */
-const TAKE_ENDINGS = new Set([
-  '.wav',
-  '.flac',
-  '.mp3',
-  '.ogg',
-  '.oga',
-  '.mid',
-  '.midi',
-  '.csv',
-  TAKE_FILE_ENDING,
-]);
 
 /** More files than this in one call are surely not meant. */
 export const MOST_TAKES = 10_000;
@@ -35,12 +22,7 @@ export function findTakes(paths: readonly string[]): Outcome<readonly string[]> 
       else
         for (const entry of readdirSync(path, { recursive: true, withFileTypes: true })) {
           const whole = join(entry.parentPath, entry.name);
-          const hidden = whole
-            .slice(path.length)
-            .split(/[/\\]/)
-            .some((part) => part.startsWith('.'));
-          if (entry.isFile() && !hidden && TAKE_ENDINGS.has(extname(entry.name).toLowerCase()))
-            found.push(whole);
+          if (entry.isFile() && isReturnedName(whole.slice(path.length))) found.push(whole);
         }
     } catch (error) {
       const told = diskProblem(path, error);

@@ -1,5 +1,6 @@
 /** The state classes of the app, as the root component receives them. */
 import type { BandAlone } from './band-alone.svelte.ts';
+import type { ClassDesk } from './class-desk.svelte.ts';
 import type { BackingDesk } from './backing-desk.svelte.ts';
 import type { Backings } from './backings.svelte.ts';
 import type { DiskRoom } from './disk-room.svelte.ts';
@@ -33,6 +34,7 @@ export interface AppState {
   readonly songbook: Songbook;
   readonly backings: Backings;
   readonly backingDesk: BackingDesk;
+  readonly classDesk: ClassDesk;
   readonly pages: Pages;
   readonly recordingDesk: RecordingDesk;
 }

@@ -1,11 +1,5 @@
-/** A file that the player opened, read piece by piece. */
-import type { ByteSource } from '../core/files/bytes/bytes.ts';
-
-export const blobBytes = (blob: Blob, name: string): ByteSource => ({
-  name,
-  size: blob.size,
-  read: async (offset, length) => new Uint8Array(await blob.slice(offset, offset + length).arrayBuffer()),
-});
+/** Files of the player, as bytes. */
+export { blobBytes } from '../analysis/blob-source.ts';
 
 /** Whether a file is a zip archive, by its first bytes: a take file, a library, or that of another program. */
 export async function isArchive(file: Blob): Promise<boolean> {

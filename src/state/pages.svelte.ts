@@ -1,15 +1,21 @@
 /**
- * The pages that stand beside playing: the one over days, the line written out in place of its review, and the help, which
+ * The pages that stand beside playing: the one over days, the teacher's desk, the line written out in place of its review, and the help, which
  * lies over whatever page there is.
  */
 export class Pages {
   #progress = $state.raw(false);
   #written = $state.raw(false);
+  #classDesk = $state.raw(false);
   #help = $state.raw<string | null>(null);
 
   /** Whether the page over days stands in place of the open page. */
   get progress(): boolean {
     return this.#progress;
+  }
+
+  /** Whether the teacher's desk stands in place of the open page. */
+  get classDesk(): boolean {
+    return this.#classDesk;
   }
 
   /** Where the help is open: the id of an entry, '' for its beginning; null while it is closed. */
@@ -24,6 +30,10 @@ export class Pages {
 
   showWritten(shown: boolean): void {
     this.#written = shown;
+  }
+
+  showClassDesk(shown: boolean): void {
+    this.#classDesk = shown;
   }
 
   showProgress(shown: boolean): void {

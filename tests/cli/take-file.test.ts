@@ -133,7 +133,7 @@ describe('a take file in a class', () => {
     const path = join(folder, name);
     writeFileSync(path, bytes);
     const sheet = { text: JSON.stringify(file), name: 'sheet.json' };
-    const result = await doJob({ kind: 'class', file: path, sheet, firstBeatSeconds: 0 });
+    const result = await doJob({ kind: 'class', file: path, sheets: [sheet], firstBeatSeconds: 0 });
     if (result.kind !== 'row') throw new Error(JSON.stringify(result));
     return result.row;
   };
@@ -162,7 +162,7 @@ describe('a take file in a class', () => {
     const path = join(folder, 'cut.landfall');
     writeFileSync(path, fileOf(take({})).slice(0, 90_000));
     const sheet = { text: JSON.stringify(file), name: 'sheet.json' };
-    expect(await doJob({ kind: 'class', file: path, sheet, firstBeatSeconds: 0 })).toMatchObject({
+    expect(await doJob({ kind: 'class', file: path, sheets: [sheet], firstBeatSeconds: 0 })).toMatchObject({
       kind: 'problem',
     });
   });

@@ -10,6 +10,7 @@ import { hearFile } from '../hear-file.ts';
 import { returnedTake, type ReturnedTake } from '../lesson/returned-take.ts';
 import { readSheetFile, type LessonSheet, type SheetFile } from '../lesson/sheet.ts';
 import { studentOfPath, tryOfPath } from '../lesson/student-of-path.ts';
+import { TAKE_FILE_ENDING } from './schema.ts';
 import { gradeTakeFile } from './grade-take-file.ts';
 import { isTakeFile, readTakeFile } from './read-take-file.ts';
 import { correctionsOf } from '../take/correction.ts';
@@ -17,6 +18,17 @@ import type { TakeDetails } from '../take/details-schema.ts';
 import type { HeardNote } from '../take/note.ts';
 import { en } from '../words/en.ts';
 import type { Message, Notice } from '../words/problem.ts';
+
+/** Endings of what students send: takes, recordings and lists of notes; what a file holds is still told by its content. */
+const ENDINGS: readonly string[] = [
+  ...['.wav', '.flac', '.mp3', '.ogg', '.oga', '.mid', '.midi', '.csv'],
+  TAKE_FILE_ENDING,
+];
+
+/** Whether a file of a folder is meant to be graded: by its ending, and not hidden by a dot. */
+export const isReturnedName = (path: string): boolean =>
+  ENDINGS.some((ending) => path.toLowerCase().endsWith(ending)) &&
+  !path.split(/[/\\]/).some((part) => part.startsWith('.') && part !== '.' && part !== '..');
 
 /** What the teacher says of the files. */
 export interface ForClass {
