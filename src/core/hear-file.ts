@@ -19,7 +19,7 @@ export interface HeardLine {
 }
 
 /** How far the listening has come: seconds of sound, and the share, 0 to 1, or null where the end is not known. */
-export type HeardSoFar = (seconds: number, share: number | null) => void;
+type HeardSoFar = (seconds: number, share: number | null) => void;
 
 async function listenTo(
   source: ByteSource,

@@ -28,12 +28,12 @@ interface GradedFile {
 }
 
 /** How far the grading has come. */
-export interface ClassProgress {
+interface ClassProgress {
   readonly done: number;
   readonly of: number;
 }
 
-export interface ClassDeskPorts {
+interface ClassDeskPorts {
   readonly analysis: AnalysisPort & { openGrader(): ClassGrader };
   readonly session: Pick<Session, 'gradeRecording' | 'close'>;
   readonly files: FilesPort;

@@ -48,7 +48,7 @@ export const answerSchema = v.strictObject({
   tryNumber: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1))),
   /** About the whole take; may be empty. */
   note: v.pipe(v.string(), v.maxLength(ANSWER_LIMITS.noteCharacters)),
-  comments: v.pipe(v.array(commentSchema), v.maxLength(ANSWER_LIMITS.comments)),
+  comments: v.pipe(v.array(commentSchema), v.maxLength(ANSWER_LIMITS.comments), v.readonly()),
 });
 export type AnswerFile = Readonly<v.InferOutput<typeof answerSchema>>;
 export type BarComment = Readonly<v.InferOutput<typeof commentSchema>>;

@@ -31,7 +31,7 @@ export const isReturnedName = (path: string): boolean =>
   !path.split(/[/\\]/).some((part) => part.startsWith('.') && part !== '.' && part !== '..');
 
 /** What the teacher says of the files. */
-export interface ForClass {
+interface ForClass {
   /** The sheets at hand. A take that names none of them is graded by its own, else by the first. */
   readonly sheets: readonly LessonSheet[];
   /** Where the first downbeat lies in a plain recording, in seconds. */
