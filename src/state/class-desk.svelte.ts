@@ -12,6 +12,7 @@ import type { GradedReturn } from '../core/take-file/grade-returned.ts';
 import type { Words } from '../core/words/words.ts';
 import { sortFiles, type DroppedFile, type FailedFile, type SortedFiles } from './class-file.ts';
 import { openReturned } from './class-review.ts';
+import { safeFileName } from './file-names.ts';
 import type { AnalysisPort, FilesPort } from './ports.ts';
 import type { Session } from './session.svelte.ts';
 
@@ -185,8 +186,7 @@ export class ClassDesk {
       ...{ title: short(title), student: short(student), tryNumber },
       ...this.draft,
     });
-    const stem = `${student} - ${title}`.replace(/[^\p{L}\p{N} ._-]/gu, '').slice(0, 80);
-    this.#save(text, 'application/json', `${stem}${ANSWER_FILE_ENDING}`);
+    this.#save(text, 'application/json', safeFileName([student, title], ANSWER_FILE_ENDING));
   }
 
   saveCsv(): void {

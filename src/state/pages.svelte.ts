@@ -1,6 +1,6 @@
 /**
- * The pages that stand beside playing: the one over days, the teacher's desk, the line written out in place of its review, and the help, which
- * lies over whatever page there is.
+ * The pages that stand beside playing: the one over days, the teacher's desk, the line written out in place of its review,
+ * and the help, which lies over whatever page there is.
  */
 export class Pages {
   #progress = $state.raw(false);

@@ -2,7 +2,8 @@
 import type { AppState } from '../state/app-state.ts';
 
 /** 'stand' is the open page, 'sheet' a lesson sheet in its place. */
-export type OpenPage = 'sound check' | 'recording' | 'beats' | 'editor' | 'progress' | 'sheet' | 'stand';
+export type OpenPage =
+  'sound check' | 'recording' | 'beats' | 'editor' | 'progress' | 'class desk' | 'sheet' | 'stand';
 
 type Places = Pick<
   AppState,
@@ -23,6 +24,7 @@ export function openPageOf({
   if (backingDesk.record !== null) return 'beats';
   if (sheetDesk.draft !== null) return 'editor';
   if (pages.progress) return 'progress';
+  if (pages.classDesk) return 'class desk';
   return lesson.sheet === null ? 'stand' : 'sheet';
 }
 

@@ -6,6 +6,7 @@ import { reportAsRead } from '../../core/report/as-read.ts';
 import type { AnswerFile } from '../../core/lesson/answer.ts';
 import type { Timeline } from '../../core/chart/timeline.ts';
 import type { Report } from '../../core/take/schema.ts';
+import type { ClassDesk } from '../../state/class-desk.svelte.ts';
 import type { TakeCorrections } from '../../state/take-corrections.svelte.ts';
 import type { Words } from '../../core/words/words.ts';
 import type { PlayingSettings } from '../../state/playing-settings.ts';
@@ -32,6 +33,8 @@ export interface TakeAsRead {
   readonly correcting: { readonly corrections: TakeCorrections; readonly shift: number };
   /** The take that its bars are from, where they were tried again. */
   readonly first: FirstTake | null;
+  /** The desk, where a teacher looks at the take of a student; null for a take of the player's own. */
+  readonly answering: ClassDesk | null;
 }
 
 /** @param tried where bars were tried again, the take from which they come */
@@ -50,6 +53,7 @@ export function reviewAsRead(
     naming: namingOf(review, (change) => session.mark(change)),
     lesson: lessonOfTake(review, words),
     answer: answerToTake(review),
+    answering: null,
     report: reportAsRead(report, reading),
     timeline: timelineAsRead(timeline, reading),
     correcting: { corrections: session.corrections, shift: reading.semitones },
