@@ -1,11 +1,5 @@
 /** The line that is to be graded: listened to, or read from a list. */
-import {
-  isAudio,
-  LONGEST_WHOLE_SECONDS,
-  openAudio,
-  readWhole,
-  type Recording,
-} from '../core/files/audio.ts';
+import { isAudio, LONGEST_WHOLE_SECONDS, openAudio, readWhole, type Recording } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readBacking } from '../core/files/read-backing.ts';
 import { sniff } from '../core/files/sniff.ts';
