@@ -113,7 +113,7 @@ test('its chords are found: a bar is set, and one press plays to it', async ({ o
     choruses: 2,
   });
   writeFileSync(blues, writeWav(toPcm16(band.mono), RATE));
-  const { page } = await openApp();
+  const { page } = await openApp({ microphone: 'beeps' });
   await bring(page, blues);
   await expect(page.getByRole('heading', { name: /12 bars, 1\d\d, 2 choruses: right\?/ })).toBeVisible({
     timeout: 60_000,
