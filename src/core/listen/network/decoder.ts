@@ -202,9 +202,12 @@ export class Decoder {
     for (const note of this.#open.filter((n) => !n.closed && n.end === frame)) this.#splitSlide(note);
   }
 
-  /** A note that has slid down and stands still there ends where it left, and another begins. */
+  /**
+   * A note that has slid down and stands still there ends where it left, and another begins; not where a stroke is about to end it,
+   * for its last frames lean towards what follows.
+   */
   #splitSlide(note: OpenNote): void {
-    const slide = slideIn(note.path);
+    const slide = note.limit === Infinity ? slideIn(note.path) : null;
     if (!slide) return;
     const { left, arrived } = slide;
     const at = (note.frames[left - 1]! + note.frames[arrived]!) / 2;
