@@ -2,7 +2,8 @@
  * `npm run pictures`: every picture of the guide pages, from the built site in the light palette. A screen is laid out at
  * 1280 pixels and written at three quarters of that. `npm run pictures -- -g review` makes those whose name holds a word.
  */
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
@@ -139,6 +140,31 @@ test('lesson', async ({ openApp }) => {
   await expect(page.getByRole('heading', { level: 1, name: SHEET.title })).toBeVisible();
   await page.getByLabel('Your name').fill('Mira');
   await take(page, 'lesson');
+});
+
+/** A list of notes over the sheet: one a bar, four times round. */
+const oneABar = (midis: readonly number[]) =>
+  [
+    'onset,duration,pitch',
+    ...Array.from({ length: 16 }, (_, bar) => `${2.4 * bar},1.2,${midis[bar % midis.length]}`),
+    '',
+  ].join('\n');
+
+test('desk', async ({ openApp }) => {
+  const folder = join(process.env.LANDFALL_LINES!, 'class');
+  mkdirSync(folder, { recursive: true });
+  const put = (name: string, text: string) => writeFileSync(join(folder, name), text);
+  put('thirds.sheet.json', JSON.stringify(SHEET));
+  put('mira 2.csv', oneABar([69, 63, 68, 71]));
+  put('jonas.csv', oneABar([66, 71, 68, 64]));
+  put('lea.csv', oneABar([69, 66, 64, 64]));
+  put('emre 1.csv', oneABar([69, 63, 64, 68]));
+  const { page } = await openApp();
+  await prepare(page);
+  await page.getByRole('button', { name: 'The teacher’s desk' }).click();
+  await page.locator('input[webkitdirectory]').setInputFiles(folder);
+  await expect(page.getByRole('button', { name: 'Open the take of lea' })).toBeVisible({ timeout: 60_000 });
+  await take(page, 'desk');
 });
 
 test('backing', async ({ openApp }) => {
