@@ -54,7 +54,7 @@ export class ClassDesk {
   #waiting: ReturnedFile[] = [];
   /** Takes that came without a sheet: they are graded once there is one. */
   #withoutSheet: ReturnedFile[] = [];
-  readonly #graders = new Set<ClassGrader>();
+  #graders: readonly ClassGrader[] = [];
   /** Counts the batches: what comes from one that was cancelled is dropped. */
   #turn = 0;
   readonly #rows = $derived(classRows(this.#taken.map(({ graded }) => graded.row)));
@@ -103,10 +103,10 @@ export class ClassDesk {
     const news = sheets.filter(({ sheet }) => !this.#sheets.some((one) => one.sheet.mark === sheet.mark));
     this.#sheets = [...this.#sheets, ...news];
     const again = news.length > 0 ? this.#toGradeAgain() : [];
-    const here = new Set([...again, ...takes].map(({ path }) => path));
-    this.#taken = this.#taken.filter(({ returned }) => !here.has(returned.path));
+    const here = [...again, ...takes].map(({ path }) => path);
+    this.#taken = this.#taken.filter(({ returned }) => !here.includes(returned.path));
     this.#failed = [
-      ...this.#failed.filter(({ path }) => !here.has(path) && !failed.some((one) => one.path === path)),
+      ...this.#failed.filter(({ path }) => !here.includes(path) && !failed.some((one) => one.path === path)),
       ...failed,
     ];
     const added = [...again.filter(({ path }) => !takes.some((one) => one.path === path)), ...takes];
@@ -125,7 +125,7 @@ export class ClassDesk {
     this.#waiting = [];
     this.#progress = null;
     for (const grader of this.#graders) grader.dispose();
-    this.#graders.clear();
+    this.#graders = [];
   }
 
   /** Puts everything away. */
@@ -223,10 +223,10 @@ export class ClassDesk {
 
   async #gradeWaiting(): Promise<void> {
     const turn = this.#turn;
-    const free = Math.max(0, this.#ports.graders - this.#graders.size);
+    const free = Math.max(0, this.#ports.graders - this.#graders.length);
     const count = Math.min(free, this.#waiting.length);
     await Promise.all(Array.from({ length: count }, () => this.#gradeWith(turn)));
-    if (turn === this.#turn && this.#graders.size === 0) this.#progress = null;
+    if (turn === this.#turn && this.#graders.length === 0) this.#progress = null;
   }
 
   /** One worker takes file after file. A worker that dies is replaced; the file it died of has failed, and no other. */
@@ -234,7 +234,7 @@ export class ClassDesk {
     let grader = this.#openGrader();
     for (let next = this.#waiting.shift(); next !== undefined; next = this.#waiting.shift()) {
       if (!grader.alive) {
-        this.#graders.delete(grader);
+        this.#graders = this.#graders.filter((one) => one !== grader);
         grader = this.#openGrader();
       }
       const by = {
@@ -251,12 +251,12 @@ export class ClassDesk {
       if (this.#progress) this.#progress = { ...this.#progress, done: this.#progress.done + 1 };
     }
     grader.dispose();
-    this.#graders.delete(grader);
+    this.#graders = this.#graders.filter((one) => one !== grader);
   }
 
   #openGrader(): ClassGrader {
     const grader = this.#ports.analysis.openGrader();
-    this.#graders.add(grader);
+    this.#graders = [...this.#graders, grader];
     return grader;
   }
 }
