@@ -20,6 +20,8 @@ afterAll(() => {
 describe('a terminal', () => {
   it('gets no control character but tab and line feed', () => {
     expect(printable('\u001b[2J\u0007a\tb\nc\u009bd\u007f')).toBe('\\u001b[2J\\u0007a\tb\nc\\u009bd\\u007f');
+    // A line of a CSV table ends with CR LF (RFC 4180); a carriage return by itself would write over the line.
+    expect(printable('a,b\r\nc\rd')).toBe('a,b\r\nc\\u000dd');
   });
 });
 
