@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { installable } from './src/cli/installable.ts';
 import { licences } from './src/cli/licences.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -20,7 +21,7 @@ const TOGETHER = [
 export default defineConfig({
   root: here('./src'),
   base: './',
-  plugins: [svelte({ configFile: here('./svelte.config.js') }), licences()],
+  plugins: [svelte({ configFile: here('./svelte.config.js') }), licences(), ...installable()],
   build: { outDir: here('./dist/app'), emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
   worker: { format: 'es' },
   preview: { port: 4173, strictPort: false },

@@ -17,6 +17,7 @@ import { LibraryFiles } from './state/library-files.svelte.ts';
 import { Library } from './state/library.svelte.ts';
 import type { FilesPort, FramesPort } from './state/ports.ts';
 import { MidiConnection } from './state/midi-connection.svelte.ts';
+import { NewerSite } from './state/newer-site.svelte.ts';
 import { Pages } from './state/pages.svelte.ts';
 import { RecordingDesk } from './state/recording-desk.svelte.ts';
 import { Session } from './state/session.svelte.ts';
@@ -31,6 +32,7 @@ import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/sound-check.svelte.ts';
 import { estimateOfRoom } from './storage/estimate.ts';
 import { openSink } from './storage/file-sink.ts';
+import { keepSite } from './storage/kept-site.ts';
 import { openStorage } from './storage/open-storage.ts';
 import { noArrivals, noBackings, noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import App from './ui/App.svelte';
@@ -176,6 +178,7 @@ async function assemble(): Promise<AppState> {
     midi,
     nowSeconds: () => performance.now() / 1000,
   });
+  const newerSite = new NewerSite({ site: keepSite, nowSeconds: () => performance.now() / 1000 });
   return {
     setup,
     session,
@@ -193,6 +196,7 @@ async function assemble(): Promise<AppState> {
     backings,
     backingDesk,
     classDesk,
+    newerSite,
     pages: new Pages(),
     recordingDesk,
   };
@@ -200,4 +204,7 @@ async function assemble(): Promise<AppState> {
 
 const target = document.getElementById('app');
 if (target === null) throw new Error('index.html has lost its #app');
-mount(App, { target, props: { app: await assemble() } });
+const app = await assemble();
+mount(App, { target, props: { app } });
+// After the first screen: keeping the site must not delay it.
+void app.newerSite.open();

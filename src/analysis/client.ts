@@ -14,6 +14,7 @@ import type { GradedReturn } from '../core/take-file/grade-returned.ts';
 import type { ByTheseSheets, ReturnedFile } from './returned-file.ts';
 
 const WORKER_GONE = problem('listener.stopped');
+const NOT_LOADED = problem('listener.notLoaded');
 
 export interface ListeningEvents {
   /** What is heard, at most 120 times a second. */
@@ -47,9 +48,10 @@ class Line {
       if (data.kind === 'answer') this.#requests.answer(data.id, data.outcome);
       else this.#onMessage(data);
     };
-    this.#worker.onerror = () => {
+    this.#worker.onerror = (event) => {
       this.#gone = true;
-      this.dispose();
+      // A script that can't be fetched gives an event without any message (HTML, "run a worker").
+      this.dispose('message' in event ? WORKER_GONE : NOT_LOADED);
       this.#onGone();
     };
   }
@@ -73,9 +75,9 @@ class Line {
     this.#worker.postMessage(request, band ? [samples.buffer, band.buffer] : [samples.buffer]);
   }
 
-  dispose(): void {
+  dispose(because: Problem = WORKER_GONE): void {
     this.#worker.terminate();
-    this.#requests.fail(WORKER_GONE);
+    this.#requests.fail(because);
   }
 }
 

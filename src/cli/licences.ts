@@ -30,6 +30,10 @@ export const SHIPPED: readonly string[] = [
   'tonal',
   'valibot',
   'vexflow',
+  'workbox-core',
+  'workbox-precaching',
+  'workbox-routing',
+  'workbox-strategies',
 ];
 
 /** Parts of a package that is named above. */

@@ -8,6 +8,7 @@ import type { Lesson } from './lesson.svelte.ts';
 import type { LibraryFiles } from './library-files.svelte.ts';
 import type { Library } from './library.svelte.ts';
 import type { MidiConnection } from './midi-connection.svelte.ts';
+import type { NewerSite } from './newer-site.svelte.ts';
 import type { Pages } from './pages.svelte.ts';
 import type { RecordingDesk } from './recording-desk.svelte.ts';
 import type { Session } from './session.svelte.ts';
@@ -35,6 +36,7 @@ export interface AppState {
   readonly backings: Backings;
   readonly backingDesk: BackingDesk;
   readonly classDesk: ClassDesk;
+  readonly newerSite: NewerSite;
   readonly pages: Pages;
   readonly recordingDesk: RecordingDesk;
 }

@@ -274,6 +274,8 @@ export interface SettingsPort<T> {
   save(value: T): void;
 }
 
+export type { KeptSite as SitePort } from '../storage/kept-site.ts';
+
 /** The display's frames. Returns a function that stops them. */
 export interface FramesPort {
   each(draw: () => void): () => void;

@@ -4,7 +4,7 @@ import { AnalysisSession } from '../../src/analysis/session.ts';
 
 export class InProcessWorker {
   onmessage: ((event: { data: AnalysisMessage }) => void) | null = null;
-  onerror: (() => void) | null = null;
+  onerror: ((event: { readonly message: string }) => void) | null = null;
   terminated = false;
   readonly messages: AnalysisMessage[] = [];
   readonly #session = new AnalysisSession((message) => {
@@ -27,7 +27,7 @@ export class InProcessWorker {
   /** The thread dies. */
   crash(): void {
     this.terminated = true;
-    this.onerror?.();
+    this.onerror?.({ message: 'it failed' });
   }
 
   static asWorker(worker: InProcessWorker): Worker {

@@ -71,6 +71,8 @@ interface Opening {
   readonly microphone?: Microphone;
   /** Called on the empty page, before the site is opened. */
   readonly before?: (page: Page) => Promise<void>;
+  /** A server of the test's own. There the site may keep itself; elsewhere it may not, so that no test waits for that. */
+  readonly at?: string;
 }
 
 interface OpenVisit {
@@ -79,8 +81,8 @@ interface OpenVisit {
 }
 
 /** Starts a browser on a profile of its own and opens the site. */
-async function visitSite({ microphone = 'none', before }: Opening = {}): Promise<OpenVisit> {
-  const url = process.env.LANDFALL_URL!;
+async function visitSite({ microphone = 'none', before, at }: Opening = {}): Promise<OpenVisit> {
+  const url = at ?? process.env.LANDFALL_URL!;
   // A profile on the disk, as a player has: a private window keeps its files in memory and has no quota.
   const profile = mkdtempSync(join(tmpdir(), 'landfall-profile-'));
   const pulse = typeof microphone === 'object' && 'pulse' in microphone ? microphone.pulse : null;
@@ -96,6 +98,7 @@ async function visitSite({ microphone = 'none', before }: Opening = {}): Promise
         ...(pulse === null ? {} : { PULSE_SERVER: pulse }),
       },
       acceptDownloads: true,
+      serviceWorkers: at === undefined ? 'block' : 'allow',
       ...(pulse === null ? {} : { ignoreDefaultArgs: ['--mute-audio'], bypassCSP: true }),
       viewport: WINDOW,
       reducedMotion: 'reduce',
@@ -106,7 +109,9 @@ async function visitSite({ microphone = 'none', before }: Opening = {}): Promise
     });
     context.on('weberror', (error) => faults.push(String(error.error())));
     context.on('console', (message) => {
-      if (message.type() === 'error') faults.push(message.text());
+      // A server that has gone away on purpose is no fault of the page.
+      const isGone = at !== undefined && message.text().includes('ERR_CONNECTION_REFUSED');
+      if (message.type() === 'error' && !isGone) faults.push(message.text());
     });
     return { context, page: context.pages()[0] ?? (await context.newPage()) };
   };

@@ -38,6 +38,7 @@ export default async function setUp(): Promise<() => Promise<void>> {
   const lines = mkdtempSync(join(tmpdir(), 'landfall-lines-'));
   // The test processes inherit this environment.
   process.env.LANDFALL_URL = server.resolvedUrls?.local[0] ?? '';
+  process.env.LANDFALL_SITE = outDir;
   process.env.LANDFALL_LINES = lines;
   process.env.LANDFALL_EXECUTABLE = browser.executable;
   process.env.LANDFALL_EXECUTABLE_ENV = JSON.stringify(browser.env);

@@ -17,6 +17,7 @@ const missesToLose = 2;
 const missesToOpen = 16;
 
 const SILENT = problem('microphone.silent');
+const PAUSED = problem('microphone.paused');
 
 export interface MicrophoneOptions {
   readonly deviceId?: string;
@@ -26,7 +27,10 @@ export interface MicrophoneOptions {
   readonly onHop: (hop: Hop) => void;
   /** Called once when the microphone is lost (removed, used by another program, a stream without data). */
   readonly onLost: (problem: Problem) => void;
-  /** Called when nothing but digital silence came for three seconds; again after each time that sound came back. */
+  /**
+   * Called when nothing but digital silence came for three seconds, or when the browser stopped its sound; again after each
+   * time that sound came back.
+   */
   readonly onSilent?: (problem: Problem) => void;
   /** Called when sound is back after that; with the problem that no longer holds. */
   readonly onSoundBack?: (problem: Problem) => void;
@@ -64,7 +68,13 @@ export async function openMicrophone(
     stopTracks(stream.value);
     return bad('microphone.recorder');
   }
-  return good(listenTo(context, stream.value, options));
+  try {
+    return good(listenTo(context, stream.value, options));
+  } catch {
+    // Firefox refuses a stream of another rate than the context's; the output may have changed since the page was loaded.
+    stopTracks(stream.value);
+    return bad('microphone.otherRate');
+  }
 }
 
 async function requestStream(deviceId: string | undefined): Promise<Outcome<MediaStream>> {
@@ -125,7 +135,20 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
     options.onHop(data);
   };
   track?.addEventListener('ended', lost);
+  let paused = false;
+  const watchContext = () => {
+    if (context.state === 'running') {
+      if (paused) options.onSoundBack?.(PAUSED);
+      paused = false;
+      return;
+    }
+    // The band stands still with the recording, so that both stay together. A page may be allowed to go on by itself.
+    if (!paused) options.onSilent?.(PAUSED);
+    paused = true;
+    void context.resume().catch(() => undefined);
+  };
   const watch = setInterval(() => {
+    watchContext();
     // A suspended context (a closed laptop) sends nothing, but the microphone is not lost.
     const missed = hops === hopsAtLastLook && context.state === 'running';
     misses = missed ? misses + 1 : 0;

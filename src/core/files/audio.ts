@@ -25,12 +25,21 @@ export interface AudioFile {
   blocks(warn: Warn): AsyncGenerator<Float32Array>;
 }
 
-/** The decoders that are not our own are loaded only when such a file is opened. */
-const OPENERS: Readonly<Record<AudioKind, (source: ByteSource) => Promise<Outcome<PcmStream>>>> = {
+type Open = (source: ByteSource) => Promise<Outcome<PcmStream>>;
+
+/** A decoder that is loaded only when such a file is opened; without the server of the page that can fail. */
+const later =
+  (load: () => Promise<Open>): Open =>
+  async (source) => {
+    const open = await load().catch(() => null);
+    return open === null ? bad('file.readerNotLoaded', { name: source.name }) : open(source);
+  };
+
+const OPENERS: Readonly<Record<AudioKind, Open>> = {
   wav: openWav,
-  flac: async (source) => (await import('./sound/flac.ts')).openFlac(source),
-  mp3: async (source) => (await import('./sound/mp3.ts')).openMp3(source),
-  ogg: async (source) => (await import('./sound/vorbis.ts')).openVorbis(source),
+  flac: later(async () => (await import('./sound/flac.ts')).openFlac),
+  mp3: later(async () => (await import('./sound/mp3.ts')).openMp3),
+  ogg: later(async () => (await import('./sound/vorbis.ts')).openVorbis),
 };
 
 export const isAudio = (kind: FileKind): kind is AudioKind => kind in OPENERS;

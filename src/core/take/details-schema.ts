@@ -5,6 +5,7 @@
 import * as v from 'valibot';
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../chart/chart.ts';
 import { feelNames } from '../chart/feel-names.ts';
+import { parseKey } from '../music/keys.ts';
 import { TakenBackingSchema } from './taken-backing.ts';
 import { correctionsSchema } from './correction.ts';
 
@@ -119,12 +120,21 @@ const pathOf = <Taps extends v.GenericSchema>(taps: Taps) =>
 export const TakeDetailsSchema = v.object({ ...fields, path: pathOf(v.instance(Float32Array)) });
 export type TakeDetails = Readonly<v.InferOutput<typeof TakeDetailsSchema>>;
 
+/** Characters; "B♭ minor" has eight. */
+const LONGEST_KEY = 40;
+
 /** How long a path may be: three seconds at the rate that rooms are measured at. */
 const MOST_TAPS = 100_000;
 
 /** The same as a file has it: the taps of the path as a list, and a rate that sound is recorded at. */
 export const TakeDetailsInFileSchema = v.object({
   ...fields,
+  /** Read as a key when the take is shown. */
+  key: v.pipe(
+    text,
+    v.maxLength(LONGEST_KEY),
+    v.check((key) => parseKey(key) !== null, 'a key, as "A minor"'),
+  ),
   sampleRate: v.pipe(v.number(), v.integer(), v.minValue(4000), v.maxValue(384_000)),
   path: pathOf(v.pipe(v.array(seconds), v.maxLength(MOST_TAPS))),
 });

@@ -809,6 +809,8 @@ export const de: Words = {
       `${name} ist ${FOREIGN_FILES[kind]} und kann nicht bewertet werden; ${foreignAdvice(kind)}.`,
     'file.zeros': ({ name }) =>
       `${name} enthält nur Nullen und keine Aufnahme; die Datei wurde vielleicht nicht vollständig gespeichert.`,
+    'file.readerNotLoaded': ({ name }) =>
+      `${name} lässt sich jetzt nicht öffnen: Der Teil von Landfall, der solche Dateien liest, wurde nicht geladen. Starte den Server, von dem diese Seite kam, lade sie neu und versuch es noch einmal.`,
     'file.unknown': ({ name }) => `${name} ist keine Datei, die bewertet werden kann. ${READABLE_FILES}.`,
     'file.text': ({ name }) => `${name} ist Text, kein Klang und keine Liste von Tönen. ${READABLE_FILES}.`,
     'file.beats': ({ name }) =>
@@ -1021,6 +1023,10 @@ export const de: Words = {
       'Das Mikrofon ist weg: Es wurde getrennt oder angehalten. Was du bis jetzt gespielt hast, bleibt erhalten; schließ es an und öffne es neu.',
     'microphone.silent':
       'Vom Mikrofon kommt nur Stille: Such einen Stummschalter, und sieh nach, welcher Eingang im System gewählt ist.',
+    'microphone.paused':
+      'Der Browser hat den Ton angehalten; das tut auch ein Gerät, das schläft. Was du gespielt hast, bleibt, und der Take geht weiter, sobald der Ton zurück ist.',
+    'microphone.otherRate':
+      'Die Tongeräte haben sich geändert, seit diese Seite geladen wurde: Lade sie neu und versuch es noch einmal. Deine Takes bleiben.',
     'microphone.recorder':
       'Der Programmteil, der aufnimmt, ließ sich nicht laden. Lade die Seite neu und versuch es noch einmal.',
     'output.asleep':
@@ -1056,6 +1062,8 @@ export const de: Words = {
       'Auf diesem Gerät ist kein Platz für die Aufnahme: Sie lässt sich jetzt spielen, wird aber nicht gespeichert. Lösche Takes oder Aufnahmen, die du nicht mehr brauchst.',
     'backing.recordsUnreadable':
       'Die Angaben zu einer Aufnahme ließen sich nicht lesen; die anderen Aufnahmen sind unverändert.',
+    'site.otherWindow':
+      'Landfall ist noch in einem anderen Fenster offen, und dort läuft vielleicht ein Take. Schließe das andere Fenster und drücke dann noch einmal.',
     'storage.newer':
       'Die Takes auf diesem Gerät hat ein neueres Landfall geschrieben. Lade die Seite neu, um es zu bekommen.',
     'storage.none':
@@ -1084,6 +1092,8 @@ export const de: Words = {
       `Die Aufnahme ist bei ${time} um ${ms} ms gesprungen: Die Töne danach stehen ${ms} ms zu ${late ? 'spät' : 'früh'}. Schließ andere Programme.`,
     'listener.failed': ({ reason }) =>
       `Die Tonerkennung ist ausgefallen (${reason}). Die Aufnahme ist unverändert: Bewerte sie noch einmal.`,
+    'listener.notLoaded':
+      'Die Tonerkennung wurde nicht geladen: Der Server, von dem diese Seite kam, antwortet nicht. Starte ihn, lade die Seite neu und versuch es noch einmal. Deine Takes bleiben.',
     'listener.stopped':
       'Die Tonerkennung hat von selbst aufgehört. Was gespielt wurde, ist erhalten: Bewerte es noch einmal.',
     'listener.sampleRate': ({ hz }) =>
@@ -2500,6 +2510,11 @@ export const de: Words = {
   parts: {
     title: 'Landfall',
     putAway: ({ sentence }) => `Diese Meldung schließen: ${sentence}`,
+    newer: {
+      waits:
+        'Ein neueres Landfall liegt auf diesem Gerät bereit. Takes und Einstellungen bleiben, wie sie sind.',
+      use: 'Jetzt verwenden',
+    },
     bar: ({ bar }) => `Takt ${bar}:`,
     tap: 'Tippen',
     tapWhy: 'Tippe den Schlag mindestens viermal',

@@ -1090,6 +1090,8 @@ export const en = {
       `${name} is ${FOREIGN_FILES[kind]}, which can’t be graded; ${foreignAdvice(kind)}.`,
     'file.zeros': ({ name }: Named) =>
       `${name} holds only zeros and no recording; it may not have been saved completely.`,
+    'file.readerNotLoaded': ({ name }: Named) =>
+      `${name} can’t be opened now: the part of Landfall that reads such files did not load. Start the server that this page came from, reload the page, then try again.`,
     'file.unknown': ({ name }: Named) => `${name} is not a file that can be graded. ${READABLE_FILES}.`,
     'file.text': ({ name }: Named) => `${name} is text, not sound or a list of notes. ${READABLE_FILES}.`,
     'file.beats': ({ name }: Named) =>
@@ -1337,6 +1339,10 @@ export const en = {
       'The microphone is gone: it was unplugged or stopped. What you played until now is kept; plug it in and open it again.',
     'microphone.silent':
       'The microphone sends nothing but silence: look for a mute switch, and check which input is chosen in the system settings.',
+    'microphone.paused':
+      'The browser has stopped the sound; so does a machine that sleeps. What you played is kept, and the take goes on when the sound is back.',
+    'microphone.otherRate':
+      'The sound devices have changed since this page was loaded: reload the page, then try again. Your takes are kept.',
     'microphone.recorder': 'The recorder could not be loaded. Reload the page and try again.',
     'output.asleep':
       'The browser did not start its sound: click once more, and check that a sound output is connected.',
@@ -1370,6 +1376,8 @@ export const en = {
       'There is no space on this machine for the recording: it can be played now, but it will not be kept. Remove takes or recordings that you no longer need.',
     'backing.recordsUnreadable':
       'The record of a recording could not be read; the other recordings are unchanged.',
+    'site.otherWindow':
+      'Landfall is open in another window, and a take may be going on there. Close the other window, then press the button again.',
     'storage.newer': 'The takes on this machine were written by a newer Landfall. Reload the page to get it.',
     'storage.none':
       'This browser stores nothing for this page (perhaps this is a private window). You can play; export a take to keep it.',
@@ -1396,6 +1404,8 @@ export const en = {
       `The sound jumped by ${ms} ms at ${time}: the notes after it are placed ${ms} ms too ${late ? 'late' : 'early'}. Close other programs.`,
     'listener.failed': ({ reason }: { reason: string }) =>
       `The listener failed (${reason}). The recording is unchanged: grade it again.`,
+    'listener.notLoaded':
+      'The listener did not load: the server that this page came from does not answer. Start it, reload the page, then try again. Your takes are kept.',
     'listener.stopped': 'The listener stopped by itself. What was played is kept: grade it again.',
     'listener.sampleRate': ({ hz }: { hz: number }) =>
       `The microphone runs at ${hz} Hz; Landfall hears 8000 to 192000 Hz. Choose another input.`,
@@ -2933,6 +2943,10 @@ export const en = {
   parts: {
     title: 'Landfall',
     putAway: ({ sentence }: { sentence: string }) => `Close this message: ${sentence}`,
+    newer: {
+      waits: 'A newer Landfall is on this machine. Your takes and settings stay as they are.',
+      use: 'Use it now',
+    },
     /** Read out before the chords of a bar. */
     bar: ({ bar }: { bar: number }) => `Bar ${bar}:`,
     // A kept take can have a name, and a star that marks it.

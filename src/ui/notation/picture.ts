@@ -12,12 +12,10 @@ const SVG = 'http://www.w3.org/2000/svg';
 
 export async function pictureOf(page: WrittenPage, options: DrawOptions): Promise<string> {
   const root = document.createElementNS(SVG, 'svg');
-  const style = document.createElementNS(SVG, 'style');
-  style.textContent = [
+  const style = [
     `@font-face{font-family:'Landfall Music';src:url(${await fontData()}) format('woff2')}`,
     '.chord,.degree,.fret{font-family:Georgia,serif;font-weight:700}',
   ].join('');
-  root.append(style);
   let y = EDGE;
   for (const plan of planSystems(page, WIDTH)) {
     const system = drawSystem(page, plan, 1, options);
@@ -37,8 +35,11 @@ export async function pictureOf(page: WrittenPage, options: DrawOptions): Promis
   const paper = document.createElementNS(SVG, 'rect');
   for (const [name, value] of Object.entries({ width: '100%', height: '100%', fill: 'white' }))
     paper.setAttribute(name, value);
-  style.after(paper);
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(root)}\n`;
+  root.prepend(paper);
+  // A style element of this page's own would break its policy: it is written into the text of the file alone.
+  const drawn = new XMLSerializer().serializeToString(root);
+  const inside = drawn.indexOf('>') + 1;
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${drawn.slice(0, inside)}<style>${style}</style>${drawn.slice(inside)}\n`;
 }
 
 /** The font as a data URL. */
