@@ -1,14 +1,13 @@
 /** A recording on the desk: its beats are found or tapped and judged by ear, a chart is put on it, and it is kept. */
-import { bpmOf } from '../core/beats/intervals.ts';
 import { barsIn } from '../core/beats/round.ts';
-import { beatsOfTaps, bpmOfTaps, LEAST_TAPS } from '../core/beats/taps.ts';
-import { secondsOf } from '../core/beats/track.ts';
+import { beatsOfTaps, LEAST_TAPS } from '../core/beats/taps.ts';
 import type { Chart } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { withMeter } from '../core/chart/with-meter.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Backings } from './backings.svelte.ts';
 import { BeatEditor } from './beat-editor.svelte.ts';
+import { BeatTaps } from './beat-taps.svelte.ts';
 import type { ChartProposal } from '../core/harmony/proposal.ts';
 import { ChordFinding } from './chord-finding.svelte.ts';
 import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';
@@ -38,13 +37,13 @@ export class BackingDesk {
   readonly #ports: DeskPorts;
   readonly editor = new BeatEditor();
   readonly finding = new ChordFinding();
+  readonly taps = new BeatTaps();
   #record = $state.raw<BackingRecord | null>(null);
   #sound = $state.raw<OpenBacking | null>(null);
   #busy = $state.raw<Busy>(null);
   #problem = $state.raw<Message | null>(null);
   #playing = $state.raw(false);
   #seconds = $state.raw(0);
-  #taps = $state.raw<readonly number[]>([]);
   /** The file of a recording that is not kept yet. */
   #fresh = $state.raw<File | null>(null);
   #written = $state.raw(false);
@@ -82,21 +81,6 @@ export class BackingDesk {
   /** Where the playing is, or will begin. */
   get seconds(): number {
     return this.#seconds;
-  }
-
-  get taps(): readonly number[] {
-    return this.#taps;
-  }
-
-  /** Tempo of the taps so far, in beats a minute; null for fewer than four. */
-  get tappedBpm(): number | null {
-    return bpmOfTaps(this.#taps);
-  }
-
-  /** Tempo of the beats, in beats a minute; null for fewer than two. */
-  get bpm(): number | null {
-    const { marks } = this.editor.track;
-    return marks.length < 2 ? null : bpmOf(secondsOf(this.editor.track));
   }
 
   get chart(): Outcome<Chart> {
@@ -162,16 +146,6 @@ export class BackingDesk {
     this.write({ chartText: proposal.chart });
   }
 
-  /** The chords over the beats as they are now. */
-  async findChartOverBeats(): Promise<void> {
-    await this.findChart(secondsOf(this.editor.track));
-  }
-
-  /** Ends the search; the recording stays on the desk, without chords. */
-  stopFinding(): void {
-    this.finding.forget();
-  }
-
   /** The proposal, while its chart stands as it was found, with what was set in it; null else. */
   get proposal(): ChartProposal | null {
     return this.finding.standing(this.#record?.chartText ?? null);
@@ -201,20 +175,16 @@ export class BackingDesk {
 
   /** One beat, tapped to what is heard now. Does nothing while nothing plays. */
   tap(): void {
-    if (this.#playing && this.#sound) this.#taps = [...this.#taps, this.#sound.positionSeconds()];
+    if (this.#playing && this.#sound) this.taps.add(this.#sound.positionSeconds());
   }
 
   /** The taps become beats; too few of them are forgotten, and that is said. */
   useTaps(): void {
-    const beats = beatsOfTaps(this.#taps, this.#attacks);
+    const beats = beatsOfTaps(this.taps.seconds, this.#attacks);
     if (beats.length > 0) this.editor.layWithin(beats);
     this.#problem = beats.length > 0 ? null : problem('backing.tooFewTaps', { least: LEAST_TAPS });
-    this.#taps = [];
+    this.taps.forget();
     this.#click();
-  }
-
-  forgetTaps(): void {
-    this.#taps = [];
   }
 
   play(fromSeconds: number = this.#seconds): void {
@@ -258,9 +228,8 @@ export class BackingDesk {
     this.#click();
   }
 
-  setMeter(written: string): void {
-    if (this.#record) this.write({ chartText: withMeter(this.#record.chartText, written) });
-  }
+  setMeter = (written: string): void =>
+    this.write({ chartText: withMeter(this.#record?.chartText ?? '', written) });
 
   /** Keeps the recording with all that was set, chooses it for the next take, and closes it here. */
   async keep(): Promise<void> {
@@ -290,7 +259,7 @@ export class BackingDesk {
     this.#sound = this.#record = this.#fresh = null;
     this.#busy = this.#problem = null;
     this.#written = false;
-    this.#taps = [];
+    this.taps.forget();
   }
 
   get #marks() {

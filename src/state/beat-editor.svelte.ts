@@ -1,4 +1,5 @@
 /** The beats of a recording while they are corrected: one is chosen, every step can be taken back. */
+import { bpmOf } from '../core/beats/intervals.ts';
 import { atLevel, type Level } from '../core/beats/levels.ts';
 import {
   evenOut,
@@ -25,6 +26,11 @@ export class BeatEditor {
 
   get track(): BeatTrack {
     return this.#track;
+  }
+
+  /** Tempo of the beats, in beats a minute; null for fewer than two. */
+  get bpm(): number | null {
+    return this.#track.marks.length < 2 ? null : bpmOf(secondsOf(this.#track));
   }
 
   /** Index of the chosen beat, or null. */

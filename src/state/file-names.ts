@@ -8,7 +8,7 @@ const NAMELESS = 'landfall';
 
 /**
  * Letters, digits, spaces, dashes and number signs; everything else becomes a space.
- * @example safeFileName(['Ada', 'Thirds: slow/blues', 'try 2'], '.landfall') // "Ada - Thirds slow blues - try 2.landfall"
+ * @example safeFileName(['Student 7', 'Thirds: slow/blues', 'try 2'], '.landfall') // "Student 7 - Thirds slow blues - try 2.landfall"
  */
 export function safeFileName(parts: readonly string[], ending: string): string {
   const safe = parts

@@ -88,7 +88,7 @@ test('a sheet goes to a student and the take comes back', async ({ openApp }) =>
 
   await page.getByRole('button', { name: 'Play', exact: true }).click();
   await expect(page.getByLabel('Your name')).toBeFocused();
-  await page.getByLabel('Your name').fill('Ada Lovelace');
+  await page.getByLabel('Your name').fill('Student Seven');
   await page.getByRole('button', { name: 'Play', exact: true }).click();
   await expect(stopButton(page)).toBeVisible();
   await page.waitForTimeout(3000);
@@ -98,17 +98,17 @@ test('a sheet goes to a student and the take comes back', async ({ openApp }) =>
   await expect(stopButton(page)).toBeVisible();
   await stopButton(page).click();
 
-  await expect(page.getByText('Ada Lovelace, try 1')).toBeVisible();
+  await expect(page.getByText('Student Seven, try 1')).toBeVisible();
   await expectAccessibleInBothLights(page);
   const report = JSON.parse(readFileSync((await download(page, 'Save the report')).path, 'utf8')) as Report;
   const given = await download(page, 'Give back');
-  expect(given.name).toBe('Ada Lovelace - Guide tones blues one - try 1.landfall');
+  expect(given.name).toBe('Student Seven - Guide tones blues one - try 1.landfall');
   const take = join(folder, given.name);
   copyFileSync(given.path, take);
 
   // The command line reads who, which sheet and which try, and grades every note as the app did.
   const row = JSON.parse(landfall('class', take, '--sheet', sheetFile, '--json')) as ReturnedTake;
-  expect(row).toMatchObject({ student: 'Ada Lovelace', sheet: 'this one', tryNumber: 1, doubts: [] });
+  expect(row).toMatchObject({ student: 'Student Seven', sheet: 'this one', tryNumber: 1, doubts: [] });
   const tried = report.aims.filter((aim) => aim.tried);
   expect(tried).toHaveLength(2);
   expect(row.aims.map(({ id, shareToReach, result }) => [id, shareToReach, result.hits, result.of])).toEqual(
@@ -131,7 +131,7 @@ test('a sheet goes to a student and the take comes back', async ({ openApp }) =>
       takeId: json.id,
       mark: null,
       title: TITLE,
-      student: 'Ada Lovelace',
+      student: 'Student Seven',
       tryNumber: 1,
       note: 'Much better.',
       comments: [{ chorus: 0, bar: 1, text: 'Wait for the change here.' }],

@@ -105,7 +105,7 @@ describe('a recording on the desk', () => {
     const { desk, sound } = await room();
     await openWith(desk, '| A7 | D7 |');
     expect(desk.record).toMatchObject({ title: 'evening groove', durationSeconds: 30 });
-    expect(desk.bpm).toBeGreaterThan(110);
+    expect(desk.editor.bpm).toBeGreaterThan(110);
     const accents = sound.clicks.filter(({ accent }) => accent);
     expect(accents[0]!.seconds).toBeCloseTo(1, 6);
     desk.edit((editor) => editor.chooseNear(2));
@@ -119,13 +119,13 @@ describe('a recording on the desk', () => {
     const { desk, sound } = await room();
     await openWith(desk, '| A7 | D7 |');
     desk.tap();
-    expect(desk.taps).toEqual([]);
+    expect(desk.taps.seconds).toEqual([]);
     desk.play(5);
     for (const seconds of [5, 5.4, 5.8, 6.2, 6.6, 7]) {
       sound.at = seconds;
       desk.tap();
     }
-    expect(desk.tappedBpm).toBeCloseTo(150, 6);
+    expect(desk.taps.bpm).toBeCloseTo(150, 6);
     const before = desk.editor.track.marks.length;
     desk.useTaps();
     expect(desk.editor.track.marks.filter(({ pinned }) => pinned).length).toBe(6);

@@ -1,6 +1,7 @@
 /** The chords that are found in a recording on the desk: proposed, corrected bar by bar, cancelled, taken. */
 import { beforeEach, describe, expect, test } from 'vitest';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
+import { secondsOf } from '../../src/core/beats/track.ts';
 import type { FoundChart } from '../../src/core/harmony/chart-of-recording.ts';
 import { proposeChart } from '../../src/core/harmony/propose.ts';
 import { BackingDesk } from '../../src/state/backing-desk.svelte.ts';
@@ -136,7 +137,7 @@ describe('what is found', () => {
 
   test('may be looked for again over beats that were set', async () => {
     const desk = await answered();
-    const again = desk.findChartOverBeats();
+    const again = desk.findChart(secondsOf(desk.editor.track));
     expect(stage.asked[1]).toHaveLength(desk.editor.track.marks.length);
     stage.search.answer(good(found));
     await again;
@@ -146,7 +147,7 @@ describe('what is found', () => {
 
 test('a search that is stopped ends at once, and its answer is not taken', async () => {
   const { desk, search } = stage;
-  desk.stopFinding();
+  desk.finding.forget();
   expect(search.stopped).toBe(1);
   expect(desk.busy).toBeNull();
   await answered();

@@ -168,10 +168,10 @@ describe('a take for a sheet', () => {
     // The first is removed: no number comes twice.
     await w.library.remove(first.id!);
     expect(w.lesson.tryNumber).toBe(3);
-    w.lesson.setStudent('  Ben ');
+    w.lesson.setStudent('  Student 2 ');
     expect(w.lesson.tryNumber).toBe(1);
-    expect(w.student.names.at(-1)).toBe('  Ben ');
-    expect((await playTake(w)).details.lesson).toMatchObject({ student: 'Ben', tryNumber: 1 });
+    expect(w.student.names.at(-1)).toBe('  Student 2 ');
+    expect((await playTake(w)).details.lesson).toMatchObject({ student: 'Student 2', tryNumber: 1 });
     await w.lesson.openFile(fileOf({ ...FILE, tempo: 119 }));
     expect(w.lesson.tryNumber).toBe(1);
     w.session.close();

@@ -4,7 +4,7 @@ import type { Review } from '../../state/phase.ts';
 import type { Session } from '../../state/session.svelte.ts';
 import type { Setup } from '../../state/setup.svelte.ts';
 import type { Songbook } from '../../state/songbook.svelte.ts';
-import type { FormChoice } from '../ready/form-choice.ts';
+import type { FormChoice } from '../chart/form-choice.ts';
 
 export interface OpenedRecording {
   /** The chart by its title, in its key. */
