@@ -88,7 +88,7 @@ await suite(
 );
 for (const [title, project] of [
   ['real browser, built site', '--project=site'],
-  ['real browser, from its speakers to its microphone', '--project=loop --workers=1'],
+  ['real browser, the tests that run alone', '--project=alone --workers=1'],
 ])
   await suite(
     title,

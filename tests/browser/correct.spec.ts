@@ -127,7 +127,8 @@ test.describe('a line of eight notes', () => {
     await expect(said(page)).toHaveText(/^It is .* now\.$/);
     const [first] = await names(page);
     const grip = page.locator('.grip.note');
-    await grip.scrollIntoViewIfNeeded();
+    // Waits until it stands still and can be touched.
+    await grip.click({ trial: true });
     const { x, y } = await centre(grip);
     const scrolled = await page.evaluate(() => window.scrollY);
     const devtools = await context.newCDPSession(page);

@@ -169,7 +169,8 @@ test('sound asleep, tab hidden, clock moved, a second tab, a dead listener, the 
     await expect(stopButton(page)).toBeVisible();
     await page.waitForTimeout(1500);
     await page.evaluate(() => (globalThis as unknown as { faults: Faults }).faults.unplug());
-    await expect(told.getByText('The microphone is gone')).toBeVisible();
+    // In the notices, or as the heading where the take was too short to be graded.
+    await expect(page.getByText('The microphone is gone').first()).toBeVisible();
     await page.reload();
     await startButton(page).click();
     await expect(stopButton(page)).toBeVisible();
