@@ -9,22 +9,12 @@ import { readReport, type Report } from '../../src/core/take/schema.ts';
 import { LANDFALL } from '../cli/built.ts';
 import { expect, test } from './app.ts';
 import { knownLine } from './known-line.ts';
+import { THIRDS_SHEET as SHEET } from '../core/lesson/thirds-sheet.ts';
 import { expectAccessible, untilReview } from './screens.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'landfall-desk-'));
 test.afterAll(() => rmSync(folder, { recursive: true }));
 
-const SHEET = {
-  format: 'landfall-sheet',
-  version: 1,
-  title: 'Thirds in D',
-  note: '',
-  chart: '| D7 | G7 | A7 | E7 |',
-  tempo: 120,
-  feel: 'straight',
-  choruses: 3,
-  aims: [{ id: 'third-on-arrival', shareToReach: 0.5 }],
-};
 /** A list of notes, one a bar. */
 const notes = (pitches: readonly number[], bars = 12) =>
   [

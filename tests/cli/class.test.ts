@@ -5,25 +5,13 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { isGnuParallelInstalled, needs } from '../needs.ts';
 import { build, LANDFALL, scratch } from './built.ts';
+import { THIRDS_SHEET } from '../core/lesson/thirds-sheet.ts';
 
 beforeAll(build);
 const files = scratch();
 afterAll(files.dispose);
 
-const SHEET = files.file(
-  'sheet.json',
-  JSON.stringify({
-    format: 'landfall-sheet',
-    version: 1,
-    title: 'Thirds in D',
-    note: '',
-    chart: '| D7 | G7 | A7 | E7 |',
-    tempo: 120,
-    feel: 'straight',
-    choruses: 3,
-    aims: [{ id: 'third-on-arrival', shareToReach: 0.5 }],
-  }),
-);
+const SHEET = files.file('sheet.json', JSON.stringify(THIRDS_SHEET));
 const CHART = ['--chart', '| D7 | G7 | A7 | E7 |', '--tempo', '120'];
 
 /** A list of notes: one a bar, three times round. */
