@@ -45,6 +45,6 @@ async function sourceOf({ path, file, member }: ReturnedFile): Promise<Outcome<B
   if (member === null) return { ok: true, value: bytes };
   const library = await takesInLibrary(bytes);
   if (!library.ok) return library;
-  const open = library.value[member];
-  return open === undefined ? bad('takeFile.none', { name }) : open();
+  const take = library.value[member];
+  return take === undefined ? bad('takeFile.none', { name }) : take.open();
 }

@@ -13,6 +13,7 @@ import type { Words } from '../core/words/words.ts';
 import { sortFiles, type DroppedFile, type FailedFile, type SortedFiles } from './class-file.ts';
 import { openReturned } from './class-review.ts';
 import { safeFileName } from './file-names.ts';
+import { FirstDownbeats, isRecording } from './first-downbeats.svelte.ts';
 import type { AnalysisPort, FilesPort } from './ports.ts';
 import type { Session } from './session.svelte.ts';
 
@@ -51,6 +52,7 @@ export class ClassDesk {
   #progress = $state.raw<ClassProgress | null>(null);
   #drafts = $state.raw<Readonly<Record<string, AnswerDraft>>>({});
   #inReview = $state.raw<GradedFile | null>(null);
+  readonly #firstBeats = new FirstDownbeats();
   #waiting: ReturnedFile[] = [];
   /** Takes that came without a sheet: they are graded once there is one. */
   #withoutSheet: ReturnedFile[] = [];
@@ -75,6 +77,14 @@ export class ClassDesk {
   }
   get takes(): number {
     return this.#taken.length;
+  }
+  /** How many of them are plain recordings, which do not say where the chart begins. */
+  get recordings(): number {
+    return this.#taken.filter(({ graded }) => isRecording(graded)).length;
+  }
+  /** Where the first downbeat lies in a plain recording, in seconds, unless one has its own. */
+  get firstBeatSeconds(): number {
+    return this.#firstBeats.ofAll;
   }
   /** Files that could not be graded, in the order of their paths. */
   get failed(): readonly FailedFile[] {
@@ -119,6 +129,22 @@ export class ClassDesk {
     await this.#gradeWaiting();
   }
 
+  /** Says where the chart begins in all plain recordings; they are graded by it, from the notes that were heard. */
+  setFirstBeat(seconds: number): void {
+    this.#firstBeats.setAll(seconds);
+    this.#taken = this.#taken.map((one) => this.#placed(one));
+  }
+
+  /** The same of the recording in review alone, which is then shown as it is graded now. */
+  async setFirstBeatOfReview(seconds: number): Promise<void> {
+    const one = this.#inReview;
+    if (one === null || !isRecording(one.graded)) return;
+    const { path } = one.returned;
+    this.#firstBeats.setOne(path, seconds);
+    this.#taken = this.#taken.map((taken) => this.#placed(taken));
+    await this.review(path);
+  }
+
   /** Ends the grading; what is graded stays. */
   cancel(): void {
     this.#turn += 1;
@@ -135,6 +161,7 @@ export class ClassDesk {
     this.#taken = [];
     this.#failed = [];
     this.#drafts = {};
+    this.#firstBeats.clear();
     this.#withoutSheet = [];
   }
 
@@ -239,11 +266,12 @@ export class ClassDesk {
       }
       const by = {
         sheets: this.#sheets.map(({ text, name }) => ({ text, name })),
-        firstBeatSeconds: 0,
+        firstBeatSeconds: this.#firstBeats.of(next.path),
       };
       const graded = await grader.grade(next, by);
       if (turn !== this.#turn) return;
-      if (graded.ok) this.#taken = [...this.#taken, { returned: next, graded: graded.value }];
+      // The teacher may have said meanwhile where the recordings begin.
+      if (graded.ok) this.#taken = [...this.#taken, this.#placed({ returned: next, graded: graded.value })];
       else {
         if (graded.problem.code === 'class.noSheet') this.#withoutSheet.push(next);
         this.#failed = [...this.#failed, { path: next.path, problem: graded.problem }];
@@ -252,6 +280,10 @@ export class ClassDesk {
     }
     grader.dispose();
     this.#graders = this.#graders.filter((one) => one !== grader);
+  }
+
+  #placed({ returned, graded }: GradedFile): GradedFile {
+    return { returned, graded: this.#firstBeats.place(returned.path, graded) };
   }
 
   #openGrader(): ClassGrader {

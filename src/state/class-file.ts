@@ -45,7 +45,7 @@ export async function sortFiles(dropped: readonly DroppedFile[]): Promise<Sorted
         const library = await takesInLibrary(source);
         if (!library.ok) failed.push({ path, problem: library.problem });
         else
-          library.value.forEach((_, member) => takes.push({ path: `${path}/${member + 1}`, file, member }));
+          library.value.forEach((take, member) => takes.push({ path: `${path}/${take.name}`, file, member }));
       }
     } else if (isReturnedName(path)) takes.push({ path, file, member: null });
   }

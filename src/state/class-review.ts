@@ -91,7 +91,7 @@ async function takeOf({ path, file, member }: ReturnedFile, graded: GradedReturn
   const whole = blobBytes(file, path);
   const library = member === null ? null : await takesInLibrary(whole);
   if (library?.ok === false) return library;
-  const source = member === null ? good(whole) : await library!.value[member]!();
+  const source = member === null ? good(whole) : await library!.value[member]!.open();
   if (!source.ok) return source;
   const read = await readTakeFile(source.value);
   if (!read.ok) return read;

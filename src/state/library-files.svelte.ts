@@ -137,7 +137,7 @@ export class LibraryFiles {
     if (await isTakeFile(source)) return [one];
     const library = await takesInLibrary(source);
     // The sentence comes when it is read.
-    return library.ok ? library.value : [() => Promise.resolve(library)];
+    return library.ok ? library.value.map(({ open }) => open) : [() => Promise.resolve(library)];
   }
 
   async #bringOne(source: ByteSource): Promise<Outcome<Arrival>> {

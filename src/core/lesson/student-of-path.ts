@@ -12,10 +12,11 @@ function partsOf(path: string): { readonly folder: string; readonly stem: string
  * A name that is only a number says nothing of the student: the folder does.
  * @example studentOfPath('lesson 3/mira 2.wav') // "mira": a number behind a name counts tries
  * @example studentOfPath('lesson 3/mira/2.wav') // "mira"
+ * @example studentOfPath('lesson 3/mira (1).wav') // "mira": a browser numbers files of one name so
  */
 export function studentOfPath(path: string): string {
   const { folder, stem } = partsOf(path);
-  const bare = stem.replace(/[\s_-]*\d*$/, '').trim();
+  const bare = stem.replace(/[\s_-]*(\(\d{1,4}\)|\d*)$/, '').trim();
   return bare || folder || stem;
 }
 

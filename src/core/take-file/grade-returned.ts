@@ -85,6 +85,18 @@ export async function gradeReturned(
 }
 
 /**
+ * A plain recording graded once more, from the notes that were heard: its first downbeat lies elsewhere.
+ * @throws where it was graded by a sheet that can't be read, which never happens
+ */
+export function withFirstBeat(graded: GradedReturn, firstBeatSeconds: number): GradedReturn {
+  const sheet = readSheetFile(graded.sheet, graded.row.title);
+  if (!sheet.ok) throw new Error('a take was graded by a sheet that can not be read');
+  const { heard, source, referenceHz, row } = graded;
+  const report = gradeForSheet(heard, sheet.value, { source, firstBeatSeconds, referenceHz });
+  return { ...graded, firstBeatSeconds, row: returnedTake(report, row) };
+}
+
+/**
  * It says who played it, for which sheet, and when. What the student has corrected by hand is told and not taken over.
  */
 async function gradeReturnedTake(

@@ -37,15 +37,20 @@ export class LibraryWriter {
   }
 }
 
+/** A take file in an archive. */
+export interface TakeInLibrary {
+  /** With the folders that it lies in. */
+  readonly name: string;
+  open(): Promise<Outcome<ByteSource>>;
+}
+
 /** The take files in an archive, in its order; each is read when it is wanted. Fails where there is none. */
-export async function takesInLibrary(
-  source: ByteSource,
-): Promise<Outcome<readonly (() => Promise<Outcome<ByteSource>>)[]>> {
+export async function takesInLibrary(source: ByteSource): Promise<Outcome<readonly TakeInLibrary[]>> {
   const archive = await openZip(source, MOST_TAKES);
   if (!archive.ok) return archive;
   const takes = archive.value.entries.filter(({ name }) => name.toLowerCase().endsWith(TAKE_FILE_ENDING));
   if (takes.length === 0) return bad('takeFile.none', { name: source.name });
-  return good(takes.map((entry) => () => sourceOf(archive.value, entry)));
+  return good(takes.map((entry) => ({ name: entry.name, open: () => sourceOf(archive.value, entry) })));
 }
 
 async function sourceOf(archive: ZipArchive, entry: ZipEntry): Promise<Outcome<ByteSource>> {

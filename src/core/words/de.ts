@@ -2681,6 +2681,8 @@ export const de: Words = {
       sheets: 'Aufgabenblätter',
       noSheet:
         'Noch kein Aufgabenblatt: Takes mit eigenem Blatt werden nach diesem bewertet; Aufnahmen brauchen eines.',
+      firstBeat: ({ recordings }) =>
+        `In ${recordings === 1 ? 'der bloßen Aufnahme' : `allen ${recordings} bloßen Aufnahmen`} beginnt der erste Takt des Charts bei`,
       progress: ({ done, of }) => `${done} von ${of} bewertet`,
       cancel: 'Hier aufhören',
       table: 'Wer dich zuerst braucht',

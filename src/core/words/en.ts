@@ -3143,6 +3143,8 @@ export const en = {
       clear: 'Clear the desk',
       sheets: 'Lesson sheets',
       noSheet: 'No lesson sheet yet: takes that carry theirs are graded by it; recordings need one.',
+      firstBeat: ({ recordings }: { recordings: number }) =>
+        `In ${recordings === 1 ? 'the plain recording' : `all ${recordings} plain recordings`} the first bar of the chart starts at`,
       progress: ({ done, of }: { done: number; of: number }) => `${done} of ${of} graded`,
       cancel: 'Stop here',
       table: 'Who needs you first',

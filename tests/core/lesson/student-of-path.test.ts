@@ -9,6 +9,7 @@ describe('the student of a recording', () => {
     ['./2.wav', '2', 2],
     ['jörg.wav', 'jörg', null],
     ['.hidden', '.hidden', null],
+    ['lesson 3/mira (1).wav', 'mira', null],
     ['ann.marie 1.mp3', 'ann.marie', 1],
   ])('of %s is %s, try %s', (path, student, number) => {
     expect(studentOfPath(path)).toBe(student);
