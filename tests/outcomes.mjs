@@ -1,6 +1,6 @@
 /**
  * The result files of the two test runners, brought to one form: how many tests passed and failed, which were skipped and
- * why (`reason` null where none is given), and how long each test took.
+ * why (`reason` null where none is given), which passed at the second try only, and how long each test took.
  */
 import { relative } from 'node:path';
 
@@ -29,6 +29,7 @@ export function outcomeOfBrowserTests({ stats, suites }) {
       name: `browser/${file}: ${title}`,
       seconds: results.reduce((sum, { duration }) => sum + duration, 0) / 1000,
       isSkipped: status === 'skipped',
+      isSecondTry: status === 'flaky',
       reason: annotations.find(({ type }) => type === 'skip')?.description ?? null,
     })),
   );
@@ -38,6 +39,7 @@ export function outcomeOfBrowserTests({ stats, suites }) {
 const specsOf = ({ specs = [], suites = [] }) => [...specs, ...suites.flatMap(specsOf)];
 
 const skippedAndTimed = (tests) => ({
+  secondTries: tests.filter(({ isSecondTry }) => isSecondTry).map(({ name }) => name),
   skipped: tests.filter(({ isSkipped }) => isSkipped).map(({ name, reason }) => ({ name, reason })),
   tests: tests.map(({ name, seconds }) => ({ name, seconds })),
 });

@@ -22,12 +22,13 @@ const SINGLE_CORE_CHECKS = [
   ['build', 'npm run --silent build'],
 ];
 
-const total = { passed: 0, failed: 0, skipped: [], tests: [] };
+const total = { passed: 0, failed: 0, skipped: [], secondTries: [], tests: [] };
 
-function add({ passed, failed, skipped = [], tests = [] }) {
+function add({ passed, failed, skipped = [], secondTries = [], tests = [] }) {
   total.passed += passed;
   total.failed += failed;
   total.skipped.push(...skipped);
+  total.secondTries.push(...secondTries);
   total.tests.push(...tests);
 }
 
@@ -100,6 +101,9 @@ for (const [title, project] of [
 const slowest = total.tests.toSorted((a, b) => b.seconds - a.seconds).slice(0, SLOWEST);
 console.log(`\nThe ${slowest.length} slowest tests:`);
 for (const { name, seconds } of slowest) console.log(`${seconds.toFixed(1).padStart(7)} s  ${name}`);
+
+if (total.secondTries.length > 0) console.log('\nPassed at the second try only:');
+for (const name of total.secondTries) console.log(`  ${name}`);
 
 if (total.skipped.length > 0) console.log('\nSkipped:');
 for (const { name, reason } of total.skipped) {

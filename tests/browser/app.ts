@@ -182,7 +182,9 @@ export function oneVisit(
   });
   test.afterEach(async () => {
     expectNothingAmiss([opened.visit]);
-    await opened.visit.page.setViewportSize(WINDOW);
+    const size = opened.visit.page.viewportSize();
+    if (size?.width !== WINDOW.width || size.height !== WINDOW.height)
+      await opened.visit.page.setViewportSize(WINDOW);
     await opened.visit.page.emulateMedia({ media: null, colorScheme: 'light', forcedColors: null });
   });
   test.afterAll(() => opened.close());
