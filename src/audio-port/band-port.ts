@@ -13,13 +13,16 @@ import type { OpenAudio } from './open-audio.ts';
 /** The nodes of a band are removed this long after it was stopped: removed at once, its end would click. */
 const FADED_AFTER_MS = 1000;
 
-export function bandPort(audio: OpenAudio): Pick<AudioPort, 'openBand' | 'openBacking' | 'prepareBacking'> {
+export function bandPort(
+  audio: OpenAudio,
+): Pick<AudioPort, 'openBand' | 'openBacking' | 'searchChords' | 'prepareBacking'> {
   return {
     openBand: (timeline, settings, levels, backing) =>
       backing === undefined
         ? openBand(audio, timeline, settings, levels)
         : openRound(audio, backing, settings.countInBars, levels),
     openBacking: (source) => audio.backings.open(source),
+    searchChords: (source) => audio.backings.search(source),
     prepareBacking: (run) => audio.backings.prepare(run),
   };
 }

@@ -8,7 +8,7 @@ import type { Outcome } from '../core/base/outcome.ts';
 import type { Backings } from './backings.svelte.ts';
 import { BeatEditor } from './beat-editor.svelte.ts';
 import { BeatTaps } from './beat-taps.svelte.ts';
-import type { ChartProposal } from '../core/harmony/proposal.ts';
+import type { ChordDesk } from './chord-desk.ts';
 import { ChordFinding } from './chord-finding.svelte.ts';
 import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';
 import {
@@ -33,10 +33,13 @@ interface DeskPorts {
   readonly newId: () => string;
 }
 
-export class BackingDesk {
+export class BackingDesk implements ChordDesk {
   readonly #ports: DeskPorts;
   readonly editor = new BeatEditor();
-  readonly finding = new ChordFinding();
+  readonly finding = new ChordFinding({
+    text: () => this.#record?.chartText ?? null,
+    write: (chartText) => this.takeChart(chartText),
+  });
   readonly taps = new BeatTaps();
   #record = $state.raw<BackingRecord | null>(null);
   #sound = $state.raw<OpenBacking | null>(null);
@@ -101,6 +104,16 @@ export class BackingDesk {
     return barsIn(this.editor.track, this.beatsPerBar);
   }
 
+  takeChart = (chartText: string): void => this.write({ chartText });
+
+  takeFound(): void {
+    const { beats, proposal } = this.finding;
+    if (beats === null || proposal === null) return;
+    this.editor.lay(beats, proposal.downbeat);
+    this.editor.choose(this.editor.track.downbeat);
+    this.takeChart(proposal.chart);
+  }
+
   get canKeep(): boolean {
     return this.chart.ok && this.bars > 0 && this.#record !== null && this.#record.title.trim() !== '';
   }
@@ -139,22 +152,8 @@ export class BackingDesk {
     if (!found.ok && over === null && found.problem.code === 'harmony.noChords') await this.findBeats();
     this.#problem = found.ok ? null : found.problem;
     if (!found.ok) return;
-    const { proposal, beats, attacks } = found.value;
-    if (over === null) this.#attacks = attacks;
-    this.editor.lay(beats, proposal.downbeat);
-    this.editor.choose(this.editor.track.downbeat);
-    this.write({ chartText: proposal.chart });
-  }
-
-  /** The proposal, while its chart stands as it was found, with what was set in it; null else. */
-  get proposal(): ChartProposal | null {
-    return this.finding.standing(this.#record?.chartText ?? null);
-  }
-
-  /** Changes what was found by what the player knows, and writes the chart that follows. */
-  correct(act: (finding: ChordFinding) => void): void {
-    act(this.finding);
-    if (this.finding.proposal !== null) this.write({ chartText: this.finding.proposal.chart });
+    if (over === null) this.#attacks = found.value.attacks;
+    this.takeFound();
   }
 
   async findBeats(): Promise<void> {
@@ -217,8 +216,7 @@ export class BackingDesk {
   edit(act: (editor: BeatEditor) => void): void {
     act(this.editor);
     const { track } = this.editor;
-    if (this.proposal !== null)
-      this.correct((finding) => finding.setDownbeat(placeOfDownbeat(track, finding.beats)));
+    if (this.finding.standing !== null) this.finding.setDownbeat(placeOfDownbeat(track, this.finding.beats));
     this.#click();
   }
 

@@ -4,32 +4,41 @@ import type { FoundChart } from '../core/harmony/chart-of-recording.ts';
 import { numberOfSymbol } from '../core/harmony/chord-names.ts';
 import type { ChartProposal } from '../core/harmony/proposal.ts';
 import { proposeChart, withBarSet, type ChartPins } from '../core/harmony/propose.ts';
-import type { OpenBacking } from './ports.ts';
+import type { ChordSearch } from './ports.ts';
 
 const NO_PINS: ChartPins = {};
 
-/** What looks for chords in a recording. */
-type Searched = Pick<OpenBacking, 'findChords' | 'stopFinding'>;
+/** The chart of the desk on which the recording lies. */
+export interface ChartOnDesk {
+  /** Its text as it stands; null where none of the player's own does. */
+  text(): string | null;
+  write(chartText: string): void;
+}
 
 export class ChordFinding {
+  readonly #chart: ChartOnDesk;
   #found = $state.raw<FoundChart | null>(null);
   #pins = $state.raw<ChartPins>(NO_PINS);
   #share = $state.raw<number | null>(null);
-  #sound: Searched | null = null;
+  #sound: ChordSearch | null = null;
   #turn = 0;
   readonly #proposal = $derived.by(() => {
     if (this.#found === null || this.#pins === NO_PINS) return this.#found?.proposal ?? null;
     return proposeChart(this.#found.heard, this.#pins);
   });
 
-  /** null where nothing was found, or nothing was looked for. */
+  constructor(chart: ChartOnDesk) {
+    this.#chart = chart;
+  }
+
+  /** What was found, with what was set in it; null where nothing was found, or nothing was looked for. */
   get proposal(): ChartProposal | null {
     return this.#proposal;
   }
 
-  /** The proposal, where a chart is still the one that was found, with what was set in it; null else. */
-  standing(chartText: string | null): ChartProposal | null {
-    return this.#proposal?.chart === chartText ? this.#proposal : null;
+  /** The proposal, while its chart is the one on the desk; null else. */
+  get standing(): ChartProposal | null {
+    return this.#proposal !== null && this.#proposal.chart === this.#chart.text() ? this.#proposal : null;
   }
 
   /** The beats that the chords were found over, in seconds; null where none were. */
@@ -47,7 +56,7 @@ export class ChordFinding {
    * @param over beats in seconds that are kept as they are; null looks for beats too
    * @returns null where it was stopped
    */
-  async search(sound: Searched, over: readonly number[] | null): Promise<Outcome<FoundChart> | null> {
+  async search(sound: ChordSearch, over: readonly number[] | null): Promise<Outcome<FoundChart> | null> {
     this.stop();
     const turn = this.#turn;
     this.#sound = sound;
@@ -82,19 +91,25 @@ export class ChordFinding {
   /** One chord for a whole bar: it stays, and the others are decoded again around it. @param bar from 0 */
   setBar(bar: number, symbol: string): void {
     const chord = numberOfSymbol(symbol);
-    if (chord !== null) this.#pins = withBarSet(this.#pins, bar, chord);
+    if (chord !== null) this.#pin(withBarSet(this.#pins, bar, chord));
   }
 
   /** The form has so many bars. What was set in bars is let go: they are other bars now. */
   setLength(formBars: number): void {
     const { bars: _, ...rest } = this.#pins;
-    this.#pins = { ...rest, formBars };
+    this.#pin({ ...rest, formBars });
   }
 
   /** Bar 1 begins at this beat. @param beat index among `beats`; null where it is none of them */
   setDownbeat(beat: number | null): void {
     if (beat === null || beat === this.#proposal?.downbeat) return;
     const { bars: _, ...rest } = this.#pins;
-    this.#pins = { ...rest, downbeat: beat };
+    this.#pin({ ...rest, downbeat: beat });
+  }
+
+  /** What the player knows; the chart that follows takes its place on the desk. */
+  #pin(pins: ChartPins): void {
+    this.#pins = pins;
+    if (this.#proposal !== null) this.#chart.write(this.#proposal.chart);
   }
 }

@@ -7,7 +7,7 @@ import type { FileLine, Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
 import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
-import type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
+import type { BackingRun, BackingSource, ChordSearch, OpenBacking } from '../audio/backing/backing-sounds.ts';
 import type { BandClock } from '../audio/base/clock.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
 import type { NotesToPlay } from '../audio/playback/notes-line.ts';
@@ -80,7 +80,7 @@ export interface Accompaniment {
 
 export type { NotesToPlay } from '../audio/playback/notes-line.ts';
 export type { Passage } from '../audio/playback/take-player.ts';
-export type { BackingRun, BackingSource, OpenBacking } from '../audio/backing/backing-sounds.ts';
+export type { BackingRun, BackingSource, ChordSearch, OpenBacking } from '../audio/backing/backing-sounds.ts';
 
 /** A recording to be played in the band's place. */
 export interface BackingToPlay extends BackingRun {
@@ -125,6 +125,8 @@ export interface AudioPort {
   ): Promise<Outcome<OpenBand>>;
   /** A recording of the player's own, to be looked at and listened to. */
   openBacking(source: BackingSource): Promise<Outcome<OpenBacking>>;
+  /** A search for the chords of a recording that is not played here. */
+  searchChords(source: BackingSource): ChordSearch;
   /** Renders ahead what will be played, so that it starts at once. */
   prepareBacking(run: BackingRun): void;
   /** Notes are rendered on a sound of the kit while they play. */

@@ -3,6 +3,7 @@ import type { RecordingTempo } from '../core/beats/recording-tempo.ts';
 import { Audition } from './audition.svelte.ts';
 import { readRecording, takeOfRecording, type ReadRecording, type RecordingFiles } from './open-take.ts';
 import type { AnalysisPort, AudioPort, FramesPort } from './ports.ts';
+import { RecordingChords } from './recording-chords.svelte.ts';
 import { RecordingDraft } from './recording-draft.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import { BPM_RANGE, clampTo } from './settings.ts';
@@ -29,6 +30,8 @@ export interface OnDesk {
   readonly audition: Audition | null;
   /** What is drawn of it, `PEAKS_PER_SECOND`; null for a line that is written down. */
   readonly peaks: Float32Array | null;
+  /** The chords that are looked for in it; null for a line that is written down. */
+  readonly chords: RecordingChords | null;
 }
 
 export class RecordingDesk {
@@ -75,7 +78,9 @@ export class RecordingDesk {
     const draft = RecordingDraft.of(setup.settings, found?.firstBeatSeconds ?? 0);
     if (found !== null) draft.setup.setBpm(clampTo(BPM_RANGE, Math.round(found.bpm * 10) / 10));
     this.#reading = null;
-    this.#lying = { name, read: read.value, found, draft, ...this.#heard(read.value) };
+    const chords = this.#chordsOf(files.line, read.value, draft);
+    this.#lying = { name, read: read.value, found, draft, chords, ...this.#heard(read.value) };
+    await chords?.findChart(null);
   }
 
   /** Grades what lies there by what the player has said. Does nothing where its chart can't be read. */
@@ -93,8 +98,23 @@ export class RecordingDesk {
   close(): void {
     this.#turn++;
     this.#lying?.audition?.dispose();
+    this.#lying?.chords?.dispose();
     this.#lying = null;
     this.#reading = null;
+  }
+
+  #chordsOf(file: File, { line }: ReadRecording, draft: RecordingDraft): RecordingChords | null {
+    if (line.kind === 'notes') return null;
+    const source = {
+      id: `recording ${this.#turn}`,
+      name: file.name,
+      file: () => Promise.resolve({ ok: true, value: file } as const),
+    };
+    return new RecordingChords(
+      draft,
+      this.#ports.audio.searchChords(source),
+      line.samples.length / line.sampleRate,
+    );
   }
 
   #heard({ line }: ReadRecording): Pick<OnDesk, 'audition' | 'peaks'> {

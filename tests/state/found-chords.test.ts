@@ -16,7 +16,14 @@ const symbols = Array.from({ length: 3 }, () => beatsOf('A7|A7|A7|A7|D7|D7|A7|A7
 const beats = symbols.map((_, b) => 1 + 0.5 * b);
 const logs = heardAs(symbols, 0.15, 8);
 const heard = { logs, beats: beats.length, tuningCents: 0 };
-const found: FoundChart = { proposal: proposeChart(heard)!, heard, beats, bpm: 120, attacks: beats };
+const found: FoundChart = {
+  proposal: proposeChart(heard)!,
+  heard,
+  beats,
+  bpm: 120,
+  attacks: beats,
+  hasBand: true,
+};
 const BLUES = 'key: A\n| A7 | A7 | A7 | A7 |\n| D7 | D7 | A7 | A7 |\n| E7 | D7 | A7 | E7 |';
 
 /** A recording whose search for chords is answered when the test says so. */
@@ -98,7 +105,7 @@ describe('what is found', () => {
     const desk = await answered();
     expect(desk.busy).toBeNull();
     expect(desk.record?.chartText).toBe(BLUES);
-    expect(desk.proposal?.bars).toHaveLength(12);
+    expect(desk.finding.standing?.bars).toHaveLength(12);
     expect(desk.bars).toBeGreaterThanOrEqual(36);
     expect(desk.editor.track.marks[desk.editor.track.downbeat]!.seconds).toBeCloseTo(1, 6);
     await desk.keep();
@@ -107,29 +114,29 @@ describe('what is found', () => {
 
   test('gives way to a bar that the player sets, and keeps it through the next', async () => {
     const desk = await answered();
-    desk.correct((finding) => finding.setBar(1, 'D7'));
-    desk.correct((finding) => finding.setBar(11, 'A7'));
+    desk.finding.setBar(1, 'D7');
+    desk.finding.setBar(11, 'A7');
     expect(desk.record?.chartText).toBe(
       BLUES.replace('| A7 | A7 |', '| A7 | D7 |').replace('A7 | E7 |', 'A7 | A7 |'),
     );
-    expect(desk.proposal?.form?.name).toBe('quick-change blues');
+    expect(desk.finding.standing?.form?.name).toBe('quick-change blues');
   });
 
   test('takes another length, and another first bar from the beats', async () => {
     const desk = await answered();
-    desk.correct((finding) => finding.setLength(24));
-    expect(desk.proposal?.bars).toHaveLength(24);
-    desk.correct((finding) => finding.setLength(12));
+    desk.finding.setLength(24);
+    expect(desk.finding.standing?.bars).toHaveLength(24);
+    desk.finding.setLength(12);
     desk.edit((editor) => editor.chooseNear(1 + 0.5 * 16));
     desk.edit((editor) => editor.setDownbeat());
-    expect(desk.proposal?.downbeat).toBe(16);
+    expect(desk.finding.standing?.downbeat).toBe(16);
     expect(desk.record?.chartText.split('\n')[1]).toBe('| D7 | D7 | A7 | A7 |');
   });
 
   test('is left alone once the player writes a chart', async () => {
     const desk = await answered();
     desk.write({ chartText: '| A7 |' });
-    expect(desk.proposal).toBeNull();
+    expect(desk.finding.standing).toBeNull();
     desk.edit((editor) => editor.chooseNear(5));
     desk.edit((editor) => editor.setDownbeat());
     expect(desk.record?.chartText).toBe('| A7 |');
@@ -141,7 +148,7 @@ describe('what is found', () => {
     expect(stage.asked[1]).toHaveLength(desk.editor.track.marks.length);
     stage.search.answer(good(found));
     await again;
-    expect(desk.proposal).not.toBeNull();
+    expect(desk.finding.standing).not.toBeNull();
   });
 });
 
@@ -152,7 +159,7 @@ test('a search that is stopped ends at once, and its answer is not taken', async
   expect(desk.busy).toBeNull();
   await answered();
   expect(desk.record?.chartText).toBe('');
-  expect(desk.proposal).toBeNull();
+  expect(desk.finding.standing).toBeNull();
 });
 
 test('where no chord is heard the beats are laid, and that is told', async () => {

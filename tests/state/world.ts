@@ -196,6 +196,10 @@ export async function world(
       );
     },
     openBacking: () => Promise.resolve(bad('backing.gone')),
+    searchChords: () => ({
+      findChords: () => Promise.resolve(bad('harmony.noChords')),
+      stopFinding: () => undefined,
+    }),
     prepareBacking: () => undefined,
     renderDemo: () => Promise.resolve(bad('band.failed', { reason: 'no demo in this world' })),
   };

@@ -1,5 +1,5 @@
 /** Recordings that are played to: one is read at a time, and rendered again only when it has to sound differently. */
-import { good, type Outcome } from '../../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 import { BackingClient } from './backing-client.ts';
 import type { BackingFacts, BakedRound, DetectedBeats, FoundChart, RoundOrder } from './backing-messages.ts';
 import { createMarkedPlayer, type MarkedPlayer } from './marked-player.ts';
@@ -22,10 +22,8 @@ export interface BackingRun {
   readonly beatsPerBar: number;
 }
 
-/** A recording whose beats are set: what is known of it, its playback, and its beats. */
-export interface OpenBacking extends MarkedPlayer {
-  readonly facts: BackingFacts;
-  findBeats(): Promise<Outcome<DetectedBeats>>;
+/** Looks for chords in a recording, off the page's own thread. */
+export interface ChordSearch {
   /**
    * Beats, form and chords.
    * @param beats seconds, rising; null: the ones that are found
@@ -37,6 +35,12 @@ export interface OpenBacking extends MarkedPlayer {
   ): Promise<Outcome<FoundChart>>;
   /** Ends a search at once; its answer is a problem. */
   stopFinding(): void;
+}
+
+/** A recording whose beats are set: what is known of it, its playback, and its beats. */
+export interface OpenBacking extends MarkedPlayer, ChordSearch {
+  readonly facts: BackingFacts;
+  findBeats(): Promise<Outcome<DetectedBeats>>;
 }
 
 /** A round that is rendered or being rendered. */
@@ -63,17 +67,32 @@ export class BackingSounds {
     const whole = await client.whole();
     if (!whole.ok) return whole;
     const player = createMarkedPlayer(this.#context(), whole.value);
-    const asking = async <T>(ask: (client: BackingClient) => Promise<Outcome<T>>) => {
-      const again = await this.#hold(source);
-      return again.ok ? ask(again.value.client) : again;
-    };
     return good({
       ...player,
+      ...this.search(source),
       facts,
-      findBeats: () => asking((one) => one.beats()),
-      findChords: (beats, progress) => asking((one) => one.chords(beats, progress)),
-      stopFinding: () => this.#letGo(source.id),
+      findBeats: () => this.#asking(source, (one) => one.beats()),
     });
+  }
+
+  /** A search in a recording that is only looked through: its sound stays in the worker. */
+  search(source: BackingSource): ChordSearch {
+    let turn = 0;
+    return {
+      findChords: (beats, progress) => {
+        const mine = ++turn;
+        return this.#asking(source, (one) => {
+          if (mine === turn) return one.chords(beats, progress);
+          // Stopped while the file was being read.
+          this.#letGo(source.id);
+          return Promise.resolve(bad('backing.superseded'));
+        });
+      },
+      stopFinding: () => {
+        turn++;
+        this.#letGo(source.id);
+      },
+    };
   }
 
   /**
@@ -118,6 +137,15 @@ export class BackingSounds {
   ): Promise<Outcome<BakedRound>> {
     const held = await this.#hold(source);
     return held.ok ? held.value.client.round(order, progress) : held;
+  }
+
+  /** Asks the worker, which reads the recording where it does not hold it. */
+  async #asking<T>(
+    source: BackingSource,
+    ask: (client: BackingClient) => Promise<Outcome<T>>,
+  ): Promise<Outcome<T>> {
+    const held = await this.#hold(source);
+    return held.ok ? ask(held.value.client) : held;
   }
 
   /** Ends the worker with all that it does; the recording is read again when something is asked of it. */

@@ -30,8 +30,7 @@ export function tempoOfSound(samples: Float32Array, sampleRate: number): Recordi
   const found = detectBeats(samples.subarray(0, Math.round(LOOKED_AT_SECONDS * sampleRate)), sampleRate);
   if (!found.ok) return null;
   const { beats, attacks } = found.value;
-  const { first, step } = straightLine(beats);
-  const wanderSeconds = largest(beats.map((beat, i) => Math.abs(beat - first - i * step)));
+  const { first, step, wanderSeconds } = evenBeats(beats);
   const sound = attacks[0] ?? first;
   return { bpm: 60 / step, firstBeatSeconds: gridFrom(first, step, sound), wanderSeconds, from: 'beats' };
 }
@@ -109,8 +108,18 @@ function gridFrom(origin: number, step: number, sound: number): number {
   return at >= 0 ? at : at + step * Math.ceil(-at / step);
 }
 
-/** The least-squares line through evenly numbered beats. */
-function straightLine(beats: readonly number[]): { readonly first: number; readonly step: number } {
+/** Beats as an even tempo has them. */
+export interface EvenBeats {
+  /** Where the first of them lies, in seconds. */
+  readonly first: number;
+  /** From each to the next, in seconds. */
+  readonly step: number;
+  /** Furthest that one of them lies from there, in seconds. */
+  readonly wanderSeconds: number;
+}
+
+/** The least-squares line through evenly numbered beats. @param beats seconds, rising; two at least */
+export function evenBeats(beats: readonly number[]): EvenBeats {
   const middle = (beats.length - 1) / 2;
   const mean = beats.reduce((sum, beat) => sum + beat, 0) / beats.length;
   let [along, size] = [0, 0];
@@ -119,5 +128,6 @@ function straightLine(beats: readonly number[]): { readonly first: number; reado
     size += (i - middle) ** 2;
   });
   const step = along / size;
-  return { first: mean - middle * step, step };
+  const first = mean - middle * step;
+  return { first, step, wanderSeconds: largest(beats.map((beat, i) => Math.abs(beat - first - i * step))) };
 }

@@ -3,6 +3,9 @@ import { bad, good, type Outcome } from '../base/outcome.ts';
 import { detectBeats } from '../beats/detect-beats.ts';
 import { bpmOf } from '../beats/intervals.ts';
 import { countedBeats, type CountedBeats } from './counted-beats.ts';
+import { hasBand } from './has-band.ts';
+import { followLogs } from './changes-model.ts';
+import { findForm } from './find-form.ts';
 import type { ChartProposal, ProposedBar } from './proposal.ts';
 import { proposeChart, type HeardHarmony } from './propose.ts';
 import { SURE } from './settings.ts';
@@ -19,6 +22,8 @@ export interface FoundChart {
   readonly bpm: number;
   /** Attacks that were heard, in seconds; none where the beats were given. */
   readonly attacks: readonly number[];
+  /** Whether somebody accompanies; false where one line sounds alone, whose chords are a guess. */
+  readonly hasBand: boolean;
 }
 
 /** The shares of the work, by the time that each takes: the beats, then the spectrum; the rest is the chords. */
@@ -67,11 +72,12 @@ function chartOf(
   { beats, tones, logs }: CountedBeats,
   attacks: readonly number[],
 ): Outcome<FoundChart> {
-  const heard = { logs, beats: tones.beats, tuningCents: 100 * tuningSemitones };
-  const proposal = proposeChart(heard);
+  const form = findForm(logs, tones.beats, followLogs());
+  const heard = { logs, beats: tones.beats, tuningCents: 100 * tuningSemitones, ...(form && { form }) };
+  const proposal = form && proposeChart(heard);
   return proposal === null
     ? bad('harmony.noChords')
-    : good({ proposal, heard, beats, bpm: bpmOf(beats), attacks });
+    : good({ proposal, heard, beats, bpm: bpmOf(beats), attacks, hasBand: hasBand(tones, proposal) });
 }
 
 /** The first beat of bar 1, in seconds. */
@@ -79,7 +85,3 @@ export const firstBeatSeconds = ({ proposal, beats }: FoundChart): number => bea
 
 /** Whether a bar is shown as sure. */
 export const isBarSure = ({ sure }: Pick<ProposedBar, 'sure'>): boolean => sure >= SURE;
-
-/** How likely a bar is right in the mean, 0 to 1. */
-export const meanSureness = ({ bars }: ChartProposal): number =>
-  bars.reduce((sum, { sure }) => sum + sure, 0) / bars.length;

@@ -17,6 +17,8 @@ export interface HeardHarmony {
   readonly logs: Float32Array;
   readonly beats: number;
   readonly tuningCents: number;
+  /** Meter and form, where they are known already: they are the same whatever the player sets. */
+  readonly form?: FoundForm;
 }
 
 /** What the player has set. */
@@ -41,7 +43,7 @@ const LEAST_OTHER = 0.002;
 /** The chart that explains best what was heard, with what the player has set kept; null where no chord is heard. */
 export function proposeChart(heard: HeardHarmony, pins: ChartPins = {}): ChartProposal | null {
   const follow = followLogs();
-  const found = findForm(heard.logs, heard.beats, follow);
+  const found = heard.form ?? findForm(heard.logs, heard.beats, follow);
   if (found === null) return null;
   const form = withPins(heard, found, pins);
   const { beatsPerBar, bars: count } = form;

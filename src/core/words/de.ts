@@ -2367,6 +2367,16 @@ export const de: Words = {
       `Nur deine Linie verrät das Tempo: wahrscheinlich ${trimmed(bpm, 1)}, ab ${decimal(seconds, 2)} s. Wenn das nicht stimmt, tippe es mit.`,
     noTempo:
       'Es war kein gleichmäßiges Tempo zu finden. Schreib es hin oder tippe es beim Hören mit, und sag, wo der erste Takt beginnt.',
+    chords: 'Akkorde der Aufnahme',
+    gradeByThis: 'Stimmt, danach bewerten',
+    noChords: {
+      alone: 'Es wurden keine Akkorde gefunden: Eine Linie klingt allein.',
+      stopped: 'Die Suche nach Akkorden wurde beendet.',
+    },
+    chartStays: ({ chart, bars }) =>
+      `Bewertet wird nach dem Chart auf dem Pult: ${chart}, ${several(bars, 'Takt', 'Takte')}.`,
+    anotherChart: ({ chart, bars }) =>
+      `Bewertet wird nach ${chart}, ${several(bars, 'Takt', 'Takte')}, nicht nach den gefundenen Akkorden.`,
     chart: 'Dein Chart',
     begins: 'Wo der erste Takt beginnt',
     beatEarlier: 'Einen Schlag früher',
@@ -2414,6 +2424,7 @@ export const de: Words = {
       form: ({ title, key, alike }) =>
         alike > 0.995 ? `Das ist „${title}“ in ${key}.` : `Das ist fast „${title}“ in ${key}.`,
       takeForm: 'Diese Form nehmen',
+      takeFound: 'Die gefundenen Akkorde nehmen',
       again: 'Akkorde noch einmal suchen',
       overBeats: 'Akkorde über diesen Schlägen suchen',
       stop: 'Suche beenden',

@@ -2794,6 +2794,17 @@ export const en = {
       `Nothing but your line tells the tempo: probably ${trimmed(bpm, 1)}, from ${seconds.toFixed(2)} s on. Tap it if that is wrong.`,
     noTempo:
       'No steady tempo was found. Type it, or tap it while you listen, and say where the first bar begins.',
+    chords: 'Chords of the recording',
+    gradeByThis: 'Right, grade by this',
+    noChords: {
+      alone: 'No chords were found: one line sounds alone.',
+      stopped: 'The search for chords was stopped.',
+    },
+    /** Stands behind why no chords were found. */
+    chartStays: ({ chart, bars }: { chart: string; bars: number }) =>
+      `It is graded by the chart on the stand: ${chart}, ${several(bars, 'bar')}.`,
+    anotherChart: ({ chart, bars }: { chart: string; bars: number }) =>
+      `It is graded by ${chart}, ${several(bars, 'bar')}, not by the chords that were found.`,
     chart: 'Chart',
     begins: 'Where the first bar begins',
     beatEarlier: 'A beat earlier',
@@ -2844,6 +2855,7 @@ export const en = {
       form: ({ title, key, alike }: { title: string; key: string; alike: number }) =>
         alike > 0.995 ? `This is “${title}” in ${key}.` : `This is nearly “${title}” in ${key}.`,
       takeForm: 'Take this form',
+      takeFound: 'Take the chords that were found',
       again: 'Find the chords again',
       overBeats: 'Find the chords over these beats',
       stop: 'Stop searching',

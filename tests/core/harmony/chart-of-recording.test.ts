@@ -4,8 +4,8 @@ import {
   chartOfRecording,
   chartOverBeats,
   firstBeatSeconds,
-  meanSureness,
 } from '../../../src/core/harmony/chart-of-recording.ts';
+import { meanSureness } from '../../../src/core/harmony/has-band.ts';
 import { random } from '../../../fixtures/lines/random.ts';
 import { renderTrack } from '../beats/rendered-track.ts';
 import { kitSynth } from '../sound/kit-file.ts';
