@@ -27,6 +27,7 @@ import { settingsFields, usualSettings, type Settings } from './state/settings.t
 import { Setup } from './state/setup.svelte.ts';
 import { Tries } from './state/tries.svelte.ts';
 import { Songbook } from './state/songbook.svelte.ts';
+import { ExampleSound } from './state/example-sound.svelte.ts';
 import { SheetDesk } from './state/sheet-desk.svelte.ts';
 import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/sound-check.svelte.ts';
@@ -184,7 +185,8 @@ async function assemble(): Promise<AppState> {
     session,
     tries,
     lesson,
-    sheetDesk: new SheetDesk({ setup, files }),
+    sheetDesk: new SheetDesk({ setup, files, library, takes }),
+    exampleSound: new ExampleSound(audio),
     bandAlone,
     startSignal,
     midi,

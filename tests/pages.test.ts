@@ -24,6 +24,7 @@ import { LONGEST_SECONDS } from '../src/core/files/read-channels.ts';
 import { readAim } from '../src/core/grade/aims/aim.ts';
 import { AIM_LADDER, PLAIN_AIMS } from '../src/core/grade/aims/aims.ts';
 import { ANSWER_LIMITS, readAnswer } from '../src/core/lesson/answer.ts';
+import { EXAMPLE_LIMITS } from '../src/core/lesson/example.ts';
 import { LINK_CHARACTERS } from '../src/core/lesson/sheet-link.ts';
 import { readSheet, SHEET_LIMITS } from '../src/core/lesson/sheet.ts';
 import { MOST_CORRECTIONS } from '../src/core/take/correction.ts';
@@ -211,6 +212,7 @@ it('the page of limits says what the code holds', () => {
     'files graded at the same time': most(RANGES.threads.highest),
     'letters in the chart of a lesson sheet': most(SHEET_LIMITS.chartCharacters),
     'aims of a lesson sheet': most(SHEET_LIMITS.aims),
+    'notes of the example of a lesson sheet': most(EXAMPLE_LIMITS.notes),
     'characters of a lesson sheet as a link': most(LINK_CHARACTERS),
     "comments in a teacher's answer": most(ANSWER_LIMITS.comments),
   };

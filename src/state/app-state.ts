@@ -15,6 +15,7 @@ import type { Session } from './session.svelte.ts';
 import type { Songbook } from './songbook.svelte.ts';
 import type { Tries } from './tries.svelte.ts';
 import type { Setup } from './setup.svelte.ts';
+import type { ExampleSound } from './example-sound.svelte.ts';
 import type { SheetDesk } from './sheet-desk.svelte.ts';
 import type { StartSignal } from './start-signal.svelte.ts';
 import type { SoundCheck } from './sound-check.svelte.ts';
@@ -25,6 +26,7 @@ export interface AppState {
   readonly tries: Tries;
   readonly lesson: Lesson;
   readonly sheetDesk: SheetDesk;
+  readonly exampleSound: ExampleSound;
   readonly bandAlone: BandAlone;
   readonly midi: MidiConnection;
   readonly library: Library;

@@ -1,11 +1,15 @@
 /** A lesson sheet while a teacher writes it. */
 import type { Outcome } from '../core/base/outcome.ts';
 import { AIM_CHOICES, aimOf, HOUSE_AIMS } from '../core/grade/aims/targets.ts';
+import { exampleOf, type Example } from '../core/lesson/example.ts';
 import { sheetFragment } from '../core/lesson/sheet-link.ts';
 import { readSheetFile, SHEET_LIMITS, type LessonSheet, type SheetFile } from '../core/lesson/sheet.ts';
+import type { Report } from '../core/take/schema.ts';
+import { chordsReader } from './chords-of-chart.ts';
 import { usualPractice } from './practice-settings.ts';
 import { Setup } from './setup.svelte.ts';
 import type { Settings } from './settings.ts';
+import type { TakeId } from './take.ts';
 import { settingsOfSheet, sheetChart } from './sheet-settings.ts';
 
 /** What a sheet asks for besides its chart. */
@@ -16,6 +20,16 @@ interface DraftFields {
   readonly instrument: string | null;
   readonly choruses: number;
   readonly aims: SheetFile['aims'];
+  /** What it may sound like; null without. */
+  readonly example: GivenExample | null;
+}
+
+/** An example, and the chords that it was played over: over others it is none. */
+interface GivenExample {
+  readonly example: Example;
+  readonly chords: string | null;
+  /** Of the take that it is from; null where the sheet had it already. */
+  readonly takeId: TakeId | null;
 }
 
 /** Enough changes for an answer, and not yet tiring. */
@@ -31,6 +45,7 @@ export function askedShare(aim: SheetFile['aims'][number]): number {
 export class SheetDraft {
   /** A set-up of its own: nothing of it is remembered. */
   readonly setup: Setup;
+  readonly chordsOf = chordsReader();
   #fields: DraftFields;
 
   private constructor(settings: Settings, fields: DraftFields) {
@@ -51,22 +66,51 @@ export class SheetDraft {
       instrument: null,
       choruses: settings.choruses ?? USUAL_CHORUSES,
       aims: aim === null ? [] : [{ id: aim.id, shareToReach: aim.shareToReach }],
+      example: null,
     });
   }
 
   /** From a sheet that is there already. */
   static ofSheet(sheet: LessonSheet, settings: Settings): SheetDraft {
-    const { title, note, instrument = null, choruses, aims } = sheet.file;
-    const fields = { title, note, instrument, choruses, aims };
-    return new SheetDraft({ ...settings, ...settingsOfSheet(sheet, settings) }, fields);
+    const { title, note, instrument = null, choruses, aims, example } = sheet.file;
+    const fields = { title, note, instrument, choruses, aims, example: null };
+    const draft = new SheetDraft({ ...settings, ...settingsOfSheet(sheet, settings) }, fields);
+    if (example !== undefined) draft.#give(example, null);
+    return draft;
   }
 
   get fields(): DraftFields {
     return this.#fields;
   }
 
-  change(fields: Partial<Omit<DraftFields, 'aims'>>): void {
+  change(fields: Partial<Omit<DraftFields, 'aims' | 'example'>>): void {
     this.#fields = { ...this.#fields, ...fields };
+  }
+
+  /** The chords of the chart, by which takes over it are known; null while it can't be read. */
+  get chords(): string | null {
+    const { timeline } = this.setup;
+    return timeline.ok ? this.chordsOf(timeline.value.chart) : null;
+  }
+
+  /** Whether the example was played over another chart than the sheet has now: then it is left out. */
+  get exampleMisfits(): boolean {
+    const { example } = this.#fields;
+    return example !== null && example.chords !== this.chords;
+  }
+
+  /**
+   * Takes the notes of a kept take as the example.
+   * @returns whether there were notes, and no more than an example holds
+   */
+  giveExample(takeId: TakeId, report: Report, instrument: string | undefined): boolean {
+    const example = exampleOf(report, instrument);
+    if (example !== null) this.#give(example, takeId);
+    return example !== null;
+  }
+
+  removeExample(): void {
+    this.#fields = { ...this.#fields, example: null };
   }
 
   /** Ids of the aims of the house that are not asked for yet; none where the sheet is full. */
@@ -97,7 +141,7 @@ export class SheetDraft {
 
   /** The sheet as it would be read; a problem while something is missing. */
   get sheet(): Outcome<LessonSheet> {
-    const { instrument, title, note, choruses, aims } = this.#fields;
+    const { instrument, title, note, choruses, aims, example } = this.#fields;
     const file = {
       format: 'landfall-sheet',
       version: 1,
@@ -107,6 +151,7 @@ export class SheetDraft {
       choruses,
       ...(instrument !== null && { instrument }),
       aims,
+      ...(example !== null && !this.exampleMisfits && { example: example.example }),
     };
     return readSheetFile(file, file.title);
   }
@@ -115,6 +160,10 @@ export class SheetDraft {
   get fragment(): Outcome<string> {
     const { sheet } = this;
     return sheet.ok ? sheetFragment(sheet.value.file) : sheet;
+  }
+
+  #give(example: Example, takeId: TakeId | null): void {
+    this.#fields = { ...this.#fields, example: { example, chords: this.chords, takeId } };
   }
 
   #setAims(aims: SheetFile['aims']): void {

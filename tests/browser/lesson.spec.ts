@@ -61,6 +61,32 @@ async function writeSheet(page: Page) {
   return { link, file: await download(page, 'Save as a file') };
 }
 
+test('the example of a sheet is heard and stopped', async ({ openApp }) => {
+  const { page, url, faults } = await openApp();
+  const sheet = sheetFragment({
+    format: 'landfall-sheet',
+    version: 1,
+    title: 'With an example',
+    note: '',
+    chart: '| D7 | G7 | A7 | E7 |',
+    tempo: 120,
+    feel: 'swing',
+    choruses: 2,
+    aims: [{ id: 'guide-tones' }],
+    example: { instrument: 'guitar', notes: Array.from({ length: 16 }, (_, bar) => [4 * bar, 3, 66]) },
+  });
+  if (!sheet.ok) throw new Error(sheet.problem.code);
+  await page.goto(url + sheet.value);
+  await page.getByRole('button', { name: 'Listen to the example' }).click();
+  const stop = page.getByRole('button', { name: 'Stop the example' });
+  await expect(stop).toHaveAttribute('aria-pressed', 'true');
+  // One thing sounds at a time.
+  await expect(page.getByRole('button', { name: 'Listen to the band' })).toBeDisabled();
+  await stop.click();
+  await expect(page.getByRole('button', { name: 'Listen to the example' })).toBeEnabled();
+  expect(faults).toEqual([]);
+});
+
 test('a sheet goes to a student and the take comes back', async ({ openApp }) => {
   const teacher = await openApp();
   const { link, file } = await writeSheet(teacher.page);

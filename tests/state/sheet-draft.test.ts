@@ -7,14 +7,33 @@ import { askedShare } from '../../src/state/sheet-draft.svelte.ts';
 import { SheetDesk } from '../../src/state/sheet-desk.svelte.ts';
 import { Setup } from '../../src/state/setup.svelte.ts';
 import { english } from '../english.ts';
+import type { Report } from '../../src/core/take/schema.ts';
+import { good } from '../../src/core/base/outcome.ts';
+import { madeTake } from '../core/take-file/made-take.ts';
 import { fakeSettings } from './world.ts';
+
+/** A kept take of five notes over four chords, A7 D7 A7 E7. */
+const KEPT = madeTake();
+const REPORT = KEPT.report as Report;
+const CARDS = [
+  { ...KEPT.details, id: 'over-these', durationSeconds: 8, summary: {} },
+  { ...KEPT.details, id: 'over-others', durationSeconds: 8, summary: {}, chartText: '| C7 |' },
+  { ...KEPT.details, id: 'not-graded', durationSeconds: 8, summary: null },
+];
 
 async function desk(settings: Parameters<typeof fakeSettings>[0] = {}) {
   const saved: { blob: Blob; fileName: string }[] = [];
   const setup = new Setup({ settings: fakeSettings(settings) });
   await setup.load();
   const files = { save: (blob: Blob, fileName: string) => void saved.push({ blob, fileName }) };
-  return { desk: new SheetDesk({ setup, files }), setup, saved };
+  const open = (id: string) =>
+    Promise.resolve(
+      id === 'over-these'
+        ? good({ id, details: KEPT.details, report: REPORT })
+        : good({ id, details: KEPT.details, report: { ...REPORT, notes: [] } }),
+    );
+  const ports = { setup, files, library: { takes: CARDS }, takes: { open } } as unknown;
+  return { desk: new SheetDesk(ports as ConstructorParameters<typeof SheetDesk>[0]), setup, saved };
 }
 
 const OWN_AIM = {
@@ -123,6 +142,60 @@ describe('a sheet that is written', () => {
     expect(w.desk.draft!.fields.title).toBe('Half done');
     w.desk.begin();
     expect(w.desk.draft!.fields.title).toBe('');
+  });
+});
+
+describe('the example of a sheet', () => {
+  const overThese = { form: null, ownChart: '| A7 | D7 | A7 | E7 |', key: 'A' };
+
+  it('is one of the kept takes over its chart, in the file and in the link', async () => {
+    const w = await desk(overThese);
+    w.desk.open();
+    const draft = w.desk.draft!;
+    draft.change({ title: 'Thirds' });
+    expect(w.desk.examples.map(({ id }) => id)).toEqual(['over-these']);
+    await w.desk.giveExample('over-these');
+    const sheet = draft.sheet;
+    if (!sheet.ok) throw new Error(english(sheet.problem));
+    // The first note begins with the first downbeat, the second half a second later: a beat at 120 bpm.
+    expect(sheet.value.file.example).toMatchObject({ instrument: 'guitar' });
+    expect(sheet.value.file.example?.notes).toHaveLength(REPORT.notes.length);
+    expect(sheet.value.file.example?.notes[0]).toEqual([0, 0.8, 61]);
+    expect(draft.fragment.ok && readSheetFragment(draft.fragment.value)).toEqual(sheet);
+    draft.removeExample();
+    expect(draft.sheet.ok && 'example' in draft.sheet.value.file).toBe(false);
+  });
+
+  it('is left out where the sheet has another chart by then, and comes back with its own', async () => {
+    const w = await desk(overThese);
+    w.desk.open();
+    const draft = w.desk.draft!;
+    draft.change({ title: 'Thirds' });
+    await w.desk.giveExample('over-these');
+    draft.setup.chooseKey('C');
+    expect(draft.exampleMisfits).toBe(true);
+    expect(draft.sheet.ok && 'example' in draft.sheet.value.file).toBe(false);
+    draft.setup.chooseKey('A');
+    expect(draft.exampleMisfits).toBe(false);
+    expect(draft.sheet.ok && 'example' in draft.sheet.value.file).toBe(true);
+  });
+
+  it('is refused without notes, and what was given before stays', async () => {
+    const w = await desk(overThese);
+    w.desk.open();
+    await w.desk.giveExample('over-these');
+    await w.desk.giveExample('not-graded');
+    expect(w.desk.notices.map(({ code }) => code)).toEqual(['sheet.example']);
+    expect(w.desk.draft!.fields.example?.takeId).toBe('over-these');
+  });
+
+  it('stays with a sheet that is opened to be changed', async () => {
+    const example = { notes: [[0, 1, 60]] };
+    const w = await desk();
+    await w.desk.editFile(new File([JSON.stringify({ ...SHEET, example })], 'roots.json'));
+    const { sheet, fields } = w.desk.draft!;
+    expect(sheet.ok && sheet.value.file.example).toEqual(example);
+    expect(fields.example?.takeId).toBeNull();
   });
 });
 

@@ -13,6 +13,7 @@ import type { Timeline } from '../chart/timeline.ts';
 import { aimSchema, readAim, type Aim } from '../grade/aims/aim.ts';
 import { HOUSE_AIMS } from '../grade/aims/targets.ts';
 import { INSTRUMENTS, instrumentOf, type Instrument } from '../music/instruments.ts';
+import { exampleSchema } from './example.ts';
 import { markOfText } from './sheet-mark.ts';
 
 /** Written limits: a sheet is read by people, and must fit into a link. */
@@ -53,6 +54,8 @@ export const sheetSchema = v.strictObject({
   instrument: v.exactOptional(v.picklist(INSTRUMENTS.map(({ id }) => id))),
   /** Aims of the house, or of the teacher's own; the first one leads. */
   aims: v.pipe(v.array(v.union([houseAimSchema, aimSchema])), v.minLength(1), v.maxLength(SHEET_LIMITS.aims)),
+  /** What it may sound like; left out where the teacher gives no example. */
+  example: v.exactOptional(exampleSchema),
 });
 export type SheetFile = v.InferOutput<typeof sheetSchema>;
 
@@ -66,14 +69,20 @@ export interface LessonSheet {
   readonly instrument: Instrument | null;
 }
 
-/** The text of a sheet as it is kept and sent: its fields in their order, so that the same sheet is always the same text. */
+/** Three numbers of a list, each on a line of its own; texts of a file hold no line break, so that none is taken for it. */
+const NOTE_ON_LINES = /\[\n\s+(-?[\d.e-]+),\n\s+(-?[\d.e-]+),\n\s+(-?[\d.e-]+)\n\s+\]/g;
+
+/**
+ * The text of a sheet as it is kept and sent: its fields in their order, so that the same sheet is always the same text; a
+ * note of an example is one line.
+ */
 export function writeSheet(file: SheetFile): string {
   const inOrder = Object.fromEntries(
     Object.keys(sheetSchema.entries)
       .filter((name) => name in file)
       .map((name) => [name, file[name as keyof SheetFile]]),
   );
-  return `${JSON.stringify(inOrder, null, 2)}\n`;
+  return `${JSON.stringify(inOrder, null, 2).replace(NOTE_ON_LINES, '[$1, $2, $3]')}\n`;
 }
 
 /** The mark of a sheet: of its text as {@link writeSheet} writes it, so that white space and order don't matter. */

@@ -947,9 +947,11 @@ export const de: Words = {
 
     // ── aims and reports ──
     'sheetLink.tooLong': ({ characters, most }) =>
-      `Mit ${characters} Zeichen ist der Link zu lang: ${most} dürfen es sein. Speichere das Aufgabenblatt stattdessen als Datei, oder kürze seinen Text oder seine Akkorde.`,
+      `Mit ${characters} Zeichen ist der Link zu lang: ${most} dürfen es sein. Speichere das Aufgabenblatt stattdessen als Datei, oder kürze seinen Text, seine Akkorde oder sein Beispiel.`,
     'sheetLink.damaged':
       'Der Link enthält kein ganzes Aufgabenblatt: Er wurde unterwegs abgeschnitten oder verändert. Kopiere ihn noch einmal, oder lass dir das Blatt als Datei schicken.',
+    'sheet.example': ({ most }) =>
+      `Dieser Take kann kein Beispiel sein: Er hat keine Töne, die zählen, oder mehr als ${most}.`,
     'answer.noTake': ({ title, student }) =>
       `Die Antwort gilt „${title}“${student === '' ? '' : ` von ${student}`}, und dieser Take ist hier nicht aufbewahrt. Öffne die Antwort auf dem Gerät, auf dem er gespielt wurde, oder öffne zuerst die Datei des Takes.`,
     'sheet.tooLong': ({ name, most }) =>
@@ -2614,8 +2616,18 @@ export const de: Words = {
     copyByHand:
       'Dieser Browser lässt die Seite nicht kopieren: Der Link ist unten markiert, kopiere ihn dort.',
     link: ({ characters }) => `Der Link, ${characters} Zeichen`,
-    example:
-      'Weder Datei noch Link enthalten Klang. Willst du ein Beispiel mitgeben, dann spiele das Blatt, speichere den Take als Datei und schicke ihn neben dem Blatt.',
+    example: {
+      title: 'Ein Beispiel, wenn du willst',
+      why: 'Einer deiner Takes über diesen Chart, mit der Band zu hören: Ins Blatt kommen seine Töne, nicht sein Klang.',
+      noTakes: 'Du hast noch keinen Take über diesen Chart. Spiel ihn, und wähl den Take dann hier.',
+      choose: 'Dein Take',
+      none: 'kein Beispiel',
+      kept: 'das im Blatt',
+      notes: ({ notes }) => (notes === 1 ? 'ein Ton' : `${notes} Töne`),
+      misfits: 'Das Beispiel wurde über einen anderen Chart gespielt und bleibt deshalb weg.',
+      hear: 'Beispiel anhören',
+      stop: 'Beispiel anhalten',
+    },
     sheet: 'Aufgabenblatt',
     change: 'Ändern',
     openOther: 'Andere Datei öffnen',

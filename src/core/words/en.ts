@@ -1249,9 +1249,11 @@ export const en = {
     // ── aims and reports ──
     // ── lesson sheets ──
     'sheetLink.tooLong': ({ characters, most }: { characters: number; most: number }) =>
-      `With ${characters} characters the link is too long: it may have ${most}. Save the sheet as a file instead, or shorten its note or its chart.`,
+      `With ${characters} characters the link is too long: it may have ${most}. Save the sheet as a file instead, or shorten its note, its chart or its example.`,
     'sheetLink.damaged':
       'The link holds no whole lesson sheet: it was cut or changed on its way. Copy it again, or ask for the sheet as a file.',
+    'sheet.example': ({ most }: { most: number }) =>
+      `This take can’t be the example: it has no notes that count, or more than ${most}.`,
     'answer.noTake': ({ title, student }: { title: string; student: string }) =>
       `The answer is about “${title}”${student === '' ? '' : ` by ${student}`}, and that take is not kept here. Open the answer on the machine where it was played, or first open the take’s file.`,
     'sheet.tooLong': ({ name, most }: Named & { most: number }) =>
@@ -3063,8 +3065,18 @@ export const en = {
       `Copied: ${characters} characters. The whole sheet is in the link; no server keeps it.`,
     copyByHand: 'This browser does not let the page copy: the link is marked below, copy it there.',
     link: ({ characters }: { characters: number }) => `The link, ${characters} characters`,
-    example:
-      'Neither file nor link holds any sound. If you want to give an example, play the sheet, save the take as a file and send it beside the sheet.',
+    example: {
+      title: 'An example, if you want',
+      why: 'One of your takes over this chart, to be heard with the band: its notes go into the sheet, not its sound.',
+      noTakes: 'You have no take over this chart yet. Play it, and choose the take here.',
+      choose: 'Your take',
+      none: 'no example',
+      kept: 'the one in the sheet',
+      notes: ({ notes }: { notes: number }) => several(notes, 'note'),
+      misfits: 'The example was played over another chart, so it is left out.',
+      hear: 'Listen to the example',
+      stop: 'Stop the example',
+    },
     sheet: 'Lesson sheet',
     change: 'Change it',
     openOther: 'Open another',
