@@ -11,6 +11,7 @@ import { parseArgs } from 'node:util';
 import { chorusOf, readBackings, type KeptBacking } from '../../fixtures/chords/data-folder.ts';
 import { numberOfSymbol } from '../../src/core/harmony/chord-names.ts';
 import { NO_CHORD } from '../../src/core/harmony/chord-types.ts';
+import { onChordsLevel } from '../../src/core/harmony/beat-level.ts';
 import { countedBeats } from '../../src/core/harmony/counted-beats.ts';
 import type { ChartProposal, ProposedBar } from '../../src/core/harmony/proposal.ts';
 import { proposeChart } from '../../src/core/harmony/propose.ts';
@@ -102,7 +103,9 @@ const all = new Map<string, Scored[]>();
 for (const one of readBackings(positionals[0]!, values.kind)) {
   const beats = values['true-beats'] ? one.beats.slice(0, -1) : (one.detected ?? []);
   const began = performance.now();
-  const counted = beats.length < 2 ? null : countedBeats(one.spectrum, beats, chordWeights());
+  const onLevel =
+    beats.length < 2 || values['true-beats'] ? beats : onChordsLevel(one.spectrum, beats, chordWeights());
+  const counted = onLevel.length < 2 ? null : countedBeats(one.spectrum, onLevel, chordWeights());
   const proposal =
     counted && proposeChart({ logs: counted.logs, beats: counted.tones.beats, tuningCents: 0 });
   const seconds = (performance.now() - began) / 1000;

@@ -2,6 +2,7 @@
 import { bad, good, type Outcome } from '../base/outcome.ts';
 import { detectBeats } from '../beats/detect-beats.ts';
 import { bpmOf } from '../beats/intervals.ts';
+import { onChordsLevel } from './beat-level.ts';
 import { countedBeats, type CountedBeats } from './counted-beats.ts';
 import { hasBand } from './has-band.ts';
 import { followLogs } from './changes-model.ts';
@@ -46,8 +47,9 @@ export function chartOfRecording(
   if (!found.ok) return found;
   const spectrum = spectrumOf(samples, sampleRate, BEATS_TAKE, progress);
   if (spectrum === null) return null;
-  const { beats, attacks } = found.value;
-  return chartOf(spectrum, countedBeats(spectrum, beats, chordWeights()), attacks);
+  const weights = chordWeights();
+  const beats = onChordsLevel(spectrum, found.value.beats, weights);
+  return chartOf(spectrum, countedBeats(spectrum, beats, weights), found.value.attacks);
 }
 
 /**
