@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Report } from '../../src/core/take/schema.ts';
 import { expect, test } from './app.ts';
-import { KNOWN_MIDI, knownLine, type KnownLine } from './known-line.ts';
+import { inOrder, KNOWN_MIDI, knownLine, type KnownLine } from './known-line.ts';
 import { download, startButton, stopButton, untilReview } from './screens.ts';
 
 const CLI = fileURLToPath(new URL('../../dist/cli/landfall.js', import.meta.url));
@@ -21,13 +21,6 @@ function cueSeconds(wav: Buffer): number {
   const at = wav.lastIndexOf('cue ');
   expect(at, 'the exported take marks its first downbeat').toBeGreaterThan(0);
   return wav.readUInt32LE(at + 16) / wav.readUInt32LE(24);
-}
-
-/** How many of the wanted notes come in this order among those heard. */
-function inOrder(wanted: readonly number[], heard: readonly number[]): number {
-  let found = 0;
-  for (const midi of heard) if (midi === wanted[found]) found++;
-  return found;
 }
 
 test('the app hears a known line, and the command line hears the same in what it saved', async ({

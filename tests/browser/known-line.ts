@@ -44,3 +44,10 @@ async function rendered(midis: readonly number[]): Promise<Uint8Array> {
   const startBeat = (-LEAD_IN_SECONDS * BPM) / 60;
   return writeWav(toPcm16(renderLine(synth, strokes, CLEAN_GUITAR, { bpm: BPM, startBeat })), RATE);
 }
+
+/** How many of the wanted notes come in this order among those heard. */
+export function inOrder(wanted: readonly number[], heard: readonly number[]): number {
+  let found = 0;
+  for (const midi of heard) if (midi === wanted[found]) found++;
+  return found;
+}

@@ -18,13 +18,15 @@ const PLAYER_VOLUME = 30_000;
 const has = (command: string) => spawnSync(command, ['--version']).error === undefined;
 
 /** Where PulseAudio is not installed there is no loop: the tests skip. */
-export const pulseIsHere = (): boolean => ['pulseaudio', 'paplay'].every(has);
+export const pulseIsHere = (): boolean => ['pulseaudio', 'paplay', 'pactl'].every(has);
 
-export async function pulseLoop(): Promise<PulseLoop> {
+/** @param bandStaysOut the microphone hears what `play` plays, and not the browser: headphones */
+export async function pulseLoop({ bandStaysOut = false } = {}): Promise<PulseLoop> {
   const folder = mkdtempSync(join(tmpdir(), 'landfall-pulse-'));
   const socket = join(folder, 'socket');
   const modules = [
     `module-native-protocol-unix socket=${socket} auth-anonymous=1`,
+    ...(bandStaysOut ? ['module-null-sink sink_name=headphones rate=48000 channels=2'] : []),
     'module-null-sink sink_name=loop rate=48000 channels=2',
     'module-remap-source master=loop.monitor source_name=microphone',
   ];
@@ -36,6 +38,7 @@ export async function pulseLoop(): Promise<PulseLoop> {
   );
   for (let i = 0; i < 100 && !existsSync(socket); i++) await new Promise((wait) => setTimeout(wait, 50));
   const server = `unix:${socket}`;
+  if (bandStaysOut) spawnSync('pactl', ['--server', server, 'set-default-sink', 'headphones']);
   const players: ChildProcess[] = [];
   return {
     server,
