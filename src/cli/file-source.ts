@@ -1,9 +1,10 @@
 /** Files of the disk for the core, and what the system's errors mean for a player. */
 import { problem, type Problem } from '../core/words/problem.ts';
 import { closeSync, fstatSync, openSync, readFileSync, readSync, statSync } from 'node:fs';
-import { bytesInMemory, type ByteSource } from '../core/files/bytes/bytes.ts';
+import { lastAtOrBefore } from '../core/chart/beat-maps.ts';
+import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { failure, good, type Outcome } from '../core/base/outcome.ts';
-import { readPipe } from './read-pipe.ts';
+import { readPipe, type PipeContent } from './read-pipe.ts';
 
 /** The system's error codes that players meet, by what they mean. */
 const REASONS = {
@@ -48,7 +49,30 @@ export function bytesWithin(path: string, most: number): Outcome<Uint8Array | nu
   // A folder is refused by the system as it is read.
   if (stat.isFile() || stat.isDirectory())
     return good(stat.isFile() && stat.size > most ? null : readFileSync(path));
-  return readPipe(path, { mostBytes: most });
+  const piped = readPipe(path, { mostBytes: most });
+  return piped.ok ? good(new Uint8Array(Buffer.concat(piped.value.pieces))) : piped;
+}
+
+/** What came through a pipe, read in any place without a second copy of it all. */
+function pipeSource(name: string, { pieces, size }: PipeContent): OpenFile {
+  const starts: number[] = [];
+  pieces.reduce((at, piece) => (starts.push(at), at + piece.length), 0);
+  return {
+    name,
+    size,
+    read(offset, length) {
+      const bytes = new Uint8Array(Math.max(0, Math.min(length, size - offset)));
+      let k = Math.max(0, lastAtOrBefore(starts, offset));
+      for (let at = 0; at < bytes.length; k++) {
+        const from = offset + at - starts[k]!;
+        const part = pieces[k]!.subarray(from, from + bytes.length - at);
+        bytes.set(part, at);
+        at += part.length;
+      }
+      return bytes;
+    },
+    dispose: () => undefined,
+  };
 }
 
 /** Opens a file for reading in pieces. A pipe has no pieces and is read whole. */
@@ -56,8 +80,8 @@ export function openFile(path: string): Outcome<OpenFile> {
   try {
     const kind = statSync(path);
     if (!kind.isFile() && !kind.isDirectory()) {
-      const bytes = readPipe(path);
-      return bytes.ok ? good({ ...bytesInMemory(path, bytes.value), dispose: () => undefined }) : bytes;
+      const content = readPipe(path);
+      return content.ok ? good(pipeSource(path, content.value)) : content;
     }
     const descriptor = openSync(path, 'r');
     const stat = fstatSync(descriptor);

@@ -3,7 +3,16 @@
  * known by what went into it: the content of the file, the order, and the program that graded.
  */
 import { createHash } from 'node:crypto';
-import { closeSync, mkdirSync, openSync, readFileSync, readSync, renameSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  fstatSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  readSync,
+  renameSync,
+  writeFileSync,
+} from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 
@@ -26,12 +35,14 @@ export const programMark = (script: string): string =>
 /**
  * The key of a result.
  * @param program from {@link programMark}
- * @throws the error of the file system where the file can't be read
+ * @throws the error of the file system where the file can't be read; a RangeError for a pipe or a device, which would
+ * be used up by the reading or never end
  */
 export function resultKey(file: string, order: unknown, program: string): string {
   const hash = createHash('sha256').update(JSON.stringify([program, order]));
   const descriptor = openSync(file, 'r');
   try {
+    if (!fstatSync(descriptor).isFile()) throw new RangeError(`${file} is no file`);
     const piece = Buffer.alloc(PIECE);
     for (;;) {
       const got = readSync(descriptor, piece, 0, PIECE, null);

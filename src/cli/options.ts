@@ -1,4 +1,5 @@
 /** The options of the command line as data. */
+import { MOST_TAKE_SECONDS } from '../core/base/limits.ts';
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
 import { fastestBpm, slowestBpm } from '../core/chart/feel-names.ts';
 import { MOST_TOLERANCE_SECONDS } from '../core/grade/assign/tolerance.ts';
@@ -58,8 +59,7 @@ export const RANGES = {
   tempo: { lowest: SLOWEST_BPM, highest: FASTEST_BPM, unit: 'bpm' },
   swing: { lowest: STRAIGHT_SWING, highest: WIDEST_SWING, unit: 'beat' },
   trade: { lowest: 1, highest: 64, unit: 'bars' },
-  // A day either way: the bound only keeps out what can't be meant.
-  'first-beat': { lowest: -86_400, highest: 86_400, unit: 'seconds' },
+  'first-beat': { lowest: -MOST_TAKE_SECONDS, highest: MOST_TAKE_SECONDS, unit: 'seconds' },
   // From the lowest pitch that old-music players use (392) and the highest organs (about 480), with room.
   reference: { lowest: 380, highest: 500, unit: 'hz' },
   anticipation: { lowest: 0, highest: 1, unit: 'beats' },

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { bytesWithin, diskProblem, openFile } from '../../src/cli/file-source.ts';
+import { resultKey } from '../../src/cli/kept-results.ts';
 import { printable } from '../../src/cli/printable.ts';
 import { readPipe } from '../../src/cli/read-pipe.ts';
 import { readChartGiven } from '../../src/cli/read-timeline.ts';
@@ -22,6 +23,8 @@ describe('a terminal', () => {
     expect(printable('\u001b[2J\u0007a\tb\nc\u009bd\u007f')).toBe('\\u001b[2J\\u0007a\tb\nc\\u009bd\\u007f');
     // A line of a CSV table ends with CR LF (RFC 4180); a carriage return by itself would write over the line.
     expect(printable('a,b\r\nc\rd')).toBe('a,b\r\nc\\u000dd');
+    // What turns the direction of writing would show another name than the file has (Unicode Annex 9).
+    expect(printable('take\u202evaw.exe')).toBe('take\\u202evaw.exe');
   });
 });
 
@@ -55,11 +58,17 @@ describe('a pipe', () => {
     writer.unref();
     if (!read.ok) throw new Error(english(read.problem));
     expect(Buffer.from(read.value.read(0, 100) as Uint8Array).toString()).toBe('onetwo');
+    expect(Buffer.from(read.value.read(2, 3) as Uint8Array).toString()).toBe('etw');
+    expect(Buffer.from(read.value.read(4, 9) as Uint8Array).toString()).toBe('wo');
+    expect(read.value.read(6, 9)).toHaveLength(0);
   });
 
   it('of a device is read to its end', () => {
     expect(bytesWithin('/dev/null', 10)).toMatchObject({ ok: true, value: new Uint8Array() });
     expect(bytesWithin('/dev/zero', 100_000)).toMatchObject({ ok: false });
+    // What does not begin as a recording is given up at the size of a list.
+    expect(openFile('/dev/zero')).toMatchObject({ ok: false, problem: { facts: { megabytes: 16 } } });
+    expect(() => resultKey('/dev/zero', {}, '')).toThrow(RangeError);
   });
 });
 

@@ -15,6 +15,16 @@ export const MOST_BARS = 4000;
 export const MOST_SCORE_BYTES = 20_000_000;
 /** Bytes of a table or a MIDI file: a hundred thousand notes take a few million. */
 export const MOST_LIST_BYTES = 16_000_000;
+/** Bytes of a MIDI file: a hundred thousand notes take one million, their bends a few. */
+export const MOST_MIDI_BYTES = 4_000_000;
+/** Characters of one row of a table. */
+export const MOST_ROW_CHARACTERS = 100_000;
+/** Elements, attributes and entities of a score, counted by their signs: a score of 20 MB has about a million. */
+export const MOST_SCORE_SIGNS = 1_500_000;
+/** Chords of one bar: twelve beats with five each. */
+export const MOST_BAR_CHORDS = 60;
+/** Chords of a chart as written. */
+export const MOST_CHART_CHORDS = 20_000;
 /** Characters of a chord symbol. */
 export const MOST_SYMBOL = 40;
 /** Blocks before the sound of a WAV or FLAC file. */

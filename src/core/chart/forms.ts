@@ -1,4 +1,5 @@
 /** Built-in forms in any key, and the one argument by which a player names a form or writes a chart. */
+import { MOST_QUOTED } from '../words/problem.ts';
 import { bad, good, type Outcome } from '../base/outcome.ts';
 import { keyOn, parseKey } from '../music/keys.ts';
 import type { Chart } from './chart.ts';
@@ -40,7 +41,10 @@ export function formChart(name: string, key: string): Outcome<Chart> {
     [known.name, ...known.aliases].some((called) => plain(called) === plain(name)),
   );
   if (!form) {
-    return bad('form.unknown', { name: name.trim(), known: FORMS.map((known) => known.name) });
+    return bad('form.unknown', {
+      name: name.trim().slice(0, MOST_QUOTED),
+      known: FORMS.map((known) => known.name),
+    });
   }
   const wanted = parseKey(key);
   if (!wanted) return bad('form.key', { key: key.trim(), form: form.name });

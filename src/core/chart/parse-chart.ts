@@ -5,7 +5,7 @@ import { UnreadableChart, refuse, refuseWith, type ChartProblem } from './chart-
 import { findKey } from './find-key.ts';
 import { hasSigns } from './read-signs.ts';
 import { lostJump, withCodaNamed } from './roadmap.ts';
-import { MOST_BARS } from '../base/limits.ts';
+import { MOST_BARS, MOST_CHART_CHORDS } from '../base/limits.ts';
 import { playedBars } from './play-order.ts';
 import { readLine, refuseEmptySection, startReading, type Reading } from './read-lines.ts';
 
@@ -80,6 +80,8 @@ function finish(reading: Reading): Chart {
   const lost = lostJump(sections);
   if (lost !== null) refuseWith(start, lost);
   const bars = writtenBars({ sections });
+  if (bars.reduce((sum, { chords }) => sum + chords.length, 0) > MOST_CHART_CHORDS)
+    refuse(start, 'chart.tooManyChords', { most: MOST_CHART_CHORDS });
   const orphan = bars.findIndex(
     (bar, index) =>
       bar.endings.length > 0 &&

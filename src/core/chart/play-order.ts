@@ -23,8 +23,10 @@ export function playedBars(chart: Pick<Chart, 'sections'>): readonly PlayedBar[]
   chart.sections.forEach((section, index) => {
     for (const bar of section.bars) bars.push({ bar, written: bars.length, section: index });
   });
-  const placeOf = (sign: 'segno' | 'coda' | 'fine' | 'toCoda') =>
+  // Looked for once: a chart may have a jump in each of thousands of bars.
+  const firstWith = (sign: 'segno' | 'coda' | 'fine') =>
     bars.findIndex(({ bar }) => bar.signs?.[sign] === true);
+  const places = { segno: firstWith('segno'), coda: firstWith('coda'), fine: firstWith('fine') };
   const followed = new Set<number>();
   const played: PlayedBar[] = [];
   let jump: Jump | null = null;
@@ -38,17 +40,17 @@ export function playedBars(chart: Pick<Chart, 'sections'>): readonly PlayedBar[]
       played.push(passed);
       const { signs } = passed.bar;
       if (!signs) continue;
-      const until = jump && (jump.until ?? (placeOf('fine') >= 0 ? 'fine' : 'coda'));
+      const until = jump && (jump.until ?? (places.fine >= 0 ? 'fine' : 'coda'));
       if (until === 'fine' && signs.fine) return played;
-      if (until === 'coda' && signs.toCoda && placeOf('coda') >= 0) {
+      if (until === 'coda' && signs.toCoda && places.coda >= 0) {
         jump = null;
-        from = placeOf('coda');
+        from = places.coda;
         break;
       }
       if (signs.jump && lastTime && !followed.has(at)) {
         followed.add(at);
         jump = signs.jump;
-        from = jump.to === 'start' ? 0 : Math.max(0, placeOf('segno'));
+        from = jump.to === 'start' ? 0 : Math.max(0, places.segno);
         break;
       }
     }

@@ -1,4 +1,5 @@
 /** The text between two bar lines, read into chords with their beats. */
+import { MOST_BAR_CHORDS } from '../base/limits.ts';
 import { parseChord, readingHint, shownSymbol } from '../music/parse-chord.ts';
 import type { Chord } from '../music/chord.ts';
 import type { ChartChord } from './chart.ts';
@@ -34,6 +35,8 @@ interface Slot {
  */
 export function readBar(piece: Piece, context: BarContext): readonly ChartChord[] {
   const words = wordsOf(piece);
+  const tooMany = words[MOST_BAR_CHORDS];
+  if (tooMany) refuse(tooMany, 'chart.chordsInBar', { bar: context.bar, most: MOST_BAR_CHORDS });
   const only = words.length === 1 ? words[0] : undefined;
   if (only && (only.text === '%' || only.text === '𝄎')) {
     if (!context.before) refuse(only, 'chart.repeatsNothing', { bar: context.bar });

@@ -1,7 +1,7 @@
 /** A line that is written down and not recorded: a table of notes, or a part of a standard MIDI file. */
 import type { HeardNote } from '../take/note.ts';
 import { bad, good, type Outcome } from '../base/outcome.ts';
-import { MOST_LIST_BYTES, MOST_NOTES, MOST_TAKE_SECONDS } from '../base/limits.ts';
+import { MOST_LIST_BYTES, MOST_MIDI_BYTES, MOST_NOTES, MOST_TAKE_SECONDS } from '../base/limits.ts';
 import type { ByteSource } from './bytes/bytes.ts';
 import { readMidi } from './notes/midi.ts';
 import { readNotesCsv } from './notes/notes-csv.ts';
@@ -30,7 +30,8 @@ export async function readList(
   const { name } = source;
   if (kind === 'beats') return bad('file.beats', { name });
   if (kind === 'text') return bad('file.text', { name });
-  if (source.size > MOST_LIST_BYTES) return bad('file.listTooLong', { name });
+  if (source.size > (kind === 'midi' ? MOST_MIDI_BYTES : MOST_LIST_BYTES))
+    return bad('file.listTooLong', { name });
   const bytes = await source.read(0, source.size);
   if (kind === 'midi') {
     const line = readMidi(bytes, name, part);

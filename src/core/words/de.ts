@@ -728,6 +728,9 @@ export const de: Words = {
       `Takt ${bar} beginnt eine Klammer, aber kein Wiederholungszeichen :| schließt sie.`,
     'chart.chorusTooLong': ({ bars }) =>
       `Der Chart ist mit seinen Wiederholungen länger als ${bars} Takte: Kürze ihn.`,
+    'chart.chordsInBar': ({ bar, most }) =>
+      `${bar === null ? 'Der Auftakt' : `Takt ${bar}`} hat mehr als ${most} Akkorde und Schlagzeichen; das kann niemand spielen: Verteil sie auf mehr Takte.`,
+    'chart.tooManyChords': ({ most }) => `Der Chart hat mehr als ${most} Akkorde: Kürze ihn.`,
     'chart.noBarLines': ({ line }) =>
       `Zeile ${line} hat Akkorde, aber keine Taktstriche: Schreib sie zwischen Taktstriche, etwa | C7 | F7 |.`,
     'chart.headingTooLate': ({ line, word }) =>
@@ -837,13 +840,15 @@ export const de: Words = {
     'sound.manyBlocks': ({ name, most }) =>
       `${name} hat mehr als ${most} Blöcke vor dem Klang und ist beschädigt: Speichere oder exportiere die Datei noch einmal.`,
     'sound.noNumber': ({ name }) =>
-      `${name} hat keinen einzigen Abtastwert, der eine Zahl ist; speichere oder exportiere die Datei noch einmal.`,
+      `${name} hat keinen einzigen Abtastwert, der Klang sein kann: Alle sind keine Zahlen, unendlich oder viel zu groß; speichere oder exportiere die Datei noch einmal.`,
     'file.notAllText': ({ name }) =>
       `${name} ist nicht durchweg Text; speichere die Tabelle als UTF-8 und versuch es noch einmal.`,
     'file.notText': ({ name }) =>
       `${name} ist kein Text; speichere die Datei als UTF-8-Text und versuch es noch einmal.`,
     'file.noSound': ({ name }) =>
       `${name} enthält keinen lesbaren Klang; vielleicht ist die Datei beschädigt: Speichere oder exportiere sie noch einmal.`,
+    'table.longRow': ({ name, line, most }) =>
+      `${name}: Die Zeile ${line} hat mehr als ${most} Zeichen; such ein Anführungszeichen, das nie geschlossen wird.`,
     'table.columns': ({ name, missing, wanted }) =>
       `${name} hat in der ersten Zeile keine Spalte ${quoted(missing).join(', ')}; beginn die Tabelle mit der Kopfzeile ${wanted.join(',')}.`,
     'notes.cell': ({ name, line, column, cell, highest }) => {
@@ -883,6 +888,12 @@ export const de: Words = {
     'score.timewise': ({ name }) =>
       `${name} ist Takt für Takt geschrieben (score-timewise); speichere die Noten nach Stimmen (partwise).`,
     'score.otherXml': ({ name }) => `${name} ist XML, enthält aber keine MusicXML-Noten.`,
+    'score.overfull': ({ name }) =>
+      `${name} hat mehr Elemente, als ein Notenblatt braucht; exportiere nur die Stimme mit den Akkordsymbolen.`,
+    'score.chordsInBar': ({ name, bar, most }) =>
+      `${name}: Takt ${bar} hat mehr als ${most} Akkordsymbole; das kann niemand spielen: Verteil sie auf mehr Takte.`,
+    'score.endingNumber': ({ name, ending }) =>
+      `${name} hat eine Klammer für Durchgang ${ending}; hier gehen sie von 1 bis 9: Nummeriere sie neu, oder schreib die Wiederholung aus.`,
     'score.noChords': ({ name }) => `${name} enthält keine Akkordsymbole (keine harmony-Elemente).`,
     'score.meter': ({ name, bar, meter }) =>
       `${name}: Takt ${bar} steht im ${meter}-Takt; in dieser Taktart kann hier kein Chart stehen.`,

@@ -988,6 +988,10 @@ export const en = {
       `Bar ${bar} starts an ending, but no repeat sign :| closes it.`,
     'chart.chorusTooLong': ({ bars }: { bars: number }) =>
       `The chart is longer than ${bars} bars, repeats played out: shorten it.`,
+    'chart.chordsInBar': ({ bar, most }: { bar: number | null; most: number }) =>
+      `${bar === null ? 'The pickup' : `Bar ${bar}`} has more than ${most} chords and beat marks; nobody can play that: write some of them into more bars.`,
+    'chart.tooManyChords': ({ most }: { most: number }) =>
+      `The chart has more than ${most} chords: shorten it.`,
     'chart.noBarLines': ({ line }: { line: number }) =>
       `Line ${line} has chords but no bar lines: write them between bar lines, like | C7 | F7 |.`,
     'chart.headingTooLate': ({ line, word }: { line: number; word: string }) =>
@@ -1120,12 +1124,14 @@ export const en = {
     'sound.manyBlocks': ({ name, most }: Named & { most: number }) =>
       `${name} has more than ${most} blocks before its sound; it is damaged: save or export it again.`,
     'sound.noNumber': ({ name }: Named) =>
-      `${name} has not one sample that is a number; save or export it again.`,
+      `${name} has not one sample that can be sound: all are no numbers, infinite or far too large; save or export it again.`,
     'file.notAllText': ({ name }: Named) =>
       `${name} is not text throughout; save it as a UTF-8 table and try again.`,
     'file.notText': ({ name }: Named) => `${name} is not text; save it as UTF-8 text and try again.`,
     'file.noSound': ({ name }: Named) =>
       `${name} holds no sound that can be read; it may be damaged: save or export it again.`,
+    'table.longRow': ({ name, line, most }: Named & { line: number; most: number }) =>
+      `${name}: the row at line ${line} has more than ${most} characters; look for a quotation mark that is never closed.`,
     'table.columns': ({
       name,
       missing,
@@ -1177,6 +1183,12 @@ export const en = {
     'score.timewise': ({ name }: Named) =>
       `${name} is written bar by bar (score-timewise); save it as a partwise score.`,
     'score.otherXml': ({ name }: Named) => `${name} is XML, but not a MusicXML score.`,
+    'score.overfull': ({ name }: Named) =>
+      `${name} has more elements than any score needs; export only the part with the chord symbols.`,
+    'score.chordsInBar': ({ name, bar, most }: Named & { bar: string; most: number }) =>
+      `${name}: bar ${bar} has more than ${most} chord symbols; nobody can play that: write some of them into more bars.`,
+    'score.endingNumber': ({ name, ending }: Named & { ending: number }) =>
+      `${name} has an ending for time ${ending}; endings are numbered 1 to 9 here: number them anew, or write the repeat out.`,
     'score.noChords': ({ name }: Named) => `${name} has no chord symbols in it (no harmony elements).`,
     'score.meter': ({ name, bar, meter }: Named & { bar: string; meter: string }) =>
       `${name}: bar ${bar} is in ${meter}, a meter that a chart can’t have here.`,

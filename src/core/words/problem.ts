@@ -41,13 +41,31 @@ export type NoticeFacts<Code extends NoticeCode> = Notices[Code] extends string
 
 /** @example problem('cli.language', { given: 'fr', known: ['en', 'de'] }) */
 export function problem<Code extends ProblemCode>(code: Code, ...[facts]: ProblemFacts<Code>): Problem {
-  return (facts === undefined ? { code } : { code, facts }) as Problem;
+  return (facts === undefined ? { code } : { code, facts: shortened(facts) }) as Problem;
 }
 
 /** As {@link problem}, for what failed nothing. */
 export function notice<Code extends NoticeCode>(code: Code, ...[facts]: NoticeFacts<Code>): Notice {
-  return (facts === undefined ? { code } : { code, facts }) as Notice;
+  return (facts === undefined ? { code } : { code, facts: shortened(facts) }) as Notice;
 }
+
+/** Characters of a text from outside that a sentence repeats; the rest is cut off. */
+export const MOST_QUOTED = 300;
+
+/** Names of files are whole: the system limits them, and who copies one needs all of it. */
+const WHOLE = new Set(['name', 'file', 'folders']);
+
+/** Facts without endless texts: a symbol or a name from a file may have millions of characters. */
+const shortened = (facts: object): object =>
+  Object.fromEntries(
+    Object.entries(facts).map(([key, fact]: [string, unknown]) => [
+      key,
+      WHOLE.has(key) ? fact : Array.isArray(fact) ? fact.map(quoted) : quoted(fact),
+    ]),
+  );
+
+const quoted = (fact: unknown): unknown =>
+  typeof fact === 'string' && fact.length > MOST_QUOTED ? `${fact.slice(0, MOST_QUOTED)}…` : fact;
 
 interface AnyCoded {
   readonly code: string;

@@ -235,6 +235,6 @@ describe('a recording', () => {
     bytes.set(ASCII('data'), 36);
     view.setUint32(40, samples.byteLength, true);
     bytes.set(new Uint8Array(samples.buffer), 44);
-    expect(await readAudio('take.wav', bytes)).toMatch(/not one sample that is a number/);
+    expect(await readAudio('take.wav', bytes)).toMatch(/not one sample that can be sound/);
   });
 });

@@ -1,4 +1,5 @@
 /** Tables as spreadsheets write them: RFC 4180, and the semicolons or tabs some of them use instead. */
+import { MOST_ROW_CHARACTERS } from '../../base/limits.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
 
 export interface TableRow {
@@ -16,14 +17,21 @@ interface Fields {
 /**
  * Splits text into rows of fields; a field in double quotes may hold separators, line breaks and "".
  * @param most behind so many rows the rest is left
+ * @param tooLong called with the line of a row that has no end in sight; what is read by then is the result
  */
-function split(text: string, separator: string, most = Infinity): Fields[] {
+function split(
+  text: string,
+  separator: string,
+  most = Infinity,
+  tooLong: (line: number) => void = () => undefined,
+): Fields[] {
   const rows: Fields[] = [];
   let fields: string[] = [];
   let field = '';
   let quoted = false;
   let line = 1;
   let rowLine = 1;
+  let rowStart = 0;
   const isSign = (character: string) =>
     character === separator || character === '"' || character === '\n' || character === '\r';
   const endRow = () => {
@@ -34,6 +42,10 @@ function split(text: string, separator: string, most = Infinity): Fields[] {
   };
   for (let at = 0; at < text.length && rows.length < most; at++) {
     const character = text[at]!;
+    if (at - rowStart > MOST_ROW_CHARACTERS) {
+      tooLong(rowLine);
+      return rows;
+    }
     const lineBreak = character === '\n' || (character === '\r' && text[at + 1] !== '\n');
     if (lineBreak) line++;
     if (quoted) {
@@ -51,6 +63,7 @@ function split(text: string, separator: string, most = Infinity): Fields[] {
     } else if (lineBreak) {
       endRow();
       rowLine = line;
+      rowStart = at;
     } else {
       // A plain stretch is taken whole: character by character a long field would fill the memory.
       let end = at + 1;
@@ -93,7 +106,9 @@ export function readTable(
   const missing = wanted.filter((_, k) => places[k]! < 0);
   if (missing.length > 0) return bad('table.columns', { name, missing, wanted });
   const first = firstLine(text.slice(0, HEADER_CHARACTERS));
-  const rows = split(text, separatorOf(first), most + 2).slice(1);
+  let longRow: number | null = null;
+  const rows = split(text, separatorOf(first), most + 2, (line) => (longRow = line)).slice(1);
+  if (longRow !== null) return bad('table.longRow', { name, line: longRow, most: MOST_ROW_CHARACTERS });
   return good(rows.map(({ line, fields }) => ({ line, cells: places.map((place) => fields[place] ?? '') })));
 }
 

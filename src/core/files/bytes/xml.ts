@@ -1,8 +1,26 @@
 /** XML as far as MusicXML needs it, over a parser that reads well-formed XML 1.0 and opens no entities or files. */
+import { MOST_SCORE_SIGNS } from '../../base/limits.ts';
 import { parseXml, XmlElement } from '@rgrove/parse-xml';
 
 /** White space that no one wrote: the parser would go through it character by character. */
 const LONG_SPACE = /\s{1000,}/g;
+
+/**
+ * True where a document has more elements, attributes and entities than any score needs. They are counted by their signs
+ * before anything is made of them: each would take many times the memory of its text.
+ */
+export function isOverfull(text: string): boolean {
+  let signs = 0;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if ((code === LESS_THAN || code === EQUALS || code === AMPERSAND) && ++signs > MOST_SCORE_SIGNS)
+      return true;
+  }
+  return false;
+}
+const LESS_THAN = 0x3c;
+const EQUALS = 0x3d;
+const AMPERSAND = 0x26;
 
 /** The root element of a document, or null when it is not well formed. */
 export function readXml(text: string): XmlElement | null {

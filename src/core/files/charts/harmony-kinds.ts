@@ -134,12 +134,20 @@ function changesBetween(from: readonly string[], to: readonly string[]): readonl
   ];
 }
 
+/** The plain qualities with their degrees, read once. */
+let plain: readonly { readonly quality: string; readonly own: readonly string[] }[] | null = null;
+function plainQualities() {
+  plain ??= [...BUILT.map(([, quality]) => quality), ...MORE_QUALITIES].flatMap((quality) => {
+    const own = degreesOf(quality);
+    return own ? [{ quality, own }] : [];
+  });
+  return plain;
+}
+
 /** A quality of ours with exactly these degrees, or null: the one with fewest changes behind a plain quality. */
 export function qualityFor(degrees: readonly string[]): string | null {
   const wanted = new Set(degrees);
-  const bases = [...BUILT.map(([, quality]) => quality), ...MORE_QUALITIES].flatMap((quality) => {
-    const own = degreesOf(quality);
-    if (!own) return [];
+  const bases = plainQualities().flatMap(({ quality, own }) => {
     const gone = own.filter((degree) => !wanted.has(degree));
     const come = degrees.filter((degree) => !own.includes(degree));
     return [{ quality, gone, come }];

@@ -33,7 +33,9 @@ export function readHarmony(harmony: XmlElement): ReadHarmony {
   const plain = KINDS[kind] ?? null;
   // "other" is spelled out by its degrees alone.
   const base = kind === 'other' ? [] : plain === null ? null : degreesOf(plain);
-  const degrees = base && changed(base, childrenOf(harmony, 'degree').flatMap(changeOf));
+  const changes = childrenOf(harmony, 'degree');
+  if (changes.length > MOST_CHANGES) return unreadable;
+  const degrees = base && changed(base, changes.flatMap(changeOf));
   const ending = bassOf(harmony, root, degrees ?? []);
   if (shown !== undefined) {
     const own = degreesOf(splitSymbol(root + shown)?.quality ?? '?');
@@ -57,7 +59,8 @@ function noteOf(harmony: XmlElement, name: 'root' | 'bass'): string | null {
   const step = textOf(harmony, name, `${name}-step`);
   if (step === null || !/^[A-G]$/.test(step)) return null;
   const alter = Math.round(numberOf(textOf(harmony, name, `${name}-alter`)) ?? 0);
-  return step + (alter < 0 ? 'b' : '#').repeat(Math.min(2, Math.abs(alter)));
+  // Beyond a double sharp or flat there is no root that is written so.
+  return Math.abs(alter) > MOST_ALTER ? null : step + (alter < 0 ? 'b' : '#').repeat(Math.abs(alter));
 }
 
 /** The bass as written, or the chord tone that an inversion puts there. */
@@ -69,6 +72,8 @@ function bassOf(harmony: XmlElement, root: string, degrees: readonly string[]): 
 }
 
 const MOST_ALTER = 2;
+/** A chord has twelve tones at the most. */
+const MOST_CHANGES = 12;
 
 function changeOf(degree: XmlElement): readonly DegreeChange[] {
   const type = textOf(degree, 'degree-type');

@@ -1,8 +1,10 @@
-/** Segno, coda, Fine, D.C. and D.S. of a MusicXML measure: by what its sound elements say, else by signs and words. */
+/** Repeats, endings, segno, coda, Fine, D.C. and D.S. of a MusicXML measure: signs by what its sound elements say, else by signs and words. */
 import type { XmlElement } from '@rgrove/parse-xml';
 import type { BarSigns, Jump } from '../../chart/chart.ts';
 import { takeSigns } from '../../chart/read-signs.ts';
-import { childrenOf, firstOf, textOf } from '../bytes/xml.ts';
+import { notice, problem, type Notice } from '../../words/problem.ts';
+import { childrenOf, firstOf, numberOf, textOf } from '../bytes/xml.ts';
+import { UnreadableScore, warnOnce } from './score-problems.ts';
 
 /** What has been seen of the score so far. */
 export interface Roadmap {
@@ -58,4 +60,37 @@ function drawn(element: XmlElement, known: BarSigns, roadmap: Roadmap): BarSigns
   const coda = firstOf(element, 'coda') !== null && !known.coda && !known.toCoda;
   const which = coda && roadmap.unexplainedCodas++ > 0 ? { coda: true as const } : { toCoda: true as const };
   return { ...(segno && { segno: true as const }), ...(coda && which) };
+}
+
+/** What the bar lines of a measure say. */
+export interface BarMarks {
+  repeatStart: boolean;
+  repeatTimes: number;
+  endings: readonly number[];
+}
+
+/** What a score is read into, as far as a bar line needs it. */
+interface ScoreNotes {
+  /** The file, for the problems. */
+  readonly name: string;
+  readonly warnings: Notice[];
+}
+
+/** Adds what a bar line says to the marks of its measure. */
+export function readBarline(barline: XmlElement, marks: BarMarks, reading: ScoreNotes): void {
+  const repeat = firstOf(barline, 'repeat');
+  const ending = firstOf(barline, 'ending');
+  if (ending?.attributes['type'] === 'start') {
+    const passes = (ending.attributes['number'] ?? '').match(/\d+/g) ?? [];
+    marks.endings = passes.map(Number).filter((pass) => pass > 0);
+    // A chart writes the number of an ending as one digit.
+    const large = marks.endings.find((pass) => pass > 9);
+    if (large !== undefined)
+      throw new UnreadableScore(problem('score.endingNumber', { name: reading.name, ending: large }));
+  }
+  if (repeat?.attributes['direction'] === 'forward') marks.repeatStart = true;
+  if (repeat?.attributes['after-jump'] === 'yes')
+    warnOnce(reading.warnings, notice('score.repeatAfterJump', { name: reading.name }));
+  if (repeat?.attributes['direction'] === 'backward')
+    marks.repeatTimes = Math.max(2, Math.round(numberOf(repeat.attributes['times']) ?? 2));
 }

@@ -1,10 +1,11 @@
 /** A chart out of a file of any kind that holds one, told by its content. */
-import { strFromU8, unzipSync } from 'fflate';
+import { strFromU8 } from 'fflate';
 import { readChartArgument } from '../../chart/forms.ts';
 import type { ChartDefaults } from '../../chart/parse-chart.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { MOST_SCORE_BYTES } from '../../base/limits.ts';
 import { hasMark } from '../bytes/bytes.ts';
+import { unpackOne } from '../zip/unpack-one.ts';
 import { readChordMarkers } from './read-chord-markers.ts';
 import { readMusicXml, type ReadChartFile } from './read-musicxml.ts';
 import { decodeText } from '../bytes/text.ts';
@@ -12,6 +13,8 @@ import { firstOf, readXml } from '../bytes/xml.ts';
 
 /** Where a compressed MusicXML file says which of its files is the score (MusicXML 4.0, container). */
 const CONTAINER = 'META-INF/container.xml';
+/** It names one or a few files. */
+const MOST_CONTAINER_BYTES = 100_000;
 
 /**
  * Chart text, MusicXML (plain or compressed), or MIDI with chord symbols as markers.
@@ -37,16 +40,10 @@ export function readChartFile(
 
 function readCompressed(bytes: Uint8Array, name: string): Outcome<ReadChartFile> {
   try {
-    const small = ({ originalSize }: { readonly originalSize: number }) => originalSize <= MOST_SCORE_BYTES;
-    const container = unzipSync(bytes, { filter: (file) => file.name === CONTAINER && small(file) })[
-      CONTAINER
-    ];
+    const container = unpackOne(bytes, CONTAINER, MOST_CONTAINER_BYTES);
     const root = container && readXml(strFromU8(container));
     const path = root ? firstOf(root, 'rootfiles', 'rootfile')?.attributes['full-path'] : undefined;
-    const score =
-      path === undefined
-        ? undefined
-        : unzipSync(bytes, { filter: (file) => file.name === path && small(file) })[path];
+    const score = path === undefined ? null : unpackOne(bytes, path, MOST_SCORE_BYTES);
     const text = score && decodeText(score);
     return text ? readMusicXml(text, name) : bad('chartFile.noScore', { name });
   } catch {

@@ -9,7 +9,7 @@ import type { Chord, Key } from '../../music/chord.ts';
 import { keyOfSignature, keyOn } from '../../music/keys.ts';
 import { parseChord } from '../../music/parse-chord.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
-import { MOST_BARS } from '../../base/limits.ts';
+import { MOST_BARS, MOST_CHART_CHORDS, MOST_MIDI_BYTES } from '../../base/limits.ts';
 import { notice, problem } from '../../words/problem.ts';
 import { wholeEvents } from '../notes/midi-events.ts';
 import { meterFrom, usableBpm } from './meters.ts';
@@ -31,8 +31,17 @@ interface Placed {
   readonly text: string;
 }
 
-const symbolOf = (text: string): Chord | null | undefined =>
-  NO_CHORD.test(text) ? null : (parseChord(text) ?? undefined);
+/** The chord of a text, null for N.C., undefined for what is no chord. */
+type SymbolOf = (text: string) => Chord | null | undefined;
+
+/** Reads each symbol once: a file may hold the same few of them a hundred thousand times. */
+function symbolReader(): SymbolOf {
+  const known = new Map<string, Chord | null | undefined>();
+  return (text) => {
+    if (!known.has(text)) known.set(text, NO_CHORD.test(text) ? null : (parseChord(text) ?? undefined));
+    return known.get(text);
+  };
+}
 const isEnd = (text: string) => text.toLowerCase() === formEnd;
 
 /** Texts of one kind over all tracks, in order. */
@@ -61,7 +70,9 @@ function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
   const events = tracks.flat();
   const meters = new Map(
     events.flatMap((event) =>
-      event.type === 'timeSignature' ? [[`${event.numerator}/${event.denominator}`, event] as const] : [],
+      event.type === 'timeSignature' && event.denominator > 0
+        ? [[`${event.numerator}/${event.denominator}`, event] as const]
+        : [],
     ),
   );
   const [first, second] = [...meters.keys()];
@@ -92,6 +103,7 @@ function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
  * @param name the file, for the problems
  */
 export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadChartFile> {
+  if (bytes.length > MOST_MIDI_BYTES) return bad('chartFile.tooLong', { name });
   let data: MidiData;
   try {
     data = parseMidi(bytes);
@@ -101,6 +113,7 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
   }
   const facts = factsOf(data, name);
   if (!facts.ok) return facts;
+  const symbolOf = symbolReader();
   const count = (texts: readonly Placed[]) => texts.filter(({ text }) => symbolOf(text) !== undefined).length;
   const texts = TEXTS.map((kind) => textsOf(data, kind)).reduce((most, one) =>
     count(one) > count(most) ? one : most,
@@ -116,6 +129,12 @@ export function readChordMarkers(bytes: Uint8Array, name: string): Outcome<ReadC
     return bad('chartFile.unreadable', {
       name,
       cause: problem('chart.chorusTooLong', { bars: MOST_BARS }),
+    });
+  // Chords at every twelfth of a beat are the most that can be told apart; a file of more is no chart.
+  if (chords.length > MOST_CHART_CHORDS)
+    return bad('chartFile.unreadable', {
+      name,
+      cause: problem('chart.tooManyChords', { most: MOST_CHART_CHORDS }),
     });
   const chart = chartFrom(chords, end, facts.value);
   const written = parseChart(writeChart(chart));

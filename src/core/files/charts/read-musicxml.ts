@@ -20,13 +20,14 @@ import { lostJump } from '../../chart/roadmap.ts';
 import { writeChart } from '../../chart/write-chart.ts';
 import type { Chord, Key } from '../../music/chord.ts';
 import { keyOfSignature, keyOn } from '../../music/keys.ts';
+import { MOST_BAR_CHORDS, MOST_BARS } from '../../base/limits.ts';
 import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { notice, problem, type Notice } from '../../words/problem.ts';
 import { meterFrom, usableBpm } from './meters.ts';
 import { readHarmony } from './musicxml-harmony.ts';
 import { UnreadableScore, warnOnce } from './score-problems.ts';
-import { signsOfMeasure, type Roadmap } from './musicxml-roadmap.ts';
-import { childrenOf, firstOf, numberOf, readXml, textOf } from '../bytes/xml.ts';
+import { readBarline, signsOfMeasure, type BarMarks, type Roadmap } from './musicxml-roadmap.ts';
+import { childrenOf, firstOf, isOverfull, numberOf, readXml, textOf } from '../bytes/xml.ts';
 
 export interface ReadChartFile {
   readonly chart: Chart;
@@ -61,6 +62,7 @@ interface Reading {
 
 /** @param name the file, for the problems */
 export function readMusicXml(text: string, name: string): Outcome<ReadChartFile> {
+  if (isOverfull(text)) return bad('score.overfull', { name });
   const root = readXml(text);
   if (root === null) return bad('score.notXml', { name });
   if (root.name === 'score-timewise') return bad('score.timewise', { name });
@@ -69,6 +71,9 @@ export function readMusicXml(text: string, name: string): Outcome<ReadChartFile>
     childrenOf(one, 'measure').some((measure) => firstOf(measure, 'harmony') !== null),
   );
   if (!part) return bad('score.noChords', { name });
+  // One more for an upbeat.
+  if (childrenOf(part, 'measure').length > MOST_BARS + 1)
+    return bad('chartFile.unreadable', { name, cause: problem('chart.chorusTooLong', { bars: MOST_BARS }) });
   const reading: Reading = {
     divisions: 1,
     meter: null,
@@ -128,7 +133,7 @@ function withJumpsThatLead(reading: Reading): readonly SectionDraft[] {
 function readMeasure(measure: XmlElement, index: number, reading: Reading): void {
   const label = measure.attributes['number'] ?? String(index + 1);
   const placed: { readonly at: number; readonly chord: Chord | null }[] = [];
-  const marks = { repeatStart: false, repeatTimes: 0, endings: [] as readonly number[] };
+  const marks: BarMarks = { repeatStart: false, repeatTimes: 0, endings: [] };
   let at = 0;
   let longest = 0;
   for (const element of childrenOf(measure)) {
@@ -159,6 +164,10 @@ function readMeasure(measure: XmlElement, index: number, reading: Reading): void
         const chord = heard(element, label, reading);
         const offset = numberOf(textOf(element, 'offset')) ?? 0;
         if (chord !== undefined) placed.push({ at: at + offset, chord });
+        if (placed.length > MOST_BAR_CHORDS)
+          throw new UnreadableScore(
+            problem('score.chordsInBar', { name: reading.name, bar: label, most: MOST_BAR_CHORDS }),
+          );
       }
     }
     longest = Math.max(longest, at);
@@ -275,24 +284,4 @@ function readSound(sound: XmlElement, reading: Reading): void {
     const share = Math.min(WIDEST_SWING, Math.max(STRAIGHT_SWING, first / (first + second)));
     reading.swing = Math.round(share * 1000) / 1000;
   }
-}
-
-interface Marks {
-  repeatStart: boolean;
-  repeatTimes: number;
-  endings: readonly number[];
-}
-
-function readBarline(barline: XmlElement, marks: Marks, reading: Reading): void {
-  const repeat = firstOf(barline, 'repeat');
-  const ending = firstOf(barline, 'ending');
-  if (ending?.attributes['type'] === 'start') {
-    const passes = (ending.attributes['number'] ?? '').match(/\d+/g) ?? [];
-    marks.endings = passes.map(Number).filter((pass) => pass > 0);
-  }
-  if (repeat?.attributes['direction'] === 'forward') marks.repeatStart = true;
-  if (repeat?.attributes['after-jump'] === 'yes')
-    warnOnce(reading.warnings, notice('score.repeatAfterJump', { name: reading.name }));
-  if (repeat?.attributes['direction'] === 'backward')
-    marks.repeatTimes = Math.min(99, Math.max(2, Math.round(numberOf(repeat.attributes['times']) ?? 2)));
 }

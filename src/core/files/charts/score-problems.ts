@@ -10,8 +10,12 @@ export class UnreadableScore extends Error {
   }
 }
 
+/** So many notices are read; the rest of a score that is odd throughout says nothing new. */
+const MOST_WARNINGS = 50;
+
 /** Adds a notice; the same thing may be odd in many bars, and is said once. */
 export function warnOnce(warnings: Notice[], told: Notice): void {
+  if (warnings.length >= MOST_WARNINGS) return;
   const known = JSON.stringify(told);
   if (!warnings.some((warning) => JSON.stringify(warning) === known)) warnings.push(told);
 }

@@ -27,6 +27,9 @@ const LARGEST_FRAME_BYTES = 1 << 24;
  */
 const LONGEST_HOLE_SECONDS = 60;
 
+/** The sound begins right behind its description; where it doesn't so soon, it never does. */
+const FIRST_FRAME_WITHIN_BYTES = 1 << 21;
+
 /** So many heads of frames that are none, one after the other: what follows is no sound. */
 const MOST_FALSE_HEADS = 20_000;
 /** So many damaged frames, one after the other: likewise. */
@@ -47,10 +50,15 @@ function streamInfo(body: Uint8Array): FlacStreamInfo {
   };
 }
 
-/** Where the next frame begins that can be decoded, looking from `from`; null at the end. */
-async function nextFrame(window: ByteWindow, from: number, info: FlacStreamInfo): Promise<number | null> {
+/** Where the next frame begins that can be decoded, looking from `from`; null at the end, or where `within` bytes have none. */
+async function nextFrame(
+  window: ByteWindow,
+  from: number,
+  info: FlacStreamInfo,
+  within = Infinity,
+): Promise<number | null> {
   let tried = 0;
-  for (let at = from; ;) {
+  for (let at = from; at - from < within;) {
     const bytes = await window.ensure(at, FRAME_WINDOW_BYTES);
     if (bytes.length < 16) return null;
     for (let k = 0; k + 16 <= bytes.length; k++) {
@@ -65,6 +73,7 @@ async function nextFrame(window: ByteWindow, from: number, info: FlacStreamInfo)
     }
     at += bytes.length - 15;
   }
+  return null;
 }
 
 /** The frame at `at`, null where it is damaged, 'end' where the file ends within it. */
@@ -168,7 +177,7 @@ export async function openFlac(source: ByteSource): Promise<Outcome<PcmStream>> 
   if (unfit !== null) return failure(unfit);
   const found = info;
   const firstByte = at;
-  const first = await nextFrame(windowOver(source), firstByte, found);
+  const first = await nextFrame(windowOver(source), firstByte, found, FIRST_FRAME_WITHIN_BYTES);
   if (first === null) return bad('flac.empty', { name });
   return good({
     sampleRate: found.sampleRate,
