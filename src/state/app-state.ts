@@ -1,4 +1,4 @@
-/** The state classes of the app, as the root component receives them. */
+/** The state classes of the app: those of the open page, which are fetched first, and all others, which come after it. */
 import type { BandAlone } from './band-alone.svelte.ts';
 import type { ClassDesk } from './class-desk.svelte.ts';
 import type { BackingDesk } from './backing-desk.svelte.ts';
@@ -20,25 +20,30 @@ import type { SheetDesk } from './sheet-desk.svelte.ts';
 import type { StartSignal } from './start-signal.svelte.ts';
 import type { SoundCheck } from './sound-check.svelte.ts';
 
-export interface AppState {
+/** What the open page shows. */
+export interface OpenPageState {
   readonly setup: Setup;
+  readonly lesson: Lesson;
+  readonly midi: MidiConnection;
+  readonly library: Library;
+  readonly diskRoom: DiskRoom;
+  readonly songbook: Songbook;
+  readonly backings: Backings;
+  readonly newerSite: NewerSite;
+  readonly pages: Pages;
+}
+
+/** All of it, once the rest of the program is there. */
+export interface AppState extends OpenPageState {
   readonly session: Session;
   readonly tries: Tries;
-  readonly lesson: Lesson;
   readonly sheetDesk: SheetDesk;
   readonly exampleSound: ExampleSound;
   readonly bandAlone: BandAlone;
-  readonly midi: MidiConnection;
-  readonly library: Library;
   readonly libraryFiles: LibraryFiles;
-  readonly diskRoom: DiskRoom;
   readonly soundCheck: SoundCheck;
   readonly startSignal: StartSignal;
-  readonly songbook: Songbook;
-  readonly backings: Backings;
   readonly backingDesk: BackingDesk;
   readonly classDesk: ClassDesk;
-  readonly newerSite: NewerSite;
-  readonly pages: Pages;
   readonly recordingDesk: RecordingDesk;
 }

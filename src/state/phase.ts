@@ -23,7 +23,7 @@ export interface Review {
 
 /** What is being opened. */
 export type Opening =
-  | { readonly kind: 'microphone' | 'band' | 'backing' | 'sound' | 'midi' | 'take' | 'demo' }
+  | { readonly kind: 'microphone' | 'band' | 'backing' | 'sound' | 'midi' | 'take' | 'demo' | 'program' }
   /** share from 0 to 1 of the recording that is rendered. */
   | { readonly kind: 'rendering'; readonly share: number }
   | { readonly kind: 'file'; readonly name: string };

@@ -1,6 +1,5 @@
 /** The site without a network, and newer builds of it: a take is never interrupted, no page runs files of two builds. */
 import { readFileSync } from 'node:fs';
-import { gzipSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
 import { expect, test } from './app.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
@@ -84,23 +83,6 @@ test('it can be installed: a manifest, icons of the sizes it names, and a servic
     expect(pixels).toBe(sizes);
   }
   await server.goAway();
-});
-
-/**
- * Script and style that the first screen needs, compressed: what the page itself names. The aim is 90 kB; all screens but the
- * written line are still in one piece, so that this holds it where it is.
- */
-const MOST_FIRST_LOAD_KB = 400;
-
-test('the first load does not grow', () => {
-  const page = readFileSync(`${site}/index.html`, 'utf8');
-  const named = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(?:js|css))"/g)].map(
-    (match) => match[1]!,
-  );
-  expect(named.length).toBeGreaterThanOrEqual(2);
-  const bytes = named.reduce((sum, name) => sum + gzipSync(readFileSync(`${site}/${name}`)).length, 0);
-  console.log(`First load: ${(bytes / 1000).toFixed(1)} kB of script and style, compressed`);
-  expect(bytes / 1000).toBeLessThan(MOST_FIRST_LOAD_KB);
 });
 
 test('a newer build in mid-take waits, says so afterwards, and is used when the player says so', async ({

@@ -1075,6 +1075,8 @@ export const de: Words = {
       'Auf diesem Gerät ist kein Platz für die Aufnahme: Sie lässt sich jetzt spielen, wird aber nicht gespeichert. Lösche Takes oder Aufnahmen, die du nicht mehr brauchst.',
     'backing.recordsUnreadable':
       'Die Angaben zu einer Aufnahme ließen sich nicht lesen; die anderen Aufnahmen sind unverändert.',
+    'site.partMissing':
+      'Der Rest von Landfall war nicht zu laden: Der Server antwortet nicht. Nichts ist verloren. Versuche es noch einmal, wenn er antwortet, oder lade diese Seite neu.',
     'site.otherWindow':
       'Landfall ist noch in einem anderen Fenster offen, und dort läuft vielleicht ein Take. Schließe das andere Fenster und drücke dann noch einmal.',
     'storage.newer':
@@ -1305,6 +1307,7 @@ export const de: Words = {
       midi: 'MIDI wird geöffnet …',
       take: 'Take wird geöffnet …',
       demo: 'Beispiel-Take wird geladen …',
+      program: 'Der Rest von Landfall wird geladen …',
       rendering: ({ share }) => `Aufnahme wird berechnet: ${percent(share)} …`,
       file: ({ name }) => `${name} wird geöffnet …`,
     },

@@ -1390,6 +1390,8 @@ export const en = {
       'There is no space on this machine for the recording: it can be played now, but it will not be kept. Remove takes or recordings that you no longer need.',
     'backing.recordsUnreadable':
       'The record of a recording could not be read; the other recordings are unchanged.',
+    'site.partMissing':
+      'The rest of Landfall could not be fetched: its server does not answer. Nothing is lost. Try again when it answers, or load this page again.',
     'site.otherWindow':
       'Landfall is open in another window, and a take may be going on there. Close the other window, then press the button again.',
     'storage.newer': 'The takes on this machine were written by a newer Landfall. Reload the page to get it.',
@@ -1652,6 +1654,7 @@ export const en = {
       midi: 'Opening MIDI …',
       take: 'Opening the take …',
       demo: 'Opening the demo take …',
+      program: 'Fetching the rest of Landfall …',
       rendering: ({ share }: { share: number }) => `Rendering the recording: ${percent(share)} …`,
       file: ({ name }: { name: string }) => `Opening ${name} …`,
     },

