@@ -9,21 +9,22 @@ export function whenIdle(act: () => Promise<void>): void {
 }
 
 /**
- * Imports a part, and before it again each style sheet that failed to come at an earlier attempt: the bundler asks for a
- * style sheet only once.
+ * Imports a part. A module that could not be fetched once is not fetched again as long as the page stands (HTML, "module
+ * map"): a later attempt asks whether the server answers, and then loads the page anew.
  */
-export async function withStyles<Part>(load: () => Promise<Part>): Promise<Part> {
-  const links = document.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]');
-  await Promise.all([...links].filter(({ sheet }) => sheet === null).map(loadAgain));
-  return load();
-}
-
-function loadAgain(link: HTMLLinkElement): Promise<void> {
-  const again = link.cloneNode() as HTMLLinkElement;
-  const loaded = new Promise<void>((done, failed) => {
-    again.addEventListener('load', () => done());
-    again.addEventListener('error', () => failed(new Error(`${link.href} can't be loaded`)));
-  });
-  link.replaceWith(again);
-  return loaded;
+export function importedLate<Part>(load: () => Promise<Part>): () => Promise<Part> {
+  let hasFailed = false;
+  return async () => {
+    if (hasFailed) {
+      await fetch(location.pathname, { cache: 'no-store' });
+      location.reload();
+      return new Promise<never>(() => undefined);
+    }
+    try {
+      return await load();
+    } catch (error) {
+      hasFailed = true;
+      throw error;
+    }
+  };
 }

@@ -5,7 +5,7 @@
 import { mount } from 'svelte';
 import * as v from 'valibot';
 import { midiAllowed, openMidi } from './audio/devices/midi-input.ts';
-import { whenIdle, withStyles } from './fetched-late.ts';
+import { importedLate, whenIdle } from './fetched-late.ts';
 import type { OpenPageState } from './state/app-state.ts';
 import { Backings, emptyStand, type StandSettings } from './state/backings.svelte.ts';
 import { DiskRoom } from './state/disk-room.svelte.ts';
@@ -54,7 +54,7 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
       ? opened.value.settings<Settings>('setup', settingsFields, usualSettings)
       : nothingRemembered(usualSettings),
   });
-  const library = new Library({ takes, files });
+  const library = new Library({ takes });
   const songbook = new Songbook({
     charts: opened.ok ? opened.value.charts : noCharts(opened.problem),
     files,
@@ -95,10 +95,12 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
     newerSite: new NewerSite({ site: keepSite, nowSeconds: () => performance.now() / 1000 }),
     pages: new Pages(),
   };
-  const rest = new LatePart<Rest>(async () => {
-    const { assembleRest } = await withStyles(() => import('./rest.ts'));
-    return assembleRest({ app, opened, takes, recordings, files, later, tellAudio });
-  });
+  const rest = new LatePart<Rest>(
+    importedLate(async () => {
+      const { assembleRest } = await import('./rest.ts');
+      return assembleRest({ app, opened, takes, recordings, files, later, tellAudio });
+    }),
+  );
   await Promise.all([setup.load(), library.load(), songbook.load()]);
   await backings.load();
   await lesson.load();

@@ -4,7 +4,7 @@ import { AnalysisClient } from './analysis/client.ts';
 import { audioPort } from './audio-port/audio-port.ts';
 import { instrumentOf } from './core/music/instruments.ts';
 import type { Outcome } from './core/base/outcome.ts';
-import { withStyles } from './fetched-late.ts';
+import { importedLate } from './fetched-late.ts';
 import { BandAlone } from './state/band-alone.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';
 import type { OpenPageState } from './state/app-state.ts';
@@ -131,7 +131,7 @@ export async function assembleRest({
     Screens,
     Help,
     written: new LatePart(
-      async () => (await withStyles(() => import('./ui/notation/WrittenScreen.svelte'))).default,
+      importedLate(async () => (await import('./ui/notation/WrittenScreen.svelte')).default),
     ),
   };
 }

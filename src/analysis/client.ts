@@ -27,7 +27,7 @@ export interface ListeningEvents {
 const WARM_RATE = 48_000;
 const WARM_HOP_FRAMES = 4800;
 const WARM_HOPS = 10;
-/** The next spare worker is loaded after the count-in, when it disturbs nothing. */
+/** The next spare worker is loaded at once, so that a take needs no server; it warms up after the count-in, when that disturbs nothing. */
 const WARM_AGAIN_MS = 8000;
 
 type Asked = Extract<AnalysisRequest, { readonly id: number }>;
@@ -112,6 +112,8 @@ export class AnalysisClient {
   /** A worker that is loaded and waits for the next listening; only once `warm` was asked for. */
   #spare: Line | null = null;
   #keepsWarm = false;
+  /** The spare worker that has warmed up. */
+  #warmed: Line | null = null;
   /** A worker that grades notes, once some were. */
   #grader: Line | null = null;
 
@@ -122,8 +124,9 @@ export class AnalysisClient {
   /** From now on a worker stands ready, so that a listening opens at once. */
   warm(): void {
     this.#keepsWarm = true;
-    if (this.#spare?.alive) return;
-    this.#spare = new Line(this.#makeWorker);
+    if (this.#spare?.alive !== true) this.#spare = new Line(this.#makeWorker);
+    if (this.#warmed === this.#spare) return;
+    this.#warmed = this.#spare;
     // A moment of silence, so that the machine has compiled the listener before somebody plays.
     void this.#spare.ask({ kind: 'open', sampleRate: WARM_RATE, path: null });
     for (let hop = 0; hop < WARM_HOPS; hop++) this.#spare.hop(new Float32Array(WARM_HOP_FRAMES), null);
@@ -136,8 +139,7 @@ export class AnalysisClient {
     events: ListeningEvents,
   ): Promise<Outcome<Listening>> {
     let open = false;
-    const spare = this.#spare?.alive === true ? this.#spare : null;
-    this.#spare = null;
+    const spare = this.#takeSpare();
     const line = this.#line(
       (message) => {
         // What a spare worker heard while it warmed up is ignored.
@@ -152,7 +154,10 @@ export class AnalysisClient {
       return opened;
     }
     open = true;
-    if (this.#keepsWarm) setTimeout(() => this.warm(), WARM_AGAIN_MS);
+    if (this.#keepsWarm) {
+      this.#spare ??= new Line(this.#makeWorker);
+      setTimeout(() => this.#keepsWarm && this.warm(), WARM_AGAIN_MS);
+    }
     const listening: Listening = {
       hop: (samples, band) => line.hop(samples, band),
       follow: (order) => line.ask({ kind: 'follow', order }),
@@ -171,12 +176,17 @@ export class AnalysisClient {
     order: GradeOrder,
     events: GradingEvents = { progress: () => undefined, message: () => undefined },
   ): Promise<Outcome<GradedSound>> {
-    const line = this.#line((message) => {
-      if (message.kind === 'progress') events.progress(message.share);
-      if (message.kind === 'message') events.message(message.message);
-    });
+    const line = this.#line(
+      (message) => {
+        if (message.kind === 'progress') events.progress(message.share);
+        if (message.kind === 'message') events.message(message.message);
+      },
+      undefined,
+      this.#takeSpare(),
+    );
     const graded = await line.ask<GradedSound>({ kind: 'grade', sound, order });
     this.#hangUp(line);
+    if (this.#keepsWarm) this.warm();
     return graded;
   }
 
@@ -228,6 +238,13 @@ export class AnalysisClient {
     this.#keepsWarm = false;
     this.#spare?.dispose();
     this.#spare = null;
+  }
+
+  /** The worker that stands ready, if one does. */
+  #takeSpare(): Line | null {
+    const spare = this.#spare?.alive === true ? this.#spare : null;
+    this.#spare = null;
+    return spare;
   }
 
   #line(onMessage: (message: AnalysisMessage) => void, onGone?: () => void, spare: Line | null = null): Line {

@@ -6,7 +6,7 @@ import type { HeardNote } from '../core/take/note.ts';
 import { notesPlayed, type PlayedMessage } from '../core/midi/played-notes.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
-import { readKeptNotes } from '../core/kept-report.ts';
+import { readKeptNotes } from '../core/kept-notes.ts';
 import type { DevicePair } from './measured-room.ts';
 import type { AnalysisPort, DemoTake, TakeAudio } from './ports.ts';
 import type { StoredTake, TakeDetails, TakeId } from './take.ts';

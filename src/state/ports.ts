@@ -26,7 +26,7 @@ import type { Timeline } from '../core/chart/timeline.ts';
 import type { BackingRecord } from '../storage/backing-record.ts';
 import type { ChartRecord } from '../storage/records.ts';
 import type { Report } from '../core/take/schema.ts';
-import type { KeptReport } from '../core/kept-report.ts';
+import type { KeptReport } from '../core/kept-notes.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import type {

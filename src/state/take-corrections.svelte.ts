@@ -4,7 +4,7 @@
  */
 import type { Outcome } from '../core/base/outcome.ts';
 import { correctNotes, type CorrectedNotes } from '../core/correct/correct-notes.ts';
-import { notesOfReport } from '../core/kept-report.ts';
+import { notesOfReport } from '../core/kept-notes.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { correctionsOf, type Correction } from '../core/take/correction.ts';
 import { edited, redo, undo, undoAll, type EditHistory } from '../core/correct/edit-history.ts';

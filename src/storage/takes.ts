@@ -1,7 +1,7 @@
 /** The takes on this machine: begun, appended to, finished, found again when they were cut off. */
 import * as v from 'valibot';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import { readKeptNotes } from '../core/kept-report.ts';
+import { readKeptNotes } from '../core/kept-notes.ts';
 import type { TakeDetails } from '../core/take/details-schema.ts';
 import { attempt, type Database } from './database.ts';
 import { lockName, type Locks } from './locks.ts';

@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { readKeptNotes, readKeptReport } from '../../src/core/kept-report.ts';
+import { readKeptNotes } from '../../src/core/kept-notes.ts';
+import { readKeptReport } from '../../src/core/kept-report.ts';
 import { gradeOrder, timelineOf } from '../../src/core/grade-order.ts';
 import { TakeDetailsSchema } from '../../src/core/take/details-schema.ts';
 import { settingsFields, usualSettings } from '../../src/state/settings.ts';

@@ -28,7 +28,7 @@ test('the oldest sound without a star is offered where room is short; grade and 
     await writer.finish();
     value(await takes.saveReport(writer.id, report, summary));
   }
-  const library = new Library({ takes, files: { save: () => undefined } });
+  const library = new Library({ takes });
   await library.load();
   const quotaBytes = 400_000_000;
   let usedBytes = 0;

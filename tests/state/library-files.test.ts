@@ -19,7 +19,7 @@ async function machine({ room = Infinity, sinkRoom = Infinity } = {}) {
   const locks = memoryLocks();
   const takes = takesOn(db, sounds, locks);
   const arrivals = new Arrivals({ db, sounds, locks, askToStay: () => undefined });
-  const library = new Library({ takes, files: { save: () => undefined } });
+  const library = new Library({ takes });
   const written: Uint8Array<ArrayBuffer>[] = [];
   const ends: string[] = [];
   const files = {

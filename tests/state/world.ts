@@ -213,7 +213,7 @@ export async function world(
   const setup = new Setup({ settings });
   await setup.load();
   const files = { save: (blob: Blob, fileName: string) => void saved.push({ blob, fileName }) };
-  const library = new Library({ takes, files });
+  const library = new Library({ takes });
   const analysis = new AnalysisClient(() => {
     const worker = new InProcessWorker();
     workers.push(worker);

@@ -11,7 +11,7 @@ import {
   type GradingEvents,
 } from '../grade-samples.ts';
 import { Listener } from '../listen.ts';
-import { readKeptNotes } from '../kept-report.ts';
+import { readKeptNotes } from '../kept-notes.ts';
 import { readReport } from '../take/schema.ts';
 import { notesPlayed } from '../midi/played-notes.ts';
 import type { SoundPart, TakeFile } from './take-file.ts';

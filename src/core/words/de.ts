@@ -1076,7 +1076,7 @@ export const de: Words = {
     'backing.recordsUnreadable':
       'Die Angaben zu einer Aufnahme ließen sich nicht lesen; die anderen Aufnahmen sind unverändert.',
     'site.partMissing':
-      'Der Rest von Landfall war nicht zu laden: Der Server antwortet nicht. Nichts ist verloren. Versuche es noch einmal, wenn er antwortet, oder lade diese Seite neu.',
+      'Der Rest von Landfall war nicht zu laden: Der Server antwortet nicht. Nichts ist verloren. Versuche es noch einmal, wenn er antwortet: Dann wird diese Seite neu geladen.',
     'site.otherWindow':
       'Landfall ist noch in einem anderen Fenster offen, und dort läuft vielleicht ein Take. Schließe das andere Fenster und drücke dann noch einmal.',
     'storage.newer':

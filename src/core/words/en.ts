@@ -1391,7 +1391,7 @@ export const en = {
     'backing.recordsUnreadable':
       'The record of a recording could not be read; the other recordings are unchanged.',
     'site.partMissing':
-      'The rest of Landfall could not be fetched: its server does not answer. Nothing is lost. Try again when it answers, or load this page again.',
+      'The rest of Landfall could not be fetched: its server does not answer. Nothing is lost. Try again when it answers: this page is then loaded anew.',
     'site.otherWindow':
       'Landfall is open in another window, and a take may be going on there. Close the other window, then press the button again.',
     'storage.newer': 'The takes on this machine were written by a newer Landfall. Reload the page to get it.',

@@ -78,8 +78,6 @@ function drawKeyboard(
 }
 
 export const keyboardView: InstrumentView = {
-  options: [],
-  suits: () => true,
   open() {
     let keys: Keys | null = null;
     return (surface, { instrument, twelve, played, goal, label }) => {

@@ -154,8 +154,6 @@ function drawWay(
 }
 
 export const neckView: InstrumentView = {
-  options: ['frets', 'leftHanded'],
-  suits: ({ neck }) => neck !== null,
   open() {
     let window: FretWindow | null = null;
     return (surface, { instrument, settings, twelve, hand, playedOnNeck, goal, label }) => {

@@ -75,7 +75,5 @@ const below = (yOf: (step: number) => number, step: number, unit: number, height
   yOf(step) + unit * 1.15 < height - unit * 0.3 ? yOf(step) + unit * 1.05 : yOf(step) - unit * 1.05;
 
 export const staffView: InstrumentView = {
-  options: ['clef'],
-  suits: () => true,
   open: () => drawStaff,
 };

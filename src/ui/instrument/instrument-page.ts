@@ -11,6 +11,7 @@ import type { LiveMoment } from '../../state/session.svelte.ts';
 import { middleOf } from './staff.ts';
 import { nearestTarget, twelveOf, type Twelve } from './tones.ts';
 import type { InstrumentView, Surface } from './view.ts';
+import { viewsFor } from './view-choice.ts';
 import { viewOf } from './views.ts';
 
 /** How far the register leads the staff's page before it is turned, in semitones. */
@@ -67,7 +68,8 @@ export class InstrumentPage {
     this.#keyAt = keyAtBeat;
     this.#noteName = noteName;
     const view = viewOf(settings.view);
-    this.#draw = view?.suits(this.#instrument) ? view.open() : null;
+    const suits = viewsFor(this.#instrument).some((id) => id === settings.view);
+    this.#draw = view !== null && suits ? view.open() : null;
     this.#key = keyAtBeat(0);
     this.#palette = palettePitchClasses('both pentatonics', this.#key);
     this.#twelve = twelveOf(null, [], this.#palette);

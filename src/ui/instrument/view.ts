@@ -37,13 +37,7 @@ export interface Picture {
   readonly label: (tone: TargetTone) => string;
 }
 
-/** Settings that only some views have. */
-export type ViewOption = 'frets' | 'leftHanded' | 'clef';
-
 export interface InstrumentView {
-  readonly options: readonly ViewOption[];
-  /** Whether this instrument can be shown so. */
-  suits(instrument: Instrument): boolean;
   /** Begins a view for one take; what it answers with draws, and remembers which part it showed last. */
   open(): (surface: Surface, picture: Picture) => void;
 }
