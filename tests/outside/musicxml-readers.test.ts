@@ -41,13 +41,19 @@ for path in sys.argv[1:]:
     print(json.dumps([m.recurse().getElementsByClass(harmony.ChordSymbol)[0].root().name for m in bars]))
 `;
 
-const folderOfMusic21 = () =>
-  execFileSync(python!, ['-c', 'import music21, os; print(os.path.dirname(music21.__file__))'], {
-    encoding: 'utf8',
-  })
+/** Asked once: Python takes a second to load music21. */
+let folderOfMusic21: string | undefined;
+function askFolderOfMusic21(): string {
+  folderOfMusic21 ??= execFileSync(
+    python!,
+    ['-c', 'import music21, os; print(os.path.dirname(music21.__file__))'],
+    { encoding: 'utf8' },
+  )
     .trim()
     .split('\n')
     .at(-1)!;
+  return folderOfMusic21;
+}
 
 /** The roots of the bars as music21 plays them out. */
 function playedOutside(scores: readonly string[]): readonly string[] {
@@ -93,7 +99,7 @@ describe('music21', needsMusic21, () => {
 });
 
 describe('the MusicXML test suite, which comes inside music21', needsMusic21, () => {
-  const suite = () => join(folderOfMusic21(), 'musicxml', 'lilypondTestSuite');
+  const suite = () => join(askFolderOfMusic21(), 'musicxml', 'lilypondTestSuite');
   const read = (file: string) => readChartFile(readFileSync(join(suite(), file)), file, {});
   const text = (file: string) => {
     const chart = read(file);
