@@ -9,7 +9,7 @@ import type { Backings } from './backings.svelte.ts';
 import { BeatEditor } from './beat-editor.svelte.ts';
 import { BeatTaps } from './beat-taps.svelte.ts';
 import type { ChordDesk } from './chord-desk.ts';
-import { ChordFinding } from './chord-finding.svelte.ts';
+import { ChordFinding, type FoundAndSet } from './chord-finding.svelte.ts';
 import type { AudioPort, BackingSource, FilesPort, FramesPort, OpenBacking } from './ports.ts';
 import {
   beatsTable,
@@ -106,11 +106,13 @@ export class BackingDesk implements ChordDesk {
 
   takeChart = (chartText: string): void => this.write({ chartText });
 
-  takeFound(): void {
-    const { beats, proposal } = this.finding;
-    if (beats === null || proposal === null) return;
-    this.editor.lay(beats, proposal.downbeat);
-    this.editor.choose(this.editor.track.downbeat);
+  takeFound(known?: FoundAndSet): void {
+    if (known) this.finding.takeOver(known);
+    const { kept, proposal } = this.finding;
+    if (kept === null || proposal === null) return;
+    // None where the beats were given.
+    if (kept.found.attacks.length > 0) this.#attacks = kept.found.attacks;
+    this.editor.lay(kept.found.beats, proposal.downbeat);
     this.takeChart(proposal.chart);
   }
 
@@ -118,13 +120,16 @@ export class BackingDesk implements ChordDesk {
     return this.chart.ok && this.bars > 0 && this.#record !== null && this.#record.title.trim() !== '';
   }
 
-  /** Opens a new recording and finds its beats and its chords. It has no chart until one is found or written. */
-  async openFile(file: File): Promise<void> {
+  /**
+   * Opens a new recording and finds its beats and its chords. It has no chart until one is found or written.
+   * @param known what was found in it already
+   */
+  async openFile(file: File, known: FoundAndSet | null = null): Promise<void> {
     const id = this.#ports.newId();
     this.#fresh = file;
     const source = { id, name: file.name, file: () => Promise.resolve({ ok: true, value: file } as const) };
     const opened = await this.#open(source, freshRecord(id, file.name));
-    if (opened) await this.findChart(null);
+    if (opened) await (known ? this.takeFound(known) : this.findChart(null));
   }
 
   /** One that is kept, to correct it. */
@@ -151,9 +156,7 @@ export class BackingDesk implements ChordDesk {
     // The beats may be found where no chord is.
     if (!found.ok && over === null && found.problem.code === 'harmony.noChords') await this.findBeats();
     this.#problem = found.ok ? null : found.problem;
-    if (!found.ok) return;
-    if (over === null) this.#attacks = found.value.attacks;
-    this.takeFound();
+    if (found.ok) this.takeFound();
   }
 
   async findBeats(): Promise<void> {
@@ -168,7 +171,6 @@ export class BackingDesk implements ChordDesk {
     if (!found.ok) return;
     this.#attacks = found.value.attacks;
     this.editor.lay(found.value.beats);
-    this.editor.choose(this.editor.track.downbeat);
     this.#click();
   }
 

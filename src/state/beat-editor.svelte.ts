@@ -53,7 +53,7 @@ export class BeatEditor {
   /** Beats that were found or tapped take the place of all; they go out to both ends of the recording. */
   lay(beats: readonly number[], downbeat = 0): void {
     this.#step(fillOut(trackOf(beats, downbeat), this.#durationSeconds));
-    this.#chosen = null;
+    this.choose(this.#track.downbeat);
   }
 
   /** Tapped beats take the place of those between the first and the last tap; the rest stays. */

@@ -15,6 +15,12 @@ export interface ChartOnDesk {
   write(chartText: string): void;
 }
 
+/** What was found, and what the player has set in it. */
+export interface FoundAndSet {
+  readonly found: FoundChart;
+  readonly pins: ChartPins;
+}
+
 export class ChordFinding {
   readonly #chart: ChartOnDesk;
   #found = $state.raw<FoundChart | null>(null);
@@ -39,6 +45,17 @@ export class ChordFinding {
   /** The proposal, while its chart is the one on the desk; null else. */
   get standing(): ChartProposal | null {
     return this.#proposal !== null && this.#proposal.chart === this.#chart.text() ? this.#proposal : null;
+  }
+
+  /** To be taken over by another desk; null where nothing was found. */
+  get kept(): FoundAndSet | null {
+    return this.#found && { found: this.#found, pins: this.#pins };
+  }
+
+  takeOver({ found, pins }: FoundAndSet): void {
+    this.stop();
+    this.#found = found;
+    this.#pins = pins;
   }
 
   /** The beats that the chords were found over, in seconds; null where none were. */

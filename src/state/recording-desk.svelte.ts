@@ -22,6 +22,7 @@ interface DeskPorts {
 /** A recording that lies on the desk. */
 export interface OnDesk {
   readonly name: string;
+  readonly file: File;
   readonly read: ReadRecording;
   /** null where neither a pulse nor the line's onsets tell a tempo. */
   readonly found: RecordingTempo | null;
@@ -79,7 +80,15 @@ export class RecordingDesk {
     if (found !== null) draft.setup.setBpm(clampTo(BPM_RANGE, Math.round(found.bpm * 10) / 10));
     this.#reading = null;
     const chords = this.#chordsOf(files.line, read.value, draft);
-    this.#lying = { name, read: read.value, found, draft, chords, ...this.#heard(read.value) };
+    this.#lying = {
+      name,
+      file: files.line,
+      read: read.value,
+      found,
+      draft,
+      chords,
+      ...this.#heard(read.value),
+    };
     await chords?.findChart(null);
   }
 

@@ -36,9 +36,8 @@ export const withBarSet = (pins: ChartPins, bar: number, chord: number): ChartPi
   bars: new Map(pins.bars).set(bar, chord),
 });
 
-const MOST_OTHERS = 4;
-/** Two bars that are less alike than this are not written as one. */
-const LEAST_OTHER = 0.002;
+/** Of every bar so many other chords are offered, however sure it is: what the player hears may be none that is likely. */
+const OTHERS = 4;
 
 /** The chart that explains best what was heard, with what the player has set kept; null where no chord is heard. */
 export function proposeChart(heard: HeardHarmony, pins: ChartPins = {}): ChartProposal | null {
@@ -65,7 +64,9 @@ export function proposeChart(heard: HeardHarmony, pins: ChartPins = {}): ChartPr
     return {
       chords: held.map(({ chord, beats }) => ({ symbol: nameInKey(chord, key), beats })),
       sure: surenessOf(chords, shares, from, beatsPerBar),
-      others: othersOf(chords, shares, from, beatsPerBar).map((chord) => nameInKey(chord, key)),
+      others: othersOf({ chords, shares, heard: form.unset }, from, beatsPerBar).map((chord) =>
+        nameInKey(chord, key),
+      ),
     };
   });
   return {
@@ -80,17 +81,24 @@ export function proposeChart(heard: HeardHarmony, pins: ChartPins = {}): ChartPr
   };
 }
 
-function withPins(heard: HeardHarmony, found: FoundForm, pins: ChartPins): FoundForm {
+/** The form with what the player has set. */
+interface PinnedForm extends FoundForm {
+  /** `folded` as it was heard, nothing set in it. */
+  readonly unset: Float32Array;
+}
+
+function withPins(heard: HeardHarmony, found: FoundForm, pins: ChartPins): PinnedForm {
   const beatsPerBar = pins.beatsPerBar ?? found.beatsPerBar;
   const downbeat = pins.downbeat ?? found.downbeat;
   const left = (heard.beats - downbeat) / beatsPerBar;
   const bars = Math.max(1, pins.formBars ?? Math.min(found.bars, Math.ceil(left)));
   const size = bars * beatsPerBar;
-  const folded = foldedLogs(heard.logs, heard.beats, downbeat, size);
+  const unset = foldedLogs(heard.logs, heard.beats, downbeat, size);
+  const folded = unset.slice();
   for (const [bar, chord] of pins.bars ?? [])
     for (let b = bar * beatsPerBar; b < Math.min(size, (bar + 1) * beatsPerBar); b++)
       for (let s = 0; s < STATES; s++) folded[b * STATES + s] = s === chord ? 0 : -1000;
-  return { beatsPerBar, downbeat, bars, choruses: Math.max(1, Math.round(left / bars)), folded };
+  return { beatsPerBar, downbeat, bars, choruses: Math.max(1, Math.round(left / bars)), folded, unset };
 }
 
 interface Span {
@@ -115,17 +123,29 @@ function surenessOf(chords: Int16Array, shares: Float32Array, from: number, beat
   return least;
 }
 
-function othersOf(chords: Int16Array, shares: Float32Array, from: number, beats: number): readonly number[] {
-  const sums = new Float64Array(STATES);
+interface Decoding {
+  readonly chords: Int16Array;
+  readonly shares: Float32Array;
+  /** Logarithms as they were heard. */
+  readonly heard: Float32Array;
+}
+
+/** The likeliest first; of those that are as good as impossible beside what stands, the ones that sound most like the bar. */
+function othersOf({ chords, shares, heard }: Decoding, from: number, beats: number): readonly number[] {
+  const likely = new Float64Array(STATES);
+  const alike = new Float64Array(STATES);
   const own = new Set<number>();
   for (let b = from; b < from + beats; b++) {
     own.add(chords[b]!);
-    for (let s = 0; s < STATES; s++) sums[s]! += shares[b * STATES + s]! / beats;
+    for (let s = 0; s < STATES; s++) {
+      likely[s]! += shares[b * STATES + s]! / beats;
+      alike[s]! += heard[b * STATES + s]!;
+    }
   }
-  return Array.from(sums.keys())
-    .filter((chord) => !own.has(chord) && sums[chord]! >= LEAST_OTHER)
-    .sort((a, b) => sums[b]! - sums[a]!)
-    .slice(0, MOST_OTHERS);
+  return Array.from(likely.keys())
+    .filter((chord) => !own.has(chord))
+    .sort((a, b) => likely[b]! - likely[a]! || alike[b]! - alike[a]!)
+    .slice(0, OTHERS);
 }
 
 /** Our chart text: a heading for the key and for another meter than 4/4, then the bars. */

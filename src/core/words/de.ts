@@ -2385,6 +2385,7 @@ export const de: Words = {
       'Es war kein gleichmäßiges Tempo zu finden. Schreib es hin oder tippe es beim Hören mit, und sag, wo der erste Takt beginnt.',
     chords: 'Akkorde der Aufnahme',
     gradeByThis: 'Stimmt, danach bewerten',
+    playToIt: 'Es ist eine Begleitung: dazu spielen',
     noChords: {
       alone: 'Es wurden keine Akkorde gefunden: Eine Linie klingt allein.',
       stopped: 'Die Suche nach Akkorden wurde beendet.',
@@ -2416,6 +2417,7 @@ export const de: Words = {
     back: 'Zurück',
     throwAway: 'Verwerfen',
     goOn: 'Weiter bearbeiten',
+    fallen: ({ name }) => `${name} statt dieser Begleitung öffnen?`,
     keep: 'Diese Begleitung nehmen',
     saveBeats: 'Schläge als Tabelle speichern',
     busy: {
@@ -2435,7 +2437,6 @@ export const de: Words = {
       bar: ({ bar, chords, sure }) => `Takt ${bar}: ${chords}${sure ? '' : ', nicht sicher'}`,
       instead: ({ bar }) => `Takt ${bar} stattdessen:`,
       press: 'Drück auf einen Takt, um ihn zu ändern.',
-      noOther: 'In diesem Takt war nichts anderes zu hören: Schreib ihn unten in den Chart.',
       length: 'Takte der Form',
       form: ({ title, key, alike }) =>
         alike > 0.995 ? `Das ist „${title}“ in ${key}.` : `Das ist fast „${title}“ in ${key}.`,

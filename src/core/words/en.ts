@@ -2813,6 +2813,8 @@ export const en = {
       'No steady tempo was found. Type it, or tap it while you listen, and say where the first bar begins.',
     chords: 'Chords of the recording',
     gradeByThis: 'Right, grade by this',
+    /** The file that was opened is only a backing. */
+    playToIt: 'It is a backing: play to it',
     noChords: {
       alone: 'No chords were found: one line sounds alone.',
       stopped: 'The search for chords was stopped.',
@@ -2845,6 +2847,7 @@ export const en = {
     back: 'Back',
     throwAway: 'Throw it away',
     goOn: 'Continue editing',
+    fallen: ({ name }: { name: string }) => `Open ${name} in place of this backing?`,
     keep: 'Use this backing',
     saveBeats: 'Save the beats as a table',
     busy: {
@@ -2867,7 +2870,6 @@ export const en = {
         `Bar ${bar}: ${chords}${sure ? '' : ', not sure'}`,
       instead: ({ bar }: { bar: number }) => `Bar ${bar} instead:`,
       press: 'Press a bar to change it.',
-      noOther: 'Nothing else was heard in this bar: write it in the chart below.',
       length: 'Bars of the form',
       form: ({ title, key, alike }: { title: string; key: string; alike: number }) =>
         alike > 0.995 ? `This is “${title}” in ${key}.` : `This is nearly “${title}” in ${key}.`,

@@ -92,6 +92,15 @@ test('a bar that could be two chords is less sure, and names the other', () => {
   expect([bars[1]!.chords[0]!.symbol, ...bars[1]!.others]).toEqual(expect.arrayContaining(['Am', 'Am7']));
 });
 
+test('however sure a bar is, it names four other chords; one that was set names first what was heard in it', () => {
+  const heard = times(3, BLUES);
+  for (const { others } of proposed(heard)!.bars) expect(new Set(others).size).toBe(4);
+  const set = proposed(heard, { bars: new Map([[1, numberOfSymbol('F#7')!]]) })!;
+  expect(set.bars[1]!.chords[0]!.symbol).toBe('F#7');
+  expect(set.bars[1]!.others).toHaveLength(4);
+  expect(set.bars[1]!.others[0]).toBe('A7');
+});
+
 test('where no chord is heard nothing is proposed', () => {
   expect(proposed(lead(40), {}, 0)).toBeNull();
 });
