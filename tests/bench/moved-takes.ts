@@ -1,7 +1,8 @@
 /**
  * How often a take is said to be moved in key or in time: of honest takes never, of moved ones always would be best. Made
  * players of known skill over a blues and over rhythm changes, and transcribed solos where they lie beside the repository.
- * `npx tsx tests/bench/moved-takes.ts 200 5000` prints a row a kind, of 200 seeds from 5000 on.
+ * `npx tsx tests/bench/moved-takes.ts 200 5000` prints a row a kind, of 200 seeds from 5000 on; with `solos` behind them
+ * only the solos are measured.
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -77,42 +78,43 @@ function tell(name: string, takes: readonly { readonly played: readonly Played[]
 const each = (play: (seed: number) => readonly Played[], on: Timeline) =>
   Array.from({ length: seeds }, (_, i) => ({ played: play(firstSeed + i), on }));
 
-for (const [form, on] of [
-  ['blues', blues],
-  ['rhythm changes', rhythm],
-] as const) {
-  const beats = 2 * on.roundBeats;
-  // The scales stand in C; over the other form they are those of its key.
-  const inKey = (played: readonly Played[]) => higher(played, on.key.tonicPitchClass);
-  tell(
-    `honest: wanders, ${form}`,
-    each((seed) => inKey(wanderer(seed, scaleOf(seed), beats)), on),
-  );
-  for (const bars of [1, 2, 4])
+if (process.argv[4] !== 'solos')
+  for (const [form, on] of [
+    ['blues', blues],
+    ['rhythm changes', rhythm],
+  ] as const) {
+    const beats = 2 * on.roundBeats;
+    // The scales stand in C; over the other form they are those of its key.
+    const inKey = (played: readonly Played[]) => higher(played, on.key.tonicPitchClass);
     tell(
-      `honest: riff of ${bars}, ${form}`,
-      each((seed) => inKey(riff(seed, scaleOf(seed), bars, beats / 4)), on),
+      `honest: wanders, ${form}`,
+      each((seed) => inKey(wanderer(seed, scaleOf(seed), beats)), on),
     );
-  tell(
-    `honest: thirds, ${form}`,
-    each((seed) => thirdPlayer(seed, on, 2, 0.6, scaleOf(seed)), on),
-  );
-  for (const likelihood of [0.3, 0.6]) {
-    const play = (seed: number) => follower(seed, on, 2, likelihood);
-    const who = `chord tones ${likelihood}, ${form}`;
-    tell(`honest: ${who}`, each(play, on));
-    for (const by of [1, 2, 5])
+    for (const bars of [1, 2, 4])
       tell(
-        `${by} half steps up: ${who}`,
-        each((seed) => higher(play(seed), by), on),
+        `honest: riff of ${bars}, ${form}`,
+        each((seed) => inKey(riff(seed, scaleOf(seed), bars, beats / 4)), on),
       );
-    for (const by of [1, 4, 8, 16])
-      tell(
-        `${by} beats late: ${who}`,
-        each((seed) => later(play(seed), by, beats), on),
-      );
+    tell(
+      `honest: thirds, ${form}`,
+      each((seed) => thirdPlayer(seed, on, 2, 0.6, scaleOf(seed)), on),
+    );
+    for (const likelihood of [0.3, 0.6]) {
+      const play = (seed: number) => follower(seed, on, 2, likelihood);
+      const who = `chord tones ${likelihood}, ${form}`;
+      tell(`honest: ${who}`, each(play, on));
+      for (const by of [1, 2, 5])
+        tell(
+          `${by} half steps up: ${who}`,
+          each((seed) => higher(play(seed), by), on),
+        );
+      for (const by of [1, 2, 4, 8, 16])
+        tell(
+          `${by} beats late: ${who}`,
+          each((seed) => later(play(seed), by, beats), on),
+        );
+    }
   }
-}
 
 const solos = fileURLToPath(new URL('../../../shared/solos/', import.meta.url));
 if (existsSync(`${solos}expected.json`)) {
@@ -123,7 +125,8 @@ if (existsSync(`${solos}expected.json`)) {
       .split(/\r?\n/)
       .slice(1)
       .map((row) => row.split(','));
-  const soloOf = (name: string, higherBy: number, chordsLaterBy: number) => {
+  /** A solo in pieces of so many beats, each as a take of its own; the notes lie higher, or their chords later. */
+  const piecesOf = (name: string, pieceBeats: number, higherBy: number, chordsLaterBy: number) => {
     const rows = rowsOf(`${name}.beats.csv`);
     let chord = '';
     const chords = rows.map(([, own = '']) => (chord = own === '' ? chord : own));
@@ -131,22 +134,38 @@ if (existsSync(`${solos}expected.json`)) {
       timeSeconds: Number(time),
       chord: chords[(i - chordsLaterBy + chords.length) % chords.length]!,
     }));
-    const on = timelineFromBeats(beats);
-    if (!on.ok) throw new Error(on.problem.code);
-    const played = rowsOf(`${name}.notes.csv`).map((row) => row.map(Number) as [number, number, number]);
-    const report = grade(line(higher(played, higherBy), 60), on.value, { ...SETTINGS });
-    return report.suspected === null
-      ? 'none'
-      : `${report.suspected.what} ${report.suspected.semitones} ${report.suspected.beats}`;
+    const notes = rowsOf(`${name}.notes.csv`).map((row) => row.map(Number) as [number, number, number]);
+    const count = Math.max(1, Math.floor(beats.length / pieceBeats));
+    return Array.from({ length: count }, (_, piece) => {
+      const own = beats.slice(piece * pieceBeats, piece === count - 1 ? undefined : (piece + 1) * pieceBeats);
+      const on = timelineFromBeats(own);
+      if (!on.ok) throw new Error(on.problem.code);
+      const from = own[0]!.timeSeconds;
+      const to = beats[piece * pieceBeats + own.length]?.timeSeconds ?? Infinity;
+      const played = notes.filter(([onset]) => onset >= from && onset < to);
+      return grade(line(higher(played, higherBy), 60), on.value, SETTINGS).suspected;
+    });
   };
-  for (const [move, up, late] of [
-    ['as played', 0, 0],
-    ['1 half step up', 1, 0],
-    ['2 half steps up', 2, 0],
-    ['5 half steps up', 5, 0],
-    ['1 beat', 0, 1],
-    ['4 beats', 0, 4],
-    ['16 beats', 0, 16],
-  ] as const)
-    console.log(`solos, ${move}: ${names.map((name) => soloOf(name, up, late)).join('; ')}`);
+  for (const pieceBeats of [64, 128])
+    for (const [move, up, late] of [
+      ['as played', 0, 0],
+      ['1 half step up', 1, 0],
+      ['2 half steps up', 2, 0],
+      ['5 half steps up', 5, 0],
+      ['7 half steps up', 7, 0],
+      ['1 beat', 0, 1],
+      ['2 beats', 0, 2],
+      ['4 beats', 0, 4],
+      ['16 beats', 0, 16],
+    ] as const) {
+      const found = names.flatMap((name) => piecesOf(name, pieceBeats, up, late));
+      const key = found.filter((one) => one?.what === 'key').length;
+      const place = found.filter((one) => one?.what === 'place').length;
+      const wanted = up > 6 ? up - 12 : up;
+      const right = found.filter((one) => one?.semitones === wanted && one.beats === -late).length;
+      console.log(
+        `solos in pieces of ${pieceBeats} beats, ${move}`.padEnd(44) +
+          `${found.length} takes: key ${key}, time ${place}; ${up + late === 0 ? '' : `rightly ${right}`}`,
+      );
+    }
 }

@@ -35,16 +35,24 @@ function nextLike(notes: readonly Pick<GradedNote, 'pitchClass'>[], index: numbe
   return null;
 }
 
+/** The bar of every note, from the first downbeat on; one that is a little early counts to the bar that it begins. */
+export const barsOfNotes = (
+  notes: readonly Pick<GradedNote, 'onsetBeat'>[],
+  timeline: Timeline,
+  toleranceSeconds: number,
+): readonly number[] =>
+  notes.map(({ onsetBeat }) => {
+    const late = toleranceBeats(timeline, onsetBeat, toleranceSeconds);
+    return Math.floor((onsetBeat + late) / timeline.beatsPerBar + 1e-9);
+  });
+
 /** The bar of every note, by what the bar holds: bars with the same pitch classes in the same order have one number. */
 export function figureOfBars(
   notes: readonly GradedNote[],
   timeline: Timeline,
   toleranceSeconds: number,
 ): readonly number[] {
-  const bars = notes.map(({ onsetBeat }) => {
-    const late = toleranceBeats(timeline, onsetBeat, toleranceSeconds);
-    return Math.floor((onsetBeat + late) / timeline.beatsPerBar + 1e-9);
-  });
+  const bars = barsOfNotes(notes, timeline, toleranceSeconds);
   const contents = new Map<number, string>();
   notes.forEach(({ pitchClass }, i) => {
     contents.set(bars[i]!, `${contents.get(bars[i]!) ?? ''} ${pitchClass}`);

@@ -12,8 +12,9 @@ import type { GradedNote } from '../assign/graded-note.ts';
 import { holds, maskReader } from '../assign/tone-sets.ts';
 import { pitchClassShares } from '../chance/chance.ts';
 import { luckOf, type LuckEvent } from '../chance/draws.ts';
-import { figureAt, figureOfBars } from '../chance/figures.ts';
+import { barsOfNotes, figureAt, figureOfBars } from '../chance/figures.ts';
 import { LEAST_EVENTS } from '../chance/verdict.ts';
+import { followsElsewhere } from './place-by-luck.ts';
 
 /** Fewer notes fit anything. */
 const LEAST_NOTES = 24;
@@ -61,6 +62,9 @@ export function suspectChart(
   const asked = notes.filter(({ chord, onsetBeat }) => chord !== null && onsetBeat >= 0);
   if (asked.length < LEAST_NOTES) return null;
   const bars = figureOfBars(asked, timeline, toleranceSeconds);
+  const counted = barsOfNotes(asked, timeline, toleranceSeconds);
+  const inBars = asked.map((note, i) => ({ note, bar: counted[i]!, figure: bars[i]! }));
+  const follows = followsElsewhere(inBars, pitchClassShares(notes), chordReader(timeline));
   const fits = fitReader(timeline);
   const here = asked.map((note) => fits(note, { semitones: 0, beats: 0 }));
   const shareHere = meanOf(here);
@@ -77,6 +81,7 @@ export function suspectChart(
       if (isKey && followsHere) return false;
       const gain = shareThere - shareHere;
       if (isKey && candidate.semitones === byLandings) return gain > 0;
+      if (!isKey && gain > 0 && follows(candidate.beats)) return true;
       return gain >= (isKey ? KEY_GAIN : PLACE_GAIN) && errors >= (isKey ? KEY_ERRORS : PLACE_ERRORS);
     })
     .sort((a, b) => Number(isByLandings(b)) - Number(isByLandings(a)) || b.shareThere - a.shareThere);
@@ -152,14 +157,18 @@ function candidates({ beatsPerBar, bars }: Timeline): readonly Candidate[] {
   return [...KEYS, ...[...places, ...far].map((beats) => ({ semitones: 0, beats }))];
 }
 
+/** Before its beginning a chart that goes round has its end. */
+function chordReader(timeline: Timeline): Timeline['chordAt'] {
+  const goesRound = timeline.beatMap.bpm !== null;
+  return (beat) => timeline.chordAt(goesRound && beat < 0 ? beat + timeline.roundBeats : beat);
+}
+
 /** 1 where the chord that would stand at the onset holds the note, else 0. */
 function fitReader(timeline: Timeline): (note: GradedNote, candidate: Candidate) => number {
   const masks = maskReader();
-  const goesRound = timeline.beatMap.bpm !== null;
+  const chordAt = chordReader(timeline);
   return ({ onsetBeat, pitchClass }, { semitones, beats }) => {
-    const moved = onsetBeat - beats;
-    const beat = goesRound && moved < 0 ? moved + timeline.roundBeats : moved;
-    const chord = timeline.chordAt(beat);
+    const chord = chordAt(onsetBeat - beats);
     return chord !== null && holds(masks(chord).chordTones, wrapPitchClass(pitchClass - semitones)) ? 1 : 0;
   };
 }
