@@ -53,7 +53,7 @@ interface Scored {
   readonly downF: number;
 }
 
-const bars: { kind: string; sure: number; right: boolean; choruses: number }[] = [];
+const bars: { backing: string; sure: number; right: boolean; choruses: number }[] = [];
 
 function scored(one: KeptBacking, proposal: ChartProposal | null, beats: readonly number[]): Scored {
   const chorus = chorusOf(one.chart);
@@ -83,7 +83,7 @@ function scored(one: KeptBacking, proposal: ChartProposal | null, beats: readonl
         const there = truth.find(({ from, to }) => middle >= from && middle < to);
         if (there !== undefined && there.chord !== chord) right = false;
       });
-    bars.push({ kind: one.name.split(' ')[0]!, sure: bar.sure, right, choruses: proposal.choruses });
+    bars.push({ backing: `${one.name} ${one.seconds}`, sure: bar.sure, right, choruses: proposal.choruses });
   });
   return {
     measures: [root, majmin, sevenths].map((reduce) => secondsRight(truth, found, reduce)),

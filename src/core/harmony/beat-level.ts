@@ -26,7 +26,7 @@ const LEFT_BEHIND = 25;
  * how often each is right.
  */
 const TWICE = { from: 80, to: 104, atLeast: -15 } as const;
-const HALF = { from: 140, to: 210, atLeast: 15 } as const;
+const HALF = { from: 125, to: 210, atLeast: 15 } as const;
 
 /** The beats on the level that explains the chords best. @param beats at least two, rising, in seconds */
 export function onChordsLevel(

@@ -1,4 +1,4 @@
-/** The fitted weights of the chord network. `fixtures/chords/fit.ts` fits them again; README.md says what it gave. */
+/** The fitted weights of the chord network. `fixtures/chords/make-weights.ts` makes them; README.md says what they gave. */
 import type { ChordWeights } from './chord-network.ts';
 import data from './weights.json' with { type: 'json' };
 
