@@ -22,6 +22,9 @@ import {
 import { OPTIONS, PALETTES, type OptionName } from './options.ts';
 import type { BandOrder, BatchOrder, ChordsOrder, ClassOrder, GradeOrder, Order } from './orders.ts';
 
+/** Files that hold sound, by their names. */
+const AUDIO_ENDING = /\.(wav|mp3|flac|ogg)$/i;
+
 const METER_NAMES = METERS.map(({ written }) => written);
 
 function keyIn(given: Given): Key | null {
@@ -41,7 +44,7 @@ function under(given: Given): GradeOrder['under'] {
     if (idle) refuse('cli.idleWithBeats', { option: idle });
     return { kind: 'beats', file: beats };
   }
-  if (chart === null) return given.has('backing') ? foundIn(given) : { kind: 'take file' };
+  if (chart === null) return hasOwnBand(given) ? foundIn(given) : { kind: 'take file' };
   return {
     kind: 'chart',
     chart,
@@ -54,7 +57,13 @@ function under(given: Given): GradeOrder['under'] {
   };
 }
 
-/** Without a chart the chords are those of the backing: what lays a chart out has no meaning then. */
+/** A recording with a backing, or one that may have a band in it; several files have no chart in common that is found. */
+function hasOwnBand(given: Given): boolean {
+  const [, file = '', ...more] = given.words;
+  return given.has('backing') || (more.length === 0 && !given.has('lines') && AUDIO_ENDING.test(file));
+}
+
+/** Without a chart the chords are those of the backing, or of the recording: what lays a chart out has no meaning then. */
 function foundIn(given: Given): GradeOrder['under'] {
   const laid = ['tempo', 'first-beat', 'rise', 'trade', 'feel', 'transpose', 'meter'] as const;
   const idle = laid.find(given.has);

@@ -1,4 +1,4 @@
-/** The chords under a line where no chart is given: those that are found in the backing, where they are sure. */
+/** The chords under a line where no chart is given: found in the backing, or in the band beside the line, where they are sure. */
 import { timelineOnBeats } from '../core/chart/build-timeline.ts';
 import { listedBeatMap } from '../core/chart/beat-maps.ts';
 import { STRAIGHT_SWING } from '../core/chart/chart.ts';
@@ -17,13 +17,16 @@ import type { ReadTimeline } from './read-timeline.ts';
 const LEAST_SURE = 0.85;
 const PER_MILLION = 1e-6;
 
-/** @param source the take, which says where in it the backing was heard */
-export async function timelineOfBacking(
+/** A recording that is its own backing. */
+const OWN = { offsetSeconds: 0, driftPpm: 0 } as const;
+
+/** @param source the take, which says where in it the backing was heard; null where the band is in the take itself */
+export async function foundTimeline(
   order: GradeOrder,
-  source: GradeSettings['source'],
+  source: GradeSettings['source'] | null,
 ): Promise<Outcome<ReadTimeline>> {
-  const name = order.backing!;
-  const place = source.backing ?? null;
+  const name = source === null ? order.file : order.backing!;
+  const place = source === null ? OWN : (source.backing ?? null);
   if (place === null) return bad('cli.backingUnplaced', { name });
   const file = openFile(name);
   if (!file.ok) return file;
@@ -34,6 +37,7 @@ export async function timelineOfBacking(
     if (!recording.ok) return recording;
     const found = chartOfRecording(recording.value.samples, recording.value.sampleRate);
     if (found === null) throw new Error('The search for chords stopped and nobody asked it to');
+    if (source === null && !(found.ok && found.value.hasBand)) return bad('cli.noBand', { name });
     if (!found.ok) return bad('cli.inFile', { name, cause: found.problem });
     const { proposal, beats, bpm } = found.value;
     const unsure = proposal.bars.filter((bar) => !isBarSure(bar)).length;

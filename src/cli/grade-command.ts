@@ -18,8 +18,8 @@ import type { Progress } from './progress.ts';
 import type { HeardLine } from '../core/hear-file.ts';
 import { readTake } from './read-take.ts';
 import { gradedTakeFile } from './read-take-file.ts';
-import { readTimeline, textOfFile } from './read-timeline.ts';
-import { timelineOfBacking } from './found-timeline.ts';
+import { readTimeline, textOfFile, type ReadTimeline } from './read-timeline.ts';
+import { foundTimeline } from './found-timeline.ts';
 
 /** What goes to standard output, and what the player should know beside it. */
 export interface Graded {
@@ -90,6 +90,14 @@ interface GradedTake {
   readonly warnings: readonly Notice[];
 }
 
+/** null where they are found in a backing, whose place in the take is known once that was listened to. */
+async function chordsGiven(order: GradeOrder): Promise<Answer<ReadTimeline> | null> {
+  const { under } = order;
+  if (under.kind === 'take file') return null;
+  if (under.kind !== 'found') return readTimeline(order, under);
+  return order.backing === null ? foundTimeline(order, null) : null;
+}
+
 /**
  * Grades as ordered. The chords are read before the sound, so that a slip there costs no waiting.
  * @param words for the names of aims; an id or a file name is known in every language
@@ -100,7 +108,7 @@ export async function reportFor(
   words: Words,
 ): Promise<Answer<GradedTake>> {
   if (order.under.kind === 'take file') return reportOfTakeFile(order, progress);
-  const given = order.under.kind === 'found' ? null : readTimeline(order, order.under);
+  const given = await chordsGiven(order);
   if (given?.ok === false) return given;
   const aims: Aim[] = [];
   for (const name of order.aims) {
@@ -110,7 +118,7 @@ export async function reportFor(
   }
   const take = await takeOf(order, progress);
   if (!take.ok) return take;
-  const chords = given ?? (await timelineOfBacking(order, take.value.source));
+  const chords = given ?? (await foundTimeline(order, take.value.source));
   if (!chords.ok) return chords;
   const settings: GradeSettings = {
     source: take.value.source,

@@ -57,7 +57,7 @@ export interface GradeOrder {
         readonly transpose: number | null;
       }
     | { readonly kind: 'beats'; readonly file: string }
-    /** The chords that are found in the backing. */
+    /** The chords that are found in the backing, or in the recording itself where none is named. */
     | { readonly kind: 'found' }
     /** A take file has its own chords. */
     | { readonly kind: 'take file' };

@@ -2,10 +2,12 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { wavBytes } from '../../fixtures/lines/wav.ts';
 import { findChords } from '../../src/cli/chords-command.ts';
-import { timelineOfBacking } from '../../src/cli/found-timeline.ts';
+import { foundTimeline } from '../../src/cli/found-timeline.ts';
 import { readArgs } from '../../src/cli/args.ts';
 import type { GradeOrder } from '../../src/cli/orders.ts';
 import { en } from '../../src/core/words/en.ts';
+import { random } from '../../fixtures/lines/random.ts';
+import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
 import { renderTrack } from '../core/beats/rendered-track.ts';
 import { kitSynth } from '../core/sound/kit-file.ts';
 import { english } from '../english.ts';
@@ -69,7 +71,7 @@ describe('landfall grade --backing without a chart', () => {
   it('takes the chords of the backing where it was heard, and says so', async () => {
     const order = gradeOrder('grade', 'take.wav', '--backing', backing);
     expect(order.under).toEqual({ kind: 'found' });
-    const found = await timelineOfBacking(order, source);
+    const found = await foundTimeline(order, source);
     if (!found.ok) throw new Error(english(found.problem));
     const { timeline, warnings } = found.value;
     expect(timeline.beatMap.secondsAt(0)).toBeCloseTo(1.5 + track.beats[0]!, 1);
@@ -79,10 +81,25 @@ describe('landfall grade --backing without a chart', () => {
 
   it('does not guess where the backing was not heard, or where nothing is sure', async () => {
     const order = gradeOrder('grade', 'take.wav', '--backing', backing);
-    const unplaced = await timelineOfBacking(order, { ...source, backing: null });
+    const unplaced = await foundTimeline(order, { ...source, backing: null });
     expect(!unplaced.ok && unplaced.problem.code).toBe('cli.backingUnplaced');
     const wild = gradeOrder('grade', 'take.wav', '--backing', noise);
-    expect((await timelineOfBacking(wild, source)).ok).toBe(false);
+    expect((await foundTimeline(wild, source)).ok).toBe(false);
+  });
+
+  it('takes those of the recording itself where a band is in it, and says where one line sounds alone', async () => {
+    const order = gradeOrder('grade', backing);
+    expect(order).toMatchObject({ under: { kind: 'found' }, backing: null });
+    const found = await foundTimeline(order, null);
+    if (!found.ok) throw new Error(english(found.problem));
+    expect(found.value.timeline.beatMap.secondsAt(0)).toBeCloseTo(track.beats[0]!, 1);
+    expect(found.value.timeline.spansBetween(0, 8).map(({ chord }) => chord?.symbol)).toEqual(['Am7', 'D7']);
+    const dice = random(33);
+    const tones = Array.from({ length: 96 }, () => 57 + dice.whole(0, 19));
+    const line = files.file('line.wav', wavBytes(pluckLine(onTheBeat(tones, 120, 0.5), RATE, 49), RATE));
+    const alone = await foundTimeline(gradeOrder('grade', line), null);
+    expect(!alone.ok && alone.problem.code).toBe('cli.noBand');
+    expect(() => gradeOrder('grade', 'one.wav', 'two.wav')).toThrow(/--chart/);
   });
 
   it('refuses what only a chart gives a meaning', () => {

@@ -113,7 +113,7 @@ describe('landfall grade of a take file', () => {
       ok: false,
       problem: { code: 'cli.idleForTakeFile', facts: { option: 'tempo' } },
     });
-    expect(readArgs(['grade', 'take.wav'])).toMatchObject({ ok: false, problem: { code: 'cli.noChords' } });
+    expect(readArgs(['grade', 'take.csv'])).toMatchObject({ ok: false, problem: { code: 'cli.noChords' } });
   });
 });
 

@@ -1148,6 +1148,8 @@ export const de: Words = {
       `Die Akkorde von ${name} sind zu unsicher, um danach zu bewerten: ${unsure} von ${bars === 1 ? 'einem Takt' : `${bars} Takten`} ${unsure === 1 ? 'ist' : 'sind'} unsicher. Sieh sie mit landfall chords an und nenn den Chart mit --chart und --tempo.`,
     'cli.backingUnplaced': ({ name }) =>
       `${name} ist im Take nicht zu hören, deshalb ist nicht bekannt, wo die Akkorde liegen: Nenn den Chart mit --chart und --tempo und seine erste Eins mit --first-beat.`,
+    'cli.noBand': ({ name }) =>
+      `In ${name} ist keine Band mit gleichmäßigem Schlag zu hören, also sind darin keine Akkorde zu finden: Nenn sie mit --chart und --tempo oder mit --beats.`,
     'cli.chordsFile': 'Es ist keine Aufnahme angegeben: Nenne die Datei, deren Akkorde gesucht sind.',
     'cli.chordsOneFile': ({ word }) => `landfall chords nimmt eine Aufnahme; „${word}“ ist eine zu viel.`,
     'harmony.noChords': 'In dieser Aufnahme ist kein Akkord zu hören: Schreibe den Chart von Hand.',

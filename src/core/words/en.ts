@@ -1460,6 +1460,8 @@ export const en = {
       `The chords of ${name} are not sure enough to grade by: ${unsure} of ${several(bars, 'bar')} ${unsure === 1 ? 'is' : 'are'} unsure. Look at them with landfall chords, and name the chart with --chart and --tempo.`,
     'cli.backingUnplaced': ({ name }: Named) =>
       `${name} is not heard in the take, so nothing tells where its chords lie: name the chart with --chart and --tempo, and its first downbeat with --first-beat.`,
+    'cli.noBand': ({ name }: Named) =>
+      `No band with a steady beat is heard in ${name}, so no chords are found in it: name them with --chart and --tempo, or with --beats.`,
     'cli.chordsFile': 'No recording is given: name the file whose chords are wanted.',
     'cli.chordsOneFile': ({ word }: { word: string }) =>
       `landfall chords takes one recording; "${word}" is one too many.`,
