@@ -36,6 +36,14 @@ const LEAST_BARS = 6;
  */
 const LANDINGS_BY_LUCK = 0.0002;
 
+/**
+ * A line in the blues scale of the chart's own key is played in that key, however many of its notes another key's chords
+ * hold: Bb minor pentatonic over rhythm changes in Bb fits chords in Db better (common practice: the blues scale of the key
+ * over all its chords).
+ */
+const BLUES_SCALE: readonly number[] = [0, 3, 5, 6, 7, 10];
+const IN_BLUES_SCALE = 0.9;
+
 interface Candidate {
   readonly semitones: number;
   readonly beats: number;
@@ -75,12 +83,14 @@ export function suspectChart(
     return { candidate, shareThere: meanOf(there), errors: standardErrors([...gains.values()]) };
   });
   const byLandings = keyByLandings(landed, notes);
+  const isBlues = inBluesScale(asked, timeline.key.tonicPitchClass) >= IN_BLUES_SCALE;
   const [best] = tried
     .filter(({ candidate, shareThere, errors }) => {
       const isKey = candidate.beats === 0;
       if (isKey && followsHere) return false;
       const gain = shareThere - shareHere;
       if (isKey && candidate.semitones === byLandings) return gain > 0;
+      if (isKey && isBlues) return false;
       if (!isKey && gain > 0 && follows(candidate.beats)) return true;
       return gain >= (isKey ? KEY_GAIN : PLACE_GAIN) && errors >= (isKey ? KEY_ERRORS : PLACE_ERRORS);
     })
@@ -156,6 +166,9 @@ function candidates({ beatsPerBar, bars }: Timeline): readonly Candidate[] {
     .map((by) => by * beatsPerBar);
   return [...KEYS, ...[...places, ...far].map((beats) => ({ semitones: 0, beats }))];
 }
+
+const inBluesScale = (notes: readonly GradedNote[], tonic: number): number =>
+  meanOf(notes.map(({ pitchClass }) => (BLUES_SCALE.includes(wrapPitchClass(pitchClass - tonic)) ? 1 : 0)));
 
 /** Before its beginning a chart that goes round has its end. */
 function chordReader(timeline: Timeline): Timeline['chordAt'] {

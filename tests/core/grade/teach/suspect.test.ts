@@ -1,6 +1,8 @@
 /** How much it takes to say that a chart is in the wrong key, counted by hand. At 120 bpm a bar lasts two seconds. */
 import { describe, expect, it } from 'vitest';
-import { gradeLine, type Played } from '../line.ts';
+import { grade } from '../../../../src/core/grade.ts';
+import { chartTimeline, MINOR_PENTATONIC, wanderer } from '../../../bench/made-players.ts';
+import { gradeLine, line, SETTINGS, type Played } from '../line.ts';
 
 const suspected = (text: string, played: readonly Played[]) => gradeLine(text, played, {}, 'C').suspected;
 /** One note a beat. */
@@ -79,6 +81,27 @@ describe('another key', () => {
   it('is told by landings on its thirds, where luck gives as many in one take of five thousand', () => {
     // A third is 3 × 1.9 of 24 beats: 0.2375 to the sixth power is one in 5,570.
     expect(suspected('| C7 | F7 |', onThirds(1.9))).toMatchObject({ what: 'key', semitones: 2, tonic: 'D' });
+  });
+});
+
+describe('the blues scale of the key', () => {
+  // Rhythm changes in Bb; Bb minor pentatonic has the tones of Db6, so that it fits the chords a minor third higher better.
+  const on = chartTimeline(
+    '| Bb | G7 | Cm7 | F7 | Dm7 | G7 | Cm7 | F7 | Bb | Bb7 | Eb | Ebm | Bb | F7 | Bb | F7 |' +
+      ' D7 | D7 | G7 | G7 | C7 | C7 | F7 | F7 | Bb | G7 | Cm7 | F7 | Dm7 | G7 | Cm7 | Bb |',
+  );
+  const keyOf = (seed: number, semitones: number) => {
+    const played = wanderer(seed, MINOR_PENTATONIC, 2 * on.roundBeats);
+    const higher = played.map(([beat, beats, midi]): Played => [beat, beats, midi + 10 + semitones]);
+    return grade(line(higher), on, SETTINGS).suspected?.what;
+  };
+
+  it('over its chords is no other key', () => {
+    for (const seed of [7000, 7004, 7008]) expect(keyOf(seed, 0)).not.toBe('key');
+  });
+
+  it('a half step higher is one', () => {
+    for (const seed of [7000, 7004, 7008]) expect(keyOf(seed, 1)).toBe('key');
   });
 });
 
