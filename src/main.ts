@@ -6,6 +6,7 @@ import { mount } from 'svelte';
 import * as v from 'valibot';
 import { midiAllowed, openMidi } from './audio/devices/midi-input.ts';
 import { importedLate, whenIdle } from './fetched-late.ts';
+import { closestLanguage } from './core/words/languages.ts';
 import type { OpenPageState } from './state/app-state.ts';
 import { Backings, emptyStand, type StandSettings } from './state/backings.svelte.ts';
 import { DiskRoom } from './state/disk-room.svelte.ts';
@@ -24,10 +25,17 @@ import { keepSite } from './storage/kept-site.ts';
 import { noBackings, noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import { openStorage } from './storage/open-storage.ts';
 import App from './ui/App.svelte';
+import type { Catalogues } from './ui/words/catalogues.ts';
 import type { Rest } from './ui/rest.ts';
 import './ui/base.css';
 import './ui/fonts/fonts.css';
 import './ui/tokens.css';
+
+/** Only the language that is read is fetched. */
+const catalogues: Catalogues = {
+  en: new LatePart(importedLate(async () => (await import('./core/words/en.ts')).en)),
+  de: new LatePart(importedLate(async () => (await import('./core/words/de.ts')).de)),
+};
 
 /** A file for the player, as a download. */
 const files: FilesPort = {
@@ -59,6 +67,10 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
     charts: opened.ok ? opened.value.charts : noCharts(opened.problem),
     files,
     newId: () => crypto.randomUUID(),
+    chartFiles: async () => {
+      await rest.fetchAhead();
+      return rest.now?.chartFiles ?? null;
+    },
   });
   let tellAudio: (audio: AudioPort) => void = () => undefined;
   const audio = new Promise<AudioPort>((tell) => (tellAudio = tell));
@@ -101,7 +113,11 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
       return assembleRest({ app, opened, takes, recordings, files, later, tellAudio });
     }),
   );
-  await Promise.all([setup.load(), library.load(), songbook.load()]);
+  const words = async () => {
+    await setup.load();
+    await catalogues[setup.settings.language ?? closestLanguage(navigator.languages)].fetchAhead();
+  };
+  await Promise.all([words(), library.load(), songbook.load()]);
   await backings.load();
   await lesson.load();
   lesson.arrive(location.hash, true);
@@ -111,7 +127,7 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
 const target = document.getElementById('app');
 if (target === null) throw new Error('index.html has lost its #app');
 const { app, rest } = await assemble();
-mount(App, { target, props: { app, rest } });
+mount(App, { target, props: { app, rest, catalogues } });
 // After the first screen: neither what comes later nor keeping the site may delay it.
 whenIdle(async () => {
   await rest.fetchAhead();

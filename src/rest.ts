@@ -4,6 +4,8 @@ import { AnalysisClient } from './analysis/client.ts';
 import { audioPort } from './audio-port/audio-port.ts';
 import { instrumentOf } from './core/music/instruments.ts';
 import type { Outcome } from './core/base/outcome.ts';
+import { readChartFile } from './core/files/charts/read-chart-file.ts';
+import { writeMusicXml } from './core/files/charts/write-musicxml.ts';
 import { importedLate } from './fetched-late.ts';
 import { BandAlone } from './state/band-alone.svelte.ts';
 import { BackingDesk } from './state/backing-desk.svelte.ts';
@@ -128,6 +130,7 @@ export async function assembleRest({
       }),
       recordingDesk: new RecordingDesk({ analysis, audio, frames, setup, session, today }),
     },
+    chartFiles: { read: readChartFile, write: writeMusicXml },
     Screens,
     Help,
     written: new LatePart(

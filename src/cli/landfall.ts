@@ -9,7 +9,8 @@ import { answerJsonSchema, sheetJsonSchema } from '../core/lesson/json-schema.ts
 import { takeJsonJsonSchema } from '../core/take-file/schema.ts';
 import { reportJsonSchema } from '../core/report/json-schema.ts';
 import type { Outcome } from '../core/base/outcome.ts';
-import { wordsOf, type Language } from '../core/words/languages.ts';
+import { wordsOf } from '../core/words/catalogues.ts';
+import type { Language } from '../core/words/languages.ts';
 import {
   describeNotice,
   describeProblem,

@@ -1,18 +1,25 @@
 /** The player's own charts that are kept, by title. */
 import { writeChart } from '../core/chart/write-chart.ts';
-import { readChartFile } from '../core/files/charts/read-chart-file.ts';
-import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
+import type { readChartFile } from '../core/files/charts/read-chart-file.ts';
+import type { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { writeKey } from '../core/music/keys.ts';
 import type { Outcome } from '../core/base/outcome.ts';
-import type { Message } from '../core/words/problem.ts';
+import { problem, type Message } from '../core/words/problem.ts';
 import { withMessage } from './messages.ts';
 import type { ChartsPort, FilesPort, KeptChart } from './ports.ts';
+
+/** Reading and writing files of charts: fetched when the first one is opened or saved. */
+export interface ChartFiles {
+  readonly read: typeof readChartFile;
+  readonly write: typeof writeMusicXml;
+}
 
 export class Songbook {
   readonly #store: ChartsPort;
   readonly #newId: () => string;
   readonly #files: FilesPort;
+  readonly #chartFiles: () => Promise<ChartFiles | null>;
   #charts = $state.raw<readonly KeptChart[]>([]);
   #notices = $state.raw<readonly Message[]>([]);
 
@@ -20,10 +27,13 @@ export class Songbook {
     readonly charts: ChartsPort;
     readonly files: FilesPort;
     readonly newId: () => string;
+    /** null where they can't be fetched. */
+    readonly chartFiles: () => Promise<ChartFiles | null>;
   }) {
     this.#store = ports.charts;
     this.#newId = ports.newId;
     this.#files = ports.files;
+    this.#chartFiles = ports.chartFiles;
   }
 
   get charts(): readonly KeptChart[] {
@@ -74,19 +84,28 @@ export class Songbook {
 
   /** The chart in a file (text, MusicXML, MIDI with chord markers) as our text; null, and a notice, where there is none. */
   async open(file: File): Promise<string | null> {
-    const read = readChartFile(new Uint8Array(await file.arrayBuffer()), file.name);
+    const files = await this.#filesOfCharts();
+    if (files === null) return null;
+    const read = files.read(new Uint8Array(await file.arrayBuffer()), file.name);
     this.#notices = read.ok ? read.value.warnings : [read.problem];
     return read.ok ? writeChart(read.value.chart) : null;
   }
 
   /** Downloads a chart as MusicXML. One that can't be read is not saved. */
-  save(title: string, chartText: string): void {
+  async save(title: string, chartText: string): Promise<void> {
     const chart = parseChart(chartText);
-    if (!chart.ok) return;
+    const files = chart.ok ? await this.#filesOfCharts() : null;
+    if (!chart.ok || files === null) return;
     const named = title.trim() || chart.value.title || 'chart';
-    const score = writeMusicXml({ ...chart.value, title: chart.value.title ?? named });
+    const score = files.write({ ...chart.value, title: chart.value.title ?? named });
     const fileName = `${named.replaceAll(/[^\p{L}\p{N} #.-]/gu, '').trim() || 'chart'}.musicxml`;
     this.#files.save(new Blob([score], { type: 'application/vnd.recordare.musicxml+xml' }), fileName);
+  }
+
+  async #filesOfCharts(): Promise<ChartFiles | null> {
+    const files = await this.#chartFiles();
+    if (files === null) this.#notices = [problem('site.partMissing')];
+    return files;
   }
 
   async #afterwards(outcome: Outcome<void>): Promise<void> {

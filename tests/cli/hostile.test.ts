@@ -10,7 +10,7 @@ import { printable } from '../../src/cli/printable.ts';
 import { readPipe } from '../../src/cli/read-pipe.ts';
 import { readChartGiven } from '../../src/cli/read-timeline.ts';
 import { describeProblem } from '../../src/core/words/problem.ts';
-import { languages } from '../../src/core/words/languages.ts';
+import { languages } from '../../src/core/words/catalogues.ts';
 import { english } from '../english.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'landfall-hostile-'));

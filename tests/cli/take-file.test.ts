@@ -15,7 +15,7 @@ import { markOfSheet, sheetSchema } from '../../src/core/lesson/sheet.ts';
 import type { Report } from '../../src/core/take/schema.ts';
 import type { TakeDetails } from '../../src/core/take/details-schema.ts';
 import type { TakeToWrite } from '../../src/core/take-file/take-file.ts';
-import { wordsOf } from '../../src/core/words/languages.ts';
+import { wordsOf } from '../../src/core/words/catalogues.ts';
 import * as v from 'valibot';
 import { fileOf } from '../core/take-file/made-take.ts';
 

@@ -5,7 +5,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import type { Outcome } from '../../src/core/base/outcome.ts';
-import { languages } from '../../src/core/words/languages.ts';
+import { languages } from '../../src/core/words/catalogues.ts';
 import { describeProblem } from '../../src/core/words/problem.ts';
 
 const SEED = Number(process.env['FUZZ_SEED'] ?? 1);

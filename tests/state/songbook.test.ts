@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bad } from '../../src/core/base/outcome.ts';
+import { readChartFile } from '../../src/core/files/charts/read-chart-file.ts';
+import { writeMusicXml } from '../../src/core/files/charts/write-musicxml.ts';
 import { Charts } from '../../src/storage/charts.ts';
 import { Songbook } from '../../src/state/songbook.svelte.ts';
 import { english } from '../english.ts';
@@ -13,6 +15,7 @@ async function songbookOn(charts: Charts) {
     charts,
     files: { save: (blob, fileName) => void saved.push({ blob, fileName }) },
     newId: () => `chart-${count++}`,
+    chartFiles: () => Promise.resolve({ read: readChartFile, write: writeMusicXml }),
   });
   await songbook.load();
   return songbook;
@@ -53,7 +56,7 @@ describe('Songbook', () => {
 
   it('saves a chart as a score and opens it again', async () => {
     const songbook = await songbookOn(new Charts(await freshDatabase()));
-    songbook.save('Shore', '| Dm7 | G7 | Cmaj7 | N.C. |');
+    await songbook.save('Shore', '| Dm7 | G7 | Cmaj7 | N.C. |');
     const { blob, fileName } = saved.at(-1)!;
     expect(fileName).toBe('Shore.musicxml');
     const opened = await songbook.open(new File([blob], fileName));

@@ -1,15 +1,11 @@
 /** The languages that Landfall speaks, and which of them a player is likely to read. */
-import { de } from './de.ts';
-import { en } from './en.ts';
-import type { Words } from './words.ts';
 
-export const languages = { en, de } as const satisfies Readonly<Record<string, Words>>;
+/** Each by its own name; their catalogues are in `catalogues.ts`. */
+export const languageNames = { en: 'English', de: 'Deutsch' } as const;
 
 /** The code of ISO 639-1. */
-export type Language = keyof typeof languages;
-export const languageCodes = Object.keys(languages) as readonly Language[];
-
-export const wordsOf = (language: Language): Words => languages[language];
+export type Language = keyof typeof languageNames;
+export const languageCodes = Object.keys(languageNames) as readonly Language[];
 
 /**
  * The first language of a list of wishes that Landfall speaks; English where it speaks none of them.

@@ -1,7 +1,5 @@
 /** The catalogue in the player's language, handed down the tree of components. */
 import { createContext } from 'svelte';
-import { en } from '../../core/words/en.ts';
-import { wordsOf, type Language } from '../../core/words/languages.ts';
 import type { Words } from '../../core/words/words.ts';
 
 const [words, setWords] = createContext<Words>();
@@ -14,14 +12,14 @@ export const useWords = words;
 
 /**
  * Set once by the root.
- * @param language read anew at each entry, so that it may be reactive
+ * @param catalogue read anew at each entry, so that it may be reactive
  */
-export function provideWords(language: () => Language): Words {
-  const sections = Object.keys(en) as readonly (keyof Words)[];
+export function provideWords(catalogue: () => Words): Words {
+  const sections = Object.keys(catalogue()) as readonly (keyof Words)[];
   const reactive = Object.defineProperties(
     {},
     Object.fromEntries(
-      sections.map((section) => [section, { enumerable: true, get: () => wordsOf(language())[section] }]),
+      sections.map((section) => [section, { enumerable: true, get: () => catalogue()[section] }]),
     ),
   ) as Words;
   return setWords(reactive);

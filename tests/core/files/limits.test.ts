@@ -13,7 +13,7 @@ import { writeMusicXml } from '../../../src/core/files/charts/write-musicxml.ts'
 import { readList } from '../../../src/core/files/read-list.ts';
 import { sniff } from '../../../src/core/files/sniff.ts';
 import { describeProblem } from '../../../src/core/words/problem.ts';
-import { languages } from '../../../src/core/words/languages.ts';
+import { languages } from '../../../src/core/words/catalogues.ts';
 import { english } from '../../english.ts';
 import { readAudio } from './collect.ts';
 

@@ -17,7 +17,7 @@ import { readList } from '../../../src/core/files/read-list.ts';
 import { sniff } from '../../../src/core/files/sniff.ts';
 import { unpackOne } from '../../../src/core/files/zip/unpack-one.ts';
 import { describeNotice, describeProblem, notice, problem } from '../../../src/core/words/problem.ts';
-import { languages } from '../../../src/core/words/languages.ts';
+import { languages } from '../../../src/core/words/catalogues.ts';
 import { english } from '../../english.ts';
 
 const ASCII = (text: string) => new TextEncoder().encode(text);

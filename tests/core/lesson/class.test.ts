@@ -7,7 +7,7 @@ import { rowWords } from '../../../src/core/lesson/class-words.ts';
 import { classText } from '../../../src/core/lesson/class-text.ts';
 import { returnedTake, weakestChange, type ReturnedTake } from '../../../src/core/lesson/returned-take.ts';
 import { readSheet } from '../../../src/core/lesson/sheet.ts';
-import { wordsOf } from '../../../src/core/words/languages.ts';
+import { wordsOf } from '../../../src/core/words/catalogues.ts';
 import { problem } from '../../../src/core/words/problem.ts';
 
 const read = readSheet(

@@ -5,7 +5,7 @@ import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import { grade } from '../../../src/core/grade.ts';
 import { formSvg } from '../../../src/core/report/form-svg.ts';
-import { wordsOf } from '../../../src/core/words/languages.ts';
+import { wordsOf } from '../../../src/core/words/catalogues.ts';
 
 const chart = parseChart('| D7 | G7 | Bb7 | A7 / E7 / |');
 if (!chart.ok) throw new Error('The chart of this test can’t be read.');

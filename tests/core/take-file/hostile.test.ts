@@ -5,7 +5,7 @@
 import { expect, it } from 'vitest';
 import { strFromU8, strToU8, unzipSync } from 'fflate';
 import { chance, type Chance } from '../../../src/core/base/random.ts';
-import { languages } from '../../../src/core/words/languages.ts';
+import { languages } from '../../../src/core/words/catalogues.ts';
 import { describeProblem } from '../../../src/core/words/problem.ts';
 import { ZipWriter } from '../../../src/core/files/zip/write-zip.ts';
 import { readTakeFile } from '../../../src/core/take-file/read-take-file.ts';

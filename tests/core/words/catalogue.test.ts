@@ -2,7 +2,8 @@
 import { AIM_CHOICES } from '../../../src/core/grade/aims/targets.ts';
 import { describe, expect, it } from 'vitest';
 import { en } from '../../../src/core/words/en.ts';
-import { closestLanguage, languageCodes, languages, wordsOf } from '../../../src/core/words/languages.ts';
+import { languages, wordsOf } from '../../../src/core/words/catalogues.ts';
+import { closestLanguage, languageCodes } from '../../../src/core/words/languages.ts';
 
 interface Entry {
   readonly path: string;

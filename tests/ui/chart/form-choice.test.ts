@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { listForms } from '../../../src/core/chart/forms.ts';
 import { INSTRUMENTS } from '../../../src/core/music/instruments.ts';
-import { languageCodes, wordsOf } from '../../../src/core/words/languages.ts';
+import { wordsOf } from '../../../src/core/words/catalogues.ts';
+import { languageCodes } from '../../../src/core/words/languages.ts';
 import { formChoices } from '../../../src/ui/chart/form-choice.ts';
 
 describe.each(languageCodes)('the open page in %s', (code) => {
