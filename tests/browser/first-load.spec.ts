@@ -40,6 +40,12 @@ test('the open page stands with little script and style, and takes what is set',
   console.log(`First load: ${kilobytes.toFixed(1)} kB of script and style, compressed`);
   expect(bytes.some(([name]) => name.endsWith('.css'))).toBe(true);
   expect(kilobytes).toBeLessThan(MOST_FIRST_LOAD_KB);
+  // Another language comes when it is chosen.
+  const german = () => fetched.filter((url) => url.includes('/de-'));
+  expect(german()).toEqual([]);
+  await page.getByRole('combobox', { name: 'Language' }).selectOption('de');
+  await expect(page.locator('html[lang=de]')).toBeVisible();
+  expect(german()).not.toEqual([]);
 });
 
 test('where the rest does not come, a press says so in one sentence, and a later one loads the page anew', async ({
