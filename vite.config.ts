@@ -13,7 +13,7 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
  */
 const TOGETHER = [
   'tests/*.test.ts',
-  'tests/core/{band,base,beats,chart,files,grade,midi,music,practice,report,take,words}/**/*.test.ts',
+  'tests/core/{band,base,beats,chart,correct,files,grade,harmony,lesson,midi,music,notation,practice,report,take,take-file,words}/**/*.test.ts',
   'tests/cli/**/*.test.ts',
   'tests/ui/**/*.test.ts',
 ];
