@@ -7,64 +7,23 @@
  * the process's own resident set (proc(5), VmRSS), read twice a second; so the script runs on Linux.
  */
 import { spawn } from 'node:child_process';
-import { closeSync, mkdtempSync, openSync, readFileSync, rmSync, writeSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
-import { wavHeader } from '../../src/core/files/sound/write-wav.ts';
-import { renderLine } from '../../src/core/sound/render-line.ts';
-import { createSynth, loadKit } from '../../src/core/sound/synth.ts';
 import type { Report } from '../../src/core/take/schema.ts';
+import { BPM, mean, offsetsMs, residentMb, writeLongLine } from './long-line.ts';
 
 const { values } = parseArgs({ options: { minutes: { type: 'string', default: '60' } } });
 const minutes = Number(values.minutes);
 
-const RATE = 44_100;
-const BPM = 120;
-const SECONDS_A_NOTE = 60 / BPM;
-/** General MIDI 28, counted from 1: clean electric guitar. */
-const CLEAN_GUITAR = 27;
-const LINE = [61, 64, 67, 69, 66, 72, 69, 62, 73, 71, 69, 64, 68, 71, 74, 64];
 /** Onsets of so many minutes at each end are compared. */
 const END_MINUTES = 5;
 /** Before this share of the run the program is still being compiled. */
 const WARM_UP = 0.2;
 
 const root = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
-
-async function period(): Promise<Int16Array> {
-  const bank = readFileSync(root('src/audio/kit/landfall-kit.sf3'));
-  const synth = createSynth(await loadKit(new Uint8Array(bank).buffer), RATE);
-  const strokes = LINE.map((midi, beat) => ({ beat, durationBeats: 0.9, midi, velocity: 96 }));
-  const frames = LINE.length * SECONDS_A_NOTE * RATE;
-  const whole = new Int16Array(frames);
-  whole.set(
-    toPcm16(renderLine(synth, strokes, CLEAN_GUITAR, { bpm: BPM, startBeat: 0 })).subarray(0, frames),
-  );
-  return whole;
-}
-
-function writeLong(file: string, samples: Int16Array): number {
-  const times = Math.round((minutes * 60) / (LINE.length * SECONDS_A_NOTE));
-  const out = openSync(file, 'w');
-  writeSync(out, wavHeader({ sampleRate: RATE, channels: 1, frames: times * samples.length }));
-  for (let i = 0; i < times; i++)
-    writeSync(out, new Uint8Array(samples.buffer, samples.byteOffset, samples.byteLength));
-  closeSync(out);
-  return times * LINE.length;
-}
-
-/** MB, or null where the process is gone. */
-function residentMb(pid: number): number | null {
-  try {
-    const kb = /^VmRSS:\s+(\d+) kB/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1];
-    return kb === undefined ? null : Number(kb) / 1024;
-  } catch {
-    return null;
-  }
-}
 
 async function grade(file: string): Promise<{ report: Report; memory: readonly number[]; seconds: number }> {
   const started = Date.now();
@@ -98,23 +57,10 @@ async function grade(file: string): Promise<{ report: Report; memory: readonly n
   };
 }
 
-const mean = (numbers: readonly number[]) => numbers.reduce((sum, x) => sum + x, 0) / numbers.length;
-
-/** Heard minus played, ms, of the onsets between two seconds; a note further off than half its length is another note. */
-function offsetsMs(report: Report, from: number, to: number): readonly number[] {
-  return report.notes
-    .filter(({ onsetSeconds }) => onsetSeconds >= from && onsetSeconds < to)
-    .map(
-      ({ onsetSeconds }) =>
-        1000 * (onsetSeconds - Math.round(onsetSeconds / SECONDS_A_NOTE) * SECONDS_A_NOTE),
-    )
-    .filter((ms) => Math.abs(ms) < 100);
-}
-
 const folder = mkdtempSync(join(tmpdir(), 'landfall-long-'));
 try {
   const file = join(folder, 'long.wav');
-  const played = writeLong(file, await period());
+  const played = await writeLongLine(file, minutes);
   const { report, memory, seconds } = await grade(file);
   const warm = memory.slice(Math.round(WARM_UP * memory.length));
   const tenths = Array.from(
