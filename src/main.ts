@@ -128,6 +128,10 @@ const target = document.getElementById('app');
 if (target === null) throw new Error('index.html has lost its #app');
 const { app, rest } = await assemble();
 mount(App, { target, props: { app, rest, catalogues } });
+// The browser asks before it closes or reloads the page; its words are its own.
+addEventListener('beforeunload', (event) => {
+  if (rest.now?.app.session.isOnlyInMemory) event.preventDefault();
+});
 // After the first screen: neither what comes later nor keeping the site may delay it.
 whenIdle(async () => {
   await rest.fetchAhead();

@@ -199,7 +199,9 @@ it('the page of limits says what the code holds', () => {
     'tempo of the band, beats a minute': range(BAND_TEMPO),
     'choruses of the band in one file': most(RANGES.choruses.highest),
     'A4 in Hz': range(RANGES.reference),
-    'hours of a take, a recording, a list of notes or beats': most(MOST_TAKE_SECONDS / 3600),
+    'hours of a take, a recording, a list of notes or beats, a file of the band': most(
+      MOST_TAKE_SECONDS / 3600,
+    ),
     'notes of a take, a list or a MIDI file': most(MOST_NOTES),
     'beats of a list': most(MOST_BEATS),
     'megabytes of a score, also as unpacked': most(MOST_SCORE_BYTES / 1e6),

@@ -13,6 +13,7 @@ import { writtenBars, type Chart } from '../core/chart/chart.ts';
 import { transposeChart } from '../core/chart/transpose-chart.ts';
 import { toPcm16 } from '../core/files/sound/pcm16.ts';
 import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
+import { MOST_TAKE_SECONDS } from '../core/base/limits.ts';
 import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/sound/write-wav.ts';
 import { USUAL_AIM } from '../core/grade/aims/targets.ts';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
@@ -66,6 +67,9 @@ export async function writeBand(
   const form = bandForm(timelineFromTempo(chart, { bpm }));
   const choruses = order.choruses ?? CHORUSES;
   const { file, kind } = order.out;
+  // At the first tempo: a rise only makes it shorter.
+  if ((chorusBeats(form) * choruses * 60) / bpm > MOST_TAKE_SECONDS)
+    return bad('cli.bandTooLong', { file, hours: MOST_TAKE_SECONDS / 3600 });
   const written = await toDisk(file, () =>
     kind === 'midi'
       ? writeMidiFile(file, form, settings, choruses)

@@ -38,6 +38,9 @@ export abstract class ReviewSession {
   #notices = $state.raw<readonly Message[]>([]);
   #playback = $state.raw<Playback | null>(null);
   #firstPlayback = $state.raw<Playback | null>(null);
+  /** The take that is being graded, and when the one began that was last saved as a file. */
+  #judged: FinishedTake | null = null;
+  #savedAsFile: string | null = null;
   /** What the player corrects of the take in review. */
   readonly corrections: TakeCorrections;
   readonly #openers: ReturnType<typeof takeOpeners>;
@@ -70,6 +73,17 @@ export abstract class ReviewSession {
   /** Of the take whose bars were tried again; null where none were. */
   get firstPlayback(): Playback | null {
     return this.#firstPlayback;
+  }
+
+  /**
+   * Whether the take that was just played is nowhere but in memory, as no room was left for it: a page that is closed now
+   * loses it. An opened take has its file; one without a note is no loss.
+   */
+  get isOnlyInMemory(): boolean {
+    const { phaseNow, review } = this;
+    const take = phaseNow.kind === 'grading' ? this.#judged : review;
+    if (take === null || this.opened || take.id !== null) return false;
+    return review?.report.notes.length !== 0 && take.details.startedAt !== this.#savedAsFile;
   }
 
   /** Back to ready. A take that is being played is thrown away; bars that are tried are left, unless it goes on at once. */
@@ -123,7 +137,9 @@ export abstract class ReviewSession {
    */
   save(part: ExportPart, fileName?: string): void {
     const file = this.phaseNow.kind === 'review' ? exportFile(this.phaseNow.review, part) : null;
-    if (file !== null) this.ports.files.save(file.blob, fileName ?? file.fileName);
+    if (file === null) return;
+    if (part === 'take' || part === 'line') this.#savedAsFile = this.review?.details.startedAt ?? null;
+    this.ports.files.save(file.blob, fileName ?? file.fileName);
   }
 
   /** Downloads the form of the take in review as an image, with words in the language of the page. */
@@ -226,6 +242,7 @@ export abstract class ReviewSession {
   ): Promise<void> {
     const progress = (share: number) =>
       this.whileTurn(turn, () => (this.phaseNow = { kind: 'grading', progress: share }));
+    this.#judged = take;
     progress(0);
     const message = (told: Message) => this.whileTurn(turn, () => this.tell(told));
     const judged = await gradeAndKeep(take, known, this.ports, { progress, message }, changed);

@@ -50,4 +50,19 @@ test('a disk that fills up in mid-take: told, graded from memory all the same', 
   await untilReview(page);
   await expect(page.getByText(/\b[1-9]\d*\snotes\b/).first()).toBeVisible();
   await expect(page.getByRole('status').getByText(/disk is full/)).toBeVisible();
+
+  // A reload would lose it: the browser asks first. Who stays can save it as a file, and is asked no more.
+  const questions: string[] = [];
+  page.on('dialog', (dialog) => {
+    questions.push(dialog.type());
+    void dialog.dismiss();
+  });
+  await page.evaluate(() => location.reload());
+  await expect.poll(() => questions).toEqual(['beforeunload']);
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'The whole take' }).click();
+  expect((await saved).suggestedFilename()).toMatch(/\.landfall$/);
+  await page.reload();
+  await expect(startButton(page)).toBeVisible();
+  expect(questions).toEqual(['beforeunload']);
 });

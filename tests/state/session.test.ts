@@ -254,6 +254,12 @@ describe('what can go wrong', () => {
     expect(review.id).toBeNull();
     expect(pitches(review)).toEqual(melody);
     expect(soundOf(review)).toEqual(toPcm16(sound));
+    // The page asks before it is closed, until the take is saved as a file.
+    expect(w.session.isOnlyInMemory).toBe(true);
+    w.session.save('notes');
+    expect(w.session.isOnlyInMemory).toBe(true);
+    w.session.save('take');
+    expect(w.session.isOnlyInMemory).toBe(false);
     await w.library.load();
     expect(w.library.unfinished).toMatchObject([{ durationSeconds: 2 }]);
   });

@@ -1186,6 +1186,8 @@ export const de: Words = {
       `Die Band spielt ${lowest} bis ${highest} Schläge in der Minute, nicht ${decimalOf(bpm)}.`,
     'cli.wavTooLong': ({ file }) =>
       `${file} würde länger, als eine WAV-Datei sein kann; verlange weniger Chorusse.`,
+    'cli.bandTooLong': ({ file, hours }) =>
+      `${file} würde länger als ${hours} Stunden; verlange weniger Chorusse.`,
     'cli.unknownOption': ({ option }) => `Es gibt keine Option ${option}.`,
     'cli.takesNoValue': ({ option }) => `--${option} nimmt keinen Wert.`,
     'cli.valueMissing': ({ option }) => `--${option} braucht einen Wert dahinter.`,

@@ -1501,6 +1501,8 @@ export const en = {
       `The band plays ${lowest} to ${highest} beats a minute, not ${bpm}.`,
     'cli.wavTooLong': ({ file }: { file: string }) =>
       `${file} would be longer than a WAV file can be; ask for fewer choruses.`,
+    'cli.bandTooLong': ({ file, hours }: { file: string; hours: number }) =>
+      `${file} would last longer than ${hours} hours; ask for fewer choruses.`,
     'cli.unknownOption': ({ option }: { option: string }) => `There is no option ${option}.`,
     'cli.takesNoValue': ({ option }: { option: string }) => `--${option} takes no value.`,
     'cli.valueMissing': ({ option }: { option: string }) => `--${option} needs a value behind it.`,

@@ -81,6 +81,7 @@ describe('of a file that is refused no more than its beginning is read', () => {
     ['a text of a gigabyte', ASCII('words and words '.repeat(2000)), GIGABYTES],
     ['a program', ASCII('\x7fELF'), GIGABYTES],
     ['zeros', new Uint8Array(16), GIGABYTES],
+    ['marks of Ogg pages without pages', ASCII('OggS'.repeat(100_000)), GIGABYTES],
     ['a tag that is longer than the file', ASCII('ID3\x04\0\0\x7f\x7f\x7f\x7f'), 200_000_000],
   ])('%s', async (_, start, size) => {
     const { source, counted } = largeFile(start, size);

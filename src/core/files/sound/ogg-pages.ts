@@ -61,13 +61,18 @@ function pageAt(bytes: Uint8Array): OggPage | null {
   };
 }
 
+/** The first page begins a file, or stands behind a tag; where there is none so far in, there is none. */
+const FIRST_PAGE_WITHIN_BYTES = 1 << 20;
+
 /** All pages of a file in order; what is no whole page is skipped, and `lost` called for each such place. */
 export async function* oggPages(source: ByteSource, lost: () => void): AsyncGenerator<OggPage> {
   const window = windowOver(source);
-  for (let at = 0; at < source.size;) {
+  let found = false;
+  for (let at = 0; at < source.size && (found || at < FIRST_PAGE_WITHIN_BYTES);) {
     const bytes = await window.ensure(at, MOST_BYTES);
     const page = pageAt(bytes);
     if (page) {
+      found = true;
       yield page;
       at += page.bytes.length;
       continue;
