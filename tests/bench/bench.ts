@@ -5,6 +5,7 @@
  *   npm run bench -- [--lines 2] [--without 'Basic Pitch,plain YIN (pitchfinder)']
  *   npm run bench -- --real FOLDER [--by source] [--only voice,violin] [--without 'Basic Pitch'] [--sure 0.5]
  *     [--wide clarinet] [--files] [--write FOLDER]
+ *   npm run bench -- --class [--takes 40] [--seconds 180]
  *
  * With --real the recordings are those of a folder, annotated (real/README.md); --write keeps what was heard.
  * Basic Pitch runs slower than real time, so it hears one line of each plucked instrument and no room.
@@ -14,6 +15,7 @@ import { recording } from '../../fixtures/lines/cache.ts';
 import { instruments } from '../../fixtures/lines/instruments.ts';
 import { casesOf, firstSeeds, groups, type VariantName } from '../../fixtures/lines/sets.ts';
 import { listen } from '../../src/core/listen.ts';
+import { benchClass } from './class-bench.ts';
 import { pitchyDatedAt, plainPitchy, plainYin } from './listeners.ts';
 import { addTallies, emptyTally, measure, scoreOfTally, type Listen, type Tally } from './measure.ts';
 import { percentile } from './note-metrics.ts';
@@ -31,6 +33,9 @@ const { values } = parseArgs({
     wide: { type: 'string', default: 'clarinet' },
     files: { type: 'boolean', default: false },
     write: { type: 'string' },
+    class: { type: 'boolean', default: false },
+    takes: { type: 'string', default: '40' },
+    seconds: { type: 'string', default: '180' },
   },
 });
 const lines = Number(values.lines);
@@ -175,7 +180,8 @@ async function main(): Promise<void> {
 
 const listed = (text: string): readonly string[] => text.split(',').filter((part) => part !== '');
 
-if (values.real === undefined) await main();
+if (values.class) await benchClass({ takes: Number(values.takes), seconds: Number(values.seconds) });
+else if (values.real === undefined) await main();
 else {
   const table = await benchReal({
     folder: values.real,

@@ -54,7 +54,8 @@ export const correctionsSchema = v.object({
   ),
 });
 
-export const noteSchema = v.object({
+/** Where a note stands, and what it is called: of those that count and of those that don't. */
+const namedNote = {
   onsetSeconds: finite,
   offsetSeconds: finite,
   /** Sounding pitch, fractional, against A4 = 440 Hz whatever the reference. */
@@ -68,6 +69,10 @@ export const noteSchema = v.object({
   /** From the chart's first downbeat. */
   beat: finite,
   endBeat: finite,
+};
+
+export const noteSchema = v.object({
+  ...namedNote,
   /** Bar of the form, from 0, and how often the chart has gone round; null before the first downbeat. */
   bar: v.nullable(whole),
   chorus: v.nullable(whole),
@@ -109,14 +114,7 @@ export const noteSchema = v.object({
 
 /** A note that counts in no share: the listener is not sure of it, or the player has taken it out. */
 export const doubtfulSchema = v.object({
-  onsetSeconds: finite,
-  offsetSeconds: finite,
-  midi: finite,
-  name: v.string(),
-  cents: finite,
-  spelling: v.string(),
-  beat: finite,
-  endBeat: finite,
+  ...namedNote,
   chord: v.nullable(v.string()),
   degree: v.nullable(v.string()),
   role: v.nullable(roleSchema),
