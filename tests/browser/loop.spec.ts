@@ -1,5 +1,6 @@
 /** The band comes back through the microphone, truly: sound check, then a take over it, through a PulseAudio null sink. */
 import { readFileSync } from 'node:fs';
+import { availableParallelism, loadavg } from 'node:os';
 import type { Page } from '@playwright/test';
 import type { Report } from '../../src/core/take/schema.ts';
 import { expect, test } from './app.ts';
@@ -7,6 +8,10 @@ import { KNOWN_MIDI, knownLine } from './known-line.ts';
 import { pulseIsHere, pulseLoop } from './pulse-loop.ts';
 import { delaysMs } from './steadiness.ts';
 import { expectAccessible, startButton, stopButton, untilReview } from './screens.ts';
+
+/** On a busy machine the browser loses blocks of sound: that often the sweeps, and then the take, are played anew. */
+const GOES = 3;
+const MOST_SLIP_MS = 0.1;
 
 /** Tells when the input first rises over a threshold, in seconds of the context. */
 const ONSET = `registerProcessor('onset', class extends AudioWorkletProcessor {
@@ -93,7 +98,12 @@ async function slipsOf(page: Page): Promise<number> {
     Float32Array.from(pairs, ([, x]) => x),
     rate,
   );
-  return delays.length < 5 ? Infinity : Math.max(...delays) - Math.min(...delays);
+  // A second that differs while those before and after it agree was estimated wrongly: a slip would stay.
+  const agree = (a: number | undefined, b: number | undefined) => Math.abs(a! - b!) <= MOST_SLIP_MS;
+  const kept = delays.filter(
+    (delay, i) => agree(delay, delays[i - 1]) || !agree(delays[i - 1], delays[i + 1]),
+  );
+  return kept.length < 5 ? Infinity : Math.max(...kept) - Math.min(...kept);
 }
 
 /**
@@ -102,7 +112,7 @@ async function slipsOf(page: Page): Promise<number> {
  */
 async function measureSteady(page: Page) {
   const sweeps = page.getByRole('button', { name: 'Play the sweeps' });
-  for (let go = 0; go < 3; go++) {
+  for (let go = 0; go < GOES; go++) {
     const before = 1000 * (await clickThroughLoop(page));
     await sweeps.click();
     await expect(sweeps).toBeEnabled();
@@ -115,6 +125,23 @@ async function measureSteady(page: Page) {
     return { removedDb, clickMs, shownMs: Number(/takes (\d+) ms/.exec(delay)![1]) };
   }
   return null;
+}
+
+/**
+ * Plays a take, up to `GOES` times, until the loop stood still in one; ends on its review.
+ * @returns whether it did
+ */
+async function playUntilSteady(page: Page, line: () => Promise<void>): Promise<boolean> {
+  for (let go = 1; go <= GOES; go++) {
+    await startButton(page).click();
+    await expect(stopButton(page)).toBeVisible();
+    await line();
+    await stopButton(page).click();
+    await untilReview(page);
+    if ((await slipsOf(page)) <= MOST_SLIP_MS) return true;
+    if (go < GOES) await page.keyboard.press('Escape');
+  }
+  return false;
 }
 
 test('speakers in front of the microphone: the delay is the loop’s, the band goes, the notes are right', async ({
@@ -134,26 +161,27 @@ test('speakers in front of the microphone: the delay is the loop’s, the band g
       'this browser finds no PulseAudio: no loop from speaker to microphone',
     );
     const steady = await measureSteady(page);
+    const loadAtCheck = loadavg()[0]!;
     test.skip(
-      steady === null,
-      'this machine is too busy: its loop from speaker to microphone never stood still',
+      steady === null && loadAtCheck > availableParallelism(),
+      `this machine has other work (load ${loadAtCheck.toFixed(1)}): its loop slipped in each of ${GOES} sound checks`,
     );
+    expect(steady, 'the loop stood still in a sound check').not.toBeNull();
     // What is shown is rounded to a millisecond.
     expect(Math.abs(steady!.shownMs - steady!.clickMs)).toBeLessThan(2);
     expect(steady!.removedDb).toBeGreaterThan(20);
     await page.getByRole('button', { name: 'Back', exact: true }).click();
 
-    await startButton(page).click();
-    await expect(stopButton(page)).toBeVisible();
-    loop.play(line.file);
-    await page.waitForTimeout(1000 * line.seconds);
-    await stopButton(page).click();
-    await untilReview(page);
-    const slips = await slipsOf(page);
+    const isSteady = await playUntilSteady(page, async () => {
+      loop.play(line.file);
+      await page.waitForTimeout(1000 * line.seconds);
+    });
+    const load = loadavg()[0]!;
     test.skip(
-      slips > 0.1,
-      `this machine is too busy: its loop slipped by ${slips.toFixed(1)} ms in mid-take`,
+      !isSteady && load > availableParallelism(),
+      `this machine has other work (load ${load.toFixed(1)}): its loop slipped in each of ${GOES} takes`,
     );
+    expect(isSteady, 'the loop stood still in a take').toBe(true);
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the report' }).click();
     const report = JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Report;
