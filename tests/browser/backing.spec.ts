@@ -12,7 +12,10 @@ import { KNOWN_MIDI, knownLine } from './known-line.ts';
 import { expectAccessible, startButton, stopButton, untilReview } from './screens.ts';
 
 const RATE = 44_100;
-const folder = mkdtempSync(join(tmpdir(), 'landfall-backing-'));
+let folder: string;
+test.beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'landfall-backing-'));
+});
 test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** Two choruses of four bars whose tempo drifts. */

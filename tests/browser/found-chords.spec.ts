@@ -3,9 +3,7 @@
  * lets a backing fall on the page plays to it. How long that takes is printed; that it is soon enough is asserted on a quiet
  * machine only (`LANDFALL_QUIET=yes`).
  */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
@@ -16,8 +14,6 @@ import { knownLine } from './known-line.ts';
 import { expectAccessible, openRecording, startButton, stopButton, untilReview } from './screens.ts';
 
 const RATE = 44_100;
-const folder = mkdtempSync(join(tmpdir(), 'landfall-found-'));
-test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 // Common practice: a blues with a quick change.
 const BLUES = ['A7', 'D7', 'A7', 'A7', 'D7', 'D7', 'A7', 'A7', 'E7', 'D7', 'A7', 'E7'];
@@ -26,7 +22,7 @@ const BLUES = ['A7', 'D7', 'A7', 'A7', 'D7', 'D7', 'A7', 'A7', 'E7', 'D7', 'A7',
 async function backingFile(name: string, bars: readonly string[] = BLUES, choruses = 4): Promise<string> {
   const chart = `| ${bars.join(' | ')} |`;
   const band = renderTrack(await kitSynth(RATE), { chart, feel: 'shuffle', bpm: 132, seed: 5103, choruses });
-  const path = join(folder, name);
+  const path = test.info().outputPath(name);
   writeFileSync(path, writeWav(toPcm16(band.mono), RATE));
   return path;
 }

@@ -25,7 +25,10 @@ import {
 } from './screens.ts';
 
 const RATE = 16_000;
-const folder = mkdtempSync(join(tmpdir(), 'landfall-opened-'));
+let folder: string;
+test.beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'landfall-opened-'));
+});
 test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const wav = (name: string, samples: Float32Array) => {
   const path = join(folder, name);

@@ -1,11 +1,14 @@
-/** The shipped weights of the chord network are those that fixtures/chords/make-weights.ts makes of its recipe. */
+/**
+ * The shipped weights of the chord network are those that fixtures/chords/make-weights.ts makes of its recipe. The test stands
+ * here, where no other file shares its modules: the synthesiser's sound depends a little on what it played before.
+ */
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { smallPart, weightsSha256, type WrittenWeights } from '../../../fixtures/chords/fingerprint.ts';
 import { FIT, PARTS } from '../../../fixtures/chords/recipe.ts';
 import { RENDER_HZ } from '../../../fixtures/chords/render-backing.ts';
 import { chordWeights } from '../../../src/core/harmony/weights.ts';
-import { kitSynth } from '../sound/kit-file.ts';
+import { kitSynth } from './kit-file.ts';
 
 const read = (path: string): unknown =>
   JSON.parse(readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8'));
