@@ -8,7 +8,13 @@ const results = (name: string) => fileURLToPath(new URL(`../../test-results/${na
 const MOST_BROWSERS = 8;
 
 /** Their sound must not be cut, or they count frames. */
-const ALONE = ['loop*.spec.ts', 'known-line.spec.ts', 'faults.spec.ts', 'review-long.spec.ts'];
+const ALONE = [
+  'loop*.spec.ts',
+  'known-line.spec.ts',
+  'faults.spec.ts',
+  'review-long.spec.ts',
+  '**/firefox.spec.ts',
+];
 
 /** Tests of the built site in a real browser. `set-up.ts` builds, serves and finds the browser. */
 export default defineConfig({

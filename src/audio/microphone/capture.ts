@@ -117,7 +117,11 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
     node.port.onmessage = null;
     node.port.postMessage('close');
     source.disconnect();
-    options.bandBus?.disconnect(node, 0, 1);
+    try {
+      options.bandBus?.disconnect(node, 0, 1);
+    } catch {
+      // A band that failed has left the connection already.
+    }
     stopTracks(stream);
   };
   const lost = () => {
