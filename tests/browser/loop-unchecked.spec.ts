@@ -1,5 +1,6 @@
 /** No sound check was done, and the band comes back all the same: it is found in the take, truly, over a PulseAudio loop. */
 import { readFileSync } from 'node:fs';
+import { availableParallelism, loadavg } from 'node:os';
 import type { Page } from '@playwright/test';
 import type { Report } from '../../src/core/take/schema.ts';
 import { expect, test } from './app.ts';
@@ -7,6 +8,10 @@ import { KNOWN_MIDI, knownLine } from './known-line.ts';
 import { pulseIsHere, pulseLoop } from './pulse-loop.ts';
 import { delaysMs } from './steadiness.ts';
 import { download, startButton, stopButton, untilReview } from './screens.ts';
+
+/** On a busy machine the browser loses blocks of sound: that often the take is played anew. */
+const GOES = 3;
+const MOST_SLIP_MS = 1;
 
 const LINE = KNOWN_MIDI.slice(0, 8);
 /** What a browser of this kind records at. */
@@ -39,31 +44,45 @@ test('speakers without a sound check: the band is found in the take, and the del
   openApp,
 }) => {
   test.skip(!pulseIsHere(), 'PulseAudio is not installed: no loop from speaker to microphone');
-  const [loop, line] = [await pulseLoop(), await knownLine(LINE)];
-  try {
-    const { page } = await openApp({ microphone: { pulse: loop.server } });
-    await startButton(page).click();
-    const refused = page.getByRole('button', { name: 'Try again' });
-    await expect(stopButton(page).or(refused)).toBeVisible();
-    test.skip(await refused.isVisible(), 'this browser finds no PulseAudio');
-    loop.play(line.file);
-    await page.waitForTimeout(1000 * line.seconds);
-    await stopButton(page).click();
-    await untilReview(page);
-    const delays = await delaysOf(page);
-    const slips = delays.length < 5 ? Infinity : Math.max(...delays) - Math.min(...delays);
-    test.skip(slips > 1, `this machine is too busy: its loop slipped by ${slips.toFixed(0)} ms in mid-take`);
-    const { path } = await download(page, 'Save the report');
-    const report = JSON.parse(readFileSync(path, 'utf8')) as Report;
-    const found = report.source.backing;
-    // As the correlation of each second alone has it, which the search of the app knows nothing of.
-    expect(Math.abs(1000 * (found?.offsetSeconds ?? NaN) - delays[0]!)).toBeLessThan(3);
-    // In eight seconds, with the player at it all the time, little of the path can be learned.
-    expect(found?.removedDb).toBeGreaterThan(2);
-    const heard = report.notes.map(({ midi }) => Math.round(midi));
-    expect(LINE.filter((midi) => heard.includes(midi)).length).toBeGreaterThanOrEqual(LINE.length - 1);
-    await expect(page.getByRole('status').getByText(/came back through the microphone/)).toBeVisible();
-  } finally {
-    loop.dispose();
+  const line = await knownLine(LINE);
+  let slips = Infinity;
+  for (let go = 1; go <= GOES && slips > MOST_SLIP_MS; go++) {
+    const loop = await pulseLoop();
+    try {
+      const { page } = await openApp({ microphone: { pulse: loop.server } });
+      await startButton(page).click();
+      const refused = page.getByRole('button', { name: 'Try again' });
+      await expect(stopButton(page).or(refused)).toBeVisible();
+      test.skip(await refused.isVisible(), 'this browser finds no PulseAudio');
+      loop.play(line.file);
+      await page.waitForTimeout(1000 * line.seconds);
+      await stopButton(page).click();
+      await untilReview(page);
+      const delays = await delaysOf(page);
+      slips = delays.length < 5 ? Infinity : Math.max(...delays) - Math.min(...delays);
+      if (slips <= MOST_SLIP_MS) await expectBandFound(page, delays[0]!);
+    } finally {
+      loop.dispose();
+    }
   }
+  const load = loadavg()[0]!;
+  test.skip(
+    slips > MOST_SLIP_MS && load > availableParallelism(),
+    `this machine has other work (load ${load.toFixed(1)}): its loop slipped in each of ${GOES} takes`,
+  );
+  expect(slips, 'the loop stood still in a take').toBeLessThanOrEqual(MOST_SLIP_MS);
 });
+
+/** The review of a take whose loop stood still at this delay. */
+async function expectBandFound(page: Page, delayMs: number): Promise<void> {
+  const { path } = await download(page, 'Save the report');
+  const report = JSON.parse(readFileSync(path, 'utf8')) as Report;
+  const found = report.source.backing;
+  // As the correlation of each second alone has it, which the search of the app knows nothing of.
+  expect(Math.abs(1000 * (found?.offsetSeconds ?? NaN) - delayMs)).toBeLessThan(3);
+  // In eight seconds, with the player at it all the time, little of the path can be learned.
+  expect(found?.removedDb).toBeGreaterThan(2);
+  const heard = report.notes.map(({ midi }) => Math.round(midi));
+  expect(LINE.filter((midi) => heard.includes(midi)).length).toBeGreaterThanOrEqual(LINE.length - 1);
+  await expect(page.getByRole('status').getByText(/came back through the microphone/)).toBeVisible();
+}
