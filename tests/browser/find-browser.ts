@@ -3,9 +3,10 @@
  * dev dependency @sparticuz/chromium. LANDFALL_BROWSER=bundled takes the last without looking for others.
  */
 import { spawnSync } from 'node:child_process';
-import { accessSync, constants, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { delimiter, join } from 'node:path';
+import { join } from 'node:path';
+import { onThePath } from './on-the-path.ts';
 
 export interface FoundBrowser {
   readonly executable: string;
@@ -21,20 +22,8 @@ export function findBrowser(): FoundBrowser {
   return installed === null ? unpackBundled() : { executable: installed, env: {}, dispose: () => undefined };
 }
 
-function installedBrowser(): string | null {
-  if (process.env.CHROME_PATH) return process.env.CHROME_PATH;
-  for (const name of NAMES)
-    for (const folder of (process.env.PATH ?? '').split(delimiter)) {
-      const path = join(folder, name);
-      try {
-        accessSync(path, constants.X_OK);
-        return path;
-      } catch {
-        // Not here: look on.
-      }
-    }
-  return null;
-}
+const installedBrowser = (): string | null =>
+  process.env.CHROME_PATH ? process.env.CHROME_PATH : onThePath(NAMES);
 
 /**
  * The package unpacks into the system's temporary folder and takes whatever lies there already; so it gets a

@@ -34,6 +34,8 @@ export function countedBeats(
 const COUNT_IN_DB = -12;
 /** Two bars of four. */
 const MOST_COUNT_IN_BEATS = 8;
+/** Of a chord, as a natural logarithm. */
+const CERTAINLY_NOT = -10;
 
 /** Clicks before the band begins hold no chord, whatever pitch they have. */
 function withCountIn(logs: Float32Array, levelsDb: Float32Array): Float32Array {
@@ -45,9 +47,6 @@ function withCountIn(logs: Float32Array, levelsDb: Float32Array): Float32Array {
   }
   return logs;
 }
-
-/** Natural logarithm. */
-const CERTAINLY_NOT = -10;
 
 /** A beat that would begin this much before the recording began with it. */
 const CUT_SECONDS = 0.06;

@@ -6,6 +6,7 @@ import * as v from 'valibot';
 import type { Timeline } from '../chart/timeline.ts';
 import { INSTRUMENTS } from '../music/instruments.ts';
 import { STANDARD_A4_HZ } from '../music/temperament.ts';
+import { listedNote } from '../take/listed-note.ts';
 import type { HeardNote } from '../take/note.ts';
 import type { Report } from '../take/schema.ts';
 
@@ -67,17 +68,10 @@ export const notesOfExample = (
   { beatMap }: Pick<Timeline, 'beatMap'>,
 ): readonly HeardNote[] =>
   notes
-    .map(([beat, beats, midi]): HeardNote => ({
-      onsetSeconds: beatMap.secondsAt(beat),
-      offsetSeconds: beatMap.secondsAt(beat + beats),
-      midi,
-      confidence: 1,
-      levelDb: null,
-      attack: 'struck',
-      bendSemitones: 0,
-      vibrato: null,
-      second: null,
-    }))
+    .map(([beat, beats, midi]) => {
+      const onsetSeconds = beatMap.secondsAt(beat);
+      return listedNote(onsetSeconds, beatMap.secondsAt(beat + beats) - onsetSeconds, midi);
+    })
     .sort((a, b) => a.onsetSeconds - b.onsetSeconds);
 
 /** How many beats stand before the first downbeat, so that a pickup is heard: whole bars. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createNotesLine } from '../../../src/audio/playback/notes-line.ts';
 import { wholeOf } from '../../../src/audio/playback/slow-line.ts';
 import { bad, good } from '../../../src/core/base/outcome.ts';
-import { listedNote } from '../../../src/core/files/notes/notes-csv.ts';
+import { listedNote } from '../../../src/core/take/listed-note.ts';
 import type { HeardNote } from '../../../src/core/take/note.ts';
 
 const RATE = 1000;

@@ -8,7 +8,7 @@ import {
   type Correction,
 } from '../../../src/core/take/correction.ts';
 import * as v from 'valibot';
-import { listedNote } from '../../../src/core/files/notes/notes-csv.ts';
+import { listedNote } from '../../../src/core/take/listed-note.ts';
 
 const [c, e, g] = [listedNote(1, 0.5, 60.1), listedNote(2, 0.5, 64), listedNote(3, 0.5, 67)];
 const line = [c, e, g];

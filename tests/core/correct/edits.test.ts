@@ -9,7 +9,7 @@ import {
   STEP_SECONDS,
   type EditVerb,
 } from '../../../src/core/correct/edits.ts';
-import { listedNote } from '../../../src/core/files/notes/notes-csv.ts';
+import { listedNote } from '../../../src/core/take/listed-note.ts';
 import { centsAboveStandard } from '../../../src/core/music/temperament.ts';
 
 const heard = [listedNote(1, 0.5, 60.1), listedNote(1.5, 0.2, 64), listedNote(3, 0.5, 67)];

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { correctNotes } from '../../../src/core/correct/correct-notes.ts';
 import { LEAST_NOTE_SECONDS, type Correction } from '../../../src/core/take/correction.ts';
 import { edited, redo, undo, undoAll, type EditHistory } from '../../../src/core/correct/edit-history.ts';
-import { listedNote } from '../../../src/core/files/notes/notes-csv.ts';
+import { listedNote } from '../../../src/core/take/listed-note.ts';
 import type { HeardNote } from '../../../src/core/take/note.ts';
 
 const steps = fc.tuple(

@@ -2,7 +2,7 @@
 import { YIN } from 'pitchfinder';
 import { describe, expect, it } from 'vitest';
 import type { HeardNote } from '../../../src/core/take/note.ts';
-import { listedNote } from '../../../src/core/files/notes/notes-csv.ts';
+import { listedNote } from '../../../src/core/take/listed-note.ts';
 import { renderNotes } from '../../../src/core/sound/render-notes.ts';
 import { kitSynth } from './kit-file.ts';
 

@@ -14,7 +14,7 @@ import { fourCharacters, viewOf } from '../bytes/bytes.ts';
 import { bendTrack, type BendTrack } from '../../midi/midi-bend.ts';
 import { midiClock } from './midi-clock.ts';
 import { wholeEvents } from './midi-events.ts';
-import { listedNote } from './notes-csv.ts';
+import { listedNote } from '../../take/listed-note.ts';
 
 export interface MidiLine {
   readonly notes: readonly HeardNote[];

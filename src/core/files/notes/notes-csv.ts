@@ -1,4 +1,5 @@
 /** A list of notes as a table: header `onset,duration,pitch` in seconds, seconds and MIDI numbers. */
+import { listedNote } from '../../take/listed-note.ts';
 import type { HeardNote } from '../../take/note.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { MOST_NOTES } from '../../base/limits.ts';
@@ -10,21 +11,6 @@ export const NOTE_COLUMNS = ['onset', 'duration', 'pitch'] as const;
 
 /** The highest MIDI number there is; pitch fractions (bends, quarter tones) are welcome below it. */
 const HIGHEST_MIDI = 127;
-
-/** A note from a list: struck, without bend or vibrato, and certain, because it was not recognised from sound. */
-export function listedNote(onsetSeconds: number, durationSeconds: number, midi: number): HeardNote {
-  return {
-    onsetSeconds,
-    offsetSeconds: onsetSeconds + durationSeconds,
-    midi,
-    confidence: 1,
-    levelDb: null,
-    attack: 'struck',
-    bendSemitones: 0,
-    vibrato: null,
-    second: null,
-  };
-}
 
 /**
  * Reads a list of notes; the rows may stand in any order, the notes come out by onset.
