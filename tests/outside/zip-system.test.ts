@@ -14,6 +14,7 @@ import { openZip } from '../../src/core/files/zip/read-zip.ts';
 import { readPart } from '../../src/core/files/zip/unpack.ts';
 import { ZipWriter } from '../../src/core/files/zip/write-zip.ts';
 import { readTakeFile } from '../../src/core/take-file/read-take-file.ts';
+import { needs } from '../needs.ts';
 import { fileOf, joined, madeTake, soundOf, sourceOf } from '../core/take-file/made-take.ts';
 
 const hasZip = spawnSync('zip', ['-v']).error === undefined && spawnSync('unzip', ['-v']).error === undefined;
@@ -25,7 +26,7 @@ it('has the checksum of the standard', () => {
   expect(crc32(new TextEncoder().encode('6789'), crc32(new TextEncoder().encode('12345')))).toBe(0xcbf43926);
 });
 
-describe.skipIf(!hasZip)('against Info-ZIP', () => {
+describe('against Info-ZIP', needs(hasZip, 'Info-ZIP is not installed: zip and unzip.'), () => {
   const take = madeTake();
   const path = join(folder, 'take.landfall');
   writeFileSync(path, fileOf(take));

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { readNotesCsv } from '../../../../src/core/files/notes/notes-csv.ts';
 import { writeNotesCsv } from '../../../../src/core/files/notes/write-notes-csv.ts';
 import { readKeptReport } from '../../../../src/core/kept-report.ts';
+import { needs } from '../../../needs.ts';
 import { madeTake } from '../../take-file/made-take.ts';
 
 const { report: kept, details } = madeTake();
@@ -29,8 +30,9 @@ describe('the table of notes', () => {
   });
 
   const hasPython = spawnSync('python3', ['--version']).status === 0;
-  it.skipIf(!hasPython)(
+  it(
     'is read by the csv module of Python in strict mode, as many columns in each row',
+    needs(hasPython, 'Python is not installed: python3.'),
     () => {
       const script =
         'import csv,sys,json; print(json.dumps(list(csv.reader(sys.stdin, dialect="excel", strict=True))))';
