@@ -37,9 +37,10 @@ function recordedSolo(): Uint8Array {
 /** A folder as the reader of a page has it. */
 function folderFor(page: string): string {
   const folder = join(files.folder, page.replaceAll('/', ' '));
-  mkdirSync(join(folder, 'takes'), { recursive: true });
+  for (const name of ['takes', 'src/pages']) mkdirSync(join(folder, name), { recursive: true });
   const put = (name: string, content: string | Uint8Array) => writeFileSync(join(folder, name), content);
   for (const { block } of shown) put(block.name, block.content);
+  put('src/pages/solo.csv', solo);
   put('take.wav', recordedSolo());
   put('take.landfall', fileOf(madeTake()));
   for (const name of ['mira', 'jonas', 'lea 1', 'lea 2']) put(`takes/${name}.csv`, solo);
