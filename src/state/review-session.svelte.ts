@@ -38,9 +38,11 @@ export abstract class ReviewSession {
   #notices = $state.raw<readonly Message[]>([]);
   #playback = $state.raw<Playback | null>(null);
   #firstPlayback = $state.raw<Playback | null>(null);
-  /** The take that is being graded, and when the one began that was last saved as a file. */
+  /** The take that is being graded, and when the one began that was last saved as a file, or given up by the player. */
   #judged: FinishedTake | null = null;
-  #savedAsFile: string | null = null;
+  #savedOrGivenUp: string | null = null;
+  /** What would lose the take in review, until the player has said whether it may. */
+  #awaited = $state.raw<(() => void) | null>(null);
   /** What the player corrects of the take in review. */
   readonly corrections: TakeCorrections;
   readonly #openers: ReturnType<typeof takeOpeners>;
@@ -83,11 +85,26 @@ export abstract class ReviewSession {
     const { phaseNow, review } = this;
     const take = phaseNow.kind === 'grading' ? this.#judged : review;
     if (take === null || this.opened || take.id !== null) return false;
-    return review?.report.notes.length !== 0 && take.details.startedAt !== this.#savedAsFile;
+    return review?.report.notes.length !== 0 && take.details.startedAt !== this.#savedOrGivenUp;
+  }
+
+  /** Whether the player is to say what becomes of a take that is nowhere but in memory. */
+  get asksBeforeLeaving(): boolean {
+    return this.#awaited !== null;
+  }
+
+  /** What the player says then: saved as a file, or lost, the session goes on to what was wanted. */
+  answerLeaving(answer: 'save' | 'lose' | 'stay'): void {
+    const go = this.#awaited;
+    this.#awaited = null;
+    if (answer === 'save') this.save('take');
+    else if (answer === 'lose') this.#savedOrGivenUp = this.review?.details.startedAt ?? null;
+    if (answer !== 'stay') go?.();
   }
 
   /** Back to ready. A take that is being played is thrown away; bars that are tried are left, unless it goes on at once. */
   close(goesOn = false): void {
+    if (this.asksFirst(() => this.close(goesOn))) return;
     this.begin();
     if (!goesOn) this.ports.tries.end();
     this.timelineNow = null;
@@ -138,7 +155,7 @@ export abstract class ReviewSession {
   save(part: ExportPart, fileName?: string): void {
     const file = this.phaseNow.kind === 'review' ? exportFile(this.phaseNow.review, part) : null;
     if (file === null) return;
-    if (part === 'take' || part === 'line') this.#savedAsFile = this.review?.details.startedAt ?? null;
+    if (part === 'take' || part === 'line') this.#savedOrGivenUp = this.review?.details.startedAt ?? null;
     this.ports.files.save(file.blob, fileName ?? file.fileName);
   }
 
@@ -167,9 +184,17 @@ export abstract class ReviewSession {
     this.#notices = withoutMessage(this.#notices, message);
   }
 
+  /** Whether `go` waits for the player's word, because it would lose the take in review. */
+  protected asksFirst(go: () => void): boolean {
+    if (this.review === null || !this.isOnlyInMemory) return false;
+    this.#awaited = go;
+    return true;
+  }
+
   /** Ends what was going on; answers to it that still come are dropped. */
   protected begin(): number {
     this.release();
+    this.#awaited = null;
     this.corrections.forget();
     this.#notices = [];
     return ++this.turn;
@@ -209,6 +234,7 @@ export abstract class ReviewSession {
   }
 
   async #openTaken(what: Opening, open: () => Promise<Outcome<OpenedTake>>): Promise<void> {
+    if (this.asksFirst(() => void this.#openTaken(what, open))) return;
     const turn = this.begin();
     this.phaseNow = { kind: 'opening', what };
     this.opened = true;

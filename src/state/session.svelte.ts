@@ -84,6 +84,7 @@ export class Session extends ReviewSession {
    * its own and what was turned since.
    */
   async again(change: AgainChange = {}): Promise<void> {
+    if (this.asksFirst(() => void this.again(change))) return;
     const { review } = this;
     const opened = this.opened ? (review?.details ?? null) : null;
     if (opened !== null) this.ports.lesson.follow(opened);

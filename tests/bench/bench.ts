@@ -6,6 +6,7 @@
  *   npm run bench -- --real FOLDER [--by source] [--only voice,violin] [--without 'Basic Pitch'] [--sure 0.5]
  *     [--wide clarinet] [--files] [--write FOLDER]
  *   npm run bench -- --class [--takes 40] [--seconds 180]
+ *   npm run bench -- --growth [--only notes,recording] [--minutes 180]
  *
  * With --real the recordings are those of a folder, annotated (real/README.md); --write keeps what was heard.
  * Basic Pitch runs slower than real time, so it hears one line of each plucked instrument and no room.
@@ -16,6 +17,7 @@ import { instruments } from '../../fixtures/lines/instruments.ts';
 import { casesOf, firstSeeds, groups, type VariantName } from '../../fixtures/lines/sets.ts';
 import { listen } from '../../src/core/listen.ts';
 import { benchClass } from './class-bench.ts';
+import { benchGrowth } from './growth-bench.ts';
 import { pitchyDatedAt, plainPitchy, plainYin } from './listeners.ts';
 import { addTallies, emptyTally, measure, scoreOfTally, type Listen, type Tally } from './measure.ts';
 import { percentile } from './note-metrics.ts';
@@ -34,6 +36,8 @@ const { values } = parseArgs({
     files: { type: 'boolean', default: false },
     write: { type: 'string' },
     class: { type: 'boolean', default: false },
+    growth: { type: 'boolean', default: false },
+    minutes: { type: 'string', default: '180' },
     takes: { type: 'string', default: '40' },
     seconds: { type: 'string', default: '180' },
   },
@@ -180,7 +184,8 @@ async function main(): Promise<void> {
 
 const listed = (text: string): readonly string[] => text.split(',').filter((part) => part !== '');
 
-if (values.class) await benchClass({ takes: Number(values.takes), seconds: Number(values.seconds) });
+if (values.growth) await benchGrowth(listed(values.only), Number(values.minutes));
+else if (values.class) await benchClass({ takes: Number(values.takes), seconds: Number(values.seconds) });
 else if (values.real === undefined) await main();
 else {
   const table = await benchReal({

@@ -59,9 +59,20 @@ test('a disk that fills up in mid-take: told, graded from memory all the same', 
   });
   await page.evaluate(() => location.reload());
   await expect.poll(() => questions).toEqual(['beforeunload']);
+
+  // So does the page before it goes back: whoever stays has lost nothing.
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  const asked = page.getByRole('dialog', { name: 'This take is kept nowhere' });
+  await expect(asked).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(asked).toHaveCount(0);
+  await expect(page.getByText(/\b[1-9]\d*\snotes\b/).first()).toBeVisible();
+
   const saved = page.waitForEvent('download');
   await page.getByRole('button', { name: 'The whole take' }).click();
   expect((await saved).suggestedFilename()).toMatch(/\.landfall$/);
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  await expect(startButton(page)).toBeVisible();
   await page.reload();
   await expect(startButton(page)).toBeVisible();
   expect(questions).toEqual(['beforeunload']);

@@ -258,10 +258,40 @@ describe('what can go wrong', () => {
     expect(w.session.isOnlyInMemory).toBe(true);
     w.session.save('notes');
     expect(w.session.isOnlyInMemory).toBe(true);
+    // So does each way that leaves it.
+    for (const leave of [
+      () => w.session.close(),
+      () => void w.session.again(),
+      () => void w.session.playDemo(),
+    ]) {
+      leave();
+      expect(w.session.asksBeforeLeaving).toBe(true);
+      expect(w.session.phase.kind).toBe('review');
+      w.session.answerLeaving('stay');
+      expect(w.session.asksBeforeLeaving).toBe(false);
+      expect(w.session.phase.kind).toBe('review');
+    }
     w.session.save('take');
     expect(w.session.isOnlyInMemory).toBe(false);
+    w.session.close();
+    expect(w.session.phase.kind).toBe('ready');
     await w.library.load();
     expect(w.library.unfinished).toMatchObject([{ durationSeconds: 2 }]);
+  });
+
+  it.each(['save', 'lose'] as const)('a full disk: left once the player has said “%s”', async (answer) => {
+    const w = await world({ room: 2 * RATE });
+    await w.session.start();
+    await w.play(line());
+    await w.session.stop();
+    await reviewed(w);
+    w.session.close();
+    w.session.answerLeaving(answer);
+    expect(w.session.phase.kind).toBe('ready');
+    expect(w.session.asksBeforeLeaving).toBe(false);
+    expect(w.saved.map(({ fileName }) => /\.landfall$/.test(fileName))).toEqual(
+      answer === 'save' ? [true] : [],
+    );
   });
 
   it('sound that the browser lost: silence in its place, later notes on their beats, kept with its bar', async () => {

@@ -10,11 +10,14 @@ import {
   chordRootAscii,
   joinWith,
   type NoteName,
+  withoutMinusZero,
 } from './entry.ts';
 import type { en } from './en.ts';
 import type { Words } from './words.ts';
 
-const decimal = (value: number, digits: number): string => value.toFixed(digits).replace('.', ',');
+/** Mit so vielen Stellen. Was zu null gerundet wird, hat kein Minus. */
+const decimal = (value: number, digits: number): string =>
+  withoutMinusZero(value, digits).toFixed(digits).replace('.', ',');
 /** Platz auf einem Datenträger: „5,5 MB“, „340 MB“, „12,3 GB“. */
 const diskRoom = (megabytes: number): string =>
   megabytes < 1000
@@ -1976,6 +1979,13 @@ export const de: Words = {
 
   // Der Bildschirm nach einem Take.
   review: {
+    unsaved: {
+      title: 'Dieser Take ist nirgends gespeichert',
+      text: 'Auf dem Datenträger war kein Platz für ihn. Wenn du ihn jetzt verlässt, ist er verloren.',
+      save: 'Als Datei speichern, dann verlassen',
+      lose: 'Ohne ihn verlassen',
+      stay: 'Bleiben',
+    },
     thisTake: 'Dieser Take',
     back: 'Zurück',
     saveReport: 'Bericht speichern',

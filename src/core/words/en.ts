@@ -15,6 +15,7 @@ import {
   joinWith,
   noteAscii,
   type NoteName,
+  withoutMinusZero,
 } from './entry.ts';
 
 type VerdictCode = 'above chance' | 'at chance' | 'below chance' | 'too short to tell';
@@ -67,7 +68,8 @@ interface ArrivalFacts {
 }
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
-const decimal = (value: number, digits: number): string => value.toFixed(digits);
+/** With so many digits. What rounds to nothing has no minus sign. */
+const decimal = (value: number, digits: number): string => withoutMinusZero(value, digits).toFixed(digits);
 /** Room on a disk: "5.5 MB", "340 MB", "12.3 GB". */
 const diskRoom = (megabytes: number): string =>
   megabytes < 1000
@@ -2341,6 +2343,13 @@ export const en = {
 
   // The screen after a take.
   review: {
+    unsaved: {
+      title: 'This take is kept nowhere',
+      text: 'There was no room for it on the disk. If you leave it now, it is lost.',
+      save: 'Save it as a file, then leave',
+      lose: 'Leave without it',
+      stay: 'Stay',
+    },
     thisTake: 'This take',
     back: 'Back',
     saveReport: 'Save the report',
@@ -2808,11 +2817,11 @@ export const en = {
     title: 'What did you play over?',
     reading: 'Reading the recording and looking for its tempo…',
     fromPulse: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
-      `The recording beats at ${trimmed(bpm, 1)} a minute, its first beat is at ${seconds.toFixed(2)} s. Listen and look whether the bars fit.`,
+      `The recording beats at ${trimmed(bpm, 1)} a minute, its first beat is at ${decimal(seconds, 2)} s. Listen and look whether the bars fit.`,
     wanders: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
-      `The recording beats at about ${trimmed(bpm, 1)} a minute, from ${seconds.toFixed(2)} s on, but its tempo wanders: the bars can’t fit from beginning to end.`,
+      `The recording beats at about ${trimmed(bpm, 1)} a minute, from ${decimal(seconds, 2)} s on, but its tempo wanders: the bars can’t fit from beginning to end.`,
     fromLine: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
-      `Nothing but your line tells the tempo: probably ${trimmed(bpm, 1)}, from ${seconds.toFixed(2)} s on. Tap it if that is wrong.`,
+      `Nothing but your line tells the tempo: probably ${trimmed(bpm, 1)}, from ${decimal(seconds, 2)} s on. Tap it if that is wrong.`,
     noTempo:
       'No steady tempo was found. Type it, or tap it while you listen, and say where the first bar begins.',
     chords: 'Chords of the recording',
@@ -2835,11 +2844,11 @@ export const en = {
     listen: 'Listen',
     pause: 'Pause',
     place: 'Place in the recording',
-    placeAt: ({ seconds }: { seconds: number }) => `${seconds.toFixed(2)} seconds`,
+    placeAt: ({ seconds }: { seconds: number }) => `${decimal(seconds, 2)} seconds`,
     grade: 'Grade it',
     later: 'You can change all of this afterwards. A copy is kept among your takes, on this machine.',
     gradedBy: ({ chart, bpm, seconds }: { chart: string; bpm: number; seconds: number }) =>
-      `Graded over ${chart} at ${trimmed(bpm, 1)} bpm, the first bar at ${seconds.toFixed(2)} s.`,
+      `Graded over ${chart} at ${trimmed(bpm, 1)} bpm, the first bar at ${decimal(seconds, 2)} s.`,
     change: 'Change that',
     leave: 'Leave it as it is',
   },

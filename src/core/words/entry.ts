@@ -19,6 +19,10 @@ export const noteAscii = ({ letter, alteration, octave }: NoteName): string =>
 /** "F#", "Bb", without an octave. */
 export const chordRootAscii = ({ letter, alteration }: NoteName): string => `${letter}${signs(alteration)}`;
 
+/** The value; 0 where it would be shown as "-0.00" with so many digits. */
+export const withoutMinusZero = (value: number, digits: number): number =>
+  Math.abs(value) < 0.5 / 10 ** digits ? 0 : value;
+
 /**
  * Items in a row with a word before the last.
  * @example joinWith(['a', 'b', 'c'], 'and') // 'a, b and c'

@@ -121,3 +121,14 @@ describe('closestLanguage', () => {
     expect(closestLanguage(['ja'])).toBe('en');
   });
 });
+
+describe('a number that rounds to nothing', () => {
+  it.each([
+    ['en', '0.00 seconds', '-0.06 seconds'],
+    ['de', '0,0 Sekunden', '-0,1 Sekunden'],
+  ] as const)('has no minus sign: %s', (code, nothing, little) => {
+    const { placeAt } = wordsOf(code).recording;
+    expect(placeAt({ seconds: -0.004 })).toBe(nothing);
+    expect(placeAt({ seconds: -0.06 })).toBe(little);
+  });
+});
