@@ -2567,6 +2567,7 @@ export const de: Words = {
     hold: 'Mit Stern markieren',
     holdTake: ({ title }) => `${title} mit Stern markieren`,
     bandBar: ({ bar }) => `Takt ${bar}, die Band ist dran:`,
+    barsNotDrawn: ({ from, to }) => `Takte ${from} bis ${to}`,
     goesOn: 'geht weiter',
     demo: 'Beispiel-Take',
     earlierLanding: ({ chorus, landing }) => `Chorus ${chorus}. ${landing}`,

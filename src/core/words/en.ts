@@ -3004,6 +3004,7 @@ export const en = {
     hold: 'Star it',
     holdTake: ({ title }: { title: string }) => `Star ${title}`,
     bandBar: ({ bar }: { bar: number }) => `Bar ${bar}, the band’s turn:`,
+    barsNotDrawn: ({ from, to }: { from: number; to: number }) => `Bars ${from} to ${to}`,
     goesOn: 'continues',
     /** The title of the demo. */
     demo: 'Demo take',

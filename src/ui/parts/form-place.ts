@@ -3,6 +3,8 @@ import type { LiveMoment } from '../../state/session.svelte.ts';
 
 type Place = Pick<LiveMoment, 'beat' | 'bar' | 'beatInBar'>;
 
+const numberOf = (list: HTMLElement, name: string) => Number(list.style.getPropertyValue(name)) || 1;
+
 export class PlaceMark {
   #bar: HTMLElement | null = null;
   #played: HTMLElement | null = null;
@@ -14,11 +16,10 @@ export class PlaceMark {
     if (index !== this.#index) {
       this.#leave();
       this.#index = index;
-      this.#bar = index < 0 ? null : list.querySelector<HTMLElement>(`[data-bar="${index}"]`);
-      this.#played = this.#bar?.querySelector<HTMLElement>('.played') ?? null;
-      this.#bar?.setAttribute('aria-current', 'true');
-      this.#bringIntoView(list);
-    }
+      this.#bar = this.#played = null;
+      this.#find(list);
+      if (this.#bar === null) this.#bringNear(list);
+    } else if (this.#bar === null || !this.#bar.isConnected) this.#find(list);
     if (this.#played !== null)
       this.#played.style.transform = `scaleX(${Math.min(1, live.beatInBar / beatsPerBar)})`;
   }
@@ -27,6 +28,22 @@ export class PlaceMark {
   forget(): void {
     this.#leave();
     this.#index = NaN;
+  }
+
+  /** The bar, where it is drawn: of a long form only what is in sight is. */
+  #find(list: HTMLElement): void {
+    this.#bar = this.#index < 0 ? null : list.querySelector<HTMLElement>(`[data-bar="${this.#index}"]`);
+    if (this.#bar === null) return;
+    this.#played = this.#bar.querySelector<HTMLElement>('.played');
+    this.#bar.setAttribute('aria-current', 'true');
+    this.#bringIntoView(list);
+  }
+
+  /** Scrolls to where a bar lies that is not drawn yet; it is, a frame later. */
+  #bringNear(list: HTMLElement): void {
+    const frame = list.parentElement?.parentElement;
+    const row = Math.floor(this.#index / numberOf(list, '--in-row'));
+    if (frame && row >= 0) frame.scrollTop = (row * list.offsetHeight) / numberOf(list, '--rows');
   }
 
   #leave(): void {
