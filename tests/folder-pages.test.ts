@@ -15,7 +15,7 @@ const NEED_NO_LINE = ['README.md', 'tsconfig.json'];
 /** src itself is described by DEVELOPERS.md. */
 const WITHOUT_PAGE = ['src'];
 
-const FILE_NAME = /\.(ts|svelte|css|html|mjs|json|sf3|otf|woff2|svg|png|txt|md|py)$/;
+const FILE_NAME = /\.(ts|svelte|css|html|mjs|json|sf3|otf|woff2|svg|png|txt|csv|md|py)$/;
 
 const childrenOf = (folder: string) =>
   readdirSync(join(ROOT, folder), { withFileTypes: true })
