@@ -1,7 +1,8 @@
 /** `landfall band`: a chart played by the band, written as a recording or a MIDI file. */
-import { closeSync, openSync, readFileSync, rmSync, statSync, writeFileSync, writeSync } from 'node:fs';
+import { readFileSync, writeSync } from 'node:fs';
 import { endianness } from 'node:os';
 import { join } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
 import { arrange } from '../core/band/arrange.ts';
 import { feelOf } from '../core/chart/feel-words.ts';
 import { bandForm, chorusBeats, pickupBeats, type BandForm } from '../core/band/form.ts';
@@ -24,9 +25,10 @@ import { wrongUsage, type Answer } from './answer.ts';
 import type { BandOrder } from './orders.ts';
 import { notice, type Notice } from '../core/words/problem.ts';
 import type { Words } from '../core/words/words.ts';
-import { diskProblem, isDiskFull } from './file-source.ts';
+import { diskProblem } from './file-source.ts';
 import { BAND_TEMPO } from './options.ts';
 import { readChartGiven, riseOver } from './read-timeline.ts';
+import { writeWholeFile } from './whole-file.ts';
 
 const SAMPLE_RATE = 48_000;
 const BYTES_PER_FRAME = 4;
@@ -70,11 +72,10 @@ export async function writeBand(
   // At the first tempo: a rise only makes it shorter.
   if ((chorusBeats(form) * choruses * 60) / bpm > MOST_TAKE_SECONDS)
     return bad('cli.bandTooLong', { file, hours: MOST_TAKE_SECONDS / 3600 });
-  const written = await toDisk(file, () =>
+  const written =
     kind === 'midi'
-      ? writeMidiFile(file, form, settings, choruses)
-      : writeSound(file, form, settings, choruses, kitFolder),
-  );
+      ? await writeMidiFile(file, form, settings, choruses)
+      : await writeSound(file, form, settings, choruses, kitFolder);
   if (!written.ok) return written;
   return good({
     line: words.cli.writtenBand({
@@ -96,10 +97,8 @@ async function writeScore(
   warnings: readonly Notice[],
   words: Words,
 ): Promise<Outcome<WrittenBand>> {
-  const written = await toDisk(file, () => {
-    writeFileSync(file, writeMusicXml({ ...chart, bpm: bpm ?? chart.bpm }));
-    return good(undefined);
-  });
+  const score = new TextEncoder().encode(writeMusicXml({ ...chart, bpm: bpm ?? chart.bpm }));
+  const written = await writeAtOnce(file, score);
   const bars = writtenBars(chart).length;
   return written.ok ? good({ line: words.cli.writtenScore({ file, bars }), warnings }) : written;
 }
@@ -111,35 +110,19 @@ function feelWarnings(chart: Chart, given: FeelName | null): readonly Notice[] {
   return [...new Set(unknown)].map((feel) => notice('band.unknownFeel', { feel }));
 }
 
-/** What was written before the disk was full is no recording. A device is left where it is. */
-function removePart(file: string): void {
-  if (statSync(file, { throwIfNoEntry: false })?.isFile() === true) rmSync(file);
-}
+const writeAtOnce = (file: string, bytes: Uint8Array): Promise<Outcome<void>> =>
+  writeWholeFile(file, (descriptor) => {
+    writeWhole(descriptor, bytes);
+    return Promise.resolve(good(undefined));
+  });
 
-/** Writes by `write`; what the disk refuses comes back as a problem. */
-async function toDisk(
-  file: string,
-  write: () => Outcome<void> | Promise<Outcome<void>>,
-): Promise<Outcome<void>> {
-  try {
-    return await write();
-  } catch (error) {
-    const told = diskProblem(file, error, 'write');
-    if (told === null) throw error;
-    if (isDiskFull(error)) removePart(file);
-    return failure(told);
-  }
-}
-
-function writeMidiFile(
+const writeMidiFile = (
   file: string,
   form: BandForm,
   settings: BandSettings,
   choruses: number,
-): Outcome<void> {
-  writeFileSync(file, writeBandMidi(arrange(form, settings, choruses, true), form, settings));
-  return good(undefined);
-}
+): Promise<Outcome<void>> =>
+  writeAtOnce(file, writeBandMidi(arrange(form, settings, choruses, true), form, settings));
 
 async function writeSound(
   file: string,
@@ -153,22 +136,32 @@ async function writeSound(
   // At the first tempo: a rise only makes it shorter.
   if ((beats * 60 * SAMPLE_RATE * BYTES_PER_FRAME) / settings.bpm > MOST_WAV_DATA_BYTES)
     return bad('cli.wavTooLong', { file });
-  const kit = new Uint8Array(readFileSync(join(kitFolder, KIT_FILE)));
-  const synth = createSynth(await loadKit(kit.buffer), SAMPLE_RATE);
-  const descriptor = openSync(file, 'w');
-  try {
+  const kit = readKit(join(kitFolder, KIT_FILE));
+  if (!kit.ok) return kit;
+  const synth = createSynth(await loadKit(kit.value), SAMPLE_RATE);
+  return writeWholeFile(file, async (descriptor) => {
     let frames = 0;
     const header = () => wavHeader({ sampleRate: SAMPLE_RATE, channels: 2, frames });
     writeWhole(descriptor, header());
     for (const piece of renderPerformance(synth, form, settings, choruses).pieces) {
       writeWhole(descriptor, bytesOf(piece));
       frames += piece[0].length;
+      // Lets a signal be noticed.
+      await setImmediate();
     }
     writeSync(descriptor, header(), 0, undefined, 0);
-  } finally {
-    closeSync(descriptor);
+    return good(undefined);
+  });
+}
+
+function readKit(path: string): Outcome<ArrayBuffer> {
+  try {
+    return good(new Uint8Array(readFileSync(path)).buffer);
+  } catch (error) {
+    const told = diskProblem(path, error);
+    if (told === null) throw error;
+    return failure(told);
   }
-  return good(undefined);
 }
 
 /** The system may take a part, as the disk fills up, and say why only when it is given the rest. */

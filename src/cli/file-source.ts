@@ -23,6 +23,10 @@ const REASONS = {
   ETXTBSY: 'inUse',
   EAGAIN: 'inUse',
   ENAMETOOLONG: 'nameTooLong',
+  ELOOP: 'linkLoop',
+  ENXIO: 'nothingThere',
+  ENODEV: 'nothingThere',
+  ESTALE: 'disk',
 } as const;
 
 /** The problem that an error of the file system means, or null for any other error. */
@@ -32,10 +36,6 @@ export function diskProblem(name: string, error: unknown, tried: 'read' | 'write
   const reason = code in REASONS ? REASONS[code as keyof typeof REASONS] : 'other';
   return problem(`disk.${tried}`, { name, reason, system: code });
 }
-
-/** Whether there was no more room for what was written. */
-export const isDiskFull = (error: unknown): boolean =>
-  error instanceof Error && 'code' in error && (error.code === 'ENOSPC' || error.code === 'EDQUOT');
 
 export interface OpenFile extends ByteSource {
   dispose(): void;

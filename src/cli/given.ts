@@ -9,6 +9,9 @@ export interface RiseOrder {
   readonly everyBars: number | null;
 }
 
+/** What a file named `-` means everywhere: what is piped in. */
+const STANDARD_INPUT = '/dev/stdin';
+
 /** A step that is heard as a lift and no jump. */
 const MOST_RISE = 40;
 
@@ -43,7 +46,7 @@ export function takeApart(args: readonly string[]): Given {
   const words: string[] = [];
   const found = new Map<OptionName, string[]>();
   for (const token of tokens) {
-    if (token.kind === 'positional') words.push(token.value);
+    if (token.kind === 'positional') words.push(token.value === '-' ? STANDARD_INPUT : token.value);
     if (token.kind !== 'option') continue;
     if (!Object.hasOwn(OPTIONS, token.name)) refuse('cli.unknownOption', { option: token.rawName });
     const name = token.name as OptionName;

@@ -5,16 +5,18 @@
 import { createHash } from 'node:crypto';
 import {
   closeSync,
+  existsSync,
   fstatSync,
   mkdirSync,
   openSync,
   readFileSync,
   readSync,
   renameSync,
+  rmSync,
   writeFileSync,
 } from 'node:fs';
 import { homedir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 
 /** Where programs keep what can be worked out again: the XDG Base Directory Specification, and each system's own place. */
 function cacheFolder(): string {
@@ -54,6 +56,22 @@ export function resultKey(file: string, order: unknown, program: string): string
   }
 }
 
+/**
+ * Makes a folder and those above it. Node's own way (`recursive`) never comes back where the system says of a folder
+ * that is there that it is not, as Linux does of new folders in /proc.
+ */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return;
+  const above = dirname(folder);
+  if (above !== folder) makeFolder(above);
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    // Another worker may have made it in the meantime.
+    if (!existsSync(folder)) throw error;
+  }
+}
+
 /** Results on the disk. Where nothing can be written or read, it works as if nothing had been kept. */
 export class KeptResults<T> {
   readonly #folder: string;
@@ -74,14 +92,15 @@ export class KeptResults<T> {
   }
 
   keep(key: string, value: T): void {
+    const unfinished = `${this.#path(key)}.${process.pid}`;
     try {
-      mkdirSync(this.#folder, { recursive: true });
+      makeFolder(this.#folder);
       // Renamed when it is whole, so that a batch that is killed leaves no half result.
-      const unfinished = `${this.#path(key)}.${process.pid}`;
       writeFileSync(unfinished, JSON.stringify(value));
       renameSync(unfinished, this.#path(key));
     } catch {
       // A full or closed disk only means that this result is worked out again the next time.
+      rmSync(unfinished, { force: true });
     }
   }
 

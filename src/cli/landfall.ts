@@ -133,9 +133,9 @@ const language = languageIn(process.argv.slice(2));
 const words = wordsOf(language.ok ? language.value : 'en');
 
 /** What an error that nobody caught says: the disk's, or a fault of the program. */
-const errorSentence = (name: string, error: unknown): string =>
+const errorSentence = (name: string, error: unknown, tried: 'read' | 'write'): string =>
   describeProblem(
-    diskProblem(name, error) ??
+    diskProblem(name, error, tried) ??
       problem('cli.fault', { reason: error instanceof Error ? error.message : String(error) }),
     words,
   );
@@ -143,13 +143,13 @@ const errorSentence = (name: string, error: unknown): string =>
 async function start(): Promise<void> {
   // A reader that has seen enough (`| head`) closes the pipe: that is no fault.
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') tell(errorSentence(words.cli.output, error));
+    if (error.code !== 'EPIPE') tell(errorSentence(words.cli.output, error, 'write'));
     process.exit(error.code === 'EPIPE' ? 0 : CANNOT_GRADE);
   });
   try {
     process.exitCode = await main(language, words);
   } catch (error) {
-    tell(errorSentence(words.cli.input, error));
+    tell(errorSentence(words.cli.input, error, 'read'));
     process.exitCode = CANNOT_GRADE;
   }
 }

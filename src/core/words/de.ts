@@ -236,15 +236,15 @@ const foundWords = (found: FoundValue): string => (found.kind === 'value' ? foun
 const quoted = (texts: readonly string[]): readonly string[] => texts.map((text) => `„${text}“`);
 
 const OPTION_UNITS: Readonly<Record<Facts<(typeof en)['problems']['cli.number']>['unit'], string>> = {
-  bpm: 'Schlägen in der Minute',
-  beat: 'des Schlags',
-  bars: 'Takten',
-  seconds: 'Sekunden',
-  hz: 'Hz',
-  beats: 'Schlägen',
-  choruses: 'Chorussen',
-  halfSteps: 'Halbtönen',
-  ms: 'Millisekunden',
+  bpm: ' Schlägen in der Minute',
+  beat: ' des Schlags',
+  bars: ' Takten',
+  seconds: ' Sekunden',
+  hz: ' Hz',
+  beats: ' Schlägen',
+  choruses: ' Chorussen',
+  halfSteps: ' Halbtönen',
+  ms: ' Millisekunden',
   none: '',
 };
 
@@ -262,7 +262,9 @@ function diskReason(reason: DiskReason, system: string): string {
     tooManyOpen: 'Es sind zu viele Dateien offen',
     disk: 'Der Datenträger ist fehlerhaft',
     nameTooLong: 'Der Dateiname ist zu lang',
-    other: `Das System meldet ${system}`,
+    linkLoop: 'Es ist ein Verweis, der auf sich selbst führt',
+    nothingThere: 'Dort ist nichts angeschlossen',
+    other: `Das System lässt es nicht zu (sein Grund ist ${system}); versuch es mit einem anderen Ordner`,
   };
   return told[reason];
 }
@@ -1196,7 +1198,7 @@ export const de: Words = {
     'cli.valueMissing': ({ option }) => `--${option} braucht einen Wert dahinter.`,
     'cli.givenTwice': ({ option }) => `--${option} ist zweimal angegeben.`,
     'cli.number': ({ option, lowest, highest, unit, auto, given }) =>
-      `--${option} muss eine Zahl von ${decimalOf(lowest)} bis ${decimalOf(highest)} ${OPTION_UNITS[unit]} sein${auto ? ' oder auto' : ''}, nicht „${given}“.`,
+      `--${option} muss eine Zahl von ${decimalOf(lowest)} bis ${decimalOf(highest)}${OPTION_UNITS[unit]} sein${auto ? ' oder auto' : ''}, nicht „${given}“.`,
     'cli.wholeNumber': ({ option, lowest, highest, given }) =>
       `--${option} muss eine ganze Zahl von ${lowest} bis ${highest} sein, nicht „${given}“.`,
     'cli.fromOneUp': ({ option, given }) => `--${option} muss eine Zahl ab 1 sein, nicht „${given}“.`,

@@ -283,16 +283,17 @@ interface OptionRange {
   readonly unit: keyof typeof OPTION_UNITS;
   readonly given: string;
 }
+/** Each with the blank before it. */
 const OPTION_UNITS = {
-  bpm: 'beats a minute',
-  beat: 'of the beat',
-  bars: 'bars',
-  seconds: 'seconds',
-  hz: 'Hz',
-  beats: 'beats',
-  choruses: 'choruses',
-  halfSteps: 'half steps',
-  ms: 'ms',
+  bpm: ' beats a minute',
+  beat: ' of the beat',
+  bars: ' bars',
+  seconds: ' seconds',
+  hz: ' Hz',
+  beats: ' beats',
+  choruses: ' choruses',
+  halfSteps: ' half steps',
+  ms: ' ms',
   none: '',
 };
 
@@ -324,6 +325,8 @@ type DiskReason =
   | 'full'
   | 'readOnly'
   | 'inUse'
+  | 'linkLoop'
+  | 'nothingThere'
   | 'other';
 function diskReason(reason: DiskReason, system: string): string {
   const told: Readonly<Record<DiskReason, string>> = {
@@ -336,7 +339,9 @@ function diskReason(reason: DiskReason, system: string): string {
     full: 'the disk is full',
     readOnly: 'nothing can be written to that disk',
     inUse: 'another program is using it',
-    other: `the system says ${system}`,
+    linkLoop: 'it is a link that leads back to itself',
+    nothingThere: 'nothing is connected there',
+    other: `the system refuses it (its reason is ${system}); try another folder`,
   };
   return told[reason];
 }
@@ -1510,7 +1515,7 @@ export const en = {
     'cli.valueMissing': ({ option }: { option: string }) => `--${option} needs a value behind it.`,
     'cli.givenTwice': ({ option }: { option: string }) => `--${option} is given twice.`,
     'cli.number': ({ option, lowest, highest, unit, auto, given }: OptionRange & { auto: boolean }) =>
-      `--${option} must be a number from ${lowest} to ${highest} ${OPTION_UNITS[unit]}${auto ? ', or auto' : ''}, not "${given}".`,
+      `--${option} must be a number from ${lowest} to ${highest}${OPTION_UNITS[unit]}${auto ? ', or auto' : ''}, not "${given}".`,
     'cli.wholeNumber': ({ option, lowest, highest, given }: OptionRange) =>
       `--${option} must be a whole number from ${lowest} to ${highest}, not "${given}".`,
     'cli.fromOneUp': ({ option, given }: { option: string; given: string }) =>
