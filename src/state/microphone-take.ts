@@ -1,6 +1,6 @@
 /**
- * A take from the microphone while it is played: microphone, band, listener, and the file it is written to. The take
- * is kept in memory too, so that a full disk or a failed listener costs nothing of what was played.
+ * A take from the microphone while it is played: microphone, band, listener, and the file it is written to. What can't be
+ * written is kept in memory, so that a full disk or a failed listener costs nothing of what was played.
  */
 import { gradeOrder } from '../core/grade-order.ts';
 import type { GradedSound } from '../core/grade-samples.ts';
@@ -11,7 +11,7 @@ import { clockWords } from '../core/base/clock-words.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { fromPcm16 } from '../core/files/sound/pcm16.ts';
 import { chooseRoundTrip, firstBeatAfterChange, firstBeatInRecording } from '../core/take/round-trip.ts';
-import type { FinishedTake } from './finished-take.ts';
+import type { FinishedTake, TakeContent } from './finished-take.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type {
   AnalysisPort,
@@ -23,9 +23,10 @@ import type {
   TakeWriter,
 } from './ports.ts';
 import { QueuedWriter } from './queued-writer.ts';
-import { BandRecording, Recording } from './recording.ts';
+import type { Recording } from './recording.ts';
 import type { TakeDetails } from './take.ts';
 import { TakeBand } from './take-band.ts';
+import { TakeSound } from './take-sound.ts';
 import { notice, problem } from '../core/words/problem.ts';
 import type { TakeEvents, TakePlan } from './take-plan.ts';
 
@@ -50,9 +51,7 @@ export class MicrophoneTake {
   #microphone: Microphone | null = null;
   #listener: LiveListener | null = null;
   #writer: QueuedWriter<TakeWriter> | null = null;
-  #recording: Recording | null = null;
-  /** null where a sound check has heard that the band does not come back through the microphone. */
-  #bandRecording: BandRecording | null = null;
+  #sound: TakeSound | null = null;
   #firstBeatSeconds: number | null = null;
   #assumedRoundTrip: number | null = null;
   #room: MeasuredRoom | null = null;
@@ -103,8 +102,7 @@ export class MicrophoneTake {
       this.#events.notice,
     );
     // From here on hops are recorded: the count-in, then the first downbeat.
-    this.#recording = new Recording(sampleRate);
-    this.#bandRecording = this.#keepsBand ? new BandRecording() : null;
+    this.#sound = new TakeSound(sampleRate, this.#keepsBand);
     this.#band.start({ inMono: this.#keepsBand });
     return good(undefined);
   }
@@ -150,32 +148,30 @@ export class MicrophoneTake {
    * null where the listener has failed: the recording can still be graded.
    */
   async finish(): Promise<{ readonly take: FinishedTake; readonly known: GradedSound | null }> {
-    const recording = this.#recording ?? new Recording(1);
-    const band = this.#bandRecording;
+    const sound = this.#sound ?? new TakeSound(1, false);
     const [writer, listener] = [this.#writer, this.#listener];
     this.#writer = this.#listener = null;
     this.dispose();
-    const { sampleRate } = recording;
+    const { sampleRate, frames } = sound.recording;
     const details = this.#details(sampleRate);
-    const path = this.#room?.path ?? null;
-    const [id, known] = await Promise.all([
+    const [id, reported] = await Promise.all([
       writer?.finish((open) => open.finish()) ?? null,
       listener?.report(gradeOrder(details)),
     ]);
     listener?.dispose();
-    return {
-      take: {
-        id,
-        details,
-        content: {
-          kind: 'sound',
-          audio: { samples: recording.whole(), sampleRate },
-          backing: band && { kind: 'band', samples: band.whole(), path },
-        },
-        ...this.#playedThrough,
-      },
-      known: known?.ok ? known.value : null,
-    };
+    const known = reported?.ok ? reported.value : null;
+    const whole = await sound.content(writer?.opened ?? null, this.#ports.takes, this.#room?.path ?? null);
+    if (!whole.ok) this.#events.notice(whole.problem);
+    // Where what was written can't be read again, the notes are left that were heard while it was played.
+    const content: TakeContent = whole.ok
+      ? whole.value
+      : {
+          kind: 'notes',
+          notes: known?.heard ?? [],
+          durationSeconds: frames / sampleRate,
+          messages: null,
+        };
+    return { take: { id, details, content, ...this.#playedThrough }, known };
   }
 
   /** Closes all devices. A take that was begun and not finished is thrown away. */
@@ -194,12 +190,15 @@ export class MicrophoneTake {
   }
 
   #takeHop(hop: Hop): void {
-    const recording = this.#recording;
-    if (recording === null) return;
+    const sound = this.#sound;
+    if (sound === null) return;
+    const { recording } = sound;
     const lostBefore = recording.lostFrames;
-    const piece = recording.add(hop);
-    const band = this.#bandRecording?.add(hop, piece.length) ?? null;
-    this.#writer?.write((writer) => writer.append(piece, band));
+    const { piece, band } = sound.add(hop);
+    this.#writer?.write((writer) => {
+      writer.append(piece, band);
+      sound.letGo(writer);
+    });
     this.#listener?.hop(fromPcm16(piece), this.#room?.path && band ? fromPcm16(band) : null);
     this.#placeFirstBeat(recording);
     if (recording.lostFrames > lostBefore) this.#writer?.change({ lost: recording.lost });
@@ -238,8 +237,9 @@ export class MicrophoneTake {
   #takeHeard(heard: Heard): void {
     this.#events.heard(heard);
     const { delayChangeSeconds: change } = heard;
-    const [recording, beat] = [this.#recording, this.beat];
-    if (change === null || recording === null || beat === null || this.#firstBeatSeconds === null) return;
+    const [recording, beat] = [this.#sound?.recording, this.beat];
+    if (change === null || recording === undefined || beat === null || this.#firstBeatSeconds === null)
+      return;
     const before = this.#knownDelayChange;
     const slip = change - before;
     if (Math.abs(slip) < SLIP_WORTH_A_NOTICE_SECONDS) return;
@@ -262,7 +262,7 @@ export class MicrophoneTake {
   }
 
   #details(sampleRate: number): TakeDetails {
-    const lost = this.#recording?.lost ?? [];
+    const lost = this.#sound?.recording.lost ?? [];
     return {
       ...this.#plan.details,
       sampleRate,

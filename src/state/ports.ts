@@ -200,6 +200,8 @@ export interface AnalysisPort {
 /** A take being written while it is played. No method throws; failures are answers. */
 export interface TakeWriter {
   readonly id: TakeId;
+  /** How much from the first sample on is safe on the disk. */
+  readonly frames: number;
   /** @param band what the band played on the same frames; null where it was silent, or is not kept */
   append(samples: Int16Array, band: Int16Array | null): void;
   /** What has become known about the take. */

@@ -35,6 +35,11 @@ export class QueuedWriter<W extends Writer> {
     });
   }
 
+  /** The writer; null before it is open, and where it could not be opened. */
+  get opened(): W | null {
+    return this.#writer;
+  }
+
   /** Does something with the writer, now or as soon as it is open. */
   write(act: (writer: W) => void): void {
     if (this.#writer) act(this.#writer);

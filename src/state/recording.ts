@@ -1,7 +1,11 @@
-/** The sound of a take in memory, sample by sample on the audio clock: what was lost on the way becomes silence. */
+/**
+ * The sound of a take, sample by sample on the audio clock: what was lost on the way becomes silence. Held in memory is
+ * what is not safe on the disk: an hour of it would be 600 MB.
+ */
 import type { Hop } from '../audio/microphone/hop.ts';
 import { toPcm16 } from '../core/files/sound/pcm16.ts';
 import type { LostStretch } from '../core/take/lost-sound.ts';
+import { HeldSound } from './held-sound.ts';
 
 /** Frames that the browser did not deliver. */
 export interface Gap {
@@ -16,9 +20,8 @@ export interface Gap {
  */
 export class Recording {
   readonly sampleRate: number;
-  readonly #pieces: Int16Array<ArrayBuffer>[] = [];
+  readonly #held = new HeldSound();
   #firstFrame: number | null = null;
-  #frames = 0;
   #lostFrames = 0;
   readonly #gaps: Gap[] = [];
 
@@ -32,7 +35,7 @@ export class Recording {
   }
 
   get frames(): number {
-    return this.#frames;
+    return this.#held.frames;
   }
 
   /** Frames that the browser did not deliver, so far. */
@@ -49,16 +52,15 @@ export class Recording {
   add(hop: Hop): Int16Array<ArrayBuffer> {
     this.#firstFrame ??= hop.startFrame;
     const place = hop.startFrame - this.#firstFrame;
-    const skipped = Math.max(0, place - this.#frames);
+    const skipped = Math.max(0, place - this.frames);
     // Frames that were delivered twice are taken once.
-    const fresh = toPcm16(hop.samples.subarray(Math.max(0, this.#frames - place)));
+    const fresh = toPcm16(hop.samples.subarray(Math.max(0, this.frames - place)));
     const piece = new Int16Array(skipped + fresh.length);
     piece.set(fresh, skipped);
     const inside = hop.lostFrames ?? 0;
-    if (skipped + inside > 0) this.#gaps.push({ atFrame: this.#frames, frames: skipped + inside });
+    if (skipped + inside > 0) this.#gaps.push({ atFrame: this.frames, frames: skipped + inside });
     this.#lostFrames += skipped + inside;
-    this.#frames += piece.length;
-    this.#pieces.push(piece);
+    this.#held.add(piece);
     return piece;
   }
 
@@ -70,37 +72,37 @@ export class Recording {
     }));
   }
 
-  whole(): Int16Array<ArrayBuffer> {
-    return joined(this.#pieces, this.#frames);
+  /** Lets go what is safe elsewhere. @param frames how much from the first sample on */
+  letGo(frames: number): void {
+    this.#held.letGo(frames);
+  }
+
+  /** All of it. @param safe what was let go and more, from the first sample on; left out where nothing was let go */
+  whole(safe?: Int16Array): Int16Array {
+    return this.#held.whole(safe);
   }
 }
 
 /** What the band played beside a recording, frame by frame: 16-bit too, so that live and later it is the same. */
 export class BandRecording {
-  readonly #pieces: Int16Array<ArrayBuffer>[] = [];
-  #frames = 0;
+  readonly #held = new HeldSound();
 
   /** The band on the last `frames` of the recording, which a hop has just brought; silence where none was heard. */
   add({ samples, band }: Hop, frames: number): Int16Array<ArrayBuffer> {
     const piece = new Int16Array(frames);
     const fresh = Math.min(frames, samples.length);
     if (band !== null) piece.set(toPcm16(band.subarray(samples.length - fresh)), frames - fresh);
-    this.#pieces.push(piece);
-    this.#frames += frames;
+    this.#held.add(piece);
     return piece;
   }
 
-  whole(): Int16Array<ArrayBuffer> {
-    return joined(this.#pieces, this.#frames);
+  /** As `Recording.letGo`. */
+  letGo(frames: number): void {
+    this.#held.letGo(frames);
   }
-}
 
-function joined(pieces: readonly Int16Array[], frames: number): Int16Array<ArrayBuffer> {
-  const whole = new Int16Array(frames);
-  let at = 0;
-  for (const piece of pieces) {
-    whole.set(piece, at);
-    at += piece.length;
+  /** As `Recording.whole`. */
+  whole(safe?: Int16Array): Int16Array {
+    return this.#held.whole(safe);
   }
-  return whole;
 }

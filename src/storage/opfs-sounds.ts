@@ -11,13 +11,16 @@ const fileName = (id: string) => `${id}.pcm`;
 /** A message without its number; one kind at a time. */
 type Order<R> = R extends { readonly id: number } ? Omit<R, 'id'> : never;
 
-class OpfsWriter implements SoundWriter {
+export class OpfsWriter implements SoundWriter {
   readonly #requests = new Requests();
   readonly #worker: Worker;
+  /** Came back from the worker; the next append fills it, so that a long take makes no more of them than a short one. */
+  #written: Int16Array<ArrayBuffer> | null = null;
 
   constructor(worker: Worker) {
     this.#worker = worker;
     worker.onmessage = ({ data }: MessageEvent<PcmFileAnswer>) => {
+      this.#written = data.written ?? this.#written;
       this.#requests.answer(data.id, data.outcome);
     };
     worker.onerror = () => this.#requests.fail(storageProblem(null));
@@ -28,7 +31,9 @@ class OpfsWriter implements SoundWriter {
   }
 
   append(samples: Int16Array): Promise<Outcome<void>> {
-    const own = new Int16Array(samples);
+    const own = this.#written?.length === samples.length ? this.#written : new Int16Array(samples.length);
+    this.#written = null;
+    own.set(samples);
     return this.#ask({ kind: 'append', samples: own }, [own.buffer]);
   }
 

@@ -12,6 +12,11 @@ export type PcmFileRequest =
 export interface PcmFileAnswer {
   readonly id: number;
   readonly outcome: Outcome<void>;
+  /**
+   * What was appended, handed back to be filled again. A worker that keeps it frees it late: this one makes so little else
+   * that its memory is seldom tidied, and samples of minutes stood in it.
+   */
+  readonly written?: Int16Array<ArrayBuffer>;
 }
 
 let file: PcmFile | null = null;
@@ -37,6 +42,8 @@ async function act(request: PcmFileRequest): Promise<Outcome<void>> {
 }
 
 self.onmessage = async ({ data }: MessageEvent<PcmFileRequest>) => {
-  const answer: PcmFileAnswer = { id: data.id, outcome: await act(data) };
-  self.postMessage(answer);
+  const outcome = await act(data);
+  if (data.kind !== 'append') return self.postMessage({ id: data.id, outcome } satisfies PcmFileAnswer);
+  const { id, samples } = data;
+  self.postMessage({ id, outcome, written: samples } satisfies PcmFileAnswer, { transfer: [samples.buffer] });
 };
