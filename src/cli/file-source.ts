@@ -33,7 +33,9 @@ const REASONS = {
 export function diskProblem(name: string, error: unknown, tried: 'read' | 'write' = 'read'): Problem | null {
   if (!(error instanceof Error && 'code' in error && typeof error.code === 'string')) return null;
   const { code } = error;
-  const reason = code in REASONS ? REASONS[code as keyof typeof REASONS] : 'other';
+  const known = code in REASONS ? REASONS[code as keyof typeof REASONS] : 'other';
+  // Bytes that are no UTF-8 have become this sign in the name, so that no file of that name is found.
+  const reason = known === 'missing' && name.includes('\ufffd') ? 'oddName' : known;
   return problem(`disk.${tried}`, { name, reason, system: code });
 }
 

@@ -6,6 +6,7 @@ import { bad, good, type Outcome } from '../base/outcome.ts';
 import type { ByteSource } from './bytes/bytes.ts';
 import { MOST_TAKE_SECONDS } from '../base/limits.ts';
 import { chooseMixdown, hasNoNumber, mixed } from './sound/mix.ts';
+import { behindTag } from './sound/id3.ts';
 import type { PcmStream, Warn } from './sound/pcm.ts';
 import { sniff, type AudioKind, type FileKind } from './sniff.ts';
 import type { Notice } from '../words/problem.ts';
@@ -36,7 +37,7 @@ const later =
   };
 
 const OPENERS: Readonly<Record<AudioKind, Open>> = {
-  wav: openWav,
+  wav: async (source) => openWav(await behindTag(source)),
   flac: later(async () => (await import('./sound/flac.ts')).openFlac),
   mp3: later(async () => (await import('./sound/mp3.ts')).openMp3),
   ogg: later(async () => (await import('./sound/vorbis.ts')).openVorbis),

@@ -3,7 +3,7 @@
  * and the command line both call this, so that their rows are equal.
  */
 import { bad, failure, good, type Outcome } from '../base/outcome.ts';
-import type { ByteSource } from '../files/bytes/bytes.ts';
+import { hasMark, type ByteSource } from '../files/bytes/bytes.ts';
 import { gradeForSheet } from '../grade-for-sheet.ts';
 import type { GradeSettings } from '../grade-settings.ts';
 import { hearFile } from '../hear-file.ts';
@@ -25,9 +25,18 @@ const ENDINGS: readonly string[] = [
   TAKE_FILE_ENDING,
 ];
 
+/**
+ * What students send as well, and what is then refused with its reason: a voice memo that was passed over without a word
+ * would be a student missing in the table.
+ */
+const SENT_ALL_THE_SAME: readonly string[] = [
+  ...['.m4a', '.aac', '.aif', '.aiff', '.aifc', '.caf', '.wma', '.opus', '.amr', '.ape', '.wv', '.au'],
+  ...['.mp4', '.m4v', '.mov', '.3gp', '.webm', '.mkv', '.avi', '.zip', '.rar', '.7z'],
+];
+
 /** Whether a file of a folder is meant to be graded: by its ending, and not hidden by a dot. */
 export const isReturnedName = (path: string): boolean =>
-  ENDINGS.some((ending) => path.toLowerCase().endsWith(ending)) &&
+  [...ENDINGS, ...SENT_ALL_THE_SAME].some((ending) => path.toLowerCase().endsWith(ending)) &&
   !path.split(/[/\\]/).some((part) => part.startsWith('.') && part !== '.' && part !== '..');
 
 /** What the teacher says of the files. */
@@ -64,7 +73,8 @@ export async function gradeReturned(
   path: string,
   order: ForClass,
 ): Promise<Outcome<GradedReturn>> {
-  if (await isTakeFile(source)) return gradeReturnedTake(source, path, order);
+  if ((await isTakeFile(source)) || (await isCutTakeFile(source, path)))
+    return gradeReturnedTake(source, path, order);
   const [sheet] = order.sheets;
   if (sheet === undefined) return bad('class.noSheet', { name: source.name });
   const take = await hearFile(source, (_, share) => order.progress(share ?? 0));
@@ -83,6 +93,10 @@ export async function gradeReturned(
   });
   return good({ row, sheet: sheet.file, takeId: null, heard, ...basis, warnings: take.value.warnings });
 }
+
+/** An archive by its first bytes, named as a take file, whose directory is lost: reading it says what is wrong. */
+const isCutTakeFile = async (source: ByteSource, path: string): Promise<boolean> =>
+  path.toLowerCase().endsWith(TAKE_FILE_ENDING) && hasMark(await source.read(0, 2), 'PK');
 
 /**
  * A plain recording graded once more, from the notes that were heard: its first downbeat lies elsewhere.

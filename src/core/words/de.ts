@@ -262,6 +262,7 @@ function diskReason(reason: DiskReason, system: string): string {
     tooManyOpen: 'Es sind zu viele Dateien offen',
     disk: 'Der Datenträger ist fehlerhaft',
     nameTooLong: 'Der Dateiname ist zu lang',
+    oddName: 'Ihr Name enthält Zeichen, die kein Text in UTF-8 sind; nenn sie anders',
     linkLoop: 'Es ist ein Verweis, der auf sich selbst führt',
     nothingThere: 'Dort ist nichts angeschlossen',
     other: `Das System lässt es nicht zu (sein Grund ist ${system}); versuch es mit einem anderen Ordner`,

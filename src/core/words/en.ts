@@ -326,6 +326,7 @@ type DiskReason =
   | 'readOnly'
   | 'inUse'
   | 'linkLoop'
+  | 'oddName'
   | 'nothingThere'
   | 'other';
 function diskReason(reason: DiskReason, system: string): string {
@@ -339,6 +340,7 @@ function diskReason(reason: DiskReason, system: string): string {
     full: 'the disk is full',
     readOnly: 'nothing can be written to that disk',
     inUse: 'another program is using it',
+    oddName: 'its name holds signs that are no text in UTF-8; give it another name',
     linkLoop: 'it is a link that leads back to itself',
     nothingThere: 'nothing is connected there',
     other: `the system refuses it (its reason is ${system}); try another folder`,

@@ -36,6 +36,15 @@ describe('the audio fixtures', () => {
     samples.forEach((sample, k) => expect(audio.samples[k]).toBeCloseTo(sample, 6));
   });
 
+  it('reads behind a tag that a program put before the sound (id3.org, ID3v2 header)', async () => {
+    const [name, { samples }] = wavs[0]!;
+    const tag = [0x49, 0x44, 0x33, 3, 0, 0, 0, 0, 1, 0, ...new Array<number>(128).fill(0)];
+    const audio = await readAudio(name, Buffer.from([...tag, ...readFileSync(new URL(name, FOLDER))]));
+    if (typeof audio === 'string') throw new Error(audio);
+    expect([...audio.samples]).toHaveLength(samples.length);
+    expect(audio.samples[0]).toBeCloseTo(samples[0]!, 6);
+  });
+
   // What ffmpeg reads out of the same file. It gives floats, minimp3 16-bit numbers: one step of difference.
   it.each(compressed)(
     '%s reads as ffmpeg reads it',

@@ -116,4 +116,15 @@ describe('text', () => {
     expect(refusal(strToU8('| H7 |'))).toMatch(/^a-file can’t be read as a chart: Bar 1/);
     expect(refusal(Uint8Array.of(0, 1, 2))).toMatch(/not text/);
   });
+
+  it('may be a score that names another encoding (XML 1.0, 4.3.3)', () => {
+    const score = writeMusicXml({ ...chartOf('| C7 | F7 |'), title: 'Für Léa' }).replace(
+      /encoding="[^"]*"/,
+      'encoding="ISO-8859-1"',
+    );
+    const latin1 = Uint8Array.from(score, (sign) => sign.charCodeAt(0));
+    expect(score).toContain('ISO-8859-1');
+    expect(read(latin1).chart.title).toBe('Für Léa');
+    expect(playedText(read(latin1).chart)).toBe('C7:4 | F7:4');
+  });
 });

@@ -23,13 +23,17 @@ function decodeUtf8(bytes: Uint8Array, mayEndEarly: boolean): string | null {
   }
 }
 
+/** One byte a letter, as older spreadsheets and programs for notation save on Windows (WHATWG Encoding Standard). */
+const decodeWindows1252 = (bytes: Uint8Array): string => new TextDecoder('windows-1252').decode(bytes);
+
 /** A byte left over at the end is dropped. */
 const decodeUtf16 = (bytes: Uint8Array, label: 'utf-16le' | 'utf-16be'): string =>
   new TextDecoder(label).decode(bytes, { stream: true });
 
 /**
  * Text of a file, or null where the bytes are no text. UTF-8, with or without a byte-order mark, and UTF-16
- * with one (spreadsheets write it).
+ * with one (spreadsheets write it); what is neither and holds no control character is read as Windows-1252, which
+ * ISO 8859-1 is a part of. There only names could be read wrongly: numbers and chords are the same everywhere.
  *
  * @param mayEndEarly the bytes are the beginning of a longer file: a character cut in two at the end is fine.
  */
@@ -40,6 +44,6 @@ export function decodeText(bytes: Uint8Array, mayEndEarly = false): string | nul
       ? decodeUtf16(bytes, 'utf-16le')
       : first === 0xfe && second === 0xff
         ? decodeUtf16(bytes, 'utf-16be')
-        : decodeUtf8(bytes, mayEndEarly);
-  return text !== null && isPlain(text) ? text : null;
+        : (decodeUtf8(bytes, mayEndEarly) ?? decodeWindows1252(bytes));
+  return isPlain(text) ? text : null;
 }

@@ -1,0 +1,68 @@
+/** Which files of a folder are looked at: what a student may send, links, and what can't be read. */
+import { mkdirSync, symlinkSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { diskProblem } from '../../src/cli/file-source.ts';
+import { findTakes } from '../../src/cli/find-takes.ts';
+import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
+import { gradeReturned } from '../../src/core/take-file/grade-returned.ts';
+import { english } from '../english.ts';
+import { scratch } from './built.ts';
+
+const disk = scratch();
+afterAll(disk.dispose);
+
+const found = (folder: string) => {
+  const takes = findTakes([folder]);
+  if (!takes.ok) throw new Error(english(takes.problem));
+  return takes.value.map((path) => path.slice(folder.length + 1));
+};
+
+describe('a folder of a class', () => {
+  it('gives what students send, also what will be refused, and leaves the rest', () => {
+    const folder = join(disk.folder, 'class');
+    mkdirSync(join(folder, 'tom'), { recursive: true });
+    for (const name of [
+      'mira.csv',
+      'tom/1.WAV',
+      'lea.m4a',
+      'jo.aiff',
+      'takes.zip',
+      'notes.txt',
+      '.hidden.wav',
+    ])
+      disk.file(`class/${name}`, 'x');
+    expect(found(folder)).toEqual(['jo.aiff', 'lea.m4a', 'mira.csv', 'takes.zip', 'tom/1.WAV']);
+  });
+
+  it('follows a link to a file, tells of one that leads nowhere, and never goes round in a circle', () => {
+    const folder = join(disk.folder, 'links');
+    mkdirSync(folder);
+    disk.file('links/mira.csv', 'x');
+    symlinkSync('mira.csv', join(folder, 'link.csv'));
+    symlinkSync('nowhere.csv', join(folder, 'lost.csv'));
+    symlinkSync('self.csv', join(folder, 'self.csv'));
+    symlinkSync('.', join(folder, 'round.wav'));
+    expect(found(folder)).toEqual(['link.csv', 'lost.csv', 'mira.csv', 'self.csv']);
+  });
+});
+
+describe('a file that can’t be found', () => {
+  it('is told to be renamed where bytes of its name are no UTF-8', () => {
+    const missing = Object.assign(new Error('ENOENT'), { code: 'ENOENT' });
+    expect(english(diskProblem('l\ufffda.csv', missing)!)).toMatch(/its name holds signs.*another name/);
+    expect(english(diskProblem('lea.csv', missing)!)).toMatch(/no such file/);
+  });
+});
+
+describe('a take file that was cut', () => {
+  it('is told so, and not taken for an archive to unpack', async () => {
+    const cut = bytesInMemory('kim.landfall', new TextEncoder().encode('PK\u0003\u0004 and no directory'));
+    const graded = await gradeReturned(cut, 'kim.landfall', {
+      sheets: [],
+      firstBeatSeconds: 0,
+      progress: () => undefined,
+    });
+    expect(graded).toMatchObject({ ok: false, problem: { code: 'archive.cutShort' } });
+  });
+});
