@@ -33,8 +33,14 @@ import './ui/tokens.css';
 
 /** Only the language that is read is fetched. */
 const catalogues: Catalogues = {
-  en: new LatePart(importedLate(async () => (await import('./core/words/en.ts')).en)),
-  de: new LatePart(importedLate(async () => (await import('./core/words/de.ts')).de)),
+  en: {
+    openPage: new LatePart(importedLate(async () => (await import('./core/words/en/open-page.ts')).openPage)),
+    all: new LatePart(importedLate(async () => (await import('./core/words/en.ts')).en)),
+  },
+  de: {
+    openPage: new LatePart(importedLate(async () => (await import('./core/words/de/open-page.ts')).openPage)),
+    all: new LatePart(importedLate(async () => (await import('./core/words/de.ts')).de)),
+  },
 };
 
 /** A file for the player, as a download. */
@@ -109,18 +115,32 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
   };
   const rest = new LatePart<Rest>(
     importedLate(async () => {
-      const { assembleRest } = await import('./rest.ts');
-      return assembleRest({ app, opened, takes, recordings, files, later, tellAudio });
+      const [{ assembleRest }] = await Promise.all([import('./rest.ts'), allWords()]);
+      const made = await assembleRest({ app, opened, takes, recordings, files, later, tellAudio });
+      // Another language may have been chosen meanwhile.
+      await allWords();
+      return made;
     }),
   );
+  const language = () => setup.settings.language ?? closestLanguage(navigator.languages);
+  /** @throws Error where they can't be fetched */
+  const allWords = async () => {
+    while (catalogues[language()].all.now === null) {
+      const { all } = catalogues[language()];
+      await all.fetchAhead();
+      if (all.now === null) throw new Error('the words can not be fetched');
+    }
+  };
   const words = async () => {
     await setup.load();
-    await catalogues[setup.settings.language ?? closestLanguage(navigator.languages)].fetchAhead();
+    await catalogues[language()].openPage.fetchAhead();
   };
   await Promise.all([words(), library.load(), songbook.load()]);
   await backings.load();
   await lesson.load();
   lesson.arrive(location.hash, true);
+  // A chart that can't be read has its sentence from the first moment on.
+  if (!setup.timeline.ok) await catalogues[language()].all.fetchAhead();
   return { app, rest };
 }
 

@@ -3,7 +3,7 @@
  * words, because the validation library's own sentences are English.
  */
 import { getDotPath, type BaseIssue } from 'valibot';
-import type { FoundValue, WantedValue } from '../words/entry.ts';
+import type { FoundValue, WantedValue } from '../words/entries/entry.ts';
 
 /** Longer texts are cut. */
 const MOST_LETTERS = 40;

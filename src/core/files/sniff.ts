@@ -9,7 +9,7 @@ import { findFrame } from './sound/mp3-frames.ts';
 import { NOTE_COLUMNS } from './notes/notes-csv.ts';
 import { headerOf } from './bytes/table.ts';
 import { decodeText } from './bytes/text.ts';
-import type { ForeignFile } from '../words/entry.ts';
+import type { ForeignFile } from '../words/entries/entry.ts';
 import { isWav } from './sound/wav-header.ts';
 
 export type AudioKind = 'wav' | 'mp3' | 'flac' | 'ogg';

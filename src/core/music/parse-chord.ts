@@ -1,6 +1,6 @@
 /** A chord symbol, as players write it, read into spelled tones with their roles. */
 import { MOST_SYMBOL } from '../base/limits.ts';
-import type { ChordHint } from '../words/entry.ts';
+import type { ChordHint } from '../words/entries/entry.ts';
 import type { Chord, ChordTone, ToneRole } from './chord.ts';
 import { readQuality } from './read-quality.ts';
 import { pitchClassOf, semitonesOf, spellDegree, wrapPitchClass } from './spelling.ts';

@@ -1,9 +1,9 @@
 /** An aim in words: its name, what is asked, and how a take did by it. */
 import type { AimResult } from '../take/schema.ts';
-import type { Words } from '../words/words.ts';
+import type { OpenPageWords, Words } from '../words/words.ts';
 import { toldChoruses } from './more-choruses.ts';
 
-type HouseId = keyof Words['report']['aims']['house'];
+type HouseId = keyof OpenPageWords['aims'];
 
 /**
  * Name and task of an aim: those of the teacher's file, or the catalogue's for an aim of the house.
@@ -11,12 +11,11 @@ type HouseId = keyof Words['report']['aims']['house'];
  */
 export function aimWords(
   { id, own }: { readonly id: string; readonly own?: AimResult['own'] | undefined },
-  words: Words,
+  { aims }: OpenPageWords,
 ): { readonly name: string; readonly task: string } {
-  const { house } = words.report.aims;
   if (own) return own;
-  if (!(id in house)) throw new RangeError(`"${id}" is no aim of the house`);
-  return house[id as HouseId];
+  if (!(id in aims)) throw new RangeError(`"${id}" is no aim of the house`);
+  return aims[id as HouseId];
 }
 
 /** What a take answers to the aim in hand, short enough for a headline; see {@link aimEvidence} for the numbers. */

@@ -3,7 +3,7 @@
  * travels as plain data, between the worker and the page too.
  */
 import type { en } from './en.ts';
-import type { Words } from './words.ts';
+import type { OpenPageWords, Words } from './words.ts';
 
 /** The facts of an entry. A fact named `cause` is another problem, which the entry takes as its sentence. */
 type FactsOf<Entry> = Entry extends (facts: infer Facts) => string
@@ -84,6 +84,18 @@ export const describe = (told: Message, words: Words): string =>
   told.code in words.problems
     ? describeProblem(told as Problem, words)
     : describeNotice(told as Notice, words);
+
+/** Whether the sentence can be told in these words, that of its cause too. */
+export function isTold({ code, facts }: AnyCoded, words: OpenPageWords): boolean {
+  const entries: { readonly problems: object; readonly notices?: object } = words;
+  const { cause } = (facts ?? {}) as { readonly cause?: Problem };
+  const isThere = code in entries.problems || code in (entries.notices ?? {});
+  return isThere && (cause === undefined || isTold(cause, words));
+}
+
+/** As {@link describe}; an empty text as long as its words have not come to the page. */
+export const describeOnceThere = (told: Message, words: OpenPageWords): string =>
+  isTold(told, words) ? describe(told, words as Words) : '';
 
 function sentenceOf(told: AnyCoded, entries: object, words: Words): string {
   const entry = (entries as Readonly<Record<string, string | ((facts: object) => string)>>)[told.code];

@@ -1,6 +1,6 @@
 /** Names of notes, chords and keys as a language spells them, from the names that the core uses: "Bb" is German "B". */
-import type { NoteName } from './entry.ts';
-import type { Words } from './words.ts';
+import type { NoteName } from './entries/entry.ts';
+import type { OpenPageWords } from './words.ts';
 
 const NOTE = /^([A-G])(b*|#*)(-?\d+)?$/u;
 const CHORD = /^([A-G])(bb|##|b|#)?(.*)$/u;
@@ -16,7 +16,7 @@ function takenApart(letter: string, signs: string, octave: string | undefined): 
  * @throws RangeError for what is no such name
  * @example spelledNote('Bb4', german) // 'B4'
  */
-export function spelledNote(name: string, { music }: Words): string {
+export function spelledNote(name: string, { music }: OpenPageWords): string {
   const match = NOTE.exec(name);
   if (match === null) throw new RangeError(`"${name}" is no note name, like F# or Bb4`);
   return music.note(takenApart(match[1]!, match[2]!, match[3]));
@@ -26,7 +26,7 @@ export function spelledNote(name: string, { music }: Words): string {
  * A chord symbol. What does not begin with a note (N.C.) stays as it is.
  * @example spelledChord('Bbm7/F', german) // 'Bm7/F'
  */
-export function spelledChord(symbol: string, { music }: Words): string {
+export function spelledChord(symbol: string, { music }: OpenPageWords): string {
   const match = CHORD.exec(symbol);
   if (match === null) return symbol;
   const [, letter = '', signs = '', rest = ''] = match;
@@ -39,5 +39,5 @@ export function spelledChord(symbol: string, { music }: Words): string {
 /** @example spelledKey({ tonic: 'Bb', mode: 'major' }, german) // 'B-Dur' */
 export const spelledKey = (
   { tonic, mode }: { readonly tonic: string; readonly mode: 'major' | 'minor' },
-  words: Words,
+  words: OpenPageWords,
 ): string => words.music.key({ tonic: spelledNote(tonic, words), mode });

@@ -1,13 +1,10 @@
-/** What every language has to say: the entries of the English catalogue, with any text in them. */
+/** What every language has to say. */
+import type { openPage } from './en/open-page.ts';
 import type { en } from './en.ts';
-
-type Widened<T> = T extends string
-  ? string
-  : T extends (facts: infer Facts) => string
-    ? (facts: Facts) => string
-    : T extends readonly string[]
-      ? readonly string[]
-      : { readonly [Key in keyof T]: Widened<T[Key]> };
+import type { Translated } from './entries/translated.ts';
 
 /** The catalogue of one language. */
-export type Words = Widened<typeof en>;
+export type Words = Translated<typeof en>;
+
+/** The part of it that the open page does with, fetched first. */
+export type OpenPageWords = Translated<typeof openPage>;

@@ -1,6 +1,6 @@
 /** The built-in forms as the set list shows them. */
 import type { FormEntry } from '../../core/chart/forms.ts';
-import type { Words } from '../../core/words/words.ts';
+import type { OpenPageWords } from '../../core/words/words.ts';
 
 export interface FormChoice {
   /** As the core and the settings know it. */
@@ -12,7 +12,7 @@ export interface FormChoice {
 }
 
 /** Every form with its title, its group and what it trains, in the language of `words`. */
-export function formChoices(entries: readonly FormEntry[], { ready }: Words): readonly FormChoice[] {
+export function formChoices(entries: readonly FormEntry[], { ready }: OpenPageWords): readonly FormChoice[] {
   const forms: Readonly<Record<string, { readonly title: string; readonly trains: string }>> = ready.forms;
   return entries.map(({ name, group }) => {
     const form = forms[name];

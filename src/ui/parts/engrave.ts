@@ -1,6 +1,6 @@
 /** How a chord symbol or a degree is set: which letters stand large, which are raised, and with what signs. */
 import { spelledNote } from '../../core/words/spelling.ts';
-import type { Words } from '../../core/words/words.ts';
+import type { OpenPageWords } from '../../core/words/words.ts';
 
 /** A chord symbol taken apart the way an engraver sets it. */
 export interface EngravedChord {
@@ -75,7 +75,7 @@ export function signsInText(sentence: string): string {
  * A chord symbol as a screen reader should say it.
  * @example spokenChord('C#m7b5/E', english) // 'C sharp m7 flat 5 over E'
  */
-export function spokenChord(symbol: string, words: Words): string {
+export function spokenChord(symbol: string, words: OpenPageWords): string {
   const { letter, accidental, stem, raised, bass } = engraveChord(symbol);
   const { minor, over } = words.parts.signs;
   const tail = `${stem === '−' ? `${minor} ` : stem}${raised}`;
@@ -84,13 +84,13 @@ export function spokenChord(symbol: string, words: Words): string {
 }
 
 /** A note name with signs as the language spells it; anything else ("N.C.") stays. */
-function spokenNote(name: string, words: Words): string {
+function spokenNote(name: string, words: OpenPageWords): string {
   const ascii = name.replaceAll('♭', 'b').replaceAll('♯', '#').replaceAll('𝄪', '##');
   return /^[A-G](?:b*|#*)$/u.test(ascii) ? spelledNote(ascii, words) : name;
 }
 
 /** @example speakSigns('♭7', english) // 'flat 7' */
-export function speakSigns(text: string, words: Words): string {
+export function speakSigns(text: string, words: OpenPageWords): string {
   const { signs } = words.parts;
   return withSigns(text)
     .replaceAll('♭', ` ${signs.flat} `)

@@ -1,12 +1,12 @@
 /** The practice in a few words, for the line that it folds into. */
-import type { Words } from '../../core/words/words.ts';
+import type { OpenPageWords } from '../../core/words/words.ts';
 import type { PracticeSettings } from '../../state/practice-settings.ts';
 
 /** What is practised, piece by piece; none where the form is simply played. */
 export function practiceWords(
   { loop, keys, rise, tradeBars, drone, chordsRest, backbeatClick }: PracticeSettings['practice'],
   bars: number,
-  { ready: { practice } }: Words,
+  { ready: { practice } }: OpenPageWords,
 ): readonly string[] {
   const pieces: string[] = [];
   if (loop !== null && bars > 0)

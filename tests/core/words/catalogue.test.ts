@@ -92,7 +92,7 @@ describe('entries', () => {
   });
 
   it('has words for every aim that can be chosen', () => {
-    for (const { id } of AIM_CHOICES) expect(Object.keys(en.report.aims.house)).toContain(id);
+    for (const { id } of AIM_CHOICES) expect(Object.keys(en.aims)).toContain(id);
   });
 
   it('tells a code of a problem from a code of a notice', () => {

@@ -5,7 +5,7 @@
  * How long every packet sounds is read from the packet, so that no sample is lost or doubled where pieces meet.
  */
 import { notice } from '../../words/problem.ts';
-import type { OggCodec } from '../../words/entry.ts';
+import type { OggCodec } from '../../words/entries/entry.ts';
 import { StbVorbis } from 'stb-vorbis';
 import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { hasMark, type ByteSource } from '../bytes/bytes.ts';

@@ -1,0 +1,139 @@
+/** The open page: start, set list, sheet, the ways to other pages. */
+import { percent, decimal } from './grammar.ts';
+import type { ready as english } from '../en/ready.ts';
+import type { Translated } from '../entries/translated.ts';
+
+export const ready: Translated<typeof english> = {
+  opening: {
+    microphone: 'Mikrofon wird geöffnet …',
+    band: 'Band wird geladen …',
+    backing: 'Aufnahme wird geöffnet …',
+    sound: 'Ton wird gestartet …',
+    midi: 'MIDI wird geöffnet …',
+    take: 'Take wird geöffnet …',
+    demo: 'Beispiel-Take wird geladen …',
+    program: 'Der Rest von Landfall wird geladen …',
+    rendering: ({ share }) => `Aufnahme wird berechnet: ${percent(share)} …`,
+    file: ({ name }) => `${name} wird geöffnet …`,
+  },
+  language: 'Sprache',
+  headline: 'Lande auf dem Akkord, wenn er kommt.',
+  about:
+    'Du improvisierst über die Form. Landfall benennt jeden Ton nach seinem Akkord und zeigt dir, wo deine Linie bei ' +
+    'jedem Wechsel landet.',
+  start: 'Spielen',
+  demo: 'Beispiel-Take anhören',
+  soundCheck: 'Soundcheck',
+  startWithMidi: '„Spielen“ hört deine Töne über MIDI.',
+  startWithMicrophone: '„Spielen“ fragt nach dem Mikrofon, um deine Töne zu hören.',
+  howItGoes:
+    'Nichts verlässt diesen Rechner. Ein Takt wird eingezählt. „Stopp“ oder die Leertaste beendet den Take, und du ' +
+    'siehst, wo du gelandet bist. Spielst du über Lautsprecher, mach einmal den Soundcheck.',
+
+  // Das Licht der Seite.
+  light: 'Licht',
+  lights: { auto: 'Auto', day: 'Tag', night: 'Nacht' },
+
+  // Dateien zum Öffnen.
+  openRecording: 'Aufnahme öffnen',
+  undo: 'Letzte Änderung zurücknehmen',
+  hearBand: { band: 'Band anhören', backing: 'Backing anhören' },
+  stopBand: 'Nicht mehr anhören',
+  halfStepDown: 'Einen Halbton tiefer',
+  halfStepUp: 'Einen Halbton höher',
+  tooManyFiles:
+    'Öffne eine Aufnahme oder zwei Dateien: die Aufnahme und die Begleitung, die darin zu hören ist.',
+  whichIsYou: 'In welcher der beiden spielst du?',
+  otherIsBacking:
+    'Die andere Datei gilt als Begleitung. Sie wird aus deiner Aufnahme entfernt, bevor deine Linie gehört wird.',
+  neither: 'Keine: schließen',
+
+  // Drei tiefe Töne starten die Band.
+  startByNotes: {
+    listening: 'Hört zu: Spiel nach einer Pause dreimal denselben tiefen Ton, und die Band beginnt.',
+    closed: ({ input }) =>
+      `Drei tiefe Töne starten die Band, sobald der Browser ${input === 'midi' ? 'MIDI' : 'das Mikrofon'} erlaubt: Drück dieses erste Mal auf „Spielen“.`,
+    asleep: 'Berühre die Seite oder drück eine Taste, dann hört sie auf drei tiefe Töne.',
+    stop: 'Nicht mehr zuhören',
+  },
+
+  // Die Setlist und das Blatt.
+  setList: 'Setlist',
+  ownCharts: 'Eigene',
+  ownBacking: ({ length }) => `eigene Begleitung, ${length}`,
+  inKey: ({ key }) => `in ${key}`,
+  writeChart: 'Eigenen Chart schreiben',
+  ownChanges: 'deine eigenen Akkorde, Takt für Takt',
+  sheet: 'Das Blatt',
+  ownChart: 'Dein Chart',
+  form: 'Form',
+  bars: 'Takte der Form',
+  concertPitchChart: ({ pitch }) => `Schreib klingend. Die Seite zeigt es notiert in ${pitch}.`,
+  feel: 'Feel',
+  tempo: 'Tempo',
+  key: 'Tonart',
+  choruses: 'Chorusse',
+  untilStopped: 'bis ich aufhöre',
+  feels: {
+    shuffle: 'Shuffle',
+    swing: 'Swing',
+    straight: 'gerade',
+    'slow-blues': 'langsamer Blues',
+    funk: 'Funk',
+    bossa: 'Bossa',
+    rock: 'Rock',
+    ballad: 'Ballade',
+  },
+
+  // Eigene Akkorde.
+  chart: {
+    label: 'Dein Chart, Takt für Takt',
+    example: '| A7 | D7 | A7 | % |',
+    twoChords: 'Akkorde hier auf Englisch: B statt H, Bb statt B. Zwei Akkorde in einem Takt:',
+    repeat: 'wiederholt einen Takt,',
+    noChord: 'ist kein Akkord,',
+    bass: 'setzt E in den Bass.',
+    title: 'Titel',
+    keep: 'Behalten',
+    keepOver: 'Statt des alten behalten',
+    rename: 'Umbenennen',
+    remove: 'Entfernen',
+    removeNamed: ({ title }) => `${title} aus deinen eigenen Charts entfernen`,
+    open: 'Chart öffnen',
+    save: 'Als MusicXML speichern',
+    file: 'Ein Chart als Text, MusicXML oder MIDI',
+  },
+  pages: {
+    progress: 'Was heute üben?',
+    classDesk: 'Das Lehrerpult',
+    help: 'Was es bedeutet',
+  },
+  lessons: {
+    heading: 'Unterricht',
+    why: 'Ein Aufgabenblatt ist eine kleine Datei oder ein Link: Akkorde, ein Tempo und worauf man landen soll. Wer es spielt, gibt den Take zurück.',
+    open: 'Aufgabenblatt oder Antwort öffnen',
+    write: 'Ein Aufgabenblatt schreiben',
+  },
+  backing: {
+    open: 'Eigene Begleitung öffnen',
+
+    // Eine Begleitung anstelle der Band, auf der offenen Seite.
+    yours: 'Deine Begleitung',
+    soundsAt: ({ bpm, hz }) =>
+      `Deine eigene Begleitung, gespielt mit ${bpm} Schlägen in der Minute. Sie klingt bei A = ${decimal(hz, 1).replace(',0', '')} Hz.`,
+    speed: 'Geschwindigkeit',
+    asRecorded: 'wie aufgenommen',
+    cents: 'Höher oder tiefer, in Cent',
+    fromBar: 'Von Takt',
+    toBar: 'Bis Takt',
+    choruses: 'Chorusse',
+    untilStopped: 'bis ich aufhöre',
+    allBars: 'Alle Takte',
+    edit: 'Schläge und Chart',
+    backToBand: 'Zurück zur Band',
+    remove: 'Entfernen',
+    removeNamed: ({ title }) => `${title} entfernen`,
+    removeForGood: 'Endgültig entfernen',
+    keepIt: 'Behalten',
+  },
+};
