@@ -153,12 +153,18 @@ function standardErrors(gains: readonly number[]): number {
 const LEAST_SPREAD = 0.5;
 
 /**
+ * So far off a line is looked for, in bars: half of the longest form that is usual (ninety-six bars; common practice). In a
+ * chart of thousands of bars, as a list of beats is one, every bar tried would cost as much as the square of its length.
+ */
+const MOST_BARS_OFF = 48;
+
+/**
  * Every other key; up to a bar earlier or later by beats; and up to half the form by whole bars, as a line lies that was
  * played elsewhere in the form, or copied from there.
  */
 function candidates({ beatsPerBar, bars }: Timeline): readonly Candidate[] {
   const places = Array.from({ length: beatsPerBar }, (_, i) => [i + 1, -i - 1]).flat();
-  const half = Math.floor(bars / 2);
+  const half = Math.min(MOST_BARS_OFF, Math.floor(bars / 2));
   const far = Array.from({ length: Math.max(0, half - 1) }, (_, i) => [i + 2, -i - 2])
     .flat()
     // Half a form earlier is half a form later.
