@@ -22,7 +22,16 @@ export default defineConfig({
   root: here('./src'),
   base: './',
   plugins: [svelte({ configFile: here('./svelte.config.js') }), licences(), ...installable()],
-  build: { outDir: here('./dist/app'), emptyOutDir: true, target: 'es2022', assetsInlineLimit: 0 },
+  build: {
+    outDir: here('./dist/app'),
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    // Tables of chords and scales that tonal makes when it is loaded: only its notes and intervals are used.
+    rolldownOptions: {
+      treeshake: { moduleSideEffects: [{ test: /node_modules\/(@tonaljs|tonal)\//, sideEffects: false }] },
+    },
+  },
   worker: { format: 'es' },
   preview: { port: 4173, strictPort: false },
   test: {

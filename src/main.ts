@@ -95,6 +95,9 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
     student: opened.ok
       ? opened.value.settings<StudentSettings>('student', studentFields, usualStudent)
       : nothingRemembered(usualStudent),
+    // With what unpacks it; most visits come without.
+    readLink: async (fragment) =>
+      fragment === '' ? null : (await import('./core/lesson/sheet-link.ts')).readSheetFragment(fragment),
     forgetLink: () => history.replaceState(null, '', location.pathname + location.search),
   });
   const app: OpenPageState = {
@@ -138,7 +141,7 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
   await Promise.all([words(), library.load(), songbook.load()]);
   await backings.load();
   await lesson.load();
-  lesson.arrive(location.hash, true);
+  await lesson.arrive(location.hash, () => true);
   // A chart that can't be read has its sentence from the first moment on.
   if (!setup.timeline.ok) await catalogues[language()].all.fetchAhead();
   return { app, rest };

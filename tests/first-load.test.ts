@@ -46,6 +46,7 @@ describe('the first load', () => {
     expect(names).toContain('ui/ready/ReadyScreen.svelte');
     expect(libraries).toContain('svelte');
     expect(names).not.toContain('rest.ts');
+    expect(libraries).not.toContain('fflate');
     expect(names).not.toContain('ui/review/ReviewScreen.svelte');
   });
 

@@ -1,8 +1,8 @@
 /** The lesson sheet that is open: what it asks of the set-up, who plays it, and which try the next take is. */
 import * as v from 'valibot';
 import { decodeText } from '../core/files/bytes/text.ts';
+import { bad, type Outcome } from '../core/base/outcome.ts';
 import { ANSWER_LIMITS, isAnswer, readAnswer, type AnswerFile } from '../core/lesson/answer.ts';
-import { readSheetFragment } from '../core/lesson/sheet-link.ts';
 import { readSheet, readSheetFile, SHEET_LIMITS, type LessonSheet } from '../core/lesson/sheet.ts';
 import { notice, problem, type Message } from '../core/words/problem.ts';
 import type { Library } from './library.svelte.ts';
@@ -27,6 +27,11 @@ interface LessonPorts {
   readonly setup: Setup;
   readonly library: Pick<Library, 'takes' | 'mark'>;
   readonly student: SettingsPort<StudentSettings>;
+  /**
+   * The sheet that the fragment of an address holds; null where it is the fragment of something else.
+   * @throws where the part of the program that reads it can't be fetched
+   */
+  readonly readLink: (fragment: string) => Promise<Outcome<LessonSheet> | null>;
   /** Takes the sheet out of the page's address. */
   readonly forgetLink: () => void;
 }
@@ -123,16 +128,25 @@ export class Lesson {
    * @param isFree whether nothing goes on that it would disturb; else it waits for `openWaiting`
    * @returns whether a sheet was opened
    */
-  arrive(fragment: string, isFree: boolean): boolean {
-    const sheet = readSheetFragment(fragment);
+  async arrive(fragment: string, isFree: () => boolean): Promise<boolean> {
+    const sheet = await this.#readLink(fragment);
     if (sheet === null) return false;
+    const opens = sheet.ok && isFree();
     if (!sheet.ok) this.#tell(sheet.problem);
-    else if (isFree) this.open(sheet.value);
+    else if (opens) this.open(sheet.value);
     else {
       this.#waiting = sheet.value;
       this.#tell(notice('sheet.waits', { title: sheet.value.file.title }));
     }
-    return sheet.ok && isFree;
+    return opens;
+  }
+
+  async #readLink(fragment: string): Promise<Outcome<LessonSheet> | null> {
+    try {
+      return await this.#ports.readLink(fragment);
+    } catch {
+      return bad('site.partMissing');
+    }
   }
 
   /** Opens the sheet that waits, if one does. */

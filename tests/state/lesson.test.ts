@@ -5,7 +5,7 @@ import { gradeForSheet } from '../../src/core/grade-for-sheet.ts';
 import { writeAnswer, type AnswerFile } from '../../src/core/lesson/answer.ts';
 import { sheetFragment } from '../../src/core/lesson/sheet-link.ts';
 import { readSheetFile, timelineOfSheet, writeSheet, type SheetFile } from '../../src/core/lesson/sheet.ts';
-import { answerOfTake, sheetOfTake } from '../../src/state/lesson.svelte.ts';
+import { answerOfTake, Lesson, sheetOfTake } from '../../src/state/lesson.svelte.ts';
 import type { Review } from '../../src/state/phase.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
 import { RATE, world } from './world.ts';
@@ -128,10 +128,10 @@ describe('a sheet that is opened', () => {
 describe('a sheet by its link', () => {
   it('opens at once where nothing goes on, and waits for the end of a take', async () => {
     const w = await world();
-    w.lesson.arrive(linkOf(FILE), true);
+    await w.lesson.arrive(linkOf(FILE), () => true);
     expect(w.lesson.sheet?.file).toEqual(FILE);
     await w.session.start();
-    w.lesson.arrive(linkOf(OTHER), false);
+    await w.lesson.arrive(linkOf(OTHER), () => false);
     expect(w.lesson.sheet?.file).toEqual(FILE);
     expect(w.lesson.notices).toEqual([{ code: 'sheet.waits', facts: { title: OTHER.title } }]);
     w.session.close();
@@ -146,12 +146,27 @@ describe('a sheet by its link', () => {
 
   it('is told where it is damaged; another fragment is none of its business', async () => {
     const w = await world();
-    w.lesson.arrive('#help', true);
+    await w.lesson.arrive('#help', () => true);
     expect(w.lesson.notices).toEqual([]);
-    w.lesson.arrive(linkOf(FILE).slice(0, 60), true);
+    await w.lesson.arrive(linkOf(FILE).slice(0, 60), () => true);
     expect(w.lesson.notices.map(({ code }) => code)).toEqual(['sheetLink.damaged']);
     expect(w.lesson.sheet).toBeNull();
   });
+});
+
+it('a link whose reader can’t be fetched is told, and opens nothing', async () => {
+  const w = await world();
+  const { setup, library } = w;
+  const lesson = new Lesson({
+    setup,
+    library,
+    student: { load: () => Promise.resolve({ value: { name: '' }, messages: [] }), save: () => undefined },
+    readLink: () => Promise.reject(new TypeError('Failed to fetch')),
+    forgetLink: () => undefined,
+  });
+  expect(await lesson.arrive(linkOf(FILE), () => true)).toBe(false);
+  expect(lesson.notices.map(({ code }) => code)).toEqual(['site.partMissing']);
+  expect(lesson.sheet).toBeNull();
 });
 
 describe('a take for a sheet', () => {

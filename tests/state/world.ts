@@ -33,6 +33,7 @@ import { Setup } from '../../src/state/setup.svelte.ts';
 import { noBackings } from '../../src/storage/nothing-kept.ts';
 import { InProcessWorker } from '../analysis/in-process.ts';
 import { notice, problem, type Problem } from '../../src/core/words/problem.ts';
+import { readSheetFragment } from '../../src/core/lesson/sheet-link.ts';
 import { freshDatabase, memorySounds, takesOn } from '../storage/fakes.ts';
 
 export const RATE = 8000;
@@ -259,6 +260,7 @@ export async function world(
       load: () => Promise.resolve({ value: { name: 'Ada' }, messages: [] }),
       save: ({ name }) => void student.names.push(name),
     },
+    readLink: (fragment) => Promise.resolve(readSheetFragment(fragment)),
     forgetLink: () => void student.cleared++,
   });
   await lesson.load();

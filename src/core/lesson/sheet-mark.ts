@@ -1,5 +1,4 @@
 /** The mark of a lesson sheet: a short code of its content, the same on every machine. */
-import { strToU8 } from 'fflate';
 
 /** FNV-1a with 64 bits: offset basis and prime from its specification (IETF draft-eastlake-fnv). */
 const OFFSET_BASIS = 0xcbf29ce484222325n;
@@ -11,6 +10,6 @@ const PRIME = 0x100000001b3n;
  */
 export function markOfText(text: string): string {
   let hash = OFFSET_BASIS;
-  for (const byte of strToU8(text)) hash = BigInt.asUintN(64, (hash ^ BigInt(byte)) * PRIME);
+  for (const byte of new TextEncoder().encode(text)) hash = BigInt.asUintN(64, (hash ^ BigInt(byte)) * PRIME);
   return hash.toString(16).padStart(16, '0');
 }

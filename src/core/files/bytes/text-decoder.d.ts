@@ -3,3 +3,8 @@ declare class TextDecoder {
   constructor(label: string, options?: { readonly fatal?: boolean });
   decode(bytes: Uint8Array, options?: { readonly stream?: boolean }): string;
 }
+
+/** Text to UTF-8 bytes. */
+declare class TextEncoder {
+  encode(text: string): Uint8Array;
+}
