@@ -19,15 +19,25 @@ export interface TuningReading {
 
 /** A note further than this from every open string is a stopped one. */
 const MOST_SEMITONES = 0.7;
-/** Shorter notes are slips of the finger. */
-const LEAST_SECONDS = 0.2;
+/**
+ * Shorter notes are slips of the finger. A note that still sounds is handed out 0.09 to 0.11 s after its beginning, and its
+ * end is then the moment heard so far: a longer minimum would leave out every note.
+ */
+const LEAST_SECONDS = 0.06;
+/** What such a note counts as: how long it will ring is not known yet. */
+const RINGING_SECONDS = 0.2;
 
 /** @param openStrings MIDI numbers, the lowest first @param notes heard so far, in any order; the last of a string counts */
 export function readTuning(openStrings: readonly number[], notes: readonly HeardNote[]): TuningReading {
   const open = notes.filter(
     ({ onsetSeconds, offsetSeconds }) => offsetSeconds - onsetSeconds >= LEAST_SECONDS,
   );
-  const estimate = estimateReference(open);
+  const estimate = estimateReference(
+    open.map((note) => ({
+      ...note,
+      offsetSeconds: Math.max(note.offsetSeconds, note.onsetSeconds + RINGING_SECONDS),
+    })),
+  );
   const known = estimate.evidence === 'enough';
   const shift = 12 * Math.log2((known ? estimate.referenceHz : STANDARD_A4_HZ) / STANDARD_A4_HZ);
   const strings = openStrings.map((midi) => {

@@ -6,6 +6,9 @@ import { random } from '../../fixtures/lines/random.ts';
 import { SWEEP_GAP_SECONDS } from '../../src/core/room/check/sound-check.ts';
 import { deviceFields } from '../../src/state/measured-room.ts';
 import { readTuning } from '../../src/state/tuning-check.ts';
+import type { HeardNote } from '../../src/core/take/note.ts';
+import { Listener } from '../../src/core/listen.ts';
+import { pluckLine } from '../analysis/pluck.ts';
 import { RATE, world } from './world.ts';
 
 type World = Awaited<ReturnType<typeof world>>;
@@ -165,4 +168,22 @@ describe('open strings', () => {
     expect(strings[1]!.cents).toBeCloseTo(-10);
     expect(strings.slice(2).every(({ cents }) => cents === null)).toBe(true);
   });
+});
+
+it('reads six open strings from the notes that the listener hands out while they ring', () => {
+  const rate = 44_100;
+  const strings = [40, 45, 50, 55, 59, 64];
+  // A guitar that is tuned 20 cents sharp of A = 440 Hz, its B string 15 cents flat of the others.
+  const played = strings.map((midi) => midi + 0.2 - (midi === 59 ? 0.15 : 0));
+  const plucks = [...played, ...played].map((midi, i) => ({ atSeconds: 0.5 + 1.2 * i, midi, seconds: 1.1 }));
+  const sound = pluckLine(plucks, rate, 16);
+  const listener = new Listener({ sampleRate: rate });
+  const notes: HeardNote[] = [];
+  for (let from = 0; from < sound.length; from += 1024) {
+    listener.push(sound.subarray(from, from + 1024));
+    notes.push(...listener.takeNotes());
+  }
+  const tuning = readTuning(strings, notes);
+  expect(1200 * Math.log2(tuning.referenceHz! / 440)).toBeCloseTo(20, -0.5);
+  [0, 0, 0, 0, -15, 0].forEach((cents, i) => expect(tuning.strings[i]!.cents).toBeCloseTo(cents, -0.5));
 });
