@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { guide } from './src/cli/guide.ts';
 import { installable } from './src/cli/installable.ts';
 import { licences } from './src/cli/licences.ts';
 
@@ -21,7 +22,7 @@ const TOGETHER = [
 export default defineConfig({
   root: here('./src'),
   base: './',
-  plugins: [svelte({ configFile: here('./svelte.config.js') }), licences(), ...installable()],
+  plugins: [svelte({ configFile: here('./svelte.config.js') }), licences(), guide(), ...installable()],
   build: {
     outDir: here('./dist/app'),
     emptyOutDir: true,

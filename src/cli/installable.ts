@@ -61,7 +61,7 @@ export const installable = (): Plugin[] => [
       })),
     },
     workbox: {
-      globPatterns: ['**/*.{html,js,css,woff2,otf,svg,png,sf3,txt}'],
+      globPatterns: ['**/*.{html,js,css,woff2,otf,svg,png,webp,sf3,txt}'],
       maximumFileSizeToCacheInBytes: LARGEST_BYTES,
       // Names in assets/ carry a hash of their content.
       dontCacheBustURLsMatching: /\/?assets\//,

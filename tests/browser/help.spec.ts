@@ -22,6 +22,22 @@ test('the open page leads to what everything means, and Escape leads back', asyn
   await expect(way).toBeFocused();
 });
 
+test('the help leads to the guide, in a window of its own', async () => {
+  const { page, context } = app();
+  await page.getByRole('button', { name: 'What it means' }).click();
+  const [guide] = await Promise.all([
+    context.waitForEvent('page'),
+    page.getByRole('link', { name: 'A guide for the player' }).click(),
+  ]);
+  await expect(guide.getByRole('heading', { level: 1, name: 'A guide for the player' })).toBeVisible();
+  await expectAccessibleInBothLights(guide);
+  await guide.getByRole('link', { name: 'Take care' }).first().click();
+  await expect(guide.getByRole('heading', { level: 1, name: 'Take care' })).toBeVisible();
+  await guide.close();
+  await page.keyboard.press('Escape');
+  await expect(startButton(page)).toBeVisible();
+});
+
 test('a mark of the review leads to its meaning, and the review stays', async () => {
   const { page } = app();
   await demoButton(page).click();

@@ -6,8 +6,10 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
+import { chance } from '../../src/core/base/random.ts';
 import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
+import { pluckLine } from '../analysis/pluck.ts';
 import { renderTrack, wanderingSeconds } from '../core/beats/rendered-track.ts';
 import { kitSynth } from '../core/sound/kit-file.ts';
 import { expect, test } from './app.ts';
@@ -52,7 +54,7 @@ test('ready', async ({ openApp }) => {
   await page.getByLabel(/^Key/).first().selectOption('Db');
   await page.getByLabel('Tempo').fill('118');
   await page.getByLabel('Tempo').press('Enter');
-  await take(page, 'ready');
+  await take(page, 'ready', 933);
 });
 
 test('playing', async ({ openApp }) => {
@@ -74,7 +76,7 @@ async function demoReview(page: Page): Promise<void> {
 test('review', async ({ openApp }) => {
   const { page } = await openApp();
   await demoReview(page);
-  await take(page, 'review', 1540);
+  await take(page, 'review', 1515);
 });
 
 test('correct', async ({ openApp }) => {
@@ -82,7 +84,7 @@ test('correct', async ({ openApp }) => {
   await demoReview(page);
   await page.getByRole('button', { name: 'Correct notes (E)' }).click();
   await page.getByRole('heading', { name: 'The line' }).evaluate((heading) => heading.scrollIntoView());
-  await take(page, 'correct');
+  await take(page, 'correct', 762);
 });
 
 test('written-out', async ({ openApp }) => {
@@ -91,6 +93,28 @@ test('written-out', async ({ openApp }) => {
   await page.getByRole('button', { name: 'Written out' }).click();
   await expect(page.locator('.screen svg').first()).toBeVisible({ timeout: 20_000 });
   await take(page, 'written-out');
+});
+
+/** E2 to E4, as a guitar is tuned. */
+const OPEN_STRINGS = [40, 45, 50, 55, 59, 64];
+
+test('sound-check', async ({ openApp }) => {
+  const file = join(process.env.LANDFALL_LINES!, 'open-strings.wav');
+  // Four times round, over a quiet room: a file of the fake microphone runs on by itself.
+  const plucks = Array.from({ length: 4 * OPEN_STRINGS.length }, (_, i) => ({
+    atSeconds: 0.5 + 1.6 * i,
+    midi: OPEN_STRINGS[i % OPEN_STRINGS.length]!,
+    seconds: 1.5,
+  }));
+  const { next } = chance(3);
+  const samples = pluckLine(plucks, RATE, 40).map((sample) => 3 * sample + 0.0005 * (2 * next() - 1));
+  writeFileSync(file, writeWav(toPcm16(samples), RATE));
+  const { page } = await openApp({ microphone: { file } });
+  await prepare(page);
+  await page.getByRole('button', { name: 'Sound check' }).click();
+  await expect(page.getByText('They agree on A =')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('not played')).toHaveCount(0);
+  await take(page, 'sound-check', 850);
 });
 
 test('progress', async ({ openApp }) => {
@@ -126,7 +150,7 @@ test('lesson-sheet', async ({ openApp }) => {
   await page.getByRole('button', { name: 'Write a lesson sheet' }).click();
   await page.getByLabel('Title', { exact: true }).fill(SHEET.title);
   await page.getByLabel('What you say about it').fill(SHEET.note);
-  await take(page, 'lesson-sheet');
+  await take(page, 'lesson-sheet', 970);
 });
 
 test('lesson', async ({ openApp }) => {
@@ -139,7 +163,7 @@ test('lesson', async ({ openApp }) => {
   });
   await expect(page.getByRole('heading', { level: 1, name: SHEET.title })).toBeVisible();
   await page.getByLabel('Your name').fill('Mira');
-  await take(page, 'lesson');
+  await take(page, 'lesson', 640);
 });
 
 /** A list of notes over the sheet: one a bar, four times round. */
@@ -164,7 +188,7 @@ test('desk', async ({ openApp }) => {
   await page.getByRole('button', { name: 'The teacher’s desk' }).click();
   await page.locator('input[webkitdirectory]').setInputFiles(folder);
   await expect(page.getByRole('button', { name: 'Open the take of lea' })).toBeVisible({ timeout: 60_000 });
-  await take(page, 'desk');
+  await take(page, 'desk', 880);
 });
 
 test('backing', async ({ openApp }) => {
@@ -185,5 +209,5 @@ test('backing', async ({ openApp }) => {
   const buffer = Buffer.from(writeWav(toPcm16(track.mono), RATE));
   await chooser.setFiles({ name: 'rehearsal room.wav', mimeType: 'audio/wav', buffer });
   await expect(page.getByText('beats a minute in the middle')).toBeVisible({ timeout: 60_000 });
-  await take(page, 'backing');
+  await take(page, 'backing', 775);
 });

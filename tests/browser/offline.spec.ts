@@ -55,6 +55,12 @@ test('from the second visit on no server is needed: the demo to its review, the 
   await expect(startButton(other)).toBeVisible();
   await other.goto(`${server.url}licences.txt`);
   await expect(other.getByText('Permission is hereby granted').first()).toBeVisible();
+  // The guide, in its own letters and with its pictures.
+  await other.goto(`${server.url}guide/player.html#sound-check`);
+  await expect(other.getByRole('heading', { level: 2, name: 'Sound check' })).toBeInViewport();
+  const pictures = await other.evaluate(() => [...document.images].map((image) => image.naturalWidth));
+  expect(pictures.length).toBeGreaterThan(3);
+  expect(Math.min(...pictures)).toBeGreaterThan(0);
   expect(faults).toEqual([]);
 });
 

@@ -3,6 +3,14 @@ import type { Role } from '../../core/take/schema.ts';
 import type { Words } from '../../core/words/words.ts';
 import { ROLES } from '../parts/roles.ts';
 
+/** Pages of the guide that the help leads to, each a file in `guide/` beside the site (src/cli/guide.ts). */
+export const GUIDE_PAGES: readonly (keyof Words['help']['guide']['pages'])[] = [
+  'player',
+  'teacher',
+  'safety',
+  'privacy',
+];
+
 export type HelpSection = keyof Words['help']['sections'];
 type Entry = keyof Words['help']['entries'];
 

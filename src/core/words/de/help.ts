@@ -8,6 +8,15 @@ export const help: Translated<typeof english> = {
   whatIsThis: 'Was bedeutet das?',
   aboutMarks:
     'Jedes Zeichen sagt, was ein Ton zum Akkord ist, der gerade klingt. Ein volles Zeichen ist ein Akkordton, ein leeres nicht. Die Zahl daneben zählt vom Grundton aus.',
+  guide: {
+    name: 'Die ganze Anleitung (englisch):',
+    pages: {
+      player: 'Für Spielende',
+      teacher: 'Für Lehrende',
+      safety: 'Ohren und Hände',
+      privacy: 'Datenschutz',
+    },
+  },
   sections: {
     marks: 'Die Zeichen',
     stage: 'Beim Spielen',

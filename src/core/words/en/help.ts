@@ -6,6 +6,16 @@ export const help = {
   whatIsThis: 'What does this mean?',
   aboutMarks:
     'Each mark says what a note is to the chord under it. A full mark is a tone of the chord, an open one is not. The figure beside it counts from the chord’s root.',
+  /** The pages of the guide beside the site. */
+  guide: {
+    name: 'The whole guide:',
+    pages: {
+      player: 'A guide for the player',
+      teacher: 'For the teacher',
+      safety: 'Take care',
+      privacy: 'Privacy',
+    },
+  },
   sections: {
     marks: 'The marks',
     stage: 'While you play',
