@@ -27,6 +27,11 @@ export interface AimCount {
  * with the take (3,000 notes: a tenth of a second).
  */
 const NOTES_COUNTED_AT_ONCE = 150;
+/**
+ * For every so many notes it is counted one bar later: the work of a minute stays the same, and what it leaves behind in
+ * memory. After an hour of eighths, when one note more changes little, the count is a few bars late.
+ */
+const NOTES_A_BAR_LATER = 1000;
 
 export class AimSoFar {
   readonly #aim: Aim;
@@ -49,13 +54,14 @@ export class AimSoFar {
    * @param standing the note that still sounds
    */
   update(ended: readonly HeardNote[], standing: HeardNote | null, referenceHz: number): void {
-    const heard = standing === null ? ended : [...ended, standing];
-    const last = heard.at(-1);
+    const last = standing ?? ended.at(-1);
     if (last === undefined) return;
     const { beatMap, beatsPerBar } = this.#timeline;
     const bar = Math.floor(beatMap.beatAt(last.onsetSeconds) / beatsPerBar);
-    if (heard.length > NOTES_COUNTED_AT_ONCE && bar === this.#bar) return;
+    const barsBetween = 1 + Math.floor(ended.length / NOTES_A_BAR_LATER);
+    if (ended.length >= NOTES_COUNTED_AT_ONCE && bar < this.#bar + barsBetween) return;
     this.#bar = bar;
+    const heard = standing === null ? ended : [...ended, standing];
     this.#count = countAim(heard, this.#timeline, this.#aim, referenceHz);
   }
 }

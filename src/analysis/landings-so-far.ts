@@ -12,6 +12,7 @@ import type { HeardNote } from '../core/take/note.ts';
 import type { Landing } from '../core/take/schema.ts';
 import { tidyNumbers } from '../core/report/tidy.ts';
 import { estimateReference } from '../core/grade/assign/estimate-reference.ts';
+import type { LandingsFrom } from './messages.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';
 
 /**
@@ -29,6 +30,8 @@ export class LandingsSoFar {
   readonly #reference: number | 'auto';
   readonly #palette: PaletteOver;
   #landings: readonly Landing[] = [];
+  /** How many of them the last update has left as they were. */
+  #settled = 0;
   #referenceHz: number;
 
   /** @param reference A4 in Hz, or estimated from the notes as they come */
@@ -41,6 +44,11 @@ export class LandingsSoFar {
 
   get landings(): readonly Landing[] {
     return this.#landings;
+  }
+
+  /** What the last update has changed of them. */
+  get changed(): LandingsFrom {
+    return { from: this.#settled, landings: this.#landings.slice(this.#settled) };
   }
 
   get referenceHz(): number {
@@ -71,8 +79,10 @@ export class LandingsSoFar {
     });
     const placed = (index: number) => own[index]!.index;
     const shifted = (index: number | null) => (index === null ? null : placed(index));
+    const settled = this.#landings.filter((landing) => landing.beat < settledBeat);
+    this.#settled = settled.length;
     this.#landings = [
-      ...this.#landings.filter((landing) => landing.beat < settledBeat),
+      ...settled,
       ...this.#judge(
         own.map(({ note }) => note),
         settledBeat,

@@ -72,6 +72,13 @@ export type AnalysisMessage =
   | { readonly kind: 'message'; readonly id: number; readonly message: Message }
   | { readonly kind: 'heard'; readonly heard: Heard };
 
+/** Landings that are new or were judged anew: told alone, so that a note late in a long take sends no more than an early one. */
+export interface LandingsFrom {
+  /** So many landings stand as they were told; these follow them. */
+  readonly from: number;
+  readonly landings: readonly Landing[];
+}
+
 /** What is heard now, and what has been heard since this was last told. */
 export interface Heard {
   readonly reading: LiveReading;
@@ -79,8 +86,8 @@ export interface Heard {
   readonly notes: readonly HeardNote[];
   /** The delay as last measured while the band plays, against the path's; null where it was not. */
   readonly delayChangeSeconds: number | null;
-  /** Every landing so far; null while nothing has changed, or no chart is followed. */
-  readonly landings: readonly Landing[] | null;
+  /** null while nothing has changed, or no chart is followed. */
+  readonly landings: LandingsFrom | null;
   /** How the aim in hand goes; null while nothing has changed, or the take has no aim. */
   readonly aim: AimCount | null;
   /** A4 that notes are named by now; null while no chart is followed. */

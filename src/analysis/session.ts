@@ -11,7 +11,6 @@ import { sniff } from '../core/files/sniff.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import type { Landing } from '../core/take/schema.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { AimSoFar, type AimCount } from './aim-so-far.ts';
@@ -26,7 +25,7 @@ import {
   type GradedSound,
 } from '../core/grade-samples.ts';
 import { blobBytes } from './blob-source.ts';
-import type { AnalysisMessage, AnalysisRequest, FileLine } from './messages.ts';
+import type { AnalysisMessage, AnalysisRequest, FileLine, LandingsFrom } from './messages.ts';
 import { gradeReturnedFile } from './returned-file.ts';
 
 /** Least time between two messages about what is heard: one for every hop of a microphone. */
@@ -138,8 +137,8 @@ export class AnalysisSession {
     this.#post({ kind: 'heard', heard: { reading, notes, landings, aim, referenceHz, delayChangeSeconds } });
   }
 
-  /** Every landing so far, or null where nothing has changed since they were last told. */
-  #landingsAfter({ ended }: Listener, fresh: readonly HeardNote[]): readonly Landing[] | null {
+  /** The landings that have changed since they were last told, or null where none has. */
+  #landingsAfter({ ended }: Listener, fresh: readonly HeardNote[]): LandingsFrom | null {
     if (this.#landings === null || (fresh.length === 0 && ended.length === this.#ended)) return null;
     this.#ended = ended.length;
     this.#standing = fresh.at(-1) ?? this.#standing;
@@ -147,7 +146,7 @@ export class AnalysisSession {
     if (this.#standing && this.#standing.onsetSeconds <= lastEnded) this.#standing = null;
     this.#landings.update(ended, this.#standing);
     this.#aim?.update(ended, this.#standing, this.#landings.referenceHz);
-    return this.#landings.landings;
+    return this.#landings.changed;
   }
 
   #finish(): Outcome<readonly HeardNote[]> {

@@ -64,7 +64,11 @@ export class LiveState {
   /** Takes in what was heard; true where the player, in the take, gave the signal agreed on. */
   heard({ reading, notes, landings, aim, referenceHz }: Heard): boolean {
     this.#reading = reading;
-    if (landings !== null) this.#landings = landings.map((landing) => landingAsRead(landing, this.#interval));
+    if (landings !== null)
+      this.#landings = [
+        ...this.#landings.slice(0, landings.from),
+        ...landings.landings.map((landing) => landingAsRead(landing, this.#interval)),
+      ];
     if (aim !== null && this.#aim !== null && (aim.hits !== this.#aim.hits || aim.of !== this.#aim.of))
       this.#aim = { ...this.#aim, ...aim };
     if (referenceHz !== null) this.#referenceHz = referenceHz;

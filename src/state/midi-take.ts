@@ -133,7 +133,7 @@ export class MidiTake {
     this.#events.heard({
       reading: this.#notes.reading(seconds),
       notes: ended.slice(this.#notesSent),
-      landings: this.#landings?.landings ?? [],
+      landings: this.#landings?.changed ?? null,
       aim: this.#aim?.count ?? null,
       referenceHz: STANDARD_A4_HZ,
       delayChangeSeconds: null,

@@ -51,7 +51,7 @@ export function performTake({ review, playback, live, settings, frames, onEnd }:
         levelDb: LEVEL_DB,
       },
       notes: [],
-      landings: fresh ? landings : null,
+      landings: fresh ? { from: 0, landings } : null,
       aim: fresh ? (soFar?.count ?? null) : null,
       referenceHz,
       delayChangeSeconds: null,

@@ -9,6 +9,7 @@ import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { grade } from '../../src/core/grade.ts';
 import { listen } from '../../src/core/listen.ts';
 import type { Outcome } from '../../src/core/base/outcome.ts';
+import type { HeardNote } from '../../src/core/take/note.ts';
 import { InProcessWorker } from './in-process.ts';
 import type { Problem } from '../../src/core/words/problem.ts';
 import { onTheBeat, pluckLine } from './pluck.ts';
@@ -85,15 +86,48 @@ describe('listening live', () => {
       referenceHz: 440,
     });
     const last = told.findLast((heard) => heard.landings !== null)!;
+    /** As the page puts them together. */
+    const landings = told.reduce<typeof report.landings>(
+      (all, heard) =>
+        heard.landings === null ? all : [...all.slice(0, heard.landings.from), ...heard.landings.landings],
+      [],
+    );
     expect(report.landings.map((landing) => landing.role)).toContain('third');
     // A note is told while it still sounds, its pitch measured on what has been heard of it.
     const settled = (landings: typeof report.landings) => landings.map(({ cents: _, ...landing }) => landing);
-    expect(settled(last.landings!)).toEqual(settled(report.landings));
+    expect(settled(landings)).toEqual(settled(report.landings));
     expect(last.referenceHz).toBe(440);
   });
 });
 
 describe('landings so far', () => {
+  it('tell as little late in a long take as early in it, and together they are all of them', () => {
+    const timeline = value(timelineOf(order));
+    const so = new LandingsSoFar(timeline, 440);
+    const beat = 60 / order.bpm;
+    const notes: HeardNote[] = [];
+    let told: typeof so.landings = [];
+    let most = 0;
+    for (let i = 0; i < 2000; i++) {
+      const onsetSeconds = order.firstBeatSeconds + i * beat;
+      const midi = [69, 73, 66, 72][i % 4]!;
+      const note: HeardNote = {
+        ...{ onsetSeconds, offsetSeconds: onsetSeconds + 0.9 * beat, midi, confidence: 1 },
+        ...{ levelDb: -20, attack: 'struck', bendSemitones: 0, vibrato: null, second: null },
+      };
+      notes.push(note);
+      so.update(notes, null);
+      const { from, landings } = so.changed;
+      told = [...told.slice(0, from), ...landings];
+      most = Math.max(most, landings.length);
+      if (i % 100 === 0) expect(told).toEqual(so.landings);
+    }
+    expect(told).toEqual(so.landings);
+    expect(so.landings.length).toBeGreaterThan(300);
+    // Eight beats and what lies before them.
+    expect(most).toBeLessThanOrEqual(12);
+  });
+
   it('know a note that is held over a change while it still sounds, and when it has ended', () => {
     const timeline = value(timelineOf(order));
     const [held] = listen(pluckLine([{ atSeconds: 1.5, midi: 69, seconds: 2 }], RATE, 4), RATE);

@@ -4,10 +4,10 @@
  *
  *   npm run build && npx tsx tests/bench/long-browser.ts [--minutes 20]
  *
- * It takes as long as the take. The fake microphone sends a line of which every onset is known. Memory is the resident set
- * of the page's own process (proc(5), VmRSS) and the page's JavaScript heap, read every ten seconds.
+ * It takes as long as the take. The fake microphone sends a line of which every onset is known. Memory is that of each process
+ * of the browser, and the page's JavaScript heap, read every ten seconds. The fake microphone holds its whole file in the
+ * audio process.
  */
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -17,7 +17,8 @@ import { chromium, type Page } from '@playwright/test';
 import type { Report } from '../../src/core/take/schema.ts';
 import { findBrowser } from '../browser/find-browser.ts';
 import { siteServer } from '../browser/site-server.ts';
-import { mean, offsetsMs, residentMb, writeLongLine } from './long-line.ts';
+import { browserMemory, type ProcessMemory } from './browser-memory.ts';
+import { driftMs, gridOf, heardLate, writeLongLine } from './long-line.ts';
 
 const { values } = parseArgs({ options: { minutes: { type: 'string', default: '20' } } });
 const minutes = Number(values.minutes);
@@ -29,40 +30,43 @@ const END_MINUTES = 2;
 const WARM_UP = 0.2;
 const ANSWER_MS = 600_000;
 
-/** The process that runs the page: the largest of the browser's renderers on this profile. */
-function pageProcess(profile: string): number {
-  const lines = spawnSync('ps', ['-eo', 'pid=,rss=,args='], { encoding: 'utf8' }).stdout.split('\n');
-  const [largest] = lines
-    .filter((line) => line.includes('--type=renderer') && line.includes(profile))
-    .map((line) => line.trim().split(/\s+/).slice(0, 2).map(Number) as [number, number])
-    .toSorted((a, b) => b[1] - a[1]);
-  if (largest === undefined) throw new Error('the page’s process was not found');
-  return largest[0];
-}
-
 interface Memory {
-  readonly residentMb: number;
+  readonly processes: readonly ProcessMemory[];
   readonly heapMb: number;
 }
 
-async function memoryOf(page: Page, pid: number): Promise<Memory> {
+async function memoryOf(page: Page, profile: string): Promise<Memory> {
   const heap = await page.evaluate(
     () => (performance as unknown as { memory: { usedJSHeapSize: number } }).memory.usedJSHeapSize,
   );
-  return { residentMb: residentMb(pid) ?? NaN, heapMb: heap / 1e6 };
+  return { processes: browserMemory(profile), heapMb: heap / 1e6 };
+}
+
+/** Of the largest process of a kind: the page's own among the renderers. */
+const largest = ({ processes }: Memory, kind: string, what: 'residentMb' | 'privateMb') =>
+  Math.max(...processes.filter((one) => one.kind === kind).map((one) => one[what]));
+
+/** One row a kind of process: at the first look, and at fifths of the take. */
+function memoryTable(memory: readonly Memory[], what: 'residentMb' | 'privateMb'): string {
+  const fifths = Array.from({ length: 6 }, (_, i) => memory[Math.round((i * (memory.length - 1)) / 5)]!);
+  const kinds = [...new Set(memory.flatMap(({ processes }) => processes.map(({ kind }) => kind)))];
+  return kinds
+    .map((kind) => `  ${kind}: ${fifths.map((look) => largest(look, kind, what).toFixed(0)).join(' ')}`)
+    .join('\n');
 }
 
 async function played(page: Page, profile: string): Promise<{ report: Report; memory: readonly Memory[] }> {
   const button = (name: string) => page.getByRole('button', { name }).first();
   await button('Start playing').click();
   await button('Stop').waitFor({ timeout: ANSWER_MS });
-  const pid = pageProcess(profile);
   const memory: Memory[] = [];
   for (const end = Date.now() + 60_000 * minutes; Date.now() < end;) {
     await page.waitForTimeout(LOOK_EVERY_MS);
-    memory.push(await memoryOf(page, pid));
-    const { residentMb: mb, heapMb } = memory.at(-1)!;
-    console.error(`${memory.length * 10} s: ${mb.toFixed(0)} MB, heap ${heapMb.toFixed(1)} MB`);
+    const look = await memoryOf(page, profile);
+    memory.push(look);
+    console.error(
+      `${memory.length * 10} s: ${largest(look, 'renderer', 'residentMb').toFixed(0)} MB, heap ${look.heapMb.toFixed(1)} MB`,
+    );
   }
   await button('Stop').click();
   await button('Hear the take').waitFor({ timeout: ANSWER_MS });
@@ -75,12 +79,6 @@ async function played(page: Page, profile: string): Promise<{ report: Report; me
 
 const range = (numbers: readonly number[]) =>
   `${Math.min(...numbers).toFixed(0)} to ${Math.max(...numbers).toFixed(0)} MB`;
-
-/** Where the line begins in the take: the first onsets, brought to the grid of its notes. */
-function beginOf(report: Report): number {
-  const first = report.notes.slice(0, 40).map(({ onsetSeconds }) => onsetSeconds % 0.5);
-  return first.toSorted((a, b) => a - b)[Math.floor(first.length / 2)] ?? 0;
-}
 
 const folder = mkdtempSync(join(tmpdir(), 'landfall-long-'));
 const browser = findBrowser();
@@ -108,18 +106,20 @@ try {
   const { report, memory } = await played(page, profile);
   await context.close();
   const warm = memory.slice(Math.round(WARM_UP * memory.length));
-  const begin = beginOf(report);
+  const begin = gridOf(report);
   const total = report.source.durationSeconds;
   const end = 60 * Math.min(END_MINUTES, minutes / 2);
-  const first = offsetsMs(report, 0, end, begin);
-  const last = offsetsMs(report, total - end, total, begin);
+  const first = heardLate(report, 0, end, begin);
+  const last = heardLate(report, total - end, total, begin);
   console.log(`${(total / 60).toFixed(1)} minutes, ${report.notes.length} notes heard`);
   console.log(
-    `page after warm-up: ${range(warm.map(({ residentMb: mb }) => mb))} resident, heap ${range(warm.map(({ heapMb }) => heapMb))}`,
+    `page after warm-up: ${range(warm.map((look) => largest(look, 'renderer', 'residentMb')))} resident, heap ${range(warm.map(({ heapMb }) => heapMb))}`,
   );
+  console.log(`resident at fifths of the take, MB:\n${memoryTable(memory, 'residentMb')}`);
+  console.log(`private, MB:\n${memoryTable(memory, 'privateMb')}`);
   console.log(`sound that the browser lost: ${JSON.stringify(report.source.lost ?? [])}`);
   console.log(
-    `onsets, heard minus played: ${mean(first).toFixed(2)} ms in the first minutes (${first.length}), ${mean(last).toFixed(2)} ms in the last (${last.length}): drift ${(mean(last) - mean(first)).toFixed(2)} ms`,
+    `onsets, later than the grid: ${first.ms.toFixed(2)} ms in the first minutes (${first.notes}), ${last.ms.toFixed(2)} ms in the last (${last.notes}): drift ${driftMs(first, last).toFixed(2)} ms`,
   );
 } finally {
   await server.goAway();

@@ -12,7 +12,7 @@ export const BPM = 120;
 const SECONDS_A_NOTE = 60 / BPM;
 /** General MIDI 28, counted from 1: clean electric guitar. */
 const CLEAN_GUITAR = 27;
-const LINE = [61, 64, 67, 69, 66, 72, 69, 62, 73, 71, 69, 64, 68, 71, 74, 64];
+export const LINE = [61, 64, 67, 69, 66, 72, 69, 62, 73, 71, 69, 64, 68, 71, 74, 64];
 
 async function period(): Promise<Int16Array> {
   const bank = readFileSync(fileURLToPath(new URL('../../src/audio/kit/landfall-kit.sf3', import.meta.url)));
@@ -53,15 +53,65 @@ export function residentMb(pid: number): number | null {
 
 export const mean = (numbers: readonly number[]) => numbers.reduce((sum, x) => sum + x, 0) / numbers.length;
 
+/** Where a stretch of the line was heard, against where it was played. */
+export interface HeardLate {
+  /** Heard minus played, ms. A whole note more, or several, is seen by the pitches; 8 s more is the same line again. */
+  readonly ms: number;
+  /** Notes of the stretch that lie where the line has them. */
+  readonly notes: number;
+  /** Their share of the notes that were heard. */
+  readonly share: number;
+}
+
+type Onsets = Pick<Report, 'notes'>;
+
+/** A note further off than a fifth of the distance of two notes is another note. */
+const SAME_NOTE_MS = 200 * SECONDS_A_NOTE;
+
 /**
- * Heard minus played, ms, of the onsets between two seconds; a note further off than a fifth of the distance of two notes is
- * another note.
- * @param beginSeconds where in the recording the line begins
+ * How late the line was heard between two seconds. A whole line of notes can be late by one note, or by several, without any
+ * onset being off its grid: of all places of the line, the one is taken at which most pitches are right.
+ * @param beginSeconds where in the recording the line begins; the place of its grid is enough
  */
-export function offsetsMs(report: Report, from: number, to: number, beginSeconds = 0): readonly number[] {
-  return report.notes
-    .map(({ onsetSeconds }) => onsetSeconds - beginSeconds)
-    .filter((seconds) => seconds >= from && seconds < to)
-    .map((seconds) => 1000 * (seconds - Math.round(seconds / SECONDS_A_NOTE) * SECONDS_A_NOTE))
-    .filter((ms) => Math.abs(ms) < 100);
+export function heardLate({ notes }: Onsets, from: number, to: number, beginSeconds = 0): HeardLate {
+  const stretch = notes
+    .map(({ onsetSeconds, midi }) => ({ seconds: onsetSeconds - beginSeconds, midi }))
+    .filter(({ seconds }) => seconds >= from && seconds < to)
+    .map(({ seconds, midi }) => {
+      const place = Math.round(seconds / SECONDS_A_NOTE);
+      return { place, midi, ms: 1000 * (seconds - place * SECONDS_A_NOTE) };
+    })
+    .filter(({ ms }) => Math.abs(ms) < SAME_NOTE_MS);
+  const half = LINE.length / 2;
+  const rightWhere = Array.from({ length: LINE.length }, (_, i) => {
+    const later = i - half;
+    return { later, right: stretch.filter(({ place, midi }) => isAt(place - later, midi)) };
+  });
+  const { later, right } = rightWhere.reduce((best, next) =>
+    next.right.length > best.right.length ? next : best,
+  );
+  return {
+    ms: 1000 * SECONDS_A_NOTE * later + mean(right.map(({ ms }) => ms)),
+    notes: right.length,
+    share: right.length / Math.max(1, stretch.length),
+  };
+}
+
+const isAt = (place: number, midi: number) =>
+  Math.abs(midi - LINE[((place % LINE.length) + LINE.length) % LINE.length]!) < 0.5;
+
+/** Where the grid of the line lies in a recording, from 0 to a note: the mean of its first onsets on a circle. */
+export function gridOf({ notes }: Onsets, notesTaken = 40): number {
+  const angles = notes
+    .slice(0, notesTaken)
+    .map(({ onsetSeconds }) => (2 * Math.PI * onsetSeconds) / SECONDS_A_NOTE);
+  const angle = Math.atan2(mean(angles.map(Math.sin)), mean(angles.map(Math.cos)));
+  return ((SECONDS_A_NOTE * (angle + 2 * Math.PI)) / (2 * Math.PI)) % SECONDS_A_NOTE;
+}
+
+/** From one place of the line to another, ms: the shorter way round the line. */
+export function driftMs(first: HeardLate, last: HeardLate): number {
+  const round = 1000 * SECONDS_A_NOTE * LINE.length;
+  const drift = last.ms - first.ms;
+  return drift - round * Math.round(drift / round);
 }

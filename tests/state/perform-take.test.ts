@@ -66,9 +66,9 @@ describe('a take that is heard with its stage', () => {
     expect(at(0.1)).toMatchObject({ reading: { midi: 61 }, aim: { hits: 1, of: 1 } });
     expect(at(0.45).reading.midi).toBeNull();
     expect(at(0.45).landings).toBeNull();
-    expect(at(1.9).landings).toHaveLength(1);
+    expect(at(1.9).landings?.landings).toHaveLength(1);
     const landed = at(2.1);
-    expect(landed.landings?.map(({ degree }) => degree)).toEqual(['3', '5']);
+    expect(landed.landings?.landings.map(({ degree }) => degree)).toEqual(['3', '5']);
     expect(landed.aim).toEqual({ hits: 1, of: 2 });
     expect(drawn.at(-1)).toBeCloseTo(4.2, 9);
   });

@@ -6,10 +6,22 @@ import { warmUp } from '../../core/sound/warm-up.ts';
 
 let synth: Promise<Synth> | null = null;
 
+class KitNotLoaded extends Error {}
+
+/** null where the server does not answer, stops in the middle, or has no such file. */
+async function fetched(url: string): Promise<ArrayBuffer | null> {
+  try {
+    const answer = await fetch(url);
+    return answer.ok ? await answer.arrayBuffer() : null;
+  } catch {
+    return null;
+  }
+}
+
 async function open(kitUrl: string, sampleRate: number): Promise<Synth> {
-  const answer = await fetch(kitUrl);
-  if (!answer.ok) throw new Error(`the kit could not be read (${answer.status})`);
-  const kit = await loadKit(await answer.arrayBuffer());
+  const bytes = await fetched(kitUrl);
+  if (bytes === null) throw new KitNotLoaded();
+  const kit = await loadKit(bytes);
   const opened = createSynth(kit, sampleRate);
   const steps = warmUp(kit, opened);
   // One step at a time, so that requests that came meanwhile are answered in between.
@@ -30,6 +42,11 @@ self.onmessage = async ({ data }: MessageEvent<ToRenderWorker>) => {
     const result = runJob(ready, data.job);
     send({ id: data.id, ok: true, result }, buffersOf(result));
   } catch (error) {
-    send({ id: data.id, ok: false, reason: error instanceof Error ? error.message : String(error) });
+    send({
+      id: data.id,
+      ok: false,
+      reason: error instanceof Error ? error.message : String(error),
+      isNotLoaded: error instanceof KitNotLoaded,
+    });
   }
 };

@@ -3,7 +3,7 @@ import type { Stroke } from '../../core/band/line.ts';
 import type { HeardNote } from '../../core/take/note.ts';
 import { bad, good, type Outcome } from '../../core/base/outcome.ts';
 import type { BandSound } from '../../core/sound/render-events.ts';
-import type { FromRenderWorker, ToRenderWorker } from './render-messages.ts';
+import type { FromRenderWorker, RenderFailure, ToRenderWorker } from './render-messages.ts';
 import type { BandJob, RenderJob } from '../../core/sound/render-job.ts';
 
 export interface BandRenderer {
@@ -24,38 +24,68 @@ export interface BandRenderer {
   dispose(): void;
 }
 
-/** Loads the kit into a worker of its own; sounds come at `sampleRate`. */
+/**
+ * Loads the kit into a worker of its own; sounds come at `sampleRate`. What could not be fetched is fetched again with
+ * the next request: the network may be back.
+ */
 export function createBandRenderer(kitUrl: string, sampleRate: number): BandRenderer {
-  const worker = new Worker(new URL('./band-render.worker.ts', import.meta.url), { type: 'module' });
   const waiting = new Map<number, (answer: FromRenderWorker) => void>();
   let lastId = 0;
-  const failAll = (reason: string | null) => {
-    for (const [id, answer] of waiting) answer({ id, ok: false, reason });
+  /** null until the first request, and once it has failed. */
+  let worker: Worker | null = null;
+  /** null until the first request, and once the kit could not be loaded. */
+  let opening: Promise<Outcome<unknown>> | null = null;
+
+  const failAll = (failure: RenderFailure) => {
+    for (const [id, answer] of waiting) answer({ id, ok: false, ...failure });
     waiting.clear();
   };
-  worker.onmessage = ({ data }: MessageEvent<FromRenderWorker>) => {
-    waiting.get(data.id)?.(data);
-    waiting.delete(data.id);
+  const startWorker = (): Worker => {
+    const started = new Worker(new URL('./band-render.worker.ts', import.meta.url), { type: 'module' });
+    started.onmessage = ({ data }: MessageEvent<FromRenderWorker>) => {
+      waiting.get(data.id)?.(data);
+      waiting.delete(data.id);
+    };
+    started.onerror = (event) => {
+      worker = null;
+      opening = null;
+      // A script that can't be fetched gives an event without any message (HTML, "run a worker").
+      failAll({ reason: event.message || null, isNotLoaded: !('message' in event) });
+    };
+    return started;
   };
-  worker.onerror = (event) => failAll(event.message || null);
 
   const ask = async (message: (id: number) => ToRenderWorker) => {
     const id = ++lastId;
+    worker ??= startWorker();
+    const asked = worker;
     const answer = await new Promise<FromRenderWorker>((resolve) => {
       waiting.set(id, resolve);
-      worker.postMessage(message(id));
+      asked.postMessage(message(id));
     });
     if (answer.ok) return good(answer.result);
-    return bad('band.failed', { reason: answer.reason });
+    return answer.isNotLoaded ? bad('band.notLoaded') : bad('band.failed', { reason: answer.reason });
   };
-  const opened = ask((id) => ({ id, kind: 'open', kitUrl: new URL(kitUrl, location.href).href, sampleRate }));
+  const open = async (): Promise<Outcome<unknown>> => {
+    opening ??= ask((id) => ({
+      id,
+      kind: 'open',
+      kitUrl: new URL(kitUrl, location.href).href,
+      sampleRate,
+    }));
+    const opened = await opening;
+    if (!opened.ok) opening = null;
+    return opened;
+  };
+  // At once, so that the first take need not wait for it.
+  void open();
   const run = async (job: RenderJob) => {
-    const ready = await opened;
+    const ready = await open();
     return ready.ok ? ask((id) => ({ id, kind: 'job', job })) : ready;
   };
   return {
     ready: async () => {
-      const ready = await opened;
+      const ready = await open();
       return ready.ok ? good(undefined) : ready;
     },
     band: async (job) => (await run({ kind: 'band', ...job })) as Outcome<BandSound>,
@@ -69,8 +99,8 @@ export function createBandRenderer(kitUrl: string, sampleRate: number): BandRend
         ...(instrument !== undefined && { instrument }),
       })) as Outcome<Float32Array<ArrayBuffer>>,
     dispose: () => {
-      worker.terminate();
-      failAll(null);
+      worker?.terminate();
+      failAll({ reason: null, isNotLoaded: false });
     },
   };
 }

@@ -8,4 +8,11 @@ export type ToRenderWorker =
 
 export type FromRenderWorker =
   | { readonly id: number; readonly ok: true; readonly result: BandSound | Float32Array<ArrayBuffer> | null }
-  | { readonly id: number; readonly ok: false; readonly reason: string | null };
+  | ({ readonly id: number; readonly ok: false } & RenderFailure);
+
+export interface RenderFailure {
+  /** What the browser says, where it says anything. */
+  readonly reason: string | null;
+  /** The worker or the kit could not be fetched. */
+  readonly isNotLoaded: boolean;
+}

@@ -58,11 +58,14 @@ export function createTakePlayer(
   samples: Float32Array<ArrayBuffer>,
   sampleRate: number,
   along: Along | null = null,
-  slow: SlowLine = createSlowLine(samples, { sampleRate, wantedRate: context.sampleRate }),
+  slow: SlowLine | null = null,
 ): TakePlayer {
   const buffer = context.createBuffer(1, Math.max(1, samples.length), sampleRate);
   buffer.copyToChannel(samples, 0);
-  return createPlayer(context, { durationSeconds: buffer.duration, buffer, slow }, along);
+  // The slowed line reads the buffer's own samples: an hour held twice would be 600 MB more.
+  const own = () => createSlowLine(buffer.getChannelData(0), { sampleRate, wantedRate: context.sampleRate });
+  const line = { durationSeconds: buffer.duration, buffer, slow: slow ?? own() };
+  return createPlayer(context, line, along);
 }
 
 /** A player for a line that is made while it plays. */

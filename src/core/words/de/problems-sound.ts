@@ -54,6 +54,8 @@ export const problemsOfSound: Translated<typeof english> = {
     'Der Take lässt sich nicht verlangsamen: Lade die Seite neu und versuch es noch einmal.',
   'playback.notSlowed': ({ reason }) =>
     `Der Take lässt sich nicht verlangsamen (${reason}). Im vollen Tempo spielt er wie bisher.`,
+  'band.notLoaded':
+    'Die Klänge der Band wurden nicht geladen: Der Server, von dem diese Seite kam, antwortet nicht. Starte ihn oder sieh nach, ob das Netz da ist, und versuch es noch einmal.',
   'band.failed': ({ reason }) =>
     `Die Band kann nicht spielen${reason === null ? '' : ` (${reason})`}. Lade die Seite neu und versuch es noch einmal.`,
   'backing.failed': ({ reason }) =>

@@ -47,6 +47,8 @@ export const problemsOfSound = {
   'playback.workerGone': 'The take can’t be slowed down: reload the page and try again.',
   'playback.notSlowed': ({ reason }: { reason: string }) =>
     `The take can’t be slowed down (${reason}). At full speed it plays as before.`,
+  'band.notLoaded':
+    'The sounds of the band did not load: the server that this page came from does not answer. Start it, or look whether the network is there, then try again.',
   'band.failed': ({ reason }: { reason: string | null }) =>
     `The band can’t play${reason === null ? '' : ` (${reason})`}. Reload the page and try again.`,
   'backing.failed': ({ reason }: { reason: string }) =>
