@@ -8,7 +8,7 @@ import { bad, good, type Outcome } from './base/outcome.ts';
 import type { GradeSettings } from './grade-settings.ts';
 import { Listener } from './listen.ts';
 import type { HeardNote } from './take/note.ts';
-import type { Notice } from './words/problem.ts';
+import { notice, type Notice } from './words/problem.ts';
 
 /** The line that is to be graded. */
 export interface HeardLine {
@@ -17,6 +17,9 @@ export interface HeardLine {
   /** What was odd in the file and mended. */
   readonly warnings: readonly Notice[];
 }
+
+/** −80 dBFS: below the noise of any microphone that is open, above the dither of a silent file. */
+const SILENT_PEAK = 1e-4;
 
 /** How far the listening has come: seconds of sound, and the share, 0 to 1, or null where the end is not known. */
 type HeardSoFar = (seconds: number, share: number | null) => void;
@@ -32,16 +35,22 @@ async function listenTo(
   const listener = new Listener({ sampleRate });
   const warnings: Notice[] = [];
   let samples = 0;
+  let peak = 0;
   for await (const block of opened.value.blocks((warning) => warnings.push(warning))) {
     listener.push(block);
+    // Looked for only while nothing sounds: a recording that is not silent is told by its first loud sample.
+    if (peak <= SILENT_PEAK) for (const sample of block) peak = Math.max(peak, Math.abs(sample));
     samples += block.length;
     if (samples > MOST_TAKE_SECONDS * sampleRate)
       return bad('file.takeTooLong', { name: source.name, hours: MOST_TAKE_SECONDS / 3600 });
     progress(samples / sampleRate, expectedFrames === null ? null : Math.min(1, samples / expectedFrames));
   }
   if (samples === 0) return bad('file.noSound', { name: source.name });
+  const notes = listener.finish();
+  if (notes.length === 0)
+    warnings.push(notice(peak <= SILENT_PEAK ? 'sound.silent' : 'sound.noNote', { name: source.name }));
   return good({
-    notes: listener.finish(),
+    notes,
     source: { kind: 'audio', durationSeconds: samples / sampleRate, sampleRate },
     warnings,
   });

@@ -207,7 +207,7 @@ test('a browser that stores nothing, and a server without the sounds of the band
   });
   await expect(page.getByRole('status').getByText('This browser stores nothing')).toBeVisible();
   await startButton(page).click();
-  expect(await untilTrouble(page)).toContain('The band can’t play');
+  expect(await untilTrouble(page)).toContain('The sounds of the band did not load');
   await page.getByRole('button', { name: 'Back', exact: true }).click();
 
   // A decoder that did not load is no fault of the file, nor is a listener that did not.

@@ -176,7 +176,7 @@ describe('landfall grade', () => {
     expect(result.stderr).toMatch(/^.*cut\.wav is cut short or damaged: .*what is there was taken\.\n$/);
     expect(expectReport(result).source.durationSeconds).toBeLessThan(1);
     expect(landfall('grade', fixture('nan.wav'), ...CHART, '--json').stderr).toMatch(
-      /3 samples that are not a usable number/,
+      /3 samples that are no usable number/,
     );
   });
 });

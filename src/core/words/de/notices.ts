@@ -30,8 +30,12 @@ export const notices: Translated<typeof english> = {
     `${name} ist ${places === null ? '' : `an ${places === 1 ? 'einer Stelle' : `${places} Stellen`} `}beschädigt; ${silence ? 'dort steht nun Stille' : 'was zu lesen ist, wurde genommen'}.`,
   'sound.channelTaken': ({ name, channel }) =>
     `Die Kanäle von ${name} löschen sich beim Mischen fast aus; nur Kanal ${channel} wurde genommen.`,
+  'sound.silent': ({ name }) =>
+    `${name} ist von Anfang bis Ende still: Sieh nach, welcher Eingang aufgenommen wurde und ob er stumm war.`,
+  'sound.noNote': ({ name }) =>
+    `In ${name} klingt etwas, aber kein Ton eines Instruments oder einer Stimme war zu finden: Hör hinein und sieh nach, ob es die richtige Datei ist. Prüftöne ohne Obertöne werden nicht als Töne gehört.`,
   'sound.notNumbers': ({ name, samples }) =>
-    `${name} hat ${samples} ${noun(samples, 'Wert, der keine brauchbare Zahl ist', 'Werte, die keine brauchbaren Zahlen sind')} (NaN oder unendlich); dort steht nun Stille.`,
+    `${name} hat ${samples} ${noun(samples, 'Wert, der keine brauchbare Zahl ist', 'Werte, die keine brauchbaren Zahlen sind')}; dort steht nun Stille.`,
   'midiFile.cut': ({ name }) => `${name} ist abgeschnitten; die Töne, die da sind, wurden genommen.`,
   'midiFile.partTaken': ({ name, parts, part, title, track, channel }) => {
     const place = channel === null ? `Spur ${track ?? 1}` : `Kanal ${channel}`;

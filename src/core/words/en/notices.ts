@@ -41,8 +41,12 @@ export const notices = {
     `${name} is damaged${places === null ? '' : ` in ${places === 1 ? 'one place' : `${places} places`}`}; ${silence ? 'silence was put there' : 'what can be read was taken'}.`,
   'sound.channelTaken': ({ name, channel }: Named & { channel: number }) =>
     `The channels of ${name} almost cancel each other when they are mixed; only channel ${channel} was taken.`,
+  'sound.silent': ({ name }: Named) =>
+    `${name} is silent from beginning to end: look which input was recorded, and whether it was muted.`,
+  'sound.noNote': ({ name }: Named) =>
+    `Something sounds in ${name}, but no note of an instrument or a voice was found: listen to it, and look whether it is the right file. Test tones without overtones are not heard as notes.`,
   'sound.notNumbers': ({ name, samples }: Named & { samples: number }) =>
-    `${name} has ${samples} ${samples === 1 ? 'sample that is' : 'samples that are'} not a usable number (NaN or infinite); silence was put there.`,
+    `${name} has ${samples} ${samples === 1 ? 'sample that is' : 'samples that are'} no usable number; silence was put there.`,
   'midiFile.cut': ({ name }: Named) => `${name} is cut short; the notes that are there were taken.`,
   'midiFile.partTaken': ({
     name,
