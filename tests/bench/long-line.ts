@@ -5,7 +5,7 @@ import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
 import { wavHeader } from '../../src/core/files/sound/write-wav.ts';
 import { renderLine } from '../../src/core/sound/render-line.ts';
 import { createSynth, loadKit } from '../../src/core/sound/synth.ts';
-import type { Report } from '../../src/core/take/schema.ts';
+import type { ReportNote } from '../../src/core/take/schema.ts';
 
 const RATE = 44_100;
 export const BPM = 120;
@@ -63,7 +63,9 @@ export interface HeardLate {
   readonly share: number;
 }
 
-type Onsets = Pick<Report, 'notes'>;
+interface Onsets {
+  readonly notes: readonly Pick<ReportNote, 'onsetSeconds' | 'midi'>[];
+}
 
 /** A note further off than a fifth of the distance of two notes is another note. */
 const SAME_NOTE_MS = 200 * SECONDS_A_NOTE;
@@ -74,12 +76,15 @@ const SAME_NOTE_MS = 200 * SECONDS_A_NOTE;
  * @param beginSeconds where in the recording the line begins; the place of its grid is enough
  */
 export function heardLate({ notes }: Onsets, from: number, to: number, beginSeconds = 0): HeardLate {
-  const stretch = notes
-    .map(({ onsetSeconds, midi }) => ({ seconds: onsetSeconds - beginSeconds, midi }))
-    .filter(({ seconds }) => seconds >= from && seconds < to)
-    .map(({ seconds, midi }) => {
-      const place = Math.round(seconds / SECONDS_A_NOTE);
-      return { place, midi, ms: 1000 * (seconds - place * SECONDS_A_NOTE) };
+  const here = notes
+    .map(({ onsetSeconds, midi }) => ({ onsetSeconds: onsetSeconds - beginSeconds, midi }))
+    .filter(({ onsetSeconds }) => onsetSeconds >= from && onsetSeconds < to);
+  // The stretch's own grid: one that has slipped by half a note would lie between the notes of the first.
+  const own = gridOf({ notes: here }, Infinity);
+  const stretch = here
+    .map(({ onsetSeconds, midi }) => {
+      const place = Math.round((onsetSeconds - own) / SECONDS_A_NOTE);
+      return { place, midi, ms: 1000 * (onsetSeconds - own - place * SECONDS_A_NOTE) };
     })
     .filter(({ ms }) => Math.abs(ms) < SAME_NOTE_MS);
   const half = LINE.length / 2;
@@ -91,7 +96,7 @@ export function heardLate({ notes }: Onsets, from: number, to: number, beginSeco
     next.right.length > best.right.length ? next : best,
   );
   return {
-    ms: 1000 * SECONDS_A_NOTE * later + mean(right.map(({ ms }) => ms)),
+    ms: 1000 * (SECONDS_A_NOTE * later + own) + mean(right.map(({ ms }) => ms)),
     notes: right.length,
     share: right.length / Math.max(1, stretch.length),
   };
