@@ -4,7 +4,6 @@ import { AnalysisClient } from './analysis/client.ts';
 import { audioPort } from './audio-port/audio-port.ts';
 import { instrumentOf } from './core/music/instruments.ts';
 import type { Outcome } from './core/base/outcome.ts';
-import { readChartFile } from './core/files/charts/read-chart-file.ts';
 import { writeMusicXml } from './core/files/charts/write-musicxml.ts';
 import { importedLate } from './fetched-late.ts';
 import { BandAlone } from './state/band-alone.svelte.ts';
@@ -130,7 +129,10 @@ export async function assembleRest({
       }),
       recordingDesk: new RecordingDesk({ analysis, audio, frames, setup, session, today }),
     },
-    chartFiles: { read: readChartFile, write: writeMusicXml },
+    chartFiles: {
+      read: (file, signal) => analysis.readChart(file, file.name, signal),
+      write: writeMusicXml,
+    },
     Screens,
     Help,
     written: new LatePart(

@@ -6,6 +6,7 @@ import type { Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import { Requests } from '../core/base/requests.ts';
+import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
 import type { GradedSound, GradingEvents, SoundToGrade } from '../core/grade-samples.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
 import { problem, type Problem } from '../core/words/problem.ts';
@@ -56,7 +57,7 @@ class Line {
     };
   }
 
-  /** False once its worker has failed. */
+  /** False once its worker has failed or was ended. */
   get alive(): boolean {
     return !this.#gone;
   }
@@ -76,6 +77,7 @@ class Line {
   }
 
   dispose(because: Problem = WORKER_GONE): void {
+    this.#gone = true;
     this.#worker.terminate();
     this.#requests.fail(because);
   }
@@ -175,6 +177,7 @@ export class AnalysisClient {
     sound: SoundToGrade,
     order: GradeOrder,
     events: GradingEvents = { progress: () => undefined, message: () => undefined },
+    signal?: AbortSignal,
   ): Promise<Outcome<GradedSound>> {
     const line = this.#line(
       (message) => {
@@ -184,8 +187,7 @@ export class AnalysisClient {
       undefined,
       this.#takeSpare(),
     );
-    const graded = await line.ask<GradedSound>({ kind: 'grade', sound, order });
-    this.#hangUp(line);
+    const graded = await this.#askOnce<GradedSound>(line, { kind: 'grade', sound, order }, signal);
     if (this.#keepsWarm) this.warm();
     return graded;
   }
@@ -195,10 +197,13 @@ export class AnalysisClient {
     notes: readonly HeardNote[],
     source: GradeSettings['source'],
     order: GradeOrder,
+    signal?: AbortSignal,
   ): Promise<Outcome<Report>> {
     // Notes are graded again with each correction: the worker stays, because to load it takes longer than to grade.
     if (this.#grader?.alive !== true) this.#grader = this.#line(() => undefined);
-    return this.#grader.ask<Report>({ kind: 'grade notes', notes, source, order });
+    const grader = this.#grader;
+    const ask = () => grader.ask<Report>({ kind: 'grade notes', notes, source, order });
+    return untilStopped(ask, () => this.#hangUp(grader), signal);
   }
 
   /** A worker of its own for the files of a class. */
@@ -216,19 +221,30 @@ export class AnalysisClient {
   /**
    * Any file that can be graded, read as the command line reads it; as a backing with what left and right differ by.
    */
-  async read(file: Blob, name: string, asBacking = false): Promise<Outcome<FileLine>> {
-    const line = this.#line(() => undefined);
-    const found = await line.ask<FileLine>({ kind: 'read', file, name, asBacking });
-    this.#hangUp(line);
-    return found;
+  read(file: Blob, name: string, asBacking = false, signal?: AbortSignal): Promise<Outcome<FileLine>> {
+    return this.#askOnce(
+      this.#line(() => undefined),
+      { kind: 'read', file, name, asBacking },
+      signal,
+    );
+  }
+
+  /** The chart in a file of any kind that holds one. */
+  readChart(file: Blob, name: string, signal?: AbortSignal): Promise<Outcome<ReadChartFile>> {
+    return this.#askOnce(
+      this.#line(() => undefined),
+      { kind: 'read chart', file, name },
+      signal,
+    );
   }
 
   /** What a line that was read says of its tempo; null where it says nothing. */
-  async tempo(line: FileLine, expectedBpm: number): Promise<Outcome<RecordingTempo | null>> {
-    const worker = this.#line(() => undefined);
-    const found = await worker.ask<RecordingTempo | null>({ kind: 'tempo', line, expectedBpm });
-    this.#hangUp(worker);
-    return found;
+  tempo(line: FileLine, expectedBpm: number, signal?: AbortSignal): Promise<Outcome<RecordingTempo | null>> {
+    return this.#askOnce(
+      this.#line(() => undefined),
+      { kind: 'tempo', line, expectedBpm },
+      signal,
+    );
   }
 
   /** Ends every job; those still open fail. */
@@ -254,10 +270,28 @@ export class AnalysisClient {
     return line;
   }
 
+  /** One job of a worker, which ends with it, or where the player stops it. */
+  async #askOnce<T>(line: Line, order: Order<Asked>, signal?: AbortSignal): Promise<Outcome<T>> {
+    const hangUp = () => this.#hangUp(line);
+    const answer = await untilStopped(() => line.ask<T>(order), hangUp, signal);
+    hangUp();
+    return answer;
+  }
+
   #hangUp(line: Line): void {
     line.dispose();
     this.#lines.delete(line);
   }
+}
+
+/** What was asked; where the player stops it, `end` makes it fail. */
+async function untilStopped<T>(ask: () => Promise<T>, end: () => void, signal?: AbortSignal): Promise<T> {
+  const asked = ask();
+  if (signal?.aborted) end();
+  signal?.addEventListener('abort', end);
+  const answer = await asked;
+  signal?.removeEventListener('abort', end);
+  return answer;
 }
 
 const newWorker = () => new Worker(new URL('./listen.worker.ts', import.meta.url), { type: 'module' });

@@ -63,7 +63,9 @@ export type AnalysisRequest =
       readonly file: Blob;
       readonly name: string;
       readonly asBacking?: boolean;
-    };
+    }
+  /** Answer: the chart in the file (`ReadChartFile`). */
+  | { readonly kind: 'read chart'; readonly id: number; readonly file: Blob; readonly name: string };
 
 export type AnalysisMessage =
   | { readonly kind: 'answer'; readonly id: number; readonly outcome: Outcome<unknown> }

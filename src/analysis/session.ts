@@ -6,10 +6,13 @@ import { tempoOfOnsets, tempoOfSound, type RecordingTempo } from '../core/beats/
 import { isAudio, openAudioOfKind, readWhole } from '../core/files/audio.ts';
 import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readBacking } from '../core/files/read-backing.ts';
+import { readChartFile } from '../core/files/charts/read-chart-file.ts';
+import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
 import { readList } from '../core/files/read-list.ts';
 import { sniff } from '../core/files/sniff.ts';
 import { Listener } from '../core/listen.ts';
 import type { HeardNote } from '../core/take/note.ts';
+import { MOST_SCORE_BYTES } from '../core/base/limits.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts';
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
@@ -94,6 +97,8 @@ export class AnalysisSession {
         return good(tempoOfLine(request.line, request.expectedBpm));
       case 'read':
         return readLine(blobBytes(request.file, request.name), request.asBacking === true);
+      case 'read chart':
+        return readChart(request.file, request.name);
     }
   }
 
@@ -202,6 +207,12 @@ async function readLine(source: ByteSource, asBacking: boolean): Promise<Outcome
   const whole = await readWhole(file.value, source.name);
   if (!whole.ok) return whole;
   return good(soundOf(whole.value));
+}
+
+async function readChart(file: Blob, name: string): Promise<Outcome<ReadChartFile>> {
+  // What is larger is not even taken into memory.
+  if (file.size > MOST_SCORE_BYTES) return bad('chartFile.tooLong', { name });
+  return readChartFile(new Uint8Array(await file.arrayBuffer()), name);
 }
 
 /** A copy with a buffer of its own length: the buffer of a view may be larger, and would be transferred as a whole. */

@@ -114,13 +114,14 @@ export async function gradeTake(
   known: GradedSound | null,
   analysis: AnalysisPort,
   events: GradingEvents,
+  signal?: AbortSignal,
 ): Promise<Outcome<GradedSound>> {
   const order = gradeOrder(details);
   if (content.kind === 'notes') {
     const { notes, durationSeconds } = content;
     const source = { kind: 'notes', durationSeconds, sampleRate: null } as const;
-    return withHeard(notes, await analysis.gradeNotes(notes, source, order));
+    return withHeard(notes, await analysis.gradeNotes(notes, source, order, signal));
   }
   const { audio, backing } = content;
-  return analysis.grade({ ...audio, name: details.title, backing, known }, order, events);
+  return analysis.grade({ ...audio, name: details.title, backing, known }, order, events, signal);
 }

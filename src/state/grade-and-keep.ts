@@ -23,6 +23,11 @@ export interface GradedTake extends GradedSound {
   readonly take: FinishedTake;
 }
 
+/** What a grading tells, and what stops it. */
+interface StoppableGrading extends GradingEvents {
+  readonly signal: AbortSignal;
+}
+
 /**
  * @param known what was graded while it was played; null hears the whole take anew
  * @param changed what of the take is not as it was kept
@@ -32,11 +37,13 @@ export async function gradeAndKeep(
   take: FinishedTake,
   known: GradedSound | null,
   ports: GradingPorts,
-  events: GradingEvents,
+  events: StoppableGrading,
   changed: Partial<TakeDetails> = {},
 ): Promise<Outcome<GradedTake>> {
   const graded =
-    known !== null && !mayHoldBand(take) ? good(known) : await gradeTake(take, known, ports.analysis, events);
+    known !== null && !mayHoldBand(take)
+      ? good(known)
+      : await gradeTake(take, known, ports.analysis, events, events.signal);
   if (!graded.ok) {
     if (take.id !== null) void ports.library.load();
     return graded;

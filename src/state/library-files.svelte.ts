@@ -32,6 +32,7 @@ export class LibraryFiles {
   readonly #library: Library;
   readonly #today: () => Date;
   #busy = $state.raw<TakesDone | null>(null);
+  #stopped = false;
   #notices = $state.raw<readonly Message[]>([]);
 
   constructor(ports: {
@@ -53,6 +54,11 @@ export class LibraryFiles {
     return this.#busy;
   }
 
+  /** Ends what is under way after the take that is in hand. What came in is here; a file that is half written is not kept. */
+  stop(): void {
+    this.#stopped = true;
+  }
+
   /** What came in the last time, and why other files did not. */
   get notices(): readonly Message[] {
     return this.#notices;
@@ -64,12 +70,14 @@ export class LibraryFiles {
    */
   async bringIn(files: readonly File[]): Promise<TakeId | null> {
     if (this.#busy !== null) return null;
+    this.#stopped = false;
     this.#notices = [];
     const arrivals: Arrival[] = [];
     let bad = 0;
     for (const file of files) {
       const sources = await this.#takesIn(blobBytes(file, file.name));
       for (const [k, open] of sources.entries()) {
+        if (this.#stopped) break;
         this.#busy = { what: 'coming in', done: k, of: sources.length };
         const source = await open();
         const arrived = source.ok ? await this.#bringOne(source.value) : source;
@@ -95,6 +103,7 @@ export class LibraryFiles {
   async saveAll(): Promise<void> {
     const cards = this.#library.takes;
     if (this.#busy !== null || cards.length === 0) return;
+    this.#stopped = false;
     this.#notices = [];
     const today = this.#today().toISOString();
     this.#busy = { what: 'going out', done: 0, of: cards.length };
@@ -110,6 +119,7 @@ export class LibraryFiles {
     let written = 0;
     for (const card of cards) {
       this.#busy = { what: 'going out', done: written, of: cards.length };
+      if (this.#stopped) return void (await sink.giveUp());
       const stored = await this.#takes.open(card.id);
       if (!stored.ok) {
         this.#tell(stored.problem);

@@ -49,10 +49,11 @@ export interface ReadRecording {
 export async function readRecording(
   analysis: AnalysisPort,
   { line, backing }: RecordingFiles,
+  signal: AbortSignal,
 ): Promise<Outcome<ReadRecording>> {
   const [read, readBacking] = await Promise.all([
-    analysis.read(line, line.name),
-    backing === null ? null : analysis.read(backing, backing.name, true),
+    analysis.read(line, line.name, false, signal),
+    backing === null ? null : analysis.read(backing, backing.name, true, signal),
   ]);
   if (!read.ok) return read;
   if (readBacking?.ok === false) return readBacking;

@@ -176,6 +176,7 @@ export interface LiveListenerEvents {
   failed(problem: Problem): void;
 }
 
+/** Work that takes its time ends at once where its signal is raised; its answer is a problem then. */
 export interface AnalysisPort {
   /** @param path how the band comes back through the microphone, to be taken out; null where it does not */
   listen(
@@ -184,16 +185,22 @@ export interface AnalysisPort {
     events: LiveListenerEvents,
   ): Promise<Outcome<LiveListener>>;
   /** Any file that can be graded: sound as one line of samples, or a line that is written down. */
-  read(file: Blob, name: string, asBacking?: boolean): Promise<Outcome<FileLine>>;
+  read(file: Blob, name: string, asBacking?: boolean, signal?: AbortSignal): Promise<Outcome<FileLine>>;
   /** What a line that was read says of its tempo; null where it says nothing. */
-  tempo(line: FileLine, expectedBpm: number): Promise<Outcome<RecordingTempo | null>>;
+  tempo(line: FileLine, expectedBpm: number, signal?: AbortSignal): Promise<Outcome<RecordingTempo | null>>;
   /** Takes out what is to be taken out, listens, and grades. */
-  grade(sound: SoundToGrade, order: GradeOrder, events: GradingEvents): Promise<Outcome<GradedSound>>;
+  grade(
+    sound: SoundToGrade,
+    order: GradeOrder,
+    events: GradingEvents,
+    signal?: AbortSignal,
+  ): Promise<Outcome<GradedSound>>;
   /** Grades notes that are known without listening: played by MIDI, read from a file, or heard before. */
   gradeNotes(
     notes: readonly HeardNote[],
     source: GradeSettings['source'],
     order: GradeOrder,
+    signal?: AbortSignal,
   ): Promise<Outcome<Report>>;
 }
 

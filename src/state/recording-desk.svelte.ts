@@ -40,6 +40,8 @@ export class RecordingDesk {
   #reading = $state.raw<string | null>(null);
   #lying = $state.raw<OnDesk | null>(null);
   #turn = 0;
+  /** Ends what is being read and looked through. */
+  #stop = new AbortController();
 
   constructor(ports: DeskPorts) {
     this.#ports = ports;
@@ -67,13 +69,13 @@ export class RecordingDesk {
     const turn = this.#turn;
     const { name } = files.line;
     this.#reading = name;
-    const read = await readRecording(analysis, files);
+    const read = await readRecording(analysis, files, this.#stop.signal);
     if (turn !== this.#turn) return;
     if (!read.ok) {
       this.close();
       return session.gradeRecording(name, read);
     }
-    const tempo = await analysis.tempo(read.value.line, setup.settings.bpm);
+    const tempo = await analysis.tempo(read.value.line, setup.settings.bpm, this.#stop.signal);
     if (turn !== this.#turn) return;
     const found = tempo.ok ? tempo.value : null;
     const draft = RecordingDraft.of(setup.settings, found?.firstBeatSeconds ?? 0);
@@ -106,6 +108,8 @@ export class RecordingDesk {
   /** Puts the recording away; nothing of it is kept. */
   close(): void {
     this.#turn++;
+    this.#stop.abort();
+    this.#stop = new AbortController();
     this.#lying?.audition?.dispose();
     this.#lying?.chords?.dispose();
     this.#lying = null;

@@ -1,7 +1,4 @@
-/**
- * Takes that are opened, graded and reviewed: what is going on now, as one tagged union, and the actions of the
- * review.
- */
+/** Takes that are opened, graded and reviewed: what is going on now, as one tagged union, and the review's actions. */
 import type { GradedSound } from '../core/grade-samples.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
@@ -24,6 +21,7 @@ import {
 } from './suspected-take.ts';
 import { TakeCorrections, type CorrectionEvents, type PlaceInReport } from './take-corrections.svelte.ts';
 import { openTakePlayback } from './take-playback.ts';
+import { UnsavedTake } from './unsaved-take.svelte.ts';
 import type { TakeDetails, TakeId, TakeMark } from './take.ts';
 
 /** What a session can do with takes that are not being played; `Session` adds the playing. */
@@ -38,11 +36,9 @@ export abstract class ReviewSession {
   #notices = $state.raw<readonly Message[]>([]);
   #playback = $state.raw<Playback | null>(null);
   #firstPlayback = $state.raw<Playback | null>(null);
-  /** The take that is being graded, and when the one began that was last saved as a file, or given up by the player. */
-  #judged: FinishedTake | null = null;
-  #savedOrGivenUp: string | null = null;
-  /** What would lose the take in review, until the player has said whether it may. */
-  #awaited = $state.raw<(() => void) | null>(null);
+  readonly #unsaved = new UnsavedTake();
+  /** The take that is being graded, and what ends that. */
+  #grading: { readonly take: FinishedTake; readonly stop: AbortController } | null = null;
   /** What the player corrects of the take in review. */
   readonly corrections: TakeCorrections;
   readonly #openers: ReturnType<typeof takeOpeners>;
@@ -77,28 +73,24 @@ export abstract class ReviewSession {
     return this.#firstPlayback;
   }
 
-  /**
-   * Whether the take that was just played is nowhere but in memory, as no room was left for it: a page that is closed now
-   * loses it. An opened take has its file; one without a note is no loss.
-   */
+  /** Whether the take just played is nowhere but in memory. An opened one has its file; one without a note is no loss. */
   get isOnlyInMemory(): boolean {
     const { phaseNow, review } = this;
-    const take = phaseNow.kind === 'grading' ? this.#judged : review;
+    const take = phaseNow.kind === 'grading' ? (this.#grading?.take ?? null) : review;
     if (take === null || this.opened || take.id !== null) return false;
-    return review?.report.notes.length !== 0 && take.details.startedAt !== this.#savedOrGivenUp;
+    return review?.report.notes.length !== 0 && this.#unsaved.wouldLose(take.details);
   }
 
   /** Whether the player is to say what becomes of a take that is nowhere but in memory. */
   get asksBeforeLeaving(): boolean {
-    return this.#awaited !== null;
+    return this.#unsaved.isAsked;
   }
 
   /** What the player says then: saved as a file, or lost, the session goes on to what was wanted. */
   answerLeaving(answer: 'save' | 'lose' | 'stay'): void {
-    const go = this.#awaited;
-    this.#awaited = null;
+    const go = this.#unsaved.answered();
     if (answer === 'save') this.save('take');
-    else if (answer === 'lose') this.#savedOrGivenUp = this.review?.details.startedAt ?? null;
+    else if (answer === 'lose') this.#unsaved.settle(this.review?.details);
     if (answer !== 'stay') go?.();
   }
 
@@ -109,6 +101,16 @@ export abstract class ReviewSession {
     if (!goesOn) this.ports.tries.end();
     this.timelineNow = null;
     this.phaseNow = { kind: 'ready' };
+  }
+
+  /** Ends the grading; a take that is kept is graded when it is opened. null where a take would be lost by it. */
+  get stopGrading(): (() => void) | null {
+    const grading = this.#grading;
+    if (this.phaseNow.kind !== 'grading' || this.isOnlyInMemory || grading === null) return null;
+    return () => {
+      this.close();
+      grading.stop.abort();
+    };
   }
 
   /** Grades a recording that was read, by what the player has said of it; tells why where it could not be read. */
@@ -155,7 +157,7 @@ export abstract class ReviewSession {
   save(part: ExportPart, fileName?: string): void {
     const file = this.phaseNow.kind === 'review' ? exportFile(this.phaseNow.review, part) : null;
     if (file === null) return;
-    if (part === 'take' || part === 'line') this.#savedOrGivenUp = this.review?.details.startedAt ?? null;
+    if (part === 'take' || part === 'line') this.#unsaved.settle(this.review?.details);
     this.ports.files.save(file.blob, fileName ?? file.fileName);
   }
 
@@ -187,14 +189,15 @@ export abstract class ReviewSession {
   /** Whether `go` waits for the player's word, because it would lose the take in review. */
   protected asksFirst(go: () => void): boolean {
     if (this.review === null || !this.isOnlyInMemory) return false;
-    this.#awaited = go;
+    this.#unsaved.ask(go);
     return true;
   }
 
   /** Ends what was going on; answers to it that still come are dropped. */
   protected begin(): number {
     this.release();
-    this.#awaited = null;
+    this.#unsaved.answered();
+    this.#grading = null;
     this.corrections.forget();
     this.#notices = [];
     return ++this.turn;
@@ -268,10 +271,12 @@ export abstract class ReviewSession {
   ): Promise<void> {
     const progress = (share: number) =>
       this.whileTurn(turn, () => (this.phaseNow = { kind: 'grading', progress: share }));
-    this.#judged = take;
+    const stop = new AbortController();
+    this.whileTurn(turn, () => (this.#grading = { take, stop }));
     progress(0);
     const message = (told: Message) => this.whileTurn(turn, () => this.tell(told));
-    const judged = await gradeAndKeep(take, known, this.ports, { progress, message }, changed);
+    const events = { progress, message, signal: stop.signal };
+    const judged = await gradeAndKeep(take, known, this.ports, events, changed);
     this.whileTurn(turn, () =>
       judged.ok ? this.#show(judged.value.take, judged.value) : this.trouble(judged.problem, 'back'),
     );

@@ -1,6 +1,6 @@
 /** The player's own charts that are kept, by title. */
 import { writeChart } from '../core/chart/write-chart.ts';
-import type { readChartFile } from '../core/files/charts/read-chart-file.ts';
+import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
 import type { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { writeKey } from '../core/music/keys.ts';
@@ -11,7 +11,7 @@ import type { ChartsPort, FilesPort, KeptChart } from './ports.ts';
 
 /** Reading and writing files of charts: fetched when the first one is opened or saved. */
 export interface ChartFiles {
-  readonly read: typeof readChartFile;
+  readonly read: (file: File, signal: AbortSignal) => Promise<Outcome<ReadChartFile>>;
   readonly write: typeof writeMusicXml;
 }
 
@@ -22,6 +22,7 @@ export class Songbook {
   readonly #chartFiles: () => Promise<ChartFiles | null>;
   #charts = $state.raw<readonly KeptChart[]>([]);
   #notices = $state.raw<readonly Message[]>([]);
+  #reading = $state.raw<AbortController | null>(null);
 
   constructor(ports: {
     readonly charts: ChartsPort;
@@ -43,6 +44,18 @@ export class Songbook {
   /** What could not be read, and why the last action failed, if it did. */
   get notices(): readonly Message[] {
     return this.#notices;
+  }
+
+  /** Whether a file is being read. */
+  get isReading(): boolean {
+    return this.#reading !== null;
+  }
+
+  /** Ends the reading of a file; nothing is changed by it. */
+  stopReading(): void {
+    const reading = this.#reading;
+    this.#reading = null;
+    reading?.abort();
   }
 
   /** The kept chart with this text, or null. */
@@ -82,11 +95,19 @@ export class Songbook {
     await this.#afterwards(await this.#store.remove(id));
   }
 
-  /** The chart in a file (text, MusicXML, MIDI with chord markers) as our text; null, and a notice, where there is none. */
+  /**
+   * The chart in a file (text, MusicXML, MIDI with chord markers) as our text; null, and a notice, where there is none;
+   * null alone where the reading was stopped.
+   */
   async open(file: File): Promise<string | null> {
+    this.stopReading();
+    const reading = new AbortController();
+    this.#reading = reading;
     const files = await this.#filesOfCharts();
-    if (files === null) return null;
-    const read = files.read(new Uint8Array(await file.arrayBuffer()), file.name);
+    const read = files && (await files.read(file, reading.signal));
+    if (this.#reading !== reading) return null;
+    this.#reading = null;
+    if (read === null) return null;
     this.#notices = read.ok ? read.value.warnings : [read.problem];
     return read.ok ? writeChart(read.value.chart) : null;
   }

@@ -16,7 +16,7 @@ export class InProcessWorker {
 
   postMessage(request: AnalysisRequest, transfer: Transferable[] = []): void {
     // A Blob can't be cloned by every Node, and is never changed.
-    const received = request.kind === 'read' ? request : structuredClone(request, { transfer });
+    const received = 'file' in request ? request : structuredClone(request, { transfer });
     void this.#session.handle(received);
   }
 

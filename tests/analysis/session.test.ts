@@ -1,3 +1,4 @@
+import { writeChart } from '../../src/core/chart/write-chart.ts';
 import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
 import { AnalysisClient } from '../../src/analysis/client.ts';
@@ -269,5 +270,34 @@ describe('a client', () => {
     client.dispose();
     expect(workers.every((worker) => worker.terminated)).toBe(true);
     expect((await grading).ok).toBe(false);
+  });
+});
+
+describe('work that is stopped', () => {
+  it('ends its worker, and the next work has another', async () => {
+    const { client, workers } = clientWith();
+    const stop = new AbortController();
+    const file = new File(['| Dm7 | G7 |'], 'chart.txt');
+    const reading = client.readChart(file, file.name, stop.signal);
+    stop.abort();
+    expect(workers[0]!.terminated).toBe(true);
+    expect(await reading).toMatchObject({ ok: false, problem: { code: 'listener.stopped' } });
+    expect(writeChart(value(await client.readChart(file, file.name)).chart)).toContain('Dm7');
+    expect(workers).toHaveLength(2);
+  });
+
+  it('so does grading notes, whose worker stays otherwise', async () => {
+    const { client, workers } = clientWith();
+    const grade = (signal?: AbortSignal) =>
+      client.gradeNotes([], { kind: 'notes', durationSeconds: 1, sampleRate: null }, order, signal);
+    value(await grade());
+    value(await grade());
+    expect(workers).toHaveLength(1);
+    const stop = new AbortController();
+    const stopped = grade(stop.signal);
+    stop.abort();
+    expect((await stopped).ok).toBe(false);
+    value(await grade());
+    expect(workers).toHaveLength(2);
   });
 });

@@ -225,6 +225,18 @@ describe('all takes in one file', () => {
       expect(value(await there.takes.open(id))).toEqual(value(await here.takes.open(id)));
   });
 
+  it('leave no half file where the player stops', async () => {
+    const here = await machine();
+    await here.libraryFiles.bringIn([take(1), take(2)].map((one) => file(fileOf(one))));
+    const saving = here.libraryFiles.saveAll();
+    here.libraryFiles.stop();
+    await saving;
+    expect(here.ends).toEqual(['given up']);
+    expect(here.libraryFiles.busy).toBeNull();
+    await here.libraryFiles.saveAll();
+    expect(here.ends).toEqual(['given up', 'closed']);
+  });
+
   it('leave no half file where the disk is full', async () => {
     const here = await machine({ sinkRoom: 300_000 });
     await here.libraryFiles.bringIn([take(1), take(2)].map((one) => file(fileOf(one))));

@@ -1,6 +1,7 @@
 import { gradeOrder } from '../../src/core/grade-order.ts';
 import { en } from '../../src/core/words/en.ts';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
+import { AnalysisClient } from '../../src/analysis/client.ts';
 import { timelineFromTempo } from '../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../src/core/chart/parse-chart.ts';
 import { gradeSound } from '../../src/core/grade-samples.ts';
@@ -342,6 +343,46 @@ describe('what can go wrong', () => {
     expect(w.session.phase.kind).toBe('ready');
     await w.library.load();
     expect(w.library.takes).toHaveLength(1);
+  });
+});
+
+describe('a grading that is stopped', () => {
+  it('a recording: back at once, and its answer comes to nothing', async () => {
+    const w = await world();
+    const wav = writeWav(toPcm16(line()), RATE);
+    const stopped = vi.fn();
+    vi.spyOn(AnalysisClient.prototype, 'grade').mockImplementationOnce(
+      (_sound, _order, _events, signal) =>
+        new Promise((resolve) =>
+          signal?.addEventListener('abort', () => {
+            stopped();
+            resolve(bad('listener.stopped'));
+          }),
+        ),
+    );
+    const opening = w.openRecording({ line: new File([wav], 'mine.wav'), backing: null }, COUNT_IN);
+    await expect.poll(() => w.session.phase.kind).toBe('grading');
+    w.session.stopGrading?.();
+    expect(stopped).toHaveBeenCalledOnce();
+    expect(w.session.phase.kind).toBe('ready');
+    expect(w.session.stopGrading).toBeNull();
+    await opening;
+    await w.settle();
+    expect(w.session.phase.kind).toBe('ready');
+    expect(w.session.notices).toEqual([]);
+    await w.library.load();
+    expect(w.library.takes).toEqual([]);
+  });
+
+  it('a take on a full disk can’t be: it would be lost', async () => {
+    const w = await world({ room: 2 * RATE });
+    await w.session.start();
+    await w.play(line());
+    const stopping = w.session.stop();
+    expect(w.session.phase.kind).toBe('grading');
+    expect(w.session.stopGrading).toBeNull();
+    await stopping;
+    await reviewed(w);
   });
 });
 

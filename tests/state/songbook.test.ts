@@ -3,19 +3,26 @@ import { bad } from '../../src/core/base/outcome.ts';
 import { readChartFile } from '../../src/core/files/charts/read-chart-file.ts';
 import { writeMusicXml } from '../../src/core/files/charts/write-musicxml.ts';
 import { Charts } from '../../src/storage/charts.ts';
-import { Songbook } from '../../src/state/songbook.svelte.ts';
+import { Songbook, type ChartFiles } from '../../src/state/songbook.svelte.ts';
 import { english } from '../english.ts';
 import { freshDatabase } from '../storage/fakes.ts';
 
 const saved: { readonly blob: Blob; readonly fileName: string }[] = [];
 
-async function songbookOn(charts: Charts) {
+const readHere: ChartFiles['read'] = async (file) =>
+  readChartFile(new Uint8Array(await file.arrayBuffer()), file.name);
+
+async function songbookOn(charts: Charts, read = readHere) {
   let count = 0;
   const songbook = new Songbook({
     charts,
     files: { save: (blob, fileName) => void saved.push({ blob, fileName }) },
     newId: () => `chart-${count++}`,
-    chartFiles: () => Promise.resolve({ read: readChartFile, write: writeMusicXml }),
+    chartFiles: () =>
+      Promise.resolve({
+        read,
+        write: writeMusicXml,
+      }),
   });
   await songbook.load();
   return songbook;
@@ -23,6 +30,24 @@ async function songbookOn(charts: Charts) {
 const titles = (songbook: Songbook) => songbook.charts.map(({ title }) => title);
 
 describe('Songbook', () => {
+  it('stops reading a file: nothing comes of it, not even a problem', async () => {
+    const signals: AbortSignal[] = [];
+    const songbook = await songbookOn(new Charts(await freshDatabase()), (_, signal) => {
+      signals.push(signal);
+      return new Promise((resolve) =>
+        signal.addEventListener('abort', () => resolve(bad('listener.stopped'))),
+      );
+    });
+    const opening = songbook.open(new File(['| C |'], 'chart.txt'));
+    await expect.poll(() => signals.length).toBe(1);
+    expect(songbook.isReading).toBe(true);
+    songbook.stopReading();
+    expect(songbook.isReading).toBe(false);
+    expect(await opening).toBeNull();
+    expect(signals[0]!.aborted).toBe(true);
+    expect(songbook.notices).toEqual([]);
+  });
+
   it('keeps charts from one visit to the next, by title', async () => {
     const charts = new Charts(await freshDatabase());
     const songbook = await songbookOn(charts);

@@ -289,7 +289,7 @@ export async function world(
   /** A recording as the desk grades it that changes nothing of what is set up. */
   const openRecording = async (files: RecordingFiles, firstBeatSeconds = 0) => {
     const { timeline } = setup;
-    const read = timeline.ok ? await readRecording(analysis, files) : timeline;
+    const read = timeline.ok ? await readRecording(analysis, files, new AbortController().signal) : timeline;
     const opened =
       read.ok && timeline.ok
         ? good(

@@ -20,6 +20,7 @@ export const parts: Translated<typeof english> = {
   hold: 'Mit Stern markieren',
   holdTake: ({ title }) => `${title} mit Stern markieren`,
   bandBar: ({ bar }) => `Takt ${bar}, die Band ist dran:`,
+  cancel: 'Abbrechen',
   barsNotDrawn: ({ from, to }) => `Takte ${from} bis ${to}`,
   goesOn: 'geht weiter',
   demo: 'Beispiel-Take',

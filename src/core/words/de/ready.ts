@@ -98,6 +98,7 @@ export const ready: Translated<typeof english> = {
     keepOver: 'Statt des alten behalten',
     rename: 'Umbenennen',
     remove: 'Entfernen',
+    stopReading: 'Lesen der Datei abbrechen',
     removeNamed: ({ title }) => `${title} aus deinen eigenen Charts entfernen`,
     open: 'Chart öffnen',
     save: 'Als MusicXML speichern',

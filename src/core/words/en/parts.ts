@@ -20,6 +20,8 @@ export const parts = {
   hold: 'Star it',
   holdTake: ({ title }: { title: string }) => `Star ${title}`,
   bandBar: ({ bar }: { bar: number }) => `Bar ${bar}, the band’s turn:`,
+  /** Ends work that takes its time. */
+  cancel: 'Cancel',
   barsNotDrawn: ({ from, to }: { from: number; to: number }) => `Bars ${from} to ${to}`,
   goesOn: 'continues',
   /** The title of the demo. */

@@ -98,6 +98,7 @@ export const ready = {
     keepOver: 'Keep it in place of the old one',
     rename: 'Rename',
     remove: 'Remove',
+    stopReading: 'Stop reading the file',
     removeNamed: ({ title }: { title: string }) => `Remove ${title} from your own charts`,
     open: 'Open a chart',
     save: 'Save as MusicXML',
