@@ -8,7 +8,9 @@ import { writeChart } from '../../src/core/chart/write-chart.ts';
 import { readBeatsCsv } from '../../src/core/files/charts/beats-csv.ts';
 import { readNotesCsv } from '../../src/core/files/notes/notes-csv.ts';
 import { readAim } from '../../src/core/grade/aims/aim.ts';
-import { readSheet } from '../../src/core/lesson/sheet.ts';
+import { readAnswer, writeAnswer } from '../../src/core/lesson/answer.ts';
+import { LINK_START, readSheetFragment, sheetFragment } from '../../src/core/lesson/sheet-link.ts';
+import { readSheet, type SheetFile } from '../../src/core/lesson/sheet.ts';
 import { parseChord } from '../../src/core/music/parse-chord.ts';
 import { parseKey } from '../../src/core/music/keys.ts';
 import { damaged, expectSentences, fuzz, textOf } from './fuzz.ts';
@@ -223,6 +225,15 @@ const SHEET = {
   ],
 };
 
+const ANSWER = {
+  ...{ format: 'landfall-answer', version: 1, takeId: 'take-1', mark: '0123456789abcdef', title: 'Thirds' },
+  ...{ student: 'Ada', tryNumber: 2, note: 'Sing it first.' },
+  comments: [
+    { chorus: 0, bar: 3, text: 'Wait.' },
+    { chorus: 1, bar: 0, text: 'Good.' },
+  ],
+};
+
 describe('JSON from outside', { timeout: 300_000 }, () => {
   it('lesson sheets', () => {
     fuzz(
@@ -233,6 +244,52 @@ describe('JSON from outside', { timeout: 300_000 }, () => {
       ),
       (text) => {
         expectSentences(readSheet(text, 'task.json'));
+      },
+    );
+  });
+
+  it('answers of a teacher', () => {
+    fuzz(
+      fc.oneof(
+        { weight: 8, arbitrary: damaged(ANSWER).map((value) => JSON.stringify(value) ?? '') },
+        { weight: 1, arbitrary: fc.json() },
+        { weight: 1, arbitrary: fc.string() },
+      ),
+      (text) => {
+        const read = readAnswer(text, 'a.answer.json');
+        expectSentences(read);
+        if (read.ok) expect(readAnswer(writeAnswer(read.value), 'again')).toEqual(read);
+      },
+    );
+  });
+
+  it('links to sheets', () => {
+    const whole = sheetFragment(SHEET as SheetFile);
+    if (!whole.ok) throw new Error(whole.problem.code);
+    const letters = fc.constantFrom(...'AZaz09-_=%#é\u0000');
+    const changed = fc
+      .tuple(
+        fc.nat({ max: whole.value.length }),
+        fc.nat({ max: 40 }),
+        fc.string({ unit: letters, maxLength: 40 }),
+      )
+      .map(([at, gone, put]) => whole.value.slice(0, at) + put + whole.value.slice(at + gone));
+    const packed = damaged(SHEET)
+      .filter((value) => value !== undefined)
+      .map((value) => {
+        const fragment = sheetFragment(value as SheetFile);
+        return fragment.ok ? fragment.value : LINK_START;
+      });
+    fuzz(
+      fc.oneof(
+        { weight: 4, arbitrary: changed },
+        { weight: 4, arbitrary: packed },
+        { weight: 1, arbitrary: fc.string({ maxLength: 9000 }).map((text) => LINK_START + text) },
+        { weight: 1, arbitrary: fc.string() },
+      ),
+      (fragment) => {
+        const read = readSheetFragment(fragment);
+        if (read !== null) expectSentences(read);
       },
     );
   });
