@@ -3,6 +3,7 @@
  * that comes out is of today's version.
  */
 import * as v from 'valibot';
+import { MOST_TAKE_SECONDS } from './base/limits.ts';
 import type { Timeline } from './chart/timeline.ts';
 import type { GradeSettings } from './grade-settings.ts';
 import { grade } from './grade.ts';
@@ -11,6 +12,8 @@ import type { HeardNote } from './take/note.ts';
 import type { Report } from './take/schema.ts';
 
 const finite = v.pipe(v.number(), v.finite());
+/** Seconds in a take. A damaged record may hold any number, and the grading lays out every chorus up to the end. */
+const moment = v.pipe(finite, v.minValue(-MOST_TAKE_SECONDS), v.maxValue(MOST_TAKE_SECONDS));
 
 /** What is needed of a report of version 1; everything else follows from it. */
 const version1Schema = v.object({
@@ -18,19 +21,19 @@ const version1Schema = v.object({
   version: v.literal(1),
   source: v.object({
     kind: v.picklist(['audio', 'notes', 'microphone']),
-    durationSeconds: v.pipe(finite, v.minValue(0)),
+    durationSeconds: v.pipe(moment, v.minValue(0)),
     sampleRate: v.nullable(finite),
     backing: v.exactOptional(
       v.nullable(v.object({ offsetSeconds: finite, driftPpm: finite, removedDb: finite })),
     ),
-    lost: v.exactOptional(v.array(v.object({ atSeconds: finite, seconds: finite }))),
+    lost: v.exactOptional(v.array(v.object({ atSeconds: moment, seconds: moment }))),
   }),
   tuning: v.object({ referenceHz: v.pipe(finite, v.gtValue(0)), estimated: v.boolean() }),
   settings: v.object({ phraseGapBeats: finite }),
   notes: v.array(
     v.object({
-      onsetSeconds: finite,
-      offsetSeconds: finite,
+      onsetSeconds: moment,
+      offsetSeconds: moment,
       midi: finite,
       attack: v.picklist(['struck', 'legato']),
       bendSemitones: finite,

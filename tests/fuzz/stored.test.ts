@@ -1,13 +1,16 @@
 /** What is kept on this machine, as any version may have left it: read or refused, never thrown over. */
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { parseChart } from '../../src/core/chart/parse-chart.ts';
 import { readKeptNotes } from '../../src/core/kept-notes.ts';
 import { readKeptReport } from '../../src/core/kept-report.ts';
 import { gradeOrder, timelineOf } from '../../src/core/grade-order.ts';
 import { TakeDetailsSchema } from '../../src/core/take/details-schema.ts';
 import { settingsFields, usualSettings } from '../../src/state/settings.ts';
-import { MessagesSchema, TakeRecordSchema } from '../../src/storage/records.ts';
+import { BackingRecordSchema } from '../../src/storage/backing-record.ts';
+import { ChartRecordSchema, MessagesSchema, TakeRecordSchema } from '../../src/storage/records.ts';
 import { details, madeTake } from '../core/take-file/made-take.ts';
 import { damaged, expectSentences, fuzz } from './fuzz.ts';
 
@@ -74,5 +77,45 @@ describe('records of this machine', { timeout: 300_000 }, () => {
           );
       },
     );
+  });
+});
+
+/** Records of the stores that earlier versions wrote (fixtures/stores); sounds are numbers and are not damaged. */
+const earlierRecords = (version: number): readonly (readonly [store: string, record: unknown])[] => {
+  const { stores } = JSON.parse(
+    readFileSync(new URL(`../../fixtures/stores/version-${version}.json`, import.meta.url), 'utf8'),
+  ) as { readonly stores: Readonly<Record<string, readonly (readonly [unknown, unknown])[]>> };
+  return Object.entries(stores).flatMap(([store, records]) =>
+    ['chunks', 'backingFiles'].includes(store) ? [] : records.map(([, record]) => [store, record] as const),
+  );
+};
+
+const readEarlier: Readonly<Record<string, (value: unknown) => void>> = {
+  takes(value) {
+    const read = v.safeParse(TakeRecordSchema, value);
+    if (read.success) expectSentences(timelineOf(gradeOrder(read.output.details)));
+  },
+  reports(value) {
+    readKeptNotes({ report: value });
+    expectSentences(readKeptReport({ report: value, details } as Parameters<typeof readKeptReport>[0]));
+  },
+  messages: (value) => void v.safeParse(MessagesSchema, value),
+  charts(value) {
+    const read = v.safeParse(ChartRecordSchema, value);
+    if (read.success) expectSentences(parseChart(read.output.chartText));
+  },
+  backings(value) {
+    const read = v.safeParse(BackingRecordSchema, value);
+    if (read.success) expectSentences(parseChart(read.output.chartText));
+  },
+};
+
+describe('records of earlier versions', { timeout: 300_000 }, () => {
+  it.each([1, 2, 3])('of a store of version %i', (version) => {
+    const cases = earlierRecords(version).map(([store, record]) =>
+      damaged(record).map((value) => [store, value] as const),
+    );
+    expect(cases.length).toBeGreaterThan(3);
+    fuzz(fc.oneof(...cases), ([store, value]) => readEarlier[store]!(value));
   });
 });
