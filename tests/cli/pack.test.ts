@@ -1,7 +1,7 @@
 /** The package: what it holds, and that it is installed into an empty folder and grades from there, without a network. */
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, mkdirSync, readdirSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { build, fixture, scratch } from './built.ts';
@@ -33,17 +33,17 @@ beforeAll(() => {
   ) as [Packed];
 });
 
-it('holds the build, its licences and the page about it, and nothing else', () => {
+it('holds the build, its licences and the pages about it, and nothing else', () => {
   const paths = packed.files.map(({ path }) => path);
   for (const path of ['landfall.js', 'landfall-kit.sf3', 'LICENSE-kit.txt', 'licences.txt'])
     expect(paths).toContain(`dist/cli/${path}`);
   expect(paths.includes('dist/app/index.html')).toBe(existsSync(join(ROOT, 'dist/app/index.html')));
-  expect(paths.filter((path) => !path.startsWith('dist/')).sort()).toEqual([
-    'LICENSE',
-    'NOTICE',
-    'README.md',
-    'package.json',
-  ]);
+  const pages = readdirSync(join(ROOT, 'src/pages'), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(ROOT, join(entry.parentPath, entry.name)).split(sep).join('/'));
+  expect(paths.filter((path) => !path.startsWith('dist/')).sort()).toEqual(
+    ['LICENSE', 'NOTICE', 'README.md', 'package.json', ...pages].sort(),
+  );
 });
 
 it('is installed into an empty folder and grades a recording from there', () => {
