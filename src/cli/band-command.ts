@@ -1,5 +1,5 @@
 /** `landfall band`: a chart played by the band, written as a recording or a MIDI file. */
-import { readFileSync, writeSync } from 'node:fs';
+import { existsSync, readFileSync, realpathSync, writeSync } from 'node:fs';
 import { endianness } from 'node:os';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
@@ -50,6 +50,7 @@ export async function writeBand(
 ): Promise<Answer<WrittenBand>> {
   const read = readChartGiven(order.chart, order.meter);
   if (!read.ok) return read;
+  if (isSameFile(order.chart, order.out.file)) return bad('cli.bandOutIsChart', { file: order.out.file });
   const chart = order.key ? transposeChart(read.value.chart, order.key) : read.value.chart;
   if (order.out.kind === 'musicxml') return writeScore(order, chart, read.value.warnings, words);
   const bpm = order.bpm ?? chart.bpm;
@@ -89,6 +90,10 @@ export async function writeBand(
     warnings: [...read.value.warnings, ...feelWarnings(chart, order.feel)],
   });
 }
+
+/** Whether both name one file, also by different ways or over a link; a chart that is no file is none. */
+const isSameFile = (one: string, other: string): boolean =>
+  existsSync(one) && existsSync(other) && realpathSync(one) === realpathSync(other);
 
 /** The chart itself, for a notation program. */
 async function writeScore(

@@ -180,6 +180,24 @@ describe('landfall band', () => {
     );
   });
 
+  it('does not write over the chart that it reads', () => {
+    const score = out('own.musicxml');
+    landfall('band', '--chart', '| C7 | F7 |', '--tempo', '100', '--out', score);
+    const before = readFileSync(score);
+    const given = landfall(
+      'band',
+      '--chart',
+      score,
+      '--key',
+      'E',
+      '--out',
+      join(files.folder, '.', 'own.musicxml'),
+    );
+    expect(given).toMatchObject({ status: 1, stdout: '' });
+    expect(given.stderr).toContain('is the chart itself and would be overwritten');
+    expect(readFileSync(score)).toEqual(before);
+  });
+
   it('refuses with one sentence', () => {
     const chart = ['--chart', '| C7 |', '--tempo', '120'];
     const cases: readonly (readonly [readonly string[], number, RegExp])[] = [

@@ -88,6 +88,8 @@ export const problemsOfCommandLine: Translated<typeof english> = {
   'cli.bandChart': 'Es ist kein Chart angegeben: Nenn ihn mit --chart.',
   'cli.bandOut': 'Es ist keine Ausgabedatei angegeben: Nenn sie mit --out band.wav oder --out band.mid.',
   'cli.bandOutKind': ({ file }) => `--out muss auf .wav, .mid oder .musicxml enden, nicht „${file}“.`,
+  'cli.bandOutIsChart': ({ file }) =>
+    `${file} ist das Chart selbst und würde überschrieben: Gib bei --out einen anderen Namen an.`,
   'cli.bandOnly': ({ option }) => `--${option} gehört zu landfall band.`,
   'cli.bandTempo': ({ lowest, highest, bpm }) =>
     `Die Band spielt ${lowest} bis ${highest} Schläge in der Minute, nicht ${decimalOf(bpm)}.`,

@@ -114,6 +114,8 @@ export const problemsOfCommandLine = {
   'cli.bandOut': 'No file to write is given: name it with --out band.wav or --out band.mid.',
   'cli.bandOutKind': ({ file }: { file: string }) =>
     `--out must end in .wav, .mid or .musicxml, not "${file}".`,
+  'cli.bandOutIsChart': ({ file }: { file: string }) =>
+    `${file} is the chart itself and would be overwritten: give --out another name.`,
   'cli.bandOnly': ({ option }: { option: string }) => `--${option} is for landfall band.`,
   'cli.bandTempo': ({ lowest, highest, bpm }: { lowest: number; highest: number; bpm: number }) =>
     `The band plays ${lowest} to ${highest} beats a minute, not ${bpm}.`,
