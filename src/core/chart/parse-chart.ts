@@ -67,7 +67,7 @@ function finish(reading: Reading): Chart {
   if (reading.sections.length === 0) {
     refuse(start, 'chart.noBars');
   }
-  if (repeatOpen) refuse(repeatOpen, 'chart.repeatOpen', { line: repeatOpen.line });
+  if (repeatOpen) refuse(repeatOpen.sign, 'chart.repeatOpen', { bar: repeatOpen.bar });
   if (hasSigns(reading.signs)) refuse(start, 'chart.signsAtEnd');
   const sections = withCodaNamed(
     reading.sections.map(({ name, feel, key, bars }): ChartSection => ({

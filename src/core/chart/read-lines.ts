@@ -40,8 +40,8 @@ export interface Reading {
   readonly sections: SectionDraft[];
   pickup: ChartBar | null;
   before: readonly ChartChord[] | null;
-  /** Where a repeat was opened that is not closed yet. */
-  repeatOpen: Piece | null;
+  /** A repeat that is not closed yet: its sign, and the bar that it opens with. */
+  repeatOpen: { readonly sign: Piece; readonly bar: number | null } | null;
   /** A repeat sign stands before the next bar. */
   opening: boolean;
   /** Segno or coda, written before the next bar. */
@@ -246,8 +246,9 @@ const nextBar = (reading: Reading): number | null =>
 
 function openRepeat(piece: Piece, sign: string, reading: Reading): void {
   const open = { text: sign, line: piece.line, column: Math.max(1, piece.column - sign.length) };
-  if (reading.repeatOpen) refuse(open, 'chart.repeatInRepeat', { bar: nextBar(reading) });
-  reading.repeatOpen = open;
+  const bar = nextBar(reading);
+  if (reading.repeatOpen) refuse(open, 'chart.repeatInRepeat', { bar });
+  reading.repeatOpen = { sign: open, bar };
   reading.opening = true;
 }
 

@@ -114,7 +114,7 @@ describe('a chart that can’t be read', () => {
     ['C7 F7 G7', 'no bar lines'],
     ['', 'The chart has no bars'],
     ['title: Empty', 'The chart has no bars'],
-    ['|: C7 | F7 |', 'is never closed'],
+    ['| G7 |: C7 | F7 |', 'Bar 2 opens a repeat that is never closed'],
     ['|: C7 |: F7 :|', 'Bar 2 opens a repeat inside a repeat'],
     [':| C7 |', 'closes here with no bar in it'],
     ['| C7 |[1 F7 |', 'Bar 2 starts an ending, but no repeat sign'],

@@ -27,8 +27,8 @@ export const problemsOfCharts: Translated<typeof english> = {
     `Der Chart ist länger als ${characters} Zeichen: Kürze ihn, oder bewerte ihn in Teilen.`,
   'chart.noBars':
     'Der Chart hat keine Takte: Schreib Akkorde zwischen Taktstriche, etwa | G7 | C7 | G7 | D7 |.',
-  'chart.repeatOpen': ({ line }) =>
-    `Zeile ${line} beginnt eine Wiederholung, die nicht endet: Schreib :| hinter ihren letzten Takt.`,
+  'chart.repeatOpen': ({ bar }) =>
+    `${barOrPickup(bar)} beginnt eine Wiederholung, die nicht endet: Schreib :| hinter ihren letzten Takt.`,
   'chart.signsAtEnd': 'Hinter einem Segno oder Coda-Zeichen am Ende steht kein Takt.',
   'chart.endingWithoutRepeat': ({ bar }) =>
     `Takt ${bar} beginnt eine Klammer, aber kein Wiederholungszeichen :| schließt sie.`,

@@ -28,8 +28,8 @@ export const problemsOfCharts = {
   'chart.tooLong': ({ characters }: { characters: number }) =>
     `The chart is longer than ${characters} characters: shorten it, or grade it in parts.`,
   'chart.noBars': 'The chart has no bars: write chords between bar lines, like | G7 | C7 | G7 | D7 |.',
-  'chart.repeatOpen': ({ line }: { line: number }) =>
-    `Line ${line} opens a repeat that is never closed: write :| behind its last bar.`,
+  'chart.repeatOpen': ({ bar }: InBar) =>
+    `${barOrPickup(bar)} opens a repeat that is never closed: write :| behind its last bar.`,
   'chart.signsAtEnd': 'A segno or coda sign at the end has no bar behind it.',
   'chart.endingWithoutRepeat': ({ bar }: { bar: number }) =>
     `Bar ${bar} starts an ending, but no repeat sign :| closes it.`,
