@@ -13,8 +13,8 @@ export interface PcmFileAnswer {
   readonly id: number;
   readonly outcome: Outcome<void>;
   /**
-   * What was appended, handed back to be filled again. A worker that keeps it frees it late: this one makes so little else
-   * that its memory is seldom tidied, and samples of minutes stood in it.
+   * What was appended, handed back to be filled again. This worker creates so few objects that its garbage collector seldom
+   * runs: buffers that stayed with it held several minutes of sound in memory.
    */
   readonly written?: Int16Array<ArrayBuffer>;
 }

@@ -29,8 +29,6 @@ export const de: Words = {
   ...openPage,
   report: { ...report, aims: reportAims, explain },
   page,
-  // Everything that keeps something from being done: what is wrong, where, and what to do. A key is a code; a fact
-  // named `cause` holds another problem. Keys are grouped by the folder or the thing that they speak of.
   problems: {
     ...openPage.problems,
     ...problemsOfCharts,

@@ -6,6 +6,7 @@ import type { Timeline } from '../../../src/core/chart/timeline.ts';
 import { grade } from '../../../src/core/grade.ts';
 import type { GradeSettings } from '../../../src/core/grade-settings.ts';
 import { parseKey } from '../../../src/core/music/keys.ts';
+import { listedNote } from '../../../src/core/take/listed-note.ts';
 import type { HeardNote } from '../../../src/core/take/note.ts';
 import type { Report } from '../../../src/core/take/schema.ts';
 
@@ -24,15 +25,8 @@ export type Played = readonly [
 /** A line as heard notes at a tempo. */
 export const line = (played: readonly Played[], bpm = BPM): readonly HeardNote[] =>
   played.map(([beat, beats, midi, extra]) => ({
-    onsetSeconds: (beat * 60) / bpm,
+    ...listedNote((beat * 60) / bpm, 0, midi),
     offsetSeconds: ((beat + beats) * 60) / bpm,
-    midi,
-    confidence: 1,
-    levelDb: null,
-    attack: 'struck',
-    bendSemitones: 0,
-    vibrato: null,
-    second: null,
     ...extra,
   }));
 

@@ -7,6 +7,7 @@ import type { Timeline } from '../../../src/core/chart/timeline.ts';
 import { instrumentOf, withCapo } from '../../../src/core/music/instruments.ts';
 import { readingOf } from '../../../src/core/music/reading.ts';
 import { writtenPage, type WrittenPage } from '../../../src/core/notation/written-page.ts';
+import { listedNote } from '../../../src/core/take/listed-note.ts';
 import type { HeardNote } from '../../../src/core/take/note.ts';
 import { chartOf } from '../chart/charts.ts';
 
@@ -29,15 +30,8 @@ export function pageOf(
   const known = instrumentOf(instrument);
   const held = known && capo > 0 ? withCapo(known, capo) : known;
   const heard = notes.map(([beat, beats, midi, more]): HeardNote => ({
-    onsetSeconds: timeline.beatMap.secondsAt(beat),
+    ...listedNote(timeline.beatMap.secondsAt(beat), 0, midi),
     offsetSeconds: timeline.beatMap.secondsAt(beat + beats),
-    midi,
-    confidence: 1,
-    levelDb: null,
-    attack: 'struck',
-    bendSemitones: 0,
-    vibrato: null,
-    second: null,
     ...more,
   }));
   const report = grade(heard, timeline, {
