@@ -21,7 +21,7 @@ export function bandPort(
       backing === undefined
         ? openBand(audio, timeline, settings, levels)
         : openRound(audio, backing, settings.countInBars, levels),
-    openBacking: (source) => audio.backings.open(source),
+    openBacking: (source, signal) => audio.backings.open(source, signal),
     searchChords: (source) => audio.backings.search(source),
     prepareBacking: (run) => audio.backings.prepare(run),
   };

@@ -52,7 +52,8 @@ export class BackingDesk implements ChordDesk {
   #written = $state.raw(false);
   #attacks: readonly number[] = [];
   #stopFrames: (() => void) | null = null;
-  #turn = 0;
+  /** Ends what is being read and looked through. */
+  #stop = new AbortController();
 
   constructor(ports: DeskPorts) {
     this.#ports = ports;
@@ -110,9 +111,10 @@ export class BackingDesk implements ChordDesk {
     if (known) this.finding.takeOver(known);
     const { kept, proposal } = this.finding;
     if (kept === null || proposal === null) return;
+    const { attacks, beats } = kept.found;
     // None where the beats were given.
-    if (kept.found.attacks.length > 0) this.#attacks = kept.found.attacks;
-    this.editor.lay(kept.found.beats, proposal.downbeat);
+    if (attacks.length > 0) this.#attacks = attacks;
+    this.editor.lay(beats, proposal.downbeat);
     this.takeChart(proposal.chart);
   }
 
@@ -139,9 +141,9 @@ export class BackingDesk implements ChordDesk {
     this.#fresh = null;
     if (!(await this.#open(this.#ports.backings.backingSource(record), record))) return;
     // Its beats stay as they were set; the attacks are what later taps are drawn to.
-    const turn = this.#turn;
-    const found = await this.#sound?.findBeats();
-    if (found?.ok && turn === this.#turn) this.#attacks = found.value.attacks;
+    const { signal } = this.#stop;
+    const found = await this.#sound?.findBeats(signal);
+    if (found?.ok && !signal.aborted) this.#attacks = found.value.attacks;
   }
 
   /**
@@ -162,10 +164,10 @@ export class BackingDesk implements ChordDesk {
   async findBeats(): Promise<void> {
     const sound = this.#sound;
     if (!sound || this.busy) return;
-    const turn = this.#turn;
+    const { signal } = this.#stop;
     this.#busy = 'listening';
-    const found = await sound.findBeats();
-    if (turn !== this.#turn) return;
+    const found = await sound.findBeats(signal);
+    if (signal.aborted) return;
     this.#busy = null;
     this.#problem = found.ok ? null : found.problem;
     if (!found.ok) return;
@@ -250,9 +252,10 @@ export class BackingDesk implements ChordDesk {
     this.#ports.files.save(new Blob([table], { type: 'text/csv' }), `${this.#record.title} beats.csv`);
   }
 
-  /** Clears the desk; what was not kept is gone. */
+  /** Clears the desk, and ends whatever it is doing; what was not kept is gone. */
   close(): void {
-    this.#turn++;
+    this.#stop.abort();
+    this.#stop = new AbortController();
     this.#halt();
     this.finding.forget();
     this.#sound?.dispose();
@@ -270,18 +273,15 @@ export class BackingDesk implements ChordDesk {
     const fresh = this.#fresh;
     this.close();
     this.#fresh = fresh;
-    const turn = ++this.#turn;
+    const { signal } = this.#stop;
     this.#record = record;
     this.#busy = 'reading';
-    const sound = await this.#ports.audio.openBacking(source);
-    if (turn !== this.#turn) return false;
+    const sound = await this.#ports.audio.openBacking(source, signal);
+    if (signal.aborted) return false;
     this.#busy = null;
-    if (!sound.ok) {
-      this.#problem = sound.problem;
-      return false;
-    }
-    const { durationSeconds, warnings } = sound.value.facts;
-    this.#problem = warnings[0] ?? null;
+    this.#problem = sound.ok ? (sound.value.facts.warnings[0] ?? null) : sound.problem;
+    if (!sound.ok) return false;
+    const { durationSeconds } = sound.value.facts;
     this.#record = { ...record, durationSeconds };
     this.editor.open(beatTrack(record), durationSeconds);
     this.#sound = sound.value;

@@ -123,8 +123,8 @@ export interface AudioPort {
     levels: BandLevels,
     backing?: BackingToPlay,
   ): Promise<Outcome<OpenBand>>;
-  /** A recording of the player's own, to be looked at and listened to. */
-  openBacking(source: BackingSource): Promise<Outcome<OpenBacking>>;
+  /** A recording of the player's own, to be looked at and listened to; the signal ends the reading at once. */
+  openBacking(source: BackingSource, signal?: AbortSignal): Promise<Outcome<OpenBacking>>;
   /** A search for the chords of a recording that is not played here. */
   searchChords(source: BackingSource): ChordSearch;
   /** Renders ahead what will be played, so that it starts at once. */

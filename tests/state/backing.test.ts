@@ -67,8 +67,10 @@ function fakeSound(): OpenBacking & { at: number; clicks: readonly { seconds: nu
   return sound;
 }
 
-async function room() {
+/** @param reads whether a recording is read to its end */
+async function room({ reads } = { reads: true }) {
   const all = await world();
+  let reading: AbortSignal | null = null;
   const store = memoryStore();
   const sound = fakeSound();
   const remembered: (string | null)[] = [];
@@ -84,13 +86,19 @@ async function room() {
   });
   await backings.load();
   const desk = new BackingDesk({
-    audio: { ...all.audio, openBacking: () => Promise.resolve(good(sound)) },
+    audio: {
+      ...all.audio,
+      openBacking: (_, signal) => {
+        reading = signal ?? null;
+        return reads ? Promise.resolve(good(sound)) : new Promise(() => undefined);
+      },
+    },
     frames: { each: () => () => undefined },
     files: { save: (blob, fileName) => void all.saved.push({ blob, fileName }) },
     backings,
     newId: () => 'new',
   });
-  return { ...all, store, sound, backings, desk, prepared };
+  return { ...all, store, sound, backings, desk, prepared, stopped: () => reading?.aborted };
 }
 const file = new File(['sound'], 'evening groove.wav');
 
@@ -157,6 +165,15 @@ describe('a recording on the desk', () => {
     desk.write({ chartText: '| H7 |' });
     expect(desk.canKeep).toBe(false);
   });
+});
+
+test('a recording that is being read is ended with the desk', async () => {
+  const { desk, stopped } = await room({ reads: false });
+  void desk.openFile(file);
+  expect(desk.busy).toBe('reading');
+  desk.close();
+  expect(stopped()).toBe(true);
+  expect([desk.busy, desk.record]).toEqual([null, null]);
 });
 
 describe('a recording that is kept', () => {

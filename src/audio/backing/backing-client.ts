@@ -30,9 +30,17 @@ export class BackingClient {
     this.#worker.onerror = () => this.#requests.fail(WORKER_GONE);
   }
 
-  /** Reads a recording; the requests below are about it. */
-  open(file: Blob, name: string): Promise<Outcome<BackingFacts>> {
-    return this.#ask({ kind: 'open', file, name });
+  /**
+   * Reads a recording; the requests below are about it.
+   * @param signal ends the worker in the middle of it; the answer is a problem then
+   */
+  async open(file: Blob, name: string, signal?: AbortSignal): Promise<Outcome<BackingFacts>> {
+    const end = () => this.dispose();
+    if (signal?.aborted) end();
+    signal?.addEventListener('abort', end);
+    const facts = await this.#ask<BackingFacts>({ kind: 'open', file, name });
+    signal?.removeEventListener('abort', end);
+    return facts;
   }
 
   beats(): Promise<Outcome<DetectedBeats>> {

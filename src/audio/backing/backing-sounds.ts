@@ -40,7 +40,8 @@ export interface ChordSearch {
 /** A recording whose beats are set: what is known of it, its playback, and its beats. */
 export interface OpenBacking extends MarkedPlayer, ChordSearch {
   readonly facts: BackingFacts;
-  findBeats(): Promise<Outcome<DetectedBeats>>;
+  /** @param signal ends the search at once; its answer is a problem then */
+  findBeats(signal?: AbortSignal): Promise<Outcome<DetectedBeats>>;
 }
 
 /** A round that is rendered or being rendered. */
@@ -52,16 +53,21 @@ interface Baking {
 
 export class BackingSounds {
   readonly #context: () => AudioContext;
+  readonly #newClient: () => BackingClient;
   #held: { readonly id: string; readonly client: BackingClient; readonly facts: BackingFacts } | null = null;
   #baked: Baking | null = null;
 
-  constructor(context: () => AudioContext) {
+  constructor(context: () => AudioContext, newClient = () => new BackingClient()) {
     this.#context = context;
+    this.#newClient = newClient;
   }
 
-  /** Reads a recording so that its beats can be set. */
-  async open(source: BackingSource): Promise<Outcome<OpenBacking>> {
-    const held = await this.#hold(source);
+  /**
+   * Reads a recording so that its beats can be set.
+   * @param signal ends the reading at once; the answer is a problem then
+   */
+  async open(source: BackingSource, signal?: AbortSignal): Promise<Outcome<OpenBacking>> {
+    const held = await this.#hold(source, signal);
     if (!held.ok) return held;
     const { client, facts } = held.value;
     const whole = await client.whole();
@@ -71,25 +77,25 @@ export class BackingSounds {
       ...player,
       ...this.search(source),
       facts,
-      findBeats: () => this.#asking(source, (one) => one.beats()),
+      findBeats: (stopped) => {
+        const end = () => this.#letGo(source.id);
+        stopped?.addEventListener('abort', end);
+        const found = this.#asking(source, (one) => one.beats(), stopped);
+        return found.finally(() => stopped?.removeEventListener('abort', end));
+      },
     });
   }
 
   /** A search in a recording that is only looked through: its sound stays in the worker. */
   search(source: BackingSource): ChordSearch {
-    let turn = 0;
+    let latest = new AbortController();
     return {
       findChords: (beats, progress) => {
-        const mine = ++turn;
-        return this.#asking(source, (one) => {
-          if (mine === turn) return one.chords(beats, progress);
-          // Stopped while the file was being read.
-          this.#letGo(source.id);
-          return Promise.resolve(bad('backing.superseded'));
-        });
+        latest = new AbortController();
+        return this.#asking(source, (one) => one.chords(beats, progress), latest.signal);
       },
       stopFinding: () => {
-        turn++;
+        latest.abort();
         this.#letGo(source.id);
       },
     };
@@ -143,8 +149,9 @@ export class BackingSounds {
   async #asking<T>(
     source: BackingSource,
     ask: (client: BackingClient) => Promise<Outcome<T>>,
+    signal?: AbortSignal,
   ): Promise<Outcome<T>> {
-    const held = await this.#hold(source);
+    const held = await this.#hold(source, signal);
     return held.ok ? ask(held.value.client) : held;
   }
 
@@ -155,15 +162,19 @@ export class BackingSounds {
     this.#held = null;
   }
 
-  async #hold(source: BackingSource): Promise<Outcome<{ client: BackingClient; facts: BackingFacts }>> {
+  async #hold(
+    source: BackingSource,
+    signal?: AbortSignal,
+  ): Promise<Outcome<{ client: BackingClient; facts: BackingFacts }>> {
     if (this.#held?.id === source.id) return good(this.#held);
     const file = await source.file();
     if (!file.ok) return file;
-    const client = new BackingClient();
-    const facts = await client.open(file.value, source.name);
-    if (!facts.ok) {
+    if (signal?.aborted) return bad('backing.superseded');
+    const client = this.#newClient();
+    const facts = await client.open(file.value, source.name, signal);
+    if (!facts.ok || signal?.aborted) {
       client.dispose();
-      return facts;
+      return facts.ok ? bad('backing.superseded') : facts;
     }
     this.#held?.client.dispose();
     this.#held = { id: source.id, client, facts: facts.value };
