@@ -30,10 +30,11 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // Tables of chords and scales that tonal makes when it is loaded: only its notes and intervals are used.
     rolldownOptions: {
+      checks: { pluginTimings: false },
       treeshake: { moduleSideEffects: [{ test: /node_modules\/(@tonaljs|tonal)\//, sideEffects: false }] },
     },
   },
-  worker: { format: 'es' },
+  worker: { format: 'es', rolldownOptions: { checks: { pluginTimings: false } } },
   preview: { port: 4173, strictPort: false },
   test: {
     root: here('.'),
