@@ -28,9 +28,13 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     assetsInlineLimit: 0,
-    // Tables of chords and scales that tonal makes when it is loaded: only its notes and intervals are used.
+    // A browser that can't fetch modules ahead by itself fetches the same ones a moment later.
+    modulePreload: { polyfill: false },
     rolldownOptions: {
       checks: { pluginTimings: false },
+      // All that the open page imports at once is one file: in many small ones it is larger when compressed.
+      output: { codeSplitting: { groups: [{ name: 'first-load', tags: ['$initial'] }] } },
+      // Tables of chords and scales that tonal makes when it is loaded: only its notes and intervals are used.
       treeshake: { moduleSideEffects: [{ test: /node_modules\/(@tonaljs|tonal)\//, sideEffects: false }] },
     },
   },
