@@ -21,9 +21,8 @@ async function fetched(url: string): Promise<ArrayBuffer | null> {
 async function open(kitUrl: string, sampleRate: number): Promise<Synth> {
   const bytes = await fetched(kitUrl);
   if (bytes === null) throw new KitNotLoaded();
-  const kit = await loadKit(bytes);
-  const opened = createSynth(kit, sampleRate);
-  const steps = warmUp(kit, opened);
+  const opened = createSynth(await loadKit(bytes), sampleRate);
+  const steps = warmUp(opened);
   // One step at a time, so that requests that came meanwhile are answered in between.
   const next = () => void (steps.next().done !== true && setTimeout(next));
   setTimeout(next);
