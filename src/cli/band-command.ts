@@ -17,6 +17,7 @@ import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { MOST_TAKE_SECONDS } from '../core/base/limits.ts';
 import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/sound/write-wav.ts';
 import { USUAL_AIM } from '../core/grade/aims/targets.ts';
+import { onOneLine } from '../core/words/one-line.ts';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import { renderPerformance } from '../core/sound/render-performance.ts';
 import type { Stereo } from '../core/sound/stereo.ts';
@@ -80,7 +81,7 @@ export async function writeBand(
   if (!written.ok) return written;
   return good({
     line: words.cli.writtenBand({
-      file,
+      file: onOneLine(file),
       choruses,
       bars: form.bars,
       feel: settings.feel,
@@ -105,7 +106,9 @@ async function writeScore(
   const score = new TextEncoder().encode(writeMusicXml({ ...chart, bpm: bpm ?? chart.bpm }));
   const written = await writeAtOnce(file, score);
   const bars = writtenBars(chart).length;
-  return written.ok ? good({ line: words.cli.writtenScore({ file, bars }), warnings }) : written;
+  return written.ok
+    ? good({ line: words.cli.writtenScore({ file: onOneLine(file), bars }), warnings })
+    : written;
 }
 
 /** Names of feels that this band does not know. */

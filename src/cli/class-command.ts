@@ -11,6 +11,7 @@ import { readSheet } from '../core/lesson/sheet.ts';
 import type { Language } from '../core/words/languages.ts';
 import { describeNotice, describeProblem, problem, type Problem } from '../core/words/problem.ts';
 import type { Words } from '../core/words/words.ts';
+import { onOneLine } from '../core/words/one-line.ts';
 import { failure, good } from '../core/base/outcome.ts';
 import type { Answer } from './answer.ts';
 import type { BatchOrder, ClassOrder, GradeOrder } from './orders.ts';
@@ -106,13 +107,16 @@ export interface BatchEnd {
   readonly failed: number;
 }
 
+const ofFile = (file: string, says: string, words: Words) =>
+  words.cli.ofFile({ file: onOneLine(file), says });
+
 /** The files that could not be graded, once more at the end, where they are seen. */
 function tellFailed(failed: readonly { file: string; problem: Problem }[], { tell, words }: BatchPort): void {
   if (failed.length === 0) return;
   tell(words.cli.notGraded({ files: failed.length }));
   for (const { file, problem: told } of failed) {
     const reason = describeProblem(told, words);
-    tell(`  ${reason.includes(file) ? reason : words.cli.ofFile({ file, says: reason })}`);
+    tell(`  ${reason.includes(onOneLine(file)) ? reason : ofFile(file, reason, words)}`);
   }
 }
 
@@ -142,12 +146,11 @@ export async function gradeFiles(order: GradeOrder, port: BatchPort): Promise<An
       continue;
     }
     if (result.kind === 'row') continue;
-    for (const warning of result.warnings)
-      tell(words.cli.ofFile({ file, says: describeNotice(warning, words) }));
+    for (const warning of result.warnings) tell(ofFile(file, describeNotice(warning, words), words));
     if (asLines) say(JSON.stringify({ file, report: result.report }));
     else {
       const page = pageOf(result.report, order, words);
-      say(`${file}\n\n${page.ok ? page.value : describeProblem(page.problem, words)}\n`);
+      say(`${onOneLine(file)}\n\n${page.ok ? page.value : describeProblem(page.problem, words)}\n`);
     }
   }
   tellFailed(failed, port);
@@ -177,8 +180,7 @@ export async function gradeClass(order: ClassOrder, port: BatchPort): Promise<An
   for await (const { file, result } of resultsOf(jobs, order.batch, port)) {
     if (result.kind === 'problem') failed.push({ file, problem: result.problem });
     if (result.kind !== 'row') continue;
-    for (const warning of result.warnings)
-      tell(words.cli.ofFile({ file, says: describeNotice(warning, words) }));
+    for (const warning of result.warnings) tell(ofFile(file, describeNotice(warning, words), words));
     // A kept result may come from a copy of the file in another folder.
     takes.push({ ...result.row, file });
     if (order.output === 'json') say(JSON.stringify(takes.at(-1)));

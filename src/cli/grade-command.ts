@@ -4,6 +4,7 @@ import { grade } from '../core/grade.ts';
 import { readAim, type Aim } from '../core/grade/aims/aim.ts';
 import { HOUSE_AIMS } from '../core/grade/aims/targets.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
+import { onOneLine } from '../core/words/one-line.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { explainBar } from '../core/report/explain.ts';
 import { aimWords } from '../core/report/aim-sentences.ts';
@@ -54,7 +55,7 @@ export function pageOf(report: Report, order: GradeOrder, words: Words): Outcome
   const lines = explainBar(report, order.explainBar, order.explainChorus, words);
   return lines === null
     ? bad('cli.noSuchBar', { bars: report.timeline.bars, bar: order.explainBar })
-    : good(lines.join('\n'));
+    : good(lines.map(onOneLine).join('\n'));
 }
 
 /** A take file graded by its own chords. */

@@ -3,7 +3,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { closeSync, ftruncateSync, mkdtempSync, openSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bytesWithin, diskProblem, openFile } from '../../src/cli/file-source.ts';
 import { resultKey } from '../../src/cli/kept-results.ts';
 import { printable } from '../../src/cli/printable.ts';
@@ -12,6 +12,7 @@ import { readChartGiven } from '../../src/cli/read-timeline.ts';
 import { describeProblem } from '../../src/core/words/problem.ts';
 import { languages } from '../../src/core/words/catalogues.ts';
 import { english } from '../english.ts';
+import { build, landfall } from './built.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'landfall-hostile-'));
 afterAll(() => {
@@ -25,6 +26,63 @@ describe('a terminal', () => {
     expect(printable('a,b\r\nc\rd')).toBe('a,b\r\nc\\u000dd');
     // What turns the direction of writing would show another name than the file has (Unicode Annex 9).
     expect(printable('take\u202evaw.exe')).toBe('take\\u202evaw.exe');
+  });
+});
+
+describe('a name with a line break', () => {
+  beforeAll(build, 60_000);
+
+  /** What stands behind the break would read as a sentence of the program. */
+  const NAME = 'a\nlandfall: all is well\r\u2028x';
+  const ONE_LINE = 'a\\nlandfall: all is well\\r\\u2028x';
+  const put = (ending: string, text: string) => {
+    const path = join(folder, `${NAME}${ending}`);
+    writeFileSync(path, text);
+    return path;
+  };
+  const underBlues = ['--chart', 'form:minor blues in A', '--tempo', '120'];
+
+  it('stays on one line in the sentence of a file, of each of several, and of one that is missing', () => {
+    const bad = put('.wav', 'no sound');
+    const sentences = [
+      landfall('grade', bad, ...underBlues).stderr,
+      landfall('grade', join(folder, `${NAME}.flac`), ...underBlues).stderr,
+      landfall('chords', bad).stderr,
+      landfall('grade', bad, '--beats', join(folder, `${NAME}.csv`)).stderr,
+    ];
+    for (const said of sentences) {
+      expect(said).toContain(ONE_LINE);
+      expect(said.trimEnd().split('\n')).toHaveLength(1);
+    }
+    const several = landfall('grade', bad, bad, ...underBlues)
+      .stderr.trimEnd()
+      .split('\n');
+    expect(several).toHaveLength(2);
+  });
+
+  it('stays on one line over a page, and in a class with the names of sheet and student', () => {
+    const notes = put(' 1.csv', 'onset,duration,pitch\n0,1,61\n2,1,66\n');
+    const [heading, blank] = landfall('grade', notes, notes, ...underBlues).stdout.split('\n');
+    expect(heading).toContain(ONE_LINE);
+    expect(blank).toBe('');
+    const sheet = join(folder, 'sheet.json');
+    writeFileSync(
+      sheet,
+      JSON.stringify({
+        ...{
+          format: 'landfall-sheet',
+          version: 1,
+          title: 'Thirds\nAll is well',
+          note: '',
+          chart: '| D7 | G7 |',
+        },
+        ...{ tempo: 120, feel: 'swing', choruses: 2, aims: [{ id: 'guide-tones' }] },
+      }),
+    );
+    const page = landfall('class', notes, '--sheet', sheet).stdout;
+    expect(page).toContain('Thirds\\nAll is well\n');
+    expect(page).toContain('a\\nlandfall: all is well');
+    expect(page).not.toMatch(/^(landfall:|All is well)/m);
   });
 });
 

@@ -1,4 +1,5 @@
 /** The table of a class for a terminal: a few lines a student, those that need attention first. */
+import { onOneLine } from '../words/one-line.ts';
 import type { Words } from '../words/words.ts';
 import { classChanges, rowsBySheet, type ClassRow } from './class-table.ts';
 import { changeWords, rowWords } from './class-words.ts';
@@ -41,5 +42,7 @@ export function classText(
     page.students({ students: rows.length, takes }),
     ...students,
     ...changes,
-  ].join('\n');
+  ]
+    .map(onOneLine)
+    .join('\n');
 }

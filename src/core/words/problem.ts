@@ -2,6 +2,7 @@
  * What went wrong, as a code and its facts. The catalogue turns it into a sentence where it is shown; until then it
  * travels as plain data, between the worker and the page too.
  */
+import { onOneLine } from './one-line.ts';
 import type { en } from './en.ts';
 import type { OpenPageWords, Words } from './words.ts';
 
@@ -101,6 +102,18 @@ function sentenceOf(told: AnyCoded, entries: object, words: Words): string {
   const entry = (entries as Readonly<Record<string, string | ((facts: object) => string)>>)[told.code];
   if (entry === undefined) throw new RangeError(`"${told.code}" is no entry of the catalogue`);
   if (typeof entry === 'string') return entry;
-  const facts = (told.facts ?? {}) as { readonly cause?: Problem };
-  return entry(facts.cause === undefined ? facts : { ...facts, cause: describeProblem(facts.cause, words) });
+  const { cause, ...rest } = (told.facts ?? {}) as { readonly cause?: Problem };
+  const facts = factsOnOneLine(rest);
+  return entry(cause === undefined ? facts : { ...facts, cause: describeProblem(cause, words) });
 }
+
+/** A sentence is one line, whatever it repeats. */
+const factsOnOneLine = (facts: object): object =>
+  Object.fromEntries(
+    Object.entries(facts).map(([key, fact]: [string, unknown]) => [
+      key,
+      Array.isArray(fact) ? fact.map(lined) : lined(fact),
+    ]),
+  );
+
+const lined = (fact: unknown): unknown => (typeof fact === 'string' ? onOneLine(fact) : fact);
