@@ -13,6 +13,8 @@ class CaptureProcessor extends AudioWorkletProcessor {
   #band: Float32Array<ArrayBuffer> | null = null;
   #filled = 0;
   #startFrame = 0;
+  /** Frame after the last quantum; null before the first. */
+  #nextFrame: number | null = null;
   #lost = 0;
   #closed = false;
 
@@ -25,12 +27,13 @@ class CaptureProcessor extends AudioWorkletProcessor {
 
   process(inputs: Float32Array[][]): boolean {
     if (this.#closed) return false;
+    const frame = this.#frameOfQuantum();
     const microphone = inputs[0]?.[0];
     // No channel: the stream has no data. A hop that was begun is filled with silence, so that its frames stay
     // consecutive; no new hop is begun, which the check on the page notices.
     if (!microphone && this.#filled === 0) return true;
-    this.#skipMissed();
-    if (this.#filled === 0) this.#startFrame = currentFrame;
+    this.#skipMissed(frame);
+    if (this.#filled === 0) this.#startFrame = frame;
     if (microphone) this.#samples.set(microphone, this.#filled);
     const frames = microphone?.length ?? Math.min(renderQuantum, hopFrames - this.#filled);
     this.#mixBand(inputs[1], frames);
@@ -40,12 +43,20 @@ class CaptureProcessor extends AudioWorkletProcessor {
   }
 
   /**
-   * The audio thread may leave frames out (measured at start-up): they become silence, so that later frames keep their
-   * place.
+   * Chromium leaves `currentFrame` as it was for one quantum where the page is just then changing the audio graph: the
+   * next one stands two quanta on, and no sound is missing between them. The clock of rendered frames never goes back, so
+   * that a quantum begins where the one before it ended, or later.
    */
-  #skipMissed(): void {
+  #frameOfQuantum(): number {
+    const frame = Math.max(currentFrame, this.#nextFrame ?? 0);
+    this.#nextFrame = frame + renderQuantum;
+    return frame;
+  }
+
+  /** Frames for which the audio thread was not called become silence, so that later frames keep their place. */
+  #skipMissed(frame: number): void {
     if (this.#filled === 0) return;
-    const missed = Math.max(0, currentFrame - this.#startFrame - this.#filled);
+    const missed = Math.max(0, frame - this.#startFrame - this.#filled);
     this.#lost += Math.min(missed, hopFrames - this.#filled);
     this.#filled += missed;
     if (this.#filled >= hopFrames) this.#handOver();

@@ -69,6 +69,23 @@ describe('capture worklet', () => {
     }
   });
 
+  it.each([0, 1, 2, 3, 4, 5])(
+    'keeps every sample where the clock was not set on for quantum %i, as Chromium does while the graph is changed',
+    (late) => {
+      const processor = new made();
+      frames(16, 640).forEach((frame, i) => {
+        // Measured in Chromium 150: the clock of one quantum is that of the quantum before, and the next is right again.
+        thread.currentFrame = i === late + 4 ? frame - 128 : frame;
+        processor.process([[quantum(frame)]]);
+      });
+      expect(hops.map(({ startFrame }) => startFrame)).toEqual([640, 1152, 1664, 2176]);
+      for (const { startFrame, samples, lostFrames } of hops) {
+        expect([...samples]).toEqual(Array.from({ length: hopFrames }, (_, i) => startFrame + i));
+        expect(lostFrames).toBeUndefined();
+      }
+    },
+  );
+
   it('mixes the band to mono beside the microphone', () => {
     run(new made(), frames(16), [new Float32Array(128).fill(0.5), new Float32Array(128).fill(-0.25)]);
     expect(hops[0]!.band!.every((sample) => sample === 0.125)).toBe(true);
