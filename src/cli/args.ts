@@ -20,7 +20,16 @@ import {
   type Given,
 } from './given.ts';
 import { OPTIONS, PALETTES, type OptionName } from './options.ts';
-import type { BandOrder, BatchOrder, ChordsOrder, ClassOrder, GradeOrder, Order } from './orders.ts';
+import {
+  COMMANDS,
+  type BandOrder,
+  type BatchOrder,
+  type ChordsOrder,
+  type ClassOrder,
+  type Command,
+  type GradeOrder,
+  type Order,
+} from './orders.ts';
 
 /** Files that hold sound, by their names. */
 const AUDIO_ENDING = /\.(wav|mp3|flac|ogg)$/i;
@@ -167,7 +176,7 @@ function classOrder(given: Given): ClassOrder {
   };
 }
 
-/** Options that have a meaning for the band; the others speak of a take. */
+/** Options that have a meaning for the band; the others are about a take. */
 const BAND_ONLY = ['drone', 'choruses', 'seed', 'out'] as const;
 const BAND_OPTIONS: readonly OptionName[] = [
   ...(['chart', 'tempo', 'meter', 'key', 'swing', 'feel', 'rise', 'trade', 'aim'] as const),
@@ -216,10 +225,22 @@ function bandOrder(given: Given): BandOrder {
   };
 }
 
+const CHORDS_OPTIONS: readonly OptionName[] = ['json', 'language'];
+
+/** The options that have a meaning for a command. */
+export function optionsOf(command: Command): readonly OptionName[] {
+  if (command === 'band') return BAND_OPTIONS;
+  if (command === 'class') return CLASS_OPTIONS;
+  if (command === 'schema') return ['language'];
+  if (command !== 'grade') return CHORDS_OPTIONS;
+  const ofOthers: readonly OptionName[] = [...BAND_ONLY, ...CLASS_ONLY];
+  return (Object.keys(OPTIONS) as OptionName[]).filter((name) => !ofOthers.includes(name));
+}
+
 function chordsOrder(given: Given): ChordsOrder {
   const [, file, ...more] = given.words;
   const idle = (Object.keys(OPTIONS) as OptionName[]).find(
-    (name) => given.has(name) && name !== 'json' && name !== 'language',
+    (name) => given.has(name) && !CHORDS_OPTIONS.includes(name),
   );
   if (idle) refuse('cli.idleForChords', { option: idle });
   if (file === undefined) return refuse('cli.chordsFile');
@@ -235,6 +256,13 @@ function schemaOrder([asked = 'report', ...more]: readonly string[]): Order {
   return { command: 'schema', of };
 }
 
+/** `landfall help band` and `landfall band --help` ask for the same. */
+function helpOrder(words: readonly string[]): Order {
+  const [first, second] = words;
+  const asked = first === 'help' ? second : first;
+  return { command: 'help', of: COMMANDS.find((name) => name === asked) ?? null };
+}
+
 /**
  * Reads the words behind `landfall`.
  * @example readArgs(['grade', 'take.wav', '--chart', 'form:minor blues in A', '--tempo', '96'])
@@ -243,7 +271,7 @@ export function readArgs(args: readonly string[]): Outcome<Order> {
   try {
     const given = takeApart(args);
     const json = given.has('json');
-    if (given.has('help')) return good({ command: 'help', json });
+    if (given.has('help')) return good(helpOrder(given.words));
     if (given.has('version')) return good({ command: 'version', json });
     const [command, ...more] = given.words;
     const idle = BAND_ONLY.find(given.has);
@@ -255,9 +283,14 @@ export function readArgs(args: readonly string[]): Outcome<Order> {
     if (command === 'grade') return good(gradeOrder(given));
     if (command === 'band') return good(bandOrder(given));
     if (command === 'schema') return good(schemaOrder(more));
-    if (command === 'forms' || command === 'help') {
-      return more.length === 0 ? good({ command, json }) : bad('cli.noFileWanted', { command });
+    if (command === 'help') {
+      const order = helpOrder(given.words);
+      const [asked] = more;
+      if (asked === undefined || COMMANDS.some((name) => name === asked)) return good(order);
+      return bad('cli.unknownCommand', { command: asked });
     }
+    if (command === 'forms')
+      return more.length === 0 ? good({ command, json }) : bad('cli.noFileWanted', { command });
     return command === undefined ? bad('cli.noCommand') : bad('cli.unknownCommand', { command });
   } catch (error) {
     if (error instanceof WrongUsage) return failure(error.problem);

@@ -88,7 +88,7 @@ const batchPort = (words: Words): BatchPort => ({
 async function follow(order: Order, words: Words): Promise<number> {
   switch (order.command) {
     case 'help':
-      say(helpPage(words));
+      say(helpPage(words, order.of));
       return 0;
     case 'version':
       say(version);

@@ -104,10 +104,15 @@ export interface BandOrder {
   readonly out: { readonly file: string; readonly kind: 'wav' | 'midi' | 'musicxml' };
 }
 
+/** The commands that have a page of help of their own. */
+export const COMMANDS = ['grade', 'class', 'chords', 'band', 'forms', 'schema'] as const;
+export type Command = (typeof COMMANDS)[number];
+
 export type Order =
   | GradeOrder
   | BandOrder
   | ClassOrder
   | ChordsOrder
   | { readonly command: 'schema'; readonly of: 'report' | 'sheet' | 'take' | 'answer' }
-  | { readonly command: 'forms' | 'help' | 'version'; readonly json: boolean };
+  | { readonly command: 'help'; /** null for all of them. */ readonly of: Command | null }
+  | { readonly command: 'forms' | 'version'; readonly json: boolean };

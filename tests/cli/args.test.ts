@@ -90,8 +90,10 @@ describe('the words of the command line', () => {
   });
 
   it('ask for help before all else', () => {
-    expect(order('grade', '--help')).toMatchObject({ command: 'help' });
-    expect(order('-h')).toMatchObject({ command: 'help' });
+    expect(order('grade', '--help')).toEqual({ command: 'help', of: 'grade' });
+    expect(order('help', 'band')).toEqual({ command: 'help', of: 'band' });
+    expect(order('-h')).toEqual({ command: 'help', of: null });
+    expect(order('help')).toEqual({ command: 'help', of: null });
     expect(order('--version')).toMatchObject({ command: 'version' });
   });
 

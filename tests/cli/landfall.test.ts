@@ -47,6 +47,23 @@ describe('landfall', () => {
     expect(help.stdout).toMatch(/^ {2}--csv, --json, --html$/m);
   });
 
+  it.each([
+    ['grade', ['--chart', '--tolerance', '--lines', 'FILE...'], ['--out', '--sheet', 'landfall class']],
+    ['class', ['--sheet', '--csv, --json', '--first-beat'], ['--out', '--tolerance', 'FILE is']],
+    ['band', ['--chart', '--drone', '--out'], ['--sheet', '--tolerance', '--lines', '--backing']],
+    ['chords', ['--json'], ['--chart', '--lines', '--sheet']],
+    ['forms', ['--json'], ['--chart']],
+    ['schema', ['sheet|take|answer'], ['--chart', '--json']],
+  ])('tells of `%s` what belongs to it', (command, its, others) => {
+    for (const language of ['en', 'de']) {
+      const help = landfall(command, '--help', '--language', language);
+      expect(help).toMatchObject({ status: 0, stderr: '' });
+      expect(help.stdout).toMatch(new RegExp(`^(Usage:|Aufruf:) landfall ${command}`));
+      for (const own of its) expect(help.stdout).toContain(own);
+      for (const other of others) expect(help.stdout).not.toContain(other);
+    }
+  });
+
   it('tells its version', () => {
     const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
       version: string;

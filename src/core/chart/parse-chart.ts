@@ -65,7 +65,7 @@ function finish(reading: Reading): Chart {
   const start = { text: '', line: 1, column: 1 };
   refuseEmptySection(reading);
   if (reading.sections.length === 0) {
-    refuse(start, 'chart.noBars');
+    refuse(start, pickup === null ? 'chart.noBars' : 'chart.onlyPickup');
   }
   if (repeatOpen) refuse(repeatOpen.sign, 'chart.repeatOpen', { bar: repeatOpen.bar });
   if (hasSigns(reading.signs)) refuse(start, 'chart.signsAtEnd');

@@ -18,6 +18,12 @@ const BEFORE_BARS = /^\s*([^\][|:\s][^\][|:]*?)\s*:(?=\s|$)/;
 const CONTROLS = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\ufffe\uffff]/g;
 /** White space that no one wrote by hand is cut, so that no expression looks at it again and again. */
 const LONG_SPACE = /\s{100,}/g;
+/** Letters and signs of double width, as Japanese and Chinese keyboards type them (Unicode, FF01 to FF5E), and what they stand for. */
+const FULL_WIDTH = /[\uff01-\uff5e]/g;
+const FULL_WIDTH_OFFSET = 0xfee0;
+/** A title keeps its signs as they are. */
+const TITLE = /^\s*title\s*:/i;
+const TITLE_COLON = /^(\s*title\s*)：/i;
 /** What a section may be called. A number alone would read as an ending. */
 const SECTION_NAME = /^(?!\d+$)[\p{L}\p{N}][\p{L}\p{N} .'’&+()♭♯-]*$/u;
 /** Letters that name sections, though most of them would read as chords too: "A", "B2", "C'". */
@@ -61,7 +67,11 @@ export const startReading = (meter: Meter): Reading => ({
 
 /** Reads one line of the text into the reading. `line` counts from 1. */
 export function readLine(text: string, line: number, reading: Reading): void {
-  const plain = text
+  const typed = text.replace(TITLE_COLON, '$1:');
+  const narrow = TITLE.test(typed)
+    ? typed
+    : typed.replaceAll(FULL_WIDTH, (sign) => String.fromCharCode(sign.charCodeAt(0) - FULL_WIDTH_OFFSET));
+  const plain = narrow
     .replace(COMMENT, '')
     .replaceAll('‖', '||')
     .replaceAll(CONTROLS, ' ')

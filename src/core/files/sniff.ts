@@ -36,6 +36,7 @@ const OTHERS: readonly Mark[] = [
   { mark: 'MAC ', kind: 'ape' },
   { mark: 'wvpk', kind: 'wavpack' },
   { mark: '.snd', kind: 'au' },
+  { mark: 'RIFF', second: { mark: 'RMID', offset: 8 }, kind: 'rmid' },
   { mark: 'RIFF', second: { mark: 'AVI ', offset: 8 }, kind: 'avi' },
   { mark: 'RIFF', second: { mark: 'WEBP', offset: 8 }, kind: 'webp' },
   { mark: '\x89PNG', kind: 'png' },

@@ -73,6 +73,22 @@ const spelledPlainly = (name: string): string => name.replace('x', '##');
 export const shownSymbol = (symbol: string): string =>
   symbol.length > MOST_SYMBOL ? `${symbol.slice(0, MOST_SYMBOL)}…` : symbol;
 
+/** German names of notes: "is" raises, "es" lowers, but Es and As; H is the English B (common practice). */
+const GERMAN_NOTE = /^([A-H])(is|es|s)?(?![a-z]*us)/;
+
+/** The symbol with English names for German ones; null where it has none, or can't be read with them either. */
+function inEnglish(symbol: string): string | null {
+  const [first = '', bass] = symbol.split('/');
+  const english = (name: string) =>
+    name.replace(
+      GERMAN_NOTE,
+      (_, letter: string, sign: string | undefined) =>
+        (letter === 'H' ? 'B' : letter) + (sign === undefined ? '' : sign === 'is' ? '#' : 'b'),
+    );
+  const written = bass === undefined ? english(first) : `${english(first)}/${english(bass)}`;
+  return written !== symbol && parseChord(written) ? written : null;
+}
+
 /**
  * What a player could have meant by a symbol that can't be read.
  *
@@ -81,6 +97,8 @@ export const shownSymbol = (symbol: string): string =>
 export function readingHint(symbol: string): ChordHint {
   const raised = symbol.charAt(0).toUpperCase() + symbol.slice(1);
   if (raised !== symbol && parseChord(raised)) return { kind: 'capital', write: raised };
+  const english = symbol.length <= MOST_SYMBOL ? inEnglish(raised) : null;
+  if (english !== null) return { kind: 'german', write: english };
   for (let length = Math.min(MOST_SYMBOL, symbol.length - 1); length > 0; length--) {
     const start = symbol.slice(0, length);
     if (parseChord(start)) return { kind: 'beginning', readable: start };

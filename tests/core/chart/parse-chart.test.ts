@@ -92,6 +92,16 @@ describe('headings and sections', () => {
     expect(chartOf('Verse: | C7 | F7 |').sections[0]?.name).toBe('Verse');
   });
 
+  it('reads letters and signs of double width like plain ones, but in a title', () => {
+    // Unicode, Halfwidth and Fullwidth Forms, FF01 to FF5E; U+3000 is their space.
+    const chart = chartOf('title：枯葉！\nｋｅｙ：　Ｂｂ\n｜Ｅ７（ｂ９）　／　／　Ａｍ７｜％｜');
+    expect(chart).toMatchObject({ title: '枯葉！', key: { tonic: 'Bb' } });
+    expect(chart.sections[0]?.bars.map(({ chords }) => chords.map((one) => one.chord?.symbol))).toEqual([
+      ['E7(b9)', 'Am7'],
+      ['E7(b9)', 'Am7'],
+    ]);
+  });
+
   it('takes a letter alone in its line for a section, not for a chord', () => {
     expect(chartOf('A\n| C7 |\nB\n| F7 |').sections.map(({ name }) => name)).toEqual(['A', 'B']);
   });
@@ -113,6 +123,11 @@ describe('a chart that can’t be read', () => {
     ['| C7 % |', 'stands alone'],
     ['C7 F7 G7', 'no bar lines'],
     ['', 'The chart has no bars'],
+    ['pickup: 1 | E7 |', 'The chart has a pickup and no bar after it'],
+    [
+      '| E7 | H7 |',
+      'Bar 2: “H7” can’t be read as a chord; chords are written with English note names: write B7.',
+    ],
     ['title: Empty', 'The chart has no bars'],
     ['| G7 |: C7 | F7 |', 'Bar 2 opens a repeat that is never closed'],
     ['|: C7 |: F7 :|', 'Bar 2 opens a repeat inside a repeat'],

@@ -24,6 +24,11 @@ describe('a file that is not a recording', () => {
     ['a picture', Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13), /picture \(PNG\)/],
     ['a JPEG', Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0, 16, 0x4a, 0x46), /picture \(JPEG\)/],
     ['an M4A file', ASCII('\0\0\0\x20ftypM4A \0\0\0\0'), /MP4 or M4A.*save it as WAV/],
+    [
+      'a MIDI file in RIFF',
+      ASCII('RIFF\x2a\0\0\0RMIDdata\x16\0\0\0MThd'),
+      /\.rmi.*save it as a MIDI file \(\.mid\)/,
+    ],
     ['an AIFF file', ASCII('FORM\0\0\x10\0AIFFCOMM'), /AIFF/],
     ['a WebM file', Uint8Array.of(0x1a, 0x45, 0xdf, 0xa3, 1, 0, 0, 0), /WebM/],
     ['a zip archive', ASCII('PK\x03\x04\x14\0'), /zip/],

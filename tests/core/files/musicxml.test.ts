@@ -136,3 +136,21 @@ describe('a score from elsewhere', () => {
     );
   });
 });
+
+describe('a score without a meter', () => {
+  it('is told so, by its bar', () => {
+    const free = '<attributes><divisions>2</divisions><time><senza-misura/></time></attributes>';
+    expect(refusal(score(bar(free + chord('E', 'dominant') + note(8))))).toContain(
+      'bar 1 has no meter (senza misura)',
+    );
+  });
+});
+
+describe('a chord whose root is no letter from A to G', () => {
+  it('is named with that root', () => {
+    const { warnings } = read(
+      score(bar(FOUR + chord('E', 'dominant') + note(4) + chord('H', 'dominant') + note(4))),
+    );
+    expect(warnings).toMatchObject([{ code: 'score.unreadChord', facts: { bar: '1', what: 'H dominant' } }]);
+  });
+});

@@ -47,6 +47,12 @@ describe('a list of notes', () => {
     ['other columns and another order', 'pitch,velocity,onset,name,duration\n60,90,0.5,"C, low",0.25\n'],
     ['blank lines', '\n\nonset,duration,pitch\n\n0.5,.25,60\n\n'],
     ['quotes', '"onset","duration","pitch"\n"0.5","0.25","6e1"\n'],
+    ['a first line that tells the separator', 'sep=;\r\nonset;duration;pitch\r\n0,5;0,25;60\r\n'],
+    ['a separator that only that line tells', 'sep=|\nonset|duration|pitch\n0.5|0.25|60\n'],
+    ['remarks above the header', '# made by a tracker\n\n# take, 2\nonset,duration,pitch\n0.5,0.25,60\n'],
+    // As numpy.savetxt writes a header (from memory).
+    ['a header in a remark', '# take 2\n# onset,duration,pitch\n0.5,0.25,60\n'],
+    ['a column called #', '#,onset,duration,pitch\n1,0.5,0.25,60\n'],
   ])('may come with %s', (_, text) => {
     const read = readNotesCsv(text, 'line.csv');
     if (!read.ok) throw new Error(english(read.problem));
@@ -57,6 +63,8 @@ describe('a list of notes', () => {
     ['onset,pitch\n0,60', /no column "duration".*onset,duration,pitch/],
     ['onset,duration,pitch\n', /no notes/],
     ['onset,duration,pitch\n0,1,60\nsoon,1,60', /line 3.*onset "soon"/],
+    ['sep=,\n# from a tracker\n\nonset,duration,pitch\nsoon,1,60', /line 5.*onset "soon"/],
+    ['# nothing but remarks\n', /no column/],
     ['onset,duration,pitch\n0,-1,60', /line 2.*duration "-1".*0 or more/],
     ['onset,duration,pitch\n0,1,128', /pitch "128".*0 to 127/],
     ['onset,duration,pitch\n0,1,NaN', /pitch "NaN"/],

@@ -168,7 +168,13 @@ describe('what is no chord', () => {
     expect(readingHint('C7q')).toEqual({ kind: 'beginning', readable: 'C7' });
     expect(readingHint('C7q4z')).toEqual({ kind: 'beginning', readable: 'C7' });
     expect(readingHint('q')).toEqual({ kind: 'none' });
-    expect(readingHint('H')).toEqual({ kind: 'none' });
+    expect(readingHint('H')).toEqual({ kind: 'german', write: 'B' });
+    expect(readingHint('Hm7b5')).toEqual({ kind: 'german', write: 'Bm7b5' });
+    expect(readingHint('h7')).toEqual({ kind: 'german', write: 'B7' });
+    expect(readingHint('Fis7')).toEqual({ kind: 'german', write: 'F#7' });
+    expect(readingHint('Es')).toEqual({ kind: 'german', write: 'Eb' });
+    expect(readingHint('E7/H')).toEqual({ kind: 'german', write: 'E7/B' });
+    expect(readingHint('Hq')).toEqual({ kind: 'none' });
   });
 
   it('never throws, and each chord that it reads contains its root', () => {

@@ -16,12 +16,14 @@ interface Fields {
 
 /**
  * Splits text into rows of fields; a field in double quotes may hold separators, line breaks and "".
+ * @param from where the rows begin, and the number of that line
  * @param most behind so many rows the rest is left
  * @param tooLong called with the line of a row that has no end in sight; what is read by then is the result
  */
 function split(
   text: string,
   separator: string,
+  from = { at: 0, line: 1 },
   most = Infinity,
   tooLong: (line: number) => void = () => undefined,
 ): Fields[] {
@@ -29,9 +31,9 @@ function split(
   let fields: string[] = [];
   let field = '';
   let quoted = false;
-  let line = 1;
-  let rowLine = 1;
-  let rowStart = 0;
+  let { line } = from;
+  let rowLine = line;
+  let rowStart = from.at;
   const isSign = (character: string) =>
     character === separator || character === '"' || character === '\n' || character === '\r';
   const endRow = () => {
@@ -40,7 +42,7 @@ function split(
     fields = [];
     field = '';
   };
-  for (let at = 0; at < text.length && rows.length < most; at++) {
+  for (let { at } = from; at < text.length && rows.length < most; at++) {
     const character = text[at]!;
     if (at - rowStart > MOST_ROW_CHARACTERS) {
       tooLong(rowLine);
@@ -82,13 +84,61 @@ const separatorOf = (header: string) =>
 /** A header stands within so many characters. */
 const HEADER_CHARACTERS = 16_384;
 
-const firstLine = (text: string): string => text.split(/\r\n|\r|\n/).find((line) => line.trim() !== '') ?? '';
+/** "sep=;" in the first line tells some spreadsheets what separates the columns. */
+const TELLS_SEPARATOR = /^"?sep=(.)"?$/i;
+/** A remark in a line of its own, as programs for measurements write it; "#" alone may name a column of numbers. */
+const REMARK = /^"?#(?!"?\s*[,;\t])\s*/;
 
-/** Column names of the first line that is not blank, in lower case; empty where there is none. */
-export function headerOf(text: string): readonly string[] {
-  const first = firstLine(text);
-  return split(first, separatorOf(first))[0]?.fields.map((name) => name.toLowerCase()) ?? [];
+interface TableHeader {
+  /** Names of the columns, in lower case; empty where the text has none. */
+  readonly names: readonly string[];
+  readonly separator: string;
+  /** Where the row behind it begins. */
+  readonly next: { readonly at: number; readonly line: number };
 }
+
+/**
+ * The first line that is not blank, behind a line that tells the separator and behind remarks. Where numbers stand there, the
+ * last remark is the header: some programs write it so.
+ */
+function findHeader(text: string): TableHeader {
+  let told: string | null = null;
+  let remark: TableHeader | null = null;
+  let line = 0;
+  for (const { 0: whole, 1: content = '', index } of text.matchAll(/([^\r\n]*)(?:\r\n|\r|\n|$)/g)) {
+    line++;
+    const written = content.trim();
+    if (written === '') {
+      if (index + whole.length >= text.length) break;
+      continue;
+    }
+    const separator = TELLS_SEPARATOR.exec(written)?.[1];
+    if (separator !== undefined) {
+      told = separator;
+      continue;
+    }
+    const next = { at: index + whole.length, line: line + 1 };
+    const header = (row: string): TableHeader => {
+      const by = told ?? separatorOf(row);
+      return {
+        names: split(row, by)[0]?.fields.map((name) => name.toLowerCase()) ?? [],
+        separator: by,
+        next,
+      };
+    };
+    if (REMARK.test(written)) {
+      remark = header(written.replace(REMARK, ''));
+      continue;
+    }
+    const found = header(written);
+    const isData = !Number.isNaN(numberIn(found.names[0] ?? ''));
+    return isData && remark !== null ? remark : found;
+  }
+  return { names: [], separator: ',', next: { at: text.length, line } };
+}
+
+/** Column names of a table, in lower case; empty where there are none. */
+export const headerOf = (text: string): readonly string[] => findHeader(text).names;
 
 /**
  * Reads the wanted columns of a table; they may stand in any order, with others between them.
@@ -101,13 +151,12 @@ export function readTable(
   name: string,
   most: number,
 ): Outcome<readonly TableRow[]> {
-  const header = headerOf(text.slice(0, HEADER_CHARACTERS));
-  const places = wanted.map((column) => header.indexOf(column));
+  const { names, separator, next } = findHeader(text.slice(0, HEADER_CHARACTERS));
+  const places = wanted.map((column) => names.indexOf(column));
   const missing = wanted.filter((_, k) => places[k]! < 0);
   if (missing.length > 0) return bad('table.columns', { name, missing, wanted });
-  const first = firstLine(text.slice(0, HEADER_CHARACTERS));
   let longRow: number | null = null;
-  const rows = split(text, separatorOf(first), most + 2, (line) => (longRow = line)).slice(1);
+  const rows = split(text, separator, next, most + 1, (line) => (longRow = line));
   if (longRow !== null) return bad('table.longRow', { name, line: longRow, most: MOST_ROW_CHARACTERS });
   return good(rows.map(({ line, fields }) => ({ line, cells: places.map((place) => fields[place] ?? '') })));
 }

@@ -27,7 +27,12 @@ export function readHarmony(harmony: XmlElement): ReadHarmony {
   if (kind === 'none') return { kind: 'none' };
   const shown = kindElement?.attributes['text']?.trim();
   const root = noteOf(harmony, 'root');
-  if (root === null) return { kind: 'unreadable', what: shown ?? (kind === '' ? null : kind) };
+  if (root === null) {
+    // As the file has it, letter or not: so it is found again in the score.
+    const step = textOf(harmony, 'root', 'root-step') ?? '';
+    const what = step + (shown ?? ` ${kind}`);
+    return { kind: 'unreadable', what: what.trim() === '' ? null : what.trim() };
+  }
   const unreadable = { kind: 'unreadable', what: root + (shown ?? ` ${kind}`) } as const;
 
   const plain = KINDS[kind] ?? null;

@@ -229,6 +229,8 @@ function readAttributes(element: XmlElement, bar: string, reading: Reading): voi
   if (divisions !== null && divisions > 0) reading.divisions = divisions;
   const time = firstOf(element, 'time');
   if (time) {
+    if (firstOf(time, 'senza-misura'))
+      throw new UnreadableScore(problem('score.noMeter', { name: reading.name, bar }));
     const meter = meterFrom(textOf(time, 'beats'), textOf(time, 'beat-type'));
     const said = `${textOf(time, 'beats') ?? '?'}/${textOf(time, 'beat-type') ?? '?'}`;
     if (meter === null)

@@ -9,6 +9,7 @@ const barOrPickup = (bar: number | null): string => (bar === null ? 'Der Auftakt
 
 function chordHint(hint: ChordHint): string {
   if (hint.kind === 'capital') return `ein Grundton ist ein großer Buchstabe: Schreib ${hint.write}`;
+  if (hint.kind === 'german') return `Akkorde stehen hier auf Englisch: Schreib ${hint.write}`;
   if (hint.kind === 'beginning')
     return `nur ${hint.readable} davon ist zu lesen: Sieh nach, was folgt, etwa in Am7/G oder Bb7(b9)`;
   return 'ein Akkord ist ein Grundton von A bis G (englisch: B für H, Bb für B) und seine Art, etwa C7, F#m7b5, Bbmaj7, Eb6/9 oder G7/B';
@@ -27,6 +28,7 @@ export const problemsOfCharts: Translated<typeof english> = {
     `Der Chart ist länger als ${characters} Zeichen: Kürze ihn, oder bewerte ihn in Teilen.`,
   'chart.noBars':
     'Der Chart hat keine Takte: Schreib Akkorde zwischen Taktstriche, etwa | G7 | C7 | G7 | D7 |.',
+  'chart.onlyPickup': 'Der Chart hat einen Auftakt und keinen Takt danach: Schreib die Takte dahinter.',
   'chart.repeatOpen': ({ bar }) =>
     `${barOrPickup(bar)} beginnt eine Wiederholung, die nicht endet: Schreib :| hinter ihren letzten Takt.`,
   'chart.signsAtEnd': 'Hinter einem Segno oder Coda-Zeichen am Ende steht kein Takt.',
@@ -130,6 +132,8 @@ export const problemsOfCharts: Translated<typeof english> = {
   'score.noChords': ({ name }) => `${name} enthält keine Akkordsymbole (keine harmony-Elemente).`,
   'score.meter': ({ name, bar, meter }) =>
     `${name}: Takt ${bar} steht im ${meter}-Takt; in dieser Taktart kann hier kein Chart stehen.`,
+  'score.noMeter': ({ name, bar }) =>
+    `${name}: Takt ${bar} hat keine Taktart (senza misura), ein Chart aber hat eine: Schreib dort eine hin, etwa 4/4.`,
   'score.meterChanges': ({ name, bar, meter }) =>
     `${name}: In Takt ${bar} wechselt die Taktart zu ${meter}; ein Chart hat eine Taktart: Teil die Noten dort.`,
   'chartFile.tooLong': ({ name }) => `${name} ist zu lang für einen Chart.`,

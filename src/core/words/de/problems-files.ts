@@ -19,6 +19,7 @@ const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
   au: 'eine AU-Datei',
   aac: 'ein AAC-Strom',
   avi: 'ein Video (AVI)',
+  rmid: 'eine MIDI-Datei in einer RIFF-Datei (.rmi)',
   webp: 'ein Bild (WebP)',
   png: 'ein Bild (PNG)',
   jpeg: 'ein Bild (JPEG)',
@@ -33,6 +34,7 @@ const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
 
 function foreignAdvice(kind: ForeignFile): string {
   if (isArchive(kind)) return 'pack das Archiv aus und nimm eine Aufnahme daraus';
+  if (kind === 'rmid') return 'speichere sie als MIDI-Datei (.mid)';
   return isConvertible(kind)
     ? 'speichere den Klang als WAV, FLAC, MP3 oder Ogg Vorbis und versuch es noch einmal'
     : 'nimm eine Aufnahme';

@@ -11,6 +11,7 @@ const barOrPickup = (bar: number | null): string => (bar === null ? 'The pickup'
 /** What a player could have meant by a symbol that can't be read. */
 function chordHint(hint: ChordHint): string {
   if (hint.kind === 'capital') return `a root is a capital letter: write ${hint.write}`;
+  if (hint.kind === 'german') return `chords are written with English note names: write ${hint.write}`;
   if (hint.kind === 'beginning')
     return `only ${hint.readable} of it can be read: check what follows, as in Am7/G or Bb7(b9)`;
   return 'a chord is a root from A to G and its quality, like C7, F#m7b5, Bbmaj7, Eb6/9 or G7/B';
@@ -28,6 +29,7 @@ export const problemsOfCharts = {
   'chart.tooLong': ({ characters }: { characters: number }) =>
     `The chart is longer than ${characters} characters: shorten it, or grade it in parts.`,
   'chart.noBars': 'The chart has no bars: write chords between bar lines, like | G7 | C7 | G7 | D7 |.',
+  'chart.onlyPickup': 'The chart has a pickup and no bar after it: write the bars behind it.',
   'chart.repeatOpen': ({ bar }: InBar) =>
     `${barOrPickup(bar)} opens a repeat that is never closed: write :| behind its last bar.`,
   'chart.signsAtEnd': 'A segno or coda sign at the end has no bar behind it.',
@@ -152,6 +154,8 @@ export const problemsOfCharts = {
   'score.noChords': ({ name }: Named) => `${name} has no chord symbols in it (no harmony elements).`,
   'score.meter': ({ name, bar, meter }: Named & { bar: string; meter: string }) =>
     `${name}: bar ${bar} is in ${meter}, a meter that a chart can’t have here.`,
+  'score.noMeter': ({ name, bar }: Named & { bar: string }) =>
+    `${name}: bar ${bar} has no meter (senza misura), and a chart has one: write a time signature there, such as 4/4.`,
   'score.meterChanges': ({ name, bar, meter }: Named & { bar: string; meter: string }) =>
     `${name}: the meter changes to ${meter} in bar ${bar}; a chart has one meter: split the score there.`,
   'chartFile.tooLong': ({ name }: Named) => `${name} is too long for a chart.`,

@@ -19,6 +19,7 @@ const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
   au: 'an AU file',
   aac: 'an AAC stream',
   avi: 'a video (AVI)',
+  rmid: 'a MIDI file in a RIFF file (.rmi)',
   webp: 'a picture (WebP)',
   png: 'a picture (PNG)',
   jpeg: 'a picture (JPEG)',
@@ -33,6 +34,7 @@ const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
 
 function foreignAdvice(kind: ForeignFile): string {
   if (isArchive(kind)) return 'unpack it and give a recording';
+  if (kind === 'rmid') return 'save it as a MIDI file (.mid)';
   return isConvertible(kind) ? 'save it as WAV, FLAC, MP3 or Ogg Vorbis and try again' : 'give a recording';
 }
 

@@ -35,6 +35,8 @@ export function joinWith(items: readonly string[], word: string): string {
 /** What a player could have meant by a chord symbol that can't be read. */
 export type ChordHint =
   | { readonly kind: 'capital'; /** The symbol with a capital root. */ readonly write: string }
+  /** A root with its German name, as H for B or Es for Eb. */
+  | { readonly kind: 'german'; /** The symbol with the English name. */ readonly write: string }
   | { readonly kind: 'beginning'; /** As far as it can be read. */ readonly readable: string }
   | { readonly kind: 'none' };
 
@@ -51,11 +53,13 @@ const CONVERTIBLE = [
   'aac',
   'avi',
 ] as const;
+/** MIDI within RIFF. */
+type WrappedMidi = 'rmid';
 const ARCHIVES = ['zip', 'gzip', '7z'] as const;
 type SilentFile = 'webp' | 'png' | 'jpeg' | 'gif' | 'bmp' | 'pdf' | 'program';
 
 /** Kinds of files that are known and can't be graded. */
-export type ForeignFile = (typeof CONVERTIBLE | typeof ARCHIVES)[number] | SilentFile;
+export type ForeignFile = (typeof CONVERTIBLE | typeof ARCHIVES)[number] | WrappedMidi | SilentFile;
 export const isArchive = (kind: ForeignFile): boolean => ARCHIVES.some((archive) => archive === kind);
 /** Whether there is sound in it that another program can save in a form that is read. */
 export const isConvertible = (kind: ForeignFile): boolean => CONVERTIBLE.some((known) => known === kind);
