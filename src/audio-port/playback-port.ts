@@ -9,15 +9,8 @@ import { demoChart, demoKey, demoProgram, demoSettings, demoStrokes } from '../c
 import { bandForm } from '../core/band/form.ts';
 import { good } from '../core/base/outcome.ts';
 import { swingShare } from '../core/chart/swing.ts';
-import { fromPcm16, toPcm16 } from '../core/files/sound/pcm16.ts';
-import type {
-  Accompaniment,
-  AudioPort,
-  BackingRun,
-  BandLevels,
-  DemoTake,
-  TakeAudio,
-} from '../state/ports.ts';
+import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import type { Accompaniment, AudioPort, BackingRun, BandLevels, DemoTake } from '../state/ports.ts';
 import { setBandLevels, setRoundLevels } from './band-port.ts';
 import type { OpenAudio } from './open-audio.ts';
 
@@ -33,7 +26,7 @@ export function playbackPort(audio: OpenAudio): Pick<AudioPort, 'openPlayer' | '
       const player =
         'notes' in take
           ? notesPlayer(audio, take, along)
-          : createTakePlayer(context, floatSamples(take), take.sampleRate, along);
+          : createTakePlayer(context, take.samples, take.sampleRate, along);
       return {
         durationSeconds: player.durationSeconds,
         positionSeconds: () => player.positionSeconds(),
@@ -156,6 +149,3 @@ function roundCompanion(
     dispose: () => player?.dispose(),
   };
 }
-
-const floatSamples = ({ samples }: TakeAudio): Float32Array<ArrayBuffer> =>
-  samples instanceof Int16Array ? fromPcm16(samples) : new Float32Array(samples);

@@ -1,5 +1,5 @@
 /** Samples → report: the band out where it is known, listen block by block, lay the notes on the chart, grade. */
-import { fromPcm16 } from './files/sound/pcm16.ts';
+import { floats, type MonoSamples } from './files/sound/pcm16.ts';
 import { grade } from './grade.ts';
 import type { BackingFacts } from './take/backing-facts.ts';
 import { Listener } from './listen.ts';
@@ -11,7 +11,7 @@ import { canBeRoundTrip, firstBeatAfterChange } from './take/round-trip.ts';
 import type { Report } from './take/schema.ts';
 import { tidyNumbers } from './report/tidy.ts';
 import { BandRemover, type RoomPath } from './room/cancel/band-remover.ts';
-import { ROOM_HZ } from './room/align/room-rate.ts';
+import { ROOM_HZ, toRoomRate } from './room/align/room-rate.ts';
 import { notice, type Message } from './words/problem.ts';
 import { choiceOf, timelineOf, type GradeOrder } from './grade-order.ts';
 
@@ -22,7 +22,7 @@ const LIVE_PIECE_FRAMES = 512;
 
 /** Mono sound: 16-bit for takes of our own, floating point at full scale ±1 for files that were opened. */
 export interface Sound {
-  readonly samples: Int16Array | Float32Array;
+  readonly samples: MonoSamples;
   /** Of a backing in stereo half of left less right. */
   readonly side?: Float32Array | null;
   readonly sampleRate: number;
@@ -77,10 +77,11 @@ export function gradeSound(
     const { notes, facts } = heardIn(sound, backing, events);
     return withHeard(notes, gradeHeard(notes, sound, order, facts));
   }
-  const band = { samples: floats(backing.samples), sampleRate: sound.sampleRate };
-  const found = listenPastBacking({ ...sound, samples: floats(sound.samples) }, band, events.progress);
+  const take = atRoomRate(sound);
+  const band = atRoomRate({ samples: backing.samples, sampleRate: sound.sampleRate });
+  const found = listenPastBacking(take, band, events.progress);
   if (found === null) {
-    const wandering = wanderingNotice({ ...sound, samples: floats(sound.samples) }, band);
+    const wandering = wanderingNotice(take, band);
     if (wandering !== null) events.message(wandering);
   }
   if (found === null || !canBeRoundTrip(found.backing.offsetSeconds)) {
@@ -99,6 +100,12 @@ export function gradeSound(
   );
   return withHeard(found.notes, gradeHeard(found.notes, sound, foundIn(order, facts), { backing: facts }));
 }
+
+/** Searching, removing and listening past a band is all done at this rate: an hour of it is 173 MB. */
+const atRoomRate = ({ samples, sampleRate }: Sound) => ({
+  samples: toRoomRate(samples, sampleRate),
+  sampleRate: ROOM_HZ,
+});
 
 /** A report with the notes that it was made of. */
 export const withHeard = (heard: readonly HeardNote[], report: Outcome<Report>): Outcome<GradedSound> =>
@@ -137,8 +144,8 @@ function heardIn(sound: SoundToGrade, backing: KnownBacking | null, events: Grad
   if (backing.kind === 'band') return listenPast(sound, backing, events);
   const { name, sampleRate } = sound;
   const heard = listenWithout(
-    { name, samples: floats(sound.samples), sampleRate },
-    { ...backing.sound, name: backing.name, samples: floats(backing.sound.samples) },
+    { name, samples: sound.samples, sampleRate },
+    { ...backing.sound, name: backing.name },
     (share) => events.progress(share),
   );
   if (heard.notice !== null) events.message(heard.notice);
@@ -184,9 +191,6 @@ export const factsOf = ({ laterSeconds, driftPpm, removedDb }: BandRemover): Bac
   driftPpm,
   removedDb,
 });
-
-const floats = (samples: Int16Array | Float32Array): Float32Array =>
-  samples instanceof Int16Array ? fromPcm16(samples) : samples;
 
 /** Grades what a listener heard in a recording. */
 export const gradeHeard = (

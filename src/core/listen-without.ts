@@ -1,6 +1,7 @@
 /** Listening to a take whose backing is known as a recording: the backing goes first, then the line is heard. */
 import { clockWords } from './base/clock-words.ts';
 import type { BackingFacts } from './take/backing-facts.ts';
+import { floats, type MonoSamples } from './files/sound/pcm16.ts';
 import { Listener } from './listen.ts';
 import { notice, type Notice } from './words/problem.ts';
 import type { HeardNote } from './take/note.ts';
@@ -8,10 +9,10 @@ import { isSomewhere, type Alignment } from './room/align/align.ts';
 import { removeBand } from './room/cancel/remove-band.ts';
 import { ROOM_HZ, toRoomRate } from './room/align/room-rate.ts';
 
-/** Sound, full scale ±1, the mean of its channels, with the name of its file for the notices. */
+/** Sound, 16-bit or full scale ±1, the mean of its channels, with the name of its file for the notices. */
 export interface NamedSound {
   readonly name: string;
-  readonly samples: Float32Array;
+  readonly samples: MonoSamples;
   /** Of a backing in stereo half of left less right: two speakers have two paths. */
   readonly side?: Float32Array | null;
   readonly sampleRate: number;
@@ -102,10 +103,14 @@ function listenTo(
   const listener = new Listener({ sampleRate });
   const block = Math.round(BLOCK_SECONDS * sampleRate);
   for (let from = 0; from < samples.length; from += block) {
-    listener.push(samples.subarray(from, from + block));
+    listener.push(floats(samples.subarray(from, from + block)));
     progress(Math.min(1, (from + block) / samples.length));
   }
   return listener.finish();
 }
 
-const isSilent = (samples: Float32Array): boolean => samples.every((x) => Math.abs(x) < SILENT_PEAK);
+function isSilent(samples: MonoSamples): boolean {
+  const peak = samples instanceof Int16Array ? 32_768 * SILENT_PEAK : SILENT_PEAK;
+  const isLow = (x: number) => Math.abs(x) < peak;
+  return samples instanceof Int16Array ? samples.every(isLow) : samples.every(isLow);
+}

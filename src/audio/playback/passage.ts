@@ -30,7 +30,7 @@ export const isSamePassage = (ready: ReadyPassage | null, passage: Passage, spee
 
 export interface TakeToCut {
   /** As it was played; null where that is made piece by piece. */
-  readonly buffer: AudioBuffer | null;
+  readonly buffer: (() => AudioBuffer) | null;
   readonly slow: SlowLine;
   readonly along: Along | null;
 }
@@ -47,7 +47,7 @@ export async function makePassage(
     passage.line !== undefined
       ? good(passage.line)
       : speed === 1 && buffer !== null
-        ? good(cut(buffer, passage))
+        ? good(cut(buffer(), passage))
         : slowed(slow, passage, speed, context.sampleRate),
     along?.passage(passage, speed) ?? good(null),
   ]);

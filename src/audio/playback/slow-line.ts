@@ -17,10 +17,11 @@ const WORKER_GONE = problem('playback.workerGone');
 
 /**
  * The worker starts with the first run, so that a player who never slows down waits for nothing.
+ * @param samplesOf the line's samples, asked for once, when the worker starts
  * @param wantedRate of the pieces, in Hz
  */
 export function createSlowLine(
-  samples: Float32Array<ArrayBuffer>,
+  samplesOf: () => Float32Array<ArrayBuffer>,
   { sampleRate, wantedRate }: { readonly sampleRate: number; readonly wantedRate: number },
   makeWorker: () => Worker = newWorker,
 ): SlowLine {
@@ -34,6 +35,7 @@ export function createSlowLine(
     fresh.onmessage = ({ data }: MessageEvent<SlowAnswer>) => requests.answer(data.id, data.outcome);
     fresh.onerror = () => requests.fail(WORKER_GONE);
     worker = fresh;
+    const samples = samplesOf();
     void requests.ask((id) =>
       fresh.postMessage({ id, kind: 'open', samples, sampleRate, wantedRate } satisfies SlowRequest),
     );

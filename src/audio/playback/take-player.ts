@@ -1,5 +1,6 @@
 /** Plays a recorded take, alone or with its band: from any place, slower at the same pitch, a stretch of it in a loop. */
 import { good, type Outcome } from '../../core/base/outcome.ts';
+import { fromPcm16, type MonoSamples } from '../../core/files/sound/pcm16.ts';
 import type { Along } from './along.ts';
 import { heardClockSeconds } from '../../core/take/round-trip.ts';
 import { gainOf, rampTo } from '../base/level.ts';
@@ -52,21 +53,35 @@ type Ready =
     }
   | { readonly kind: 'whole'; readonly buffer: AudioBuffer };
 
+/** So many samples are read as floating point at once. */
+const PIECE = 1_048_576;
+
 /** A player for mono samples, at whatever rate they were recorded. What plays along stays the caller's. */
 export function createTakePlayer(
   context: AudioContext,
-  samples: Float32Array<ArrayBuffer>,
+  samples: MonoSamples,
   sampleRate: number,
   along: Along | null = null,
   slow: SlowLine | null = null,
 ): TakePlayer {
-  const buffer = context.createBuffer(1, Math.max(1, samples.length), sampleRate);
-  buffer.copyToChannel(samples, 0);
-  // The slowed line reads the buffer's own samples: an hour held twice would be 600 MB more.
-  const own = () => createSlowLine(buffer.getChannelData(0), { sampleRate, wantedRate: context.sampleRate });
-  const line = { durationSeconds: buffer.duration, buffer, slow: slow ?? own() };
-  return createPlayer(context, line, along);
+  let made: AudioBuffer | null = null;
+  // The buffer of an hour takes 636 MB: it is made when the take is first heard, and straight from the samples.
+  const buffer = () => {
+    if (made !== null) return made;
+    const fresh = context.createBuffer(1, Math.max(1, samples.length), sampleRate);
+    for (let from = 0; from < samples.length; from += PIECE)
+      fresh.copyToChannel(floatCopy(samples.subarray(from, from + PIECE)), 0, from);
+    return (made = fresh);
+  };
+  // The slowed line reads the buffer's own samples, so that an hour is not held twice.
+  const own = () =>
+    createSlowLine(() => buffer().getChannelData(0), { sampleRate, wantedRate: context.sampleRate });
+  const durationSeconds = Math.max(1, samples.length) / sampleRate;
+  return createPlayer(context, { durationSeconds, buffer, slow: slow ?? own() }, along);
 }
+
+const floatCopy = (samples: MonoSamples): Float32Array<ArrayBuffer> =>
+  samples instanceof Int16Array ? fromPcm16(samples) : new Float32Array(samples);
 
 /** A player for a line that is made while it plays. */
 export const createLinePlayer = (
@@ -79,7 +94,7 @@ export const createLinePlayer = (
 interface Line {
   readonly durationSeconds: number;
   /** As it was played; null where that is made piece by piece, as it is at another speed. */
-  readonly buffer: AudioBuffer | null;
+  readonly buffer: (() => AudioBuffer) | null;
   readonly slow: SlowLine;
 }
 
@@ -130,7 +145,7 @@ function createPlayer(
       speed === 1 && buffer !== null ? null : firstPiece(slow, fromSeconds, durationSeconds, speed),
     ]);
     if (!ready.ok) return ready;
-    if (first === null) return good({ kind: 'whole', buffer: buffer! });
+    if (first === null) return good({ kind: 'whole', buffer: buffer!() });
     if (!first.ok) return first;
     const { piece, next } = first.value;
     return good({ kind: 'slow', begin: (start) => playPieces(context, level, piece, next, start) });

@@ -18,3 +18,10 @@ export function fromPcm16(samples: Int16Array): Float32Array<ArrayBuffer> {
   for (let i = 0; i < samples.length; i++) out[i] = samples[i]! / 32768;
   return out;
 }
+
+/** Samples of one channel: 16-bit of our own takes, floating point at full scale ±1 of files. */
+export type MonoSamples = Int16Array | Float32Array;
+
+/** As floating point; what is so already is not copied. */
+export const floats = (samples: MonoSamples): Float32Array =>
+  samples instanceof Int16Array ? fromPcm16(samples) : samples;

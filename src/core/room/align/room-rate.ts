@@ -1,4 +1,5 @@
 import { Resampler } from '../../base/resample.ts';
+import { floats, type MonoSamples } from '../../files/sound/pcm16.ts';
 
 /** Sample rate of all that is done in this folder, Hz: the listener's own, which searches no pitch above 5 kHz. */
 export const ROOM_HZ = 12_000;
@@ -45,16 +46,22 @@ export class ToRoomRate {
   }
 }
 
-/** Mono samples at any rate → ROOM_HZ. */
-export function toRoomRate(samples: Float32Array, sampleRate: number): Float32Array {
-  if (Math.round(sampleRate) === ROOM_HZ) return samples;
+/** So many samples are read as floating point at once: an hour at 44.1 kHz would be 636 MB. */
+const PIECE = 65_536;
+
+/** Mono samples at any rate, 16-bit or floating point at full scale ±1 → ROOM_HZ. */
+export function toRoomRate(samples: MonoSamples, sampleRate: number): Float32Array {
+  if (Math.round(sampleRate) === ROOM_HZ) return floats(samples);
   const stream = new ToRoomRate(sampleRate);
-  const [most, rest] = [stream.push(samples), stream.finish()];
   const out = new Float32Array(Math.round((samples.length * ROOM_HZ) / sampleRate));
-  out.set(most.subarray(0, out.length));
-  out.set(
-    rest.subarray(0, out.length - Math.min(out.length, most.length)),
-    Math.min(out.length, most.length),
-  );
+  let written = 0;
+  const take = (piece: Float32Array) => {
+    const fitting = piece.subarray(0, out.length - written);
+    out.set(fitting, written);
+    written += fitting.length;
+  };
+  for (let from = 0; from < samples.length; from += PIECE)
+    take(stream.push(floats(samples.subarray(from, from + PIECE))));
+  take(stream.finish());
   return out;
 }

@@ -6,6 +6,7 @@ import { align, type Alignment } from '../align/align.ts';
 import { Enhancement } from './enhancement.ts';
 import { DIRECT_REACH, directSound } from '../path/first-guess.ts';
 import { BandFollower, LOOK_AHEAD, type FollowerSettings } from './follow.ts';
+import type { MonoSamples } from '../../files/sound/pcm16.ts';
 import { interpolated } from '../../base/interpolate.ts';
 import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate } from '../align/room-rate.ts';
 
@@ -32,7 +33,7 @@ const DRIFT_DOUBT_PPM = 10;
 /** A mono recording, or a stereo one as middle and side. */
 export interface Recorded {
   /** Mono: the mean of the channels. */
-  readonly samples: Float32Array;
+  readonly samples: MonoSamples;
   /** (Left − right) / 2 of a stereo recording: two loudspeakers have two paths. */
   readonly side?: Float32Array | null;
   readonly sampleRate: number;
@@ -158,20 +159,25 @@ export function laidOnTake(source: Float32Array, alignment: Alignment, length: n
 
 function run(follower: BandFollower, microphone: Float32Array, band: readonly Float32Array[]): Float32Array {
   const size = follower.blockSize;
-  const length = Math.ceil(microphone.length / size) * size;
-  const padded = (signal: Float32Array) => {
-    const whole = new Float32Array(length);
-    whole.set(signal);
-    return whole;
+  const out = new Float32Array(microphone.length);
+  // The last block is filled up with silence; a whole signal that is filled up would be a second copy of it.
+  const last = new Float32Array(size);
+  const blockOf = (signal: Float32Array, from: number) => {
+    const block = signal.subarray(from, from + size);
+    if (block.length === size) return block;
+    const filled = new Float32Array(size);
+    filled.set(block);
+    return filled;
   };
-  const [heard, played, out] = [padded(microphone), band.map(padded), new Float32Array(length)];
-  for (let from = 0; from < length; from += size) {
-    const to = from + size;
+  for (let from = 0; from < out.length; from += size) {
+    const whole = from + size <= out.length;
+    const rest = whole ? out.subarray(from, from + size) : last;
     follower.process(
-      heard.subarray(from, to),
-      played.map((line) => line.subarray(from, to)),
-      out.subarray(from, to),
+      blockOf(microphone, from),
+      band.map((line) => blockOf(line, from)),
+      rest,
     );
+    if (!whole) out.set(last.subarray(0, out.length - from), from);
   }
-  return out.subarray(0, microphone.length);
+  return out;
 }
