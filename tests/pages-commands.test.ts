@@ -7,7 +7,7 @@ import { spawnSync } from 'node:child_process';
 import { chmodSync, existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { delimiter, dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { toPcm16 } from '../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../src/core/base/pcm16.ts';
 import { writeWav } from '../src/core/files/sound/write-wav.ts';
 import { pluckLine } from './analysis/pluck.ts';
 import { build, LANDFALL, scratch } from './cli/built.ts';

@@ -9,7 +9,7 @@ import { demoChart, demoKey, demoProgram, demoSettings, demoStrokes } from '../c
 import { bandForm } from '../core/band/form.ts';
 import { good } from '../core/base/outcome.ts';
 import { swingShare } from '../core/chart/swing.ts';
-import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import { toPcm16 } from '../core/base/pcm16.ts';
 import type { Accompaniment, AudioPort, BackingRun, BandLevels, DemoTake } from '../state/ports.ts';
 import { setBandLevels, setRoundLevels } from './band-port.ts';
 import type { OpenAudio } from './open-audio.ts';

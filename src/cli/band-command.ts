@@ -12,7 +12,7 @@ import { writeBandMidi } from '../core/band/write-midi.ts';
 import { timelineFromTempo } from '../core/chart/build-timeline.ts';
 import { writtenBars, type Chart } from '../core/chart/chart.ts';
 import { transposeChart } from '../core/chart/transpose-chart.ts';
-import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import { toPcm16 } from '../core/base/pcm16.ts';
 import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { MOST_TAKE_SECONDS } from '../core/base/limits.ts';
 import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/sound/write-wav.ts';

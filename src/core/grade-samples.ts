@@ -1,5 +1,5 @@
 /** Samples → report: the band out where it is known, listen block by block, lay the notes on the chart, grade. */
-import { floats, type MonoSamples } from './files/sound/pcm16.ts';
+import { floats, type MonoSamples } from './base/pcm16.ts';
 import { grade } from './grade.ts';
 import type { BackingFacts } from './take/backing-facts.ts';
 import { Listener } from './listen.ts';

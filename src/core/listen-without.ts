@@ -1,7 +1,7 @@
 /** Listening to a take whose backing is known as a recording: the backing goes first, then the line is heard. */
 import { clockWords } from './base/clock-words.ts';
 import type { BackingFacts } from './take/backing-facts.ts';
-import { floats, type MonoSamples } from './files/sound/pcm16.ts';
+import { floats, type MonoSamples } from './base/pcm16.ts';
 import { Listener } from './listen.ts';
 import { notice, type Notice } from './words/problem.ts';
 import type { HeardNote } from './take/note.ts';

@@ -1,6 +1,6 @@
 /** What a sound check plays, and how its recording is measured: sweeps for the room, clicks for muted strokes. */
 import { bad, type Outcome } from '../core/base/outcome.ts';
-import { fromPcm16 } from '../core/files/sound/pcm16.ts';
+import { fromPcm16 } from '../core/base/pcm16.ts';
 import {
   checkSweeps,
   judgeSweeps,

@@ -1,5 +1,5 @@
 /** Takes as files that leave the app: the line, the band that was in it, the beats it was played to, the report. */
-import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import { toPcm16 } from '../core/base/pcm16.ts';
 import { writeBeatsCsv } from '../core/files/charts/write-beats-csv.ts';
 import { writeNotesCsv } from '../core/files/notes/write-notes-csv.ts';
 import { writeTakeMidi } from '../core/files/notes/write-take-midi.ts';

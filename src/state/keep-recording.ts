@@ -1,5 +1,5 @@
 /** A recording that was opened and graded is kept among the takes, with a copy of its sound. */
-import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import { toPcm16 } from '../core/base/pcm16.ts';
 import type { Message } from '../core/words/problem.ts';
 import type { FinishedTake } from './finished-take.ts';
 import type { TakesPort } from './ports.ts';

@@ -9,7 +9,7 @@ import type { Microphone } from '../audio/microphone/capture.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
 import { clockWords } from '../core/base/clock-words.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
-import { fromPcm16 } from '../core/files/sound/pcm16.ts';
+import { fromPcm16 } from '../core/base/pcm16.ts';
 import { chooseRoundTrip, firstBeatAfterChange, firstBeatInRecording } from '../core/take/round-trip.ts';
 import type { FinishedTake, TakeContent } from './finished-take.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';

@@ -7,7 +7,7 @@ import { good, type Outcome } from '../core/base/outcome.ts';
 import type { HeardNote } from '../core/take/note.ts';
 import type { Problem } from '../core/words/problem.ts';
 import type { BandLevels, FramesPort, OpenPlayer, Passage, TakeAudio } from './ports.ts';
-import { fromPcm16 } from '../core/files/sound/pcm16.ts';
+import { fromPcm16 } from '../core/base/pcm16.ts';
 
 const SILENT_DB = -60;
 

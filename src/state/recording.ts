@@ -3,7 +3,7 @@
  * what is not safe on the disk: an hour of it would be 600 MB.
  */
 import type { Hop } from '../audio/microphone/hop.ts';
-import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import { toPcm16 } from '../core/base/pcm16.ts';
 import type { LostStretch } from '../core/take/lost-sound.ts';
 import { HeldSound } from './held-sound.ts';
 

@@ -1,6 +1,6 @@
 /** A take in review, or one from the store, as it is written into a file. */
 import { crc32 } from '../core/files/zip/crc32.ts';
-import { toPcm16 } from '../core/files/sound/pcm16.ts';
+import { toPcm16 } from '../core/base/pcm16.ts';
 import type { TakeToWrite } from '../core/take-file/take-file.ts';
 import type { TakeContent } from './finished-take.ts';
 import type { Review } from './phase.ts';

@@ -5,7 +5,7 @@ import { AnalysisClient } from '../../src/analysis/client.ts';
 import { LandingsSoFar } from '../../src/analysis/landings-so-far.ts';
 import type { Heard } from '../../src/analysis/messages.ts';
 import { timelineOf, type GradeOrder } from '../../src/core/grade-order.ts';
-import { toPcm16, fromPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16, fromPcm16 } from '../../src/core/base/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { grade } from '../../src/core/grade.ts';
 import { listen } from '../../src/core/listen.ts';

@@ -11,7 +11,7 @@ import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
 import { LANDFALL } from '../cli/built.ts';

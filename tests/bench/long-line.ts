@@ -1,7 +1,7 @@
 /** A line of any length of which every onset is known, and what is measured on it; for the long takes. */
 import { closeSync, openSync, readFileSync, writeSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { wavHeader } from '../../src/core/files/sound/write-wav.ts';
 import { renderLine } from '../../src/core/sound/render-line.ts';
 import { createSynth, loadKit } from '../../src/core/sound/synth.ts';

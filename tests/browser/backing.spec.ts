@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { renderTrack, wanderingSeconds, type RenderedTrack } from '../core/beats/rendered-track.ts';
 import { kitSynth } from '../core/sound/kit-file.ts';

@@ -5,7 +5,7 @@
  */
 import { writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { renderTrack } from '../core/beats/rendered-track.ts';
 import { kitSynth } from '../core/sound/kit-file.ts';

@@ -3,7 +3,7 @@ import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { renderLine } from '../../src/core/sound/render-line.ts';
 import { createSynth, loadKit } from '../../src/core/sound/synth.ts';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 
 /** What the fake microphone plays without a resampler in between. */

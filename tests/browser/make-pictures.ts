@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import { chance } from '../../src/core/base/random.ts';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { pluckLine } from '../analysis/pluck.ts';
 import { renderTrack, wanderingSeconds } from '../core/beats/rendered-track.ts';

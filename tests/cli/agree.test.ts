@@ -6,7 +6,7 @@ import { timelineFromTempo } from '../../src/core/chart/build-timeline.ts';
 import { readChartArgument } from '../../src/core/chart/forms.ts';
 import { openAudio, readWhole } from '../../src/core/files/audio.ts';
 import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { grade } from '../../src/core/grade.ts';
 import { listen, Listener } from '../../src/core/listen.ts';

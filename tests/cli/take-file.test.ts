@@ -10,7 +10,7 @@ import { doJob } from '../../src/cli/batch-job.ts';
 import { gradeFile } from '../../src/cli/grade-command.ts';
 import { gradeOrder } from '../../src/core/grade-order.ts';
 import { gradeSound } from '../../src/core/grade-samples.ts';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { markOfSheet, sheetSchema } from '../../src/core/lesson/sheet.ts';
 import type { Report } from '../../src/core/take/schema.ts';
 import type { TakeDetails } from '../../src/core/take/details-schema.ts';

@@ -1,7 +1,7 @@
 /** A recording in which no note is heard: why, and what to do. */
 import { describe, expect, it } from 'vitest';
 import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { wavHeader } from '../../src/core/files/sound/write-wav.ts';
 import { hearFile } from '../../src/core/hear-file.ts';
 import { random } from '../../fixtures/lines/random.ts';

@@ -1,7 +1,7 @@
 /** A take that was played to a recording has no one tempo: it leaves with its beats, and is graded by them elsewhere. */
 import { english } from '../english.ts';
 import { expect, it } from 'vitest';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { pluckLine } from '../analysis/pluck.ts';
 import { details } from '../storage/fakes.ts';
 import { gradedByCommand, makeReview } from './by-command.ts';

@@ -1,6 +1,6 @@
 /** What a take holds in memory while it is played: what is not safe on the disk, and no more. */
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { fromPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { fromPcm16 } from '../../src/core/base/pcm16.ts';
 import { bad } from '../../src/core/base/outcome.ts';
 import { HeldSound } from '../../src/state/held-sound.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';

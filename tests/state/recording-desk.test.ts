@@ -1,7 +1,7 @@
 /** A recording that is opened: what was found is proposed, the player confirms it, and it stands among the takes. */
 import { describe, expect, it } from 'vitest';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { RecordingDesk } from '../../src/state/recording-desk.svelte.ts';
 import type { Review } from '../../src/state/phase.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';

@@ -7,7 +7,7 @@ import { parseChart } from '../../src/core/chart/parse-chart.ts';
 import { gradeSound } from '../../src/core/grade-samples.ts';
 import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
 import { openAudio, readWhole } from '../../src/core/files/audio.ts';
-import { toPcm16 } from '../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../src/core/base/pcm16.ts';
 import { writeTakeMidi } from '../../src/core/files/notes/write-take-midi.ts';
 import { writeWav } from '../../src/core/files/sound/write-wav.ts';
 import { lostSentence } from '../../src/core/report/sentences.ts';

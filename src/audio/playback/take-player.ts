@@ -1,6 +1,6 @@
 /** Plays a recorded take, alone or with its band: from any place, slower at the same pitch, a stretch of it in a loop. */
 import { good, type Outcome } from '../../core/base/outcome.ts';
-import { fromPcm16, type MonoSamples } from '../../core/files/sound/pcm16.ts';
+import { fromPcm16, type MonoSamples } from '../../core/base/pcm16.ts';
 import type { Along } from './along.ts';
 import { heardClockSeconds } from '../../core/take/round-trip.ts';
 import { gainOf, rampTo } from '../base/level.ts';

@@ -1,6 +1,6 @@
 /** A take from a file graded anew, as the app grades it: its sound is listened to again, the band taken out first. */
 import { bad, type Outcome } from '../base/outcome.ts';
-import { fromPcm16 } from '../files/sound/pcm16.ts';
+import { fromPcm16 } from '../base/pcm16.ts';
 import { gradeOrder, type GradeOrder } from '../grade-order.ts';
 import {
   gradeHeard,

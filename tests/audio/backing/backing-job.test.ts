@@ -9,7 +9,7 @@ import type {
   DetectedBeats,
 } from '../../../src/audio/backing/backing-messages.ts';
 import { BackingJob } from '../../../src/audio/backing/backing-job.ts';
-import { toPcm16 } from '../../../src/core/files/sound/pcm16.ts';
+import { toPcm16 } from '../../../src/core/base/pcm16.ts';
 import { writeWav } from '../../../src/core/files/sound/write-wav.ts';
 import type { Outcome } from '../../../src/core/base/outcome.ts';
 import { renderTrack, wanderingSeconds, type RenderedTrack } from '../../core/beats/rendered-track.ts';

@@ -1,5 +1,5 @@
 import { Resampler } from '../../base/resample.ts';
-import { floats, type MonoSamples } from '../../files/sound/pcm16.ts';
+import { floats, type MonoSamples } from '../../base/pcm16.ts';
 
 /** Sample rate of all that is done in this folder, Hz: the listener's own, which searches no pitch above 5 kHz. */
 export const ROOM_HZ = 12_000;

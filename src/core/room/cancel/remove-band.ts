@@ -6,7 +6,7 @@ import { align, type Alignment } from '../align/align.ts';
 import { Enhancement } from './enhancement.ts';
 import { DIRECT_REACH, directSound } from '../path/first-guess.ts';
 import { BandFollower, LOOK_AHEAD, type FollowerSettings } from './follow.ts';
-import type { MonoSamples } from '../../files/sound/pcm16.ts';
+import type { MonoSamples } from '../../base/pcm16.ts';
 import { interpolated } from '../../base/interpolate.ts';
 import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate } from '../align/room-rate.ts';
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { isInstalled, needs } from '../../../needs.ts';
-import { fromPcm16, toPcm16 } from '../../../../src/core/files/sound/pcm16.ts';
+import { fromPcm16, toPcm16 } from '../../../../src/core/base/pcm16.ts';
 import { writeWav } from '../../../../src/core/files/sound/write-wav.ts';
 
 const samples = Int16Array.from({ length: 1000 }, (_, i) => Math.round(30_000 * Math.sin(i / 9)));

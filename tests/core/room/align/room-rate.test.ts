@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { fromPcm16, toPcm16 } from '../../../../src/core/files/sound/pcm16.ts';
+import { fromPcm16, toPcm16 } from '../../../../src/core/base/pcm16.ts';
 import { ROOM_HZ, ToRoomRate, toRoomRate } from '../../../../src/core/room/align/room-rate.ts';
 
 /** Seven seconds that hold more than one of the pieces that are read at once, with an end inside a piece. */
