@@ -3,7 +3,7 @@ import { Worker } from 'node:worker_threads';
 import { problem } from '../core/words/problem.ts';
 import type { BatchJob, BatchResult } from './batch-job.ts';
 
-/** A worker that dies is replaced; the job it died of is a problem of its file and of no other. */
+/** A worker that stops by an error is replaced; the job in which it stopped has failed, and no other. */
 class JobWorker {
   readonly #script: string;
   #worker: Worker | null = null;

@@ -83,7 +83,7 @@ export function gradeOrder(details: TakeDetails): GradeOrder {
   };
 }
 
-/** What the grading knows of the player's choice; an instrument or an aim that is no longer there is left out. */
+/** What the grading takes from the player's choice; an instrument or an aim that is no longer there is left out. */
 export function choiceOf({
   instrument,
   capo = 0,

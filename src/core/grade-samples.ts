@@ -39,7 +39,7 @@ export type Backing =
   | { readonly kind: 'recording'; readonly name: string; readonly sound: Sound };
 
 export interface SoundToGrade extends Sound {
-  /** As the player knows it, for the messages. */
+  /** The name that the player sees, for the messages. */
   readonly name: string;
   /** null where nothing is to be taken out. */
   readonly backing: Backing | null;

@@ -124,7 +124,7 @@ export class ChordFinding {
     this.#pin({ ...rest, downbeat: beat });
   }
 
-  /** What the player knows; the chart that follows takes its place on the desk. */
+  /** What the player has set; the chart that follows takes its place on the desk. */
   #pin(pins: ChartPins): void {
     this.#pins = pins;
     if (this.#proposal !== null) this.#chart.write(this.#proposal.chart);

@@ -165,7 +165,7 @@ export class ClassDesk {
     this.#withoutSheet = [];
   }
 
-  /** Opens the take that speaks for a row. */
+  /** Opens the take whose figures stand in a row. */
   async review(path: string): Promise<void> {
     const one = this.#taken.find(({ returned }) => returned.path === path);
     if (one === undefined) return;
@@ -256,7 +256,7 @@ export class ClassDesk {
     if (turn === this.#turn && this.#graders.length === 0) this.#progress = null;
   }
 
-  /** One worker takes file after file. A worker that dies is replaced; the file it died of has failed, and no other. */
+  /** One worker takes file after file. A worker that stops by an error is replaced; the file at which it stopped has failed, and no other. */
   async #gradeWith(turn: number): Promise<void> {
     let grader = this.#openGrader();
     for (let next = this.#waiting.shift(); next !== undefined; next = this.#waiting.shift()) {

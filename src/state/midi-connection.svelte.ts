@@ -73,7 +73,7 @@ export class MidiConnection {
     this.#switch = new FootSwitch(learned);
   }
 
-  /** What the desk waits for while it learns a switch; null while it does not. */
+  /** What comes next while a switch is taught; null while none is. */
   get learning(): 'a press' | 'its release' | null {
     return this.#learning;
   }

@@ -267,7 +267,7 @@ export interface BackingsPort {
   remove(id: string): Promise<Outcome<void>>;
 }
 
-/** What the sound check knows of the devices that are plugged in. */
+/** What the sound check is told of the devices that are plugged in. */
 export interface RoomsPort {
   readonly inputId: string | null;
   readonly outputId: string | null;

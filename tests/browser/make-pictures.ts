@@ -112,7 +112,7 @@ test('sound-check', async ({ openApp }) => {
   const { page } = await openApp({ microphone: { file } });
   await prepare(page);
   await page.getByRole('button', { name: 'Sound check' }).click();
-  await expect(page.getByText('They agree on A =')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('Together they give A =')).toBeVisible({ timeout: 30_000 });
   await expect(page.getByText('not played')).toHaveCount(0);
   await take(page, 'sound-check', 850);
 });

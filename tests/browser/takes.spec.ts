@@ -1,7 +1,8 @@
-/** Takes are sacred: cut off, out of disk, reopened. */
+/** A take is never lost: cut off, on a full disk, opened again, removed only when it is asked for. */
 import type { CDPSession } from '@playwright/test';
 import { expect, test } from './app.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
+import { keepTakes, keptTake } from './kept-takes.ts';
 import { startButton, stopButton, untilReview } from './screens.ts';
 
 let line: KnownLine;
@@ -76,4 +77,38 @@ test('a disk that fills up in mid-take: told, graded from memory all the same', 
   await page.reload();
   await expect(startButton(page)).toBeVisible();
   expect(questions).toEqual(['beforeunload']);
+});
+
+test('takes are removed by the keyboard alone, and the focus goes on to the next one', async ({
+  openApp,
+}) => {
+  const { page } = await openApp({ microphone: 'none' });
+  await keepTakes(page, [keptTake({ daysAgo: 1 }), keptTake({ daysAgo: 2 })]);
+  const takes = page.getByRole('region', { name: 'Earlier takes' }).getByRole('listitem');
+  await expect(takes).toHaveCount(2);
+  const inFocus = page.locator(':focus');
+
+  await takes
+    .first()
+    .getByRole('button', { name: /^Remove/ })
+    .focus();
+  await page.keyboard.press('Enter');
+  await expect(inFocus).toHaveText('Keep');
+  await page.keyboard.press('Enter');
+  await expect(inFocus).toHaveText('Remove');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Shift+Tab');
+  await expect(inFocus).toHaveText('Remove for good');
+  await page.keyboard.press('Enter');
+  await expect(takes).toHaveCount(1);
+  await expect(inFocus).toContainText('12-bar blues in A');
+
+  await takes
+    .first()
+    .getByRole('button', { name: /^Remove/ })
+    .press('Enter');
+  await page.getByRole('button', { name: 'Remove for good' }).press('Enter');
+  await expect(takes).toHaveCount(0);
+  // With no take left, at the page's own beginning.
+  await expect(page.locator('main')).toBeFocused();
 });

@@ -126,6 +126,12 @@ describe('a take file that is opened', () => {
     expect(codes(here)[0]).toBe('archive.cutShort');
   });
 
+  it('that is a recording or a text is told where such files are opened', async () => {
+    const here = await machine();
+    await here.libraryFiles.bringIn([new File(['RIFF'], 'kim.wav'), new File(['hello'], 'readme.txt')]);
+    expect(codes(here)).toEqual(['takeFile.noTakes', 'takeFile.noTakes']);
+  });
+
   it('leaves nothing behind where the disk is full', async () => {
     const here = await machine({ room: 60_000 });
     await here.libraryFiles.bringIn([file(fileOf(take(1)))]);

@@ -12,7 +12,7 @@ import { bassRange, walkingLine } from './walk.ts';
 const velocity = { strong: 96, weak: 88, early: 82, skip: 58 } as const;
 /** Of the beats that may have a skip behind them. */
 const skipShare = 0.14;
-/** Roots of patterns lie from here up one octave: F1 to E2, where a bass speaks clearly and thirds fit above. */
+/** Roots of patterns lie from here up one octave: F1 to E2, where a bass sounds clearly and thirds fit above. */
 const lowestRoot = 29;
 
 /** One chorus of bass. */

@@ -50,11 +50,11 @@ export function walkingLine(form: BandForm, chance: Chance): readonly (number | 
   for (let beat = 1; beat <= stops.length; beat++) {
     const before = stops[beat - 1] ?? null;
     const now = beat < stops.length ? (stops[beat] ?? null) : null;
-    const likes = taste();
+    const preferences = taste();
     const from: number[] = [];
     totals = keys.map((key, i) => {
       const seam = beat === stops.length && home !== undefined && key !== home ? never : 0;
-      const own = (now?.keyCost(key) ?? 0) + seam + likes[i]! + cost.drift * Math.abs(key - restingKey);
+      const own = (now?.keyCost(key) ?? 0) + seam + preferences[i]! + cost.drift * Math.abs(key - restingKey);
       let best = Infinity;
       let bestFrom = i;
       keys.forEach((previous, j) => {

@@ -52,7 +52,7 @@ export interface Timeline {
   readonly swing: number;
   /** Likewise in each bar of the chorus, where sections have a feel of their own; left out, it is the same in all. */
   readonly barSwings?: readonly number[];
-  /** The tempo rises; left out, it does not. The beat map knows. */
+  /** The tempo rises; left out, it does not. How much, the beat map says. */
   readonly rise?: TempoRise;
   /** Player and band take turns of so many bars, the player first; only the player's are graded. Left out, all are. */
   readonly turnBars?: number;

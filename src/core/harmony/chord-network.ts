@@ -6,7 +6,7 @@ import { CHORDS, TYPES } from './chord-types.ts';
 import type { BeatTones } from './beat-tones.ts';
 import { FOLDED } from './settings.ts';
 
-/** What is seen of a beat's surroundings, as beats from it. Bars further away made it worse: the changes-model knows them better. */
+/** What is seen of a beat's surroundings, as beats from it. Bars further away made it worse: the model of the changes has them already. */
 const SEEN = [-1, 0, 1] as const;
 const INPUTS = SEEN.length * FOLDED;
 
@@ -33,10 +33,10 @@ function turnedTo(root: number, seen: Float32Array, inputs: Float32Array): void 
     for (let step = 0; step < 12; step++) inputs[from + step] = seen[from + ((root + step) % 12)]!;
 }
 
-/** Between its strokes a band is so much softer than its loud beats; only less sound than that speaks for a rest, in dB. */
+/** Between its strokes a band is so much softer than its loud beats; only less sound than that counts for a rest, in dB. */
 const COMPING_DB = -18;
 
-/** What speaks for no chord, apart from a constant: how far the level lies under a band's, in 10 dB, and the strongest pitch class. */
+/** What counts for no chord, apart from a constant: how far the level lies under a band's, in 10 dB, and the strongest pitch class. */
 export function noChordFacts(tones: BeatTones, beat: number): readonly [number, number] {
   const row = tones.folded.subarray(beat * FOLDED, (beat + 1) * FOLDED);
   return [

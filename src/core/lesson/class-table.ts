@@ -4,7 +4,7 @@ import type { ReturnedTake, TakeDoubt } from './returned-take.ts';
 /** A student's takes for one sheet. */
 export interface ClassRow {
   readonly student: string;
-  /** The take that speaks for the student: the latest one. */
+  /** The take whose figures stand for the student: the latest one. */
   readonly take: ReturnedTake;
   /** How many takes there are, and how many tries the latest one counts, where it counts them. */
   readonly takes: number;
@@ -36,7 +36,7 @@ function reachOf({ aims }: ReturnedTake): number {
 
 /**
  * One row a student and sheet, sorted by what needs attention, then by how far the leading aim is from being reached, then
- * by name and title. A student's latest take speaks: the highest try, else the latest date, else the last by file name.
+ * by name and title. A student's figures are those of the latest take: the highest try, else the latest date, else the last by file name.
  */
 export function classRows(takes: readonly ReturnedTake[]): readonly ClassRow[] {
   const ofEach = new Map<string, ReturnedTake[]>();

@@ -176,7 +176,7 @@ function suspend(number: string | undefined, draft: Draft): void {
 function readChanges(text: string, draft: Draft): boolean {
   let rest = text;
   let open = false;
-  /** The sign just read that wants a change after it. A bare number needs one: "7(13)" is read, "713" is not. */
+  /** The sign just read that needs a change after it. A bare number needs one: "7(13)" is read, "713" is not. */
   let waiting = '';
   while (rest !== '') {
     const mark = rest.charAt(0);

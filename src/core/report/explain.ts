@@ -12,7 +12,7 @@ export interface Explanation {
   readonly place: string;
   /** Everything else, a sentence each. */
   readonly sentences: readonly string[];
-  /** What only who asks for numbers wants to know. */
+  /** What is told only where numbers are asked for. */
   readonly numbers: readonly string[];
 }
 

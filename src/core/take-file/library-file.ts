@@ -1,6 +1,6 @@
 /** Many takes in one zip archive, each as a take file of its own; written and read one by one. */
 import { bad, good, type Outcome } from '../base/outcome.ts';
-import { bytesInMemory, type ByteSource } from '../files/bytes/bytes.ts';
+import { bytesInMemory, hasMark, type ByteSource } from '../files/bytes/bytes.ts';
 import { contentStart, readPart } from '../files/zip/unpack.ts';
 import { openZip, type ZipArchive, type ZipEntry } from '../files/zip/read-zip.ts';
 import { STORED } from '../files/zip/zip-format.ts';
@@ -46,6 +46,8 @@ export interface TakeInLibrary {
 
 /** The take files in an archive, in its order; each is read when it is wanted. Fails where there is none. */
 export async function takesInLibrary(source: ByteSource): Promise<Outcome<readonly TakeInLibrary[]>> {
+  // What begins otherwise was no archive before it was cut either.
+  if (!hasMark(await source.read(0, 2), 'PK')) return bad('takeFile.noTakes', { name: source.name });
   const archive = await openZip(source, MOST_TAKES);
   if (!archive.ok) return archive;
   const takes = archive.value.entries.filter(({ name }) => name.toLowerCase().endsWith(TAKE_FILE_ENDING));

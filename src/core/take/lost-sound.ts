@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { finite, whole } from './share-schema.ts';
 
-/** A stretch that was not delivered, as the recorder knows it. */
+/** A stretch that was not delivered, as the recorder counted it. */
 export interface LostStretch {
   /** From the take's first sample. */
   readonly atSeconds: number;

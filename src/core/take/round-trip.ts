@@ -43,7 +43,7 @@ const OUTPUT_AND_INPUT = 2;
 export const assumedRoundTripSeconds = ({ baseLatency, outputLatency }: OutputDelays): number =>
   OUTPUT_AND_INPUT * (known(baseLatency) + known(outputLatency));
 
-/** What a sound check knows of the round trip. */
+/** What a sound check has measured of the round trip. */
 export interface MeasuredDelay {
   /** null where nothing came back to measure it by. */
   readonly delaySeconds: number | null;

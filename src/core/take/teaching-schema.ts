@@ -124,7 +124,7 @@ export const adviceSchema = v.object({
   held: v.boolean(),
   /** Bars of the form, from 0. */
   bars: v.array(whole),
-  /** The notes it speaks of. */
+  /** The notes it is about. */
   notes: v.array(noteIndex),
   chord: v.string(),
   /** What was played there. */

@@ -1,4 +1,4 @@
-/** The languages that Landfall speaks, and which of them a player is likely to read. */
+/** The languages that Landfall has, and which of them a player is likely to read. */
 
 /** Each by its own name; their catalogues are in `catalogues.ts`. */
 export const languageNames = { en: 'English', de: 'Deutsch' } as const;
@@ -8,7 +8,7 @@ export type Language = keyof typeof languageNames;
 export const languageCodes = Object.keys(languageNames) as readonly Language[];
 
 /**
- * The first language of a list of wishes that Landfall speaks; English where it speaks none of them.
+ * The first language of a list of wishes that Landfall has; English where it has none of them.
  * @param tags language tags in the order of preference, as BCP 47 writes them: "de-AT"
  */
 export function closestLanguage(tags: readonly string[]): Language {

@@ -126,7 +126,7 @@ function staffNote(page: WrittenPage, sign: Written, silent: boolean): StaveNote
   return note;
 }
 
-/** VexFlow wants the heads of a chord from below. */
+/** VexFlow takes the heads of a chord from below. */
 function byHeight(a: string, b: string): number {
   const height = (key: string) => Number(key.split('/')[1]) * 7 + 'cdefgab'.indexOf(key.charAt(0));
   return height(a) - height(b);

@@ -1,5 +1,5 @@
 /**
- * The files that each picker offers, as `accept` wants them. The kind of a file is found from its content
+ * The files that each picker offers, as `accept` takes them. The kind of a file is found from its content
  * (`core/files/sniff.ts`); the suffixes here only shorten the list in the picker. A new audio format is one row in `AUDIO_SUFFIXES`.
  */
 import type { AudioKind } from '../../core/files/sniff.ts';

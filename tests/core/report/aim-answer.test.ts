@@ -34,7 +34,7 @@ describe('aimAnswer', () => {
     expect(aimAnswer(aim({ verdict: 'reached', missing: null, result: result(7, 9) }), en)).toBe(
       'You did it: 7 of 9 landings.',
     );
-    expect(aimAnswer(aim({}), en)).toBe('Not yet: 3 of 9 landings; 5 would do it.');
+    expect(aimAnswer(aim({}), en)).toBe('Not yet: 3 of 9 landings; 5 would be enough.');
     expect(aimAnswer(aim({ missing: 'luck', result: result(5, 9) }), en)).toBe(
       '5 of 9 landings, but luck may give as many.',
     );

@@ -3,7 +3,7 @@
  * in a file descriptor, the app a Blob, a test an array; a file of two gigabytes is never held whole.
  */
 export interface ByteSource {
-  /** As the player knows it; opens every sentence about the file. */
+  /** The name that the player sees; it begins every sentence about the file. */
   readonly name: string;
   readonly size: number;
   /** At most `length` bytes from `offset`; fewer at the end of the file. May reject when the disk fails. */

@@ -108,7 +108,7 @@ function playedEvent({ seconds, bytes }: PlayedMessage, tickAt: TickAt): readonl
   return event === null ? [] : [{ tick: tickAt(seconds), event }];
 }
 
-/** A channel message as the writer wants it; null for what a line is not made of, such as a change of sound. */
+/** A channel message as the writer takes it; null for what a line is not made of, such as a change of sound. */
 function eventOf(bytes: readonly number[]): MidiEvent | null {
   const [status = 0, first = 0, second = 0] = bytes;
   const channel = status & 0x0f;

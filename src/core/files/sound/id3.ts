@@ -11,7 +11,7 @@ export function id3Length(bytes: Uint8Array): number {
   return ID3_HEADER_BYTES + size + footer;
 }
 
-/** The file without the tag that it begins with, for a reader that knows of none. */
+/** The file without the tag that it begins with, for a reader that expects none. */
 export async function behindTag(source: ByteSource): Promise<ByteSource> {
   const skipped = id3Length(await source.read(0, ID3_HEADER_BYTES));
   if (skipped === 0) return source;

@@ -19,7 +19,7 @@ export interface WavHeader {
   readonly dataOffset: number;
   /** Frames that are there. */
   readonly frames: number;
-  /** Frames that the header promises; null where a streaming recorder left the length open. */
+  /** Frames that the header states; null where a streaming recorder left the length open. */
   readonly promisedFrames: number | null;
 }
 

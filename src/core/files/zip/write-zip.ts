@@ -1,6 +1,6 @@
 /**
  * Writes a zip archive entry by entry (PKWARE APPNOTE.TXT 6.3.10), so that one of many gigabytes needs the memory of its
- * largest entry only. Sizes stand before the content, as every reader wants them; what does not fit 32 bits goes into
+ * largest entry only. Sizes stand before the content, where every reader expects them; what does not fit 32 bits goes into
  * the fields of Zip64.
  */
 import { deflateSync, strToU8 } from 'fflate';

@@ -43,7 +43,7 @@ export const cli: Translated<typeof english> = {
         landfall forms | schema | --help | --version`,
   help: {
     whatItDoes: 'Landfall hört eine improvisierte Linie und sagt, wo sie auf den Akkorden landet.',
-    file: 'FILE ist eine Aufnahme (WAV, FLAC, MP3, Ogg Vorbis) oder eine Liste von Tönen: eine Tabelle mit der Kopfzeile onset,duration,pitch (Sekunden, Sekunden, MIDI-Nummer) oder eine MIDI-Datei. In einem Take, den die App gespeichert hat (.landfall), steht, wonach er bewertet wird; er braucht keine Akkorde.',
+    file: 'FILE ist eine Aufnahme (WAV, FLAC, MP3, Ogg Vorbis) oder eine Liste von Tönen: eine Tabelle mit der Kopfzeile onset,duration,pitch (Sekunden, Sekunden, MIDI-Nummer) oder eine MIDI-Datei. Ein Take, den die App gespeichert hat (.landfall), enthält Chart und Tempo und braucht kein --chart.',
     range: ({ lowest, highest }) => `${decimalOf(lowest)} bis ${decimalOf(highest)}`,
     exit: 'Der Rückgabewert ist 0, wenn bewertet wurde, 1, wenn die Eingabe nicht bewertet werden kann, 2 bei falschem Aufruf.',
     sections: {

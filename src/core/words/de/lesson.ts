@@ -17,13 +17,13 @@ export const lesson: Translated<typeof english> = {
       `passt viel besser, wenn der Chart ${Math.abs(beats) === 1 ? 'einen Schlag' : `${Math.abs(beats)} Schläge`} ${beats > 0 ? 'später' : 'früher'} beginnt: verschoben?`,
     band: 'die Band kam durch das Mikrofon und wurde herausgenommen',
     delay: 'der ganze Take liegt zu früh oder zu spät',
-    'lost sound': 'Ton ging verloren',
-    corrected: 'von Hand korrigiert, bewertet wie gehört',
+    'lost sound': 'Klang ging verloren',
+    corrected: 'von Hand berichtigt, bewertet wie gehört',
     'few notes': 'kaum Töne',
   },
   columns: {
     student: 'Schüler',
-    attention: 'Braucht',
+    attention: 'Stand',
     aim: 'Ziel',
     thirds: 'Landungen auf Terzen',
     weakest: 'Schwächster Wechsel',
@@ -49,7 +49,7 @@ export const lesson: Translated<typeof english> = {
   desk: {
     title: 'Das Lehrerpult',
     back: 'Zurück',
-    lead: 'Zieh einen Ordner hierher: Takes, die zurückgekommen sind, Aufnahmen und das Aufgabenblatt. Jeder Take wird auf diesem Rechner noch einmal gehört: Was eine Datei über ihre eigene Bewertung sagt, wird nicht geglaubt. Nichts verlässt diesen Rechner, und nichts wird aufgehoben.',
+    lead: 'Zieh einen Ordner hierher: Takes, die zurückgekommen sind, Aufnahmen und das Aufgabenblatt. Jeder Take wird auf diesem Rechner aus seinem Klang neu bewertet: Eine Bewertung, die eine Datei mitbringt, zählt nicht. Nichts verlässt diesen Rechner, und nichts wird aufgehoben.',
     chooseFolder: 'Ordner wählen',
     chooseFiles: 'Dateien wählen',
     clear: 'Pult leeren',
@@ -57,7 +57,7 @@ export const lesson: Translated<typeof english> = {
     noSheet:
       'Noch kein Aufgabenblatt: Takes mit eigenem Blatt werden nach diesem bewertet; Aufnahmen brauchen eines.',
     firstBeat: ({ recordings }) =>
-      `In ${recordings === 1 ? 'der bloßen Aufnahme' : `allen ${recordings} bloßen Aufnahmen`} beginnt der erste Takt des Charts bei`,
+      `In ${recordings === 1 ? 'der einfachen Aufnahme' : `allen ${recordings} einfachen Aufnahmen`} beginnt der erste Takt des Charts bei`,
     progress: ({ done, of }) => `${done} von ${of} bewertet`,
     cancel: 'Hier aufhören',
     table: 'Wer dich zuerst braucht',
@@ -78,16 +78,16 @@ export const lesson: Translated<typeof english> = {
     savePage: 'Seite zum Drucken speichern',
     backToDesk: 'Zurück zum Pult',
     answer: ({ student }) => `Deine Antwort an ${student}`,
-    believed:
+    gradedHere:
       'Diese Bewertung wurde hier aus dem Klang berechnet. Der Take steht nicht unter deinen eigenen.',
     note: 'Zum ganzen Take',
     comments: 'Kommentare zu Takten',
-    chorus: 'Durchgang',
+    chorus: 'Chorus',
     bar: 'Takt',
     comment: 'Kommentar',
     add: 'Kommentar hinzufügen',
     remove: ({ place }) => `Kommentar zu ${place} entfernen`,
-    place: ({ chorus, bar }) => `Durchgang ${chorus}, Takt ${bar}`,
+    place: ({ chorus, bar }) => `Chorus ${chorus}, Takt ${bar}`,
     give: 'Antwort als Datei speichern',
     howToGive: 'Schick die Datei deinem Schüler: Sie öffnet sich in Landfall neben dem Take.',
   },
@@ -101,6 +101,6 @@ export const lesson: Translated<typeof english> = {
       (missedBy.length === 0 ? '' : `; weniger als die Hälfte bei ${missedBy.join(', ')}`),
     failed: 'Nicht bewertet',
     gradedBy: ({ version }) =>
-      `Aus dem Ton bewertet von Landfall ${version}. Ein Bereich in Klammern ist, was der Anteil in Wahrheit sein kann (95 %).`,
+      `Aus dem Klang bewertet von Landfall ${version}. Ein Bereich in Klammern ist, was der Anteil in Wahrheit sein kann (95 %).`,
   },
 };

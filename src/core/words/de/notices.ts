@@ -13,7 +13,7 @@ export const notices: Translated<typeof english> = {
   'library.cameIn': ({ fresh, sounds, here }) =>
     [
       ...(fresh > 0 ? [`${several(fresh, 'Take', 'Takes')} geholt`] : []),
-      ...(sounds > 0 ? [`${several(sounds, 'Take hat', 'Takes haben')} den Klang zurück`] : []),
+      ...(sounds > 0 ? [`der Klang von ${several(sounds, 'Take', 'Takes')} ist wieder da`] : []),
       ...(here > 0
         ? [
             `${several(here, 'Take war', 'Takes waren')} schon da und ${here === 1 ? 'blieb, wie er war' : 'blieben, wie sie waren'}`,

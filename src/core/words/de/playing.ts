@@ -34,7 +34,7 @@ export const playing: Translated<typeof english> = {
     'add-the-ninth': 'die None über der I',
     'third-sixth-ninth': 'Terz, Sexte und None in einem Chorus',
     'third-on-arrival': 'Terzen beim Wechsel',
-    'guide-tones-by-step': 'Leittöne im Schritt',
+    'guide-tones-by-step': 'Guide Tones im Schritt',
     'phrases-end-on-chord-tones': 'Phrasenenden auf Akkordtönen',
     'off-the-third-over-four': 'ohne die große Terz der Tonart über der IV',
   },

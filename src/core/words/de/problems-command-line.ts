@@ -76,7 +76,7 @@ export const problemsOfCommandLine: Translated<typeof english> = {
     `--${option} hat mit --beats keinen Sinn: In der Liste steht, wann jeder Schlag kommt.`,
   'cli.noChords': 'Es sind keine Akkorde angegeben: Nenn sie mit --chart und --tempo oder mit --beats.',
   'cli.idleForTakeFile': ({ option }) =>
-    `--${option} hat für eine Datei mit einem Take keinen Sinn: In ihr steht, wonach sie bewertet wird.`,
+    `--${option} hat für eine Datei mit einem Take keinen Sinn: Chart und Einstellungen stehen darin.`,
   'cli.takeFileHasChords': ({ name }) =>
     `${name} ist eine Datei mit einem Take und hat eigene Akkorde: Bewerte sie ohne --chart und --beats.`,
   'cli.noTempo': 'Der Chart hat kein eigenes Tempo; gib --tempo an.',

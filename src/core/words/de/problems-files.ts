@@ -137,6 +137,8 @@ export const problemsOfFiles: Translated<typeof english> = {
     `${part} in ${name} wird beim Entpacken viel zu groß; nichts wurde übernommen.`,
   'takeFile.none': ({ name }) =>
     `${name} ist ein Zip-Archiv, aber kein Take von Landfall: Der Teil take.json fehlt.`,
+  'takeFile.noTakes': ({ name }) =>
+    `${name} enthält keine Takes: Nimm eine Datei, die Landfall gespeichert hat (.landfall oder .zip). Eine Aufnahme öffnest du mit „Aufnahme öffnen“.`,
   'takeFile.newer': ({ name, version }) =>
     `${name} wurde von einem neueren Landfall gespeichert (Fassung ${version} der Datei); lade die Seite neu, um es zu bekommen.`,
   'takeFile.notJson': ({ name, part }) => `${part} in ${name} ist kein JSON; nichts wurde übernommen.`,

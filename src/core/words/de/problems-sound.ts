@@ -38,11 +38,11 @@ export const problemsOfSound: Translated<typeof english> = {
   'microphone.failed':
     'Das Mikrofon ließ sich nicht öffnen: Prüfe, ob es angeschlossen ist, dann versuch es noch einmal.',
   'microphone.lost':
-    'Das Mikrofon ist weg: Es wurde getrennt oder angehalten. Was du bis jetzt gespielt hast, bleibt erhalten; schließ es an und öffne es neu.',
+    'Das Mikrofon ist weg: Es wurde getrennt oder angehalten. Was du bis jetzt gespielt hast, bleibt erhalten; schließ es an und beginn neu.',
   'microphone.silent':
     'Vom Mikrofon kommt nur Stille: Such einen Stummschalter, und sieh nach, welcher Eingang im System gewählt ist.',
   'microphone.paused':
-    'Der Browser hat den Ton angehalten; das tut auch ein Gerät, das schläft. Was du gespielt hast, bleibt, und der Take geht weiter, sobald der Ton zurück ist.',
+    'Der Browser hat den Klang angehalten, vielleicht im Ruhezustand des Geräts. Was du gespielt hast, bleibt, und der Take geht weiter, sobald der Klang zurück ist.',
   'microphone.otherRate':
     'Die Tongeräte haben sich geändert, seit diese Seite geladen wurde: Lade sie neu und versuch es noch einmal. Deine Takes bleiben.',
   'microphone.recorder':

@@ -37,7 +37,7 @@ export const ready: Translated<typeof english> = {
   // Dateien zum Öffnen.
   openRecording: 'Aufnahme öffnen',
   undo: 'Letzte Änderung zurücknehmen',
-  hearBand: { band: 'Band anhören', backing: 'Backing anhören' },
+  hearBand: { band: 'Band anhören', backing: 'Begleitung anhören' },
   stopBand: 'Nicht mehr anhören',
   halfStepDown: 'Einen Halbton tiefer',
   halfStepUp: 'Einen Halbton höher',

@@ -5,13 +5,13 @@ import type { Translated } from '../entries/translated.ts';
 
 export const recording: Translated<typeof english> = {
   title: 'Worüber hast du gespielt?',
-  reading: 'Die Aufnahme wird gelesen und nach ihrem Tempo abgehört …',
+  reading: 'Die Aufnahme wird gelesen und ihr Tempo gesucht …',
   fromPulse: ({ bpm, seconds }) =>
     `Die Aufnahme hat ${trimmed(bpm, 1)} Schläge in der Minute, der erste liegt bei ${decimal(seconds, 2)} s. Hör hinein und schau, ob die Takte passen.`,
   wanders: ({ bpm, seconds }) =>
     `Die Aufnahme hat etwa ${trimmed(bpm, 1)} Schläge in der Minute, ab ${decimal(seconds, 2)} s, aber das Tempo schwankt: Die Takte können nicht von Anfang bis Ende passen.`,
   fromLine: ({ bpm, seconds }) =>
-    `Nur deine Linie verrät das Tempo: wahrscheinlich ${trimmed(bpm, 1)}, ab ${decimal(seconds, 2)} s. Wenn das nicht stimmt, tippe es mit.`,
+    `Das Tempo wurde aus deiner Linie allein gefunden: wahrscheinlich ${trimmed(bpm, 1)}, ab ${decimal(seconds, 2)} s. Wenn das nicht stimmt, tippe es mit.`,
   noTempo:
     'Es war kein gleichmäßiges Tempo zu finden. Schreib es hin oder tippe es beim Hören mit, und sag, wo der erste Takt beginnt.',
   chords: 'Akkorde der Aufnahme',

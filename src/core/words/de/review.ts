@@ -25,7 +25,7 @@ export const review: Translated<typeof english> = {
   landings: 'Landungen',
   yourAim: 'Dein Ziel:',
   good: 'Gut',
-  toTry: 'Versuch',
+  toTry: 'Zum Üben',
   inTime: 'Timing',
   numbers: 'Die Zahlen',
   barsOfForm: 'Takte der Form',
@@ -85,7 +85,8 @@ export const review: Translated<typeof english> = {
       ? `Takt ${fromBar} wiederholen und neu versuchen`
       : `Takte ${fromBar} bis ${toBar} wiederholen und neu versuchen`,
   notTried: {
-    recording: 'Um diese Takte zu wiederholen, spiel den Chart mit der Band: Dein Backing läuft, wie es ist.',
+    recording:
+      'Um diese Takte zu wiederholen, spiel den Chart mit der Band: Deine Begleitung läuft, wie sie ist.',
     keys: 'Um diese Takte zu wiederholen, spiel die Form in einer Tonart: Dieser Take geht durch mehrere.',
   },
 

@@ -69,7 +69,7 @@ export const cli = {
        landfall forms | schema | --help | --version`,
   help: {
     whatItDoes: 'Landfall hears an improvised line and says where it lands on the chords.',
-    file: 'FILE is a recording (WAV, FLAC, MP3, Ogg Vorbis) or a list of notes: a table with the header onset,duration,pitch (seconds, seconds, MIDI number) or a MIDI file. A take that the app has saved (.landfall) says itself what it is graded by, and needs no chords.',
+    file: 'FILE is a recording (WAV, FLAC, MP3, Ogg Vorbis) or a list of notes: a table with the header onset,duration,pitch (seconds, seconds, MIDI number) or a MIDI file. A take that the app has saved (.landfall) holds its chart and tempo, and needs no --chart.',
     range: ({ lowest, highest }: { lowest: number; highest: number }) => `${lowest} to ${highest}`,
     exit: 'The exit code is 0 when the take was graded, 1 when the input can’t be graded, 2 when the command was wrong.',
     sections: {

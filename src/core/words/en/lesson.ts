@@ -21,7 +21,7 @@ export const lesson = {
   },
   columns: {
     student: 'Student',
-    attention: 'Needs',
+    attention: 'State',
     aim: 'Aim',
     thirds: 'Landings on thirds',
     weakest: 'Weakest change',
@@ -61,7 +61,7 @@ export const lesson = {
   desk: {
     title: 'The teacher’s desk',
     back: 'Back',
-    lead: 'Drop a folder here: takes that came back, recordings, and the lesson sheet. Every take is listened to again on this machine: what a file says of its own grade is not believed. Nothing leaves this machine, and nothing is kept.',
+    lead: 'Drop a folder here: takes that came back, recordings, and the lesson sheet. Every take is graded again on this machine, from its sound: a grade that a file brings with it does not count. Nothing leaves this machine, and nothing is kept.',
     chooseFolder: 'Choose a folder',
     chooseFiles: 'Choose files',
     clear: 'Clear the desk',
@@ -88,7 +88,7 @@ export const lesson = {
     savePage: 'Save a page to print',
     backToDesk: 'Back to the desk',
     answer: ({ student }: { student: string }) => `Your answer to ${student}`,
-    believed: 'This grade was computed here, from the sound. The take is not among your own.',
+    gradedHere: 'This grade was computed here, from the sound. The take is not among your own.',
     note: 'About the whole take',
     comments: 'Comments on bars',
     chorus: 'Chorus',

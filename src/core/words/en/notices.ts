@@ -19,8 +19,8 @@ export const notices = {
     `The chords are those that were found in ${name}: ${several(bars, 'bar')} at ${bpm}${unsure === 0 ? '' : `, ${unsure} of them unsure`}, ${chart}`,
   'library.cameIn': ({ fresh, sounds, here }: { fresh: number; sounds: number; here: number }) =>
     [
-      ...(fresh > 0 ? [`${several(fresh, 'take')} came in`] : []),
-      ...(sounds > 0 ? [`${several(sounds, 'take')} got the sound back`] : []),
+      ...(fresh > 0 ? [`${several(fresh, 'take')} ${fresh === 1 ? 'was' : 'were'} brought in`] : []),
+      ...(sounds > 0 ? [`the sound of ${several(sounds, 'take')} was brought back`] : []),
       ...(here > 0
         ? [
             `${several(here, 'take')} ${here === 1 ? 'was' : 'were'} here already and stayed as ${here === 1 ? 'it was' : 'they were'}`,

@@ -129,7 +129,7 @@ export const problemsOfCharts = {
   'beats.chord': ({ row, symbol, hint }: { row: number; symbol: string; hint: ChordHint }) =>
     `Row ${row} of the beats: “${symbol}” can’t be read as a chord; ${chordHint(hint)}.`,
   'beats.unit': ({ name, unit }: Named & { unit: 'milliseconds' | 'samples' }) =>
-    `${name} has its times in ${unit}, it seems; they are wanted in seconds: divide them by ${unit === 'samples' ? 'the sample rate' : '1000'}.`,
+    `${name} has its times in ${unit}, it seems, and must have them in seconds: divide them by ${unit === 'samples' ? 'the sample rate' : '1000'}.`,
   'beats.cell': ({ name, line, cell }: Named & { line: number; cell: string }) =>
     `${name}, line ${line}: the time "${cell}" is not a number of seconds; correct that line.`,
   'beats.fileOrder': ({

@@ -100,7 +100,7 @@ export const problemsOfCommandLine = {
     `--${option} has no meaning with --beats: the list says when each beat comes.`,
   'cli.noChords': 'No chords are given: name them with --chart and --tempo, or with --beats.',
   'cli.idleForTakeFile': ({ option }: { option: string }) =>
-    `--${option} has no meaning for a take file: it says itself what it is graded by.`,
+    `--${option} has no meaning for a take file: its chart and its settings are in it.`,
   'cli.takeFileHasChords': ({ name }: Named) =>
     `${name} is a take file with chords of its own: grade it without --chart and --beats.`,
   'cli.noTempo': 'The chart has no tempo of its own; give --tempo.',

@@ -77,7 +77,7 @@ export const problemsOfFiles = {
   'file.tooManyBeats': ({ name, most }: Named & { most: number }) =>
     `${name} has more than ${most} beats; cut it into takes.`,
   'notes.unit': ({ name, unit }: Named & { unit: 'milliseconds' | 'samples' }) =>
-    `${name} has its times in ${unit}, it seems; they are wanted in seconds: divide onset and duration by ${unit === 'samples' ? 'the sample rate' : '1000'}.`,
+    `${name} has its times in ${unit}, it seems, and must have them in seconds: divide onset and duration by ${unit === 'samples' ? 'the sample rate' : '1000'}.`,
   'sound.manyBlocks': ({ name, most }: Named & { most: number }) =>
     `${name} has more than ${most} blocks before its sound; it is damaged: save or export it again.`,
   'sound.noNumber': ({ name }: Named) =>
@@ -143,6 +143,8 @@ export const problemsOfFiles = {
     `${part} in ${name} becomes far too large when it is unpacked; nothing was taken from it.`,
   'takeFile.none': ({ name }: Named) =>
     `${name} is a zip archive, but no take of Landfall: it has no part take.json.`,
+  'takeFile.noTakes': ({ name }: Named) =>
+    `${name} holds no takes: choose a file that Landfall has saved (.landfall or .zip). A recording is opened with “Open a recording”.`,
   'takeFile.newer': ({ name, version }: Named & { version: number }) =>
     `${name} was saved by a newer Landfall (version ${version} of the file); load the page anew to get it.`,
   'takeFile.notJson': ({ name, part }: Named & { part: string }) =>

@@ -33,11 +33,11 @@ export const problemsOfSound = {
   'microphone.stopped': 'The microphone stopped while it was being opened: try again.',
   'microphone.failed': 'The microphone could not be opened: check that it is plugged in, then try again.',
   'microphone.lost':
-    'The microphone is gone: it was unplugged or stopped. What you played until now is kept; plug it in and open it again.',
+    'The microphone is gone: it was unplugged or stopped. What you played until now is kept; plug it in, then start again.',
   'microphone.silent':
     'The microphone sends nothing but silence: look for a mute switch, and check which input is chosen in the system settings.',
   'microphone.paused':
-    'The browser has stopped the sound; so does a machine that sleeps. What you played is kept, and the take goes on when the sound is back.',
+    'The browser has stopped the sound, perhaps because the machine went to sleep. What you played is kept, and the take goes on when the sound is back.',
   'microphone.otherRate':
     'The sound devices have changed since this page was loaded: reload the page, then try again. Your takes are kept.',
   'microphone.recorder': 'The recorder could not be loaded. Reload the page and try again.',

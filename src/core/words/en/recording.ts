@@ -6,11 +6,11 @@ export const recording = {
   title: 'What did you play over?',
   reading: 'Reading the recording and looking for its tempo…',
   fromPulse: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
-    `The recording beats at ${trimmed(bpm, 1)} a minute, its first beat is at ${decimal(seconds, 2)} s. Listen and look whether the bars fit.`,
+    `The recording has ${trimmed(bpm, 1)} beats a minute, and its first beat is at ${decimal(seconds, 2)} s. Listen and look whether the bars fit.`,
   wanders: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
-    `The recording beats at about ${trimmed(bpm, 1)} a minute, from ${decimal(seconds, 2)} s on, but its tempo wanders: the bars can’t fit from beginning to end.`,
+    `The recording has about ${trimmed(bpm, 1)} beats a minute from ${decimal(seconds, 2)} s on, but its tempo changes: the bars can’t fit from beginning to end.`,
   fromLine: ({ bpm, seconds }: { bpm: number; seconds: number }) =>
-    `Nothing but your line tells the tempo: probably ${trimmed(bpm, 1)}, from ${decimal(seconds, 2)} s on. Tap it if that is wrong.`,
+    `The tempo was found from your line alone: probably ${trimmed(bpm, 1)}, from ${decimal(seconds, 2)} s on. Tap it if that is wrong.`,
   noTempo:
     'No steady tempo was found. Type it, or tap it while you listen, and say where the first bar begins.',
   chords: 'Chords of the recording',

@@ -36,7 +36,7 @@ export const reportAims = {
     reached: ({ hits, of, events, over }: AimEvents & { hits: number; of: number }) =>
       `You did it: ${hits} of ${of} ${aimEvents(events, of, over)}.`,
     share: ({ hits, of, needed, events, over }: AimEvents & { hits: number; of: number; needed: number }) =>
-      `Not yet: ${hits} of ${of} ${aimEvents(events, of, over)}; ${needed} would do it.`,
+      `Not yet: ${hits} of ${of} ${aimEvents(events, of, over)}; ${needed} would be enough.`,
     luck: ({ hits, of, events, over }: AimEvents & { hits: number; of: number }) =>
       `${hits} of ${of} ${aimEvents(events, of, over)}, but luck may give as many.`,
     tooShort: ({

@@ -136,7 +136,7 @@ export const review = {
   besideVerdicts: {
     more: 'That is more than luck.',
     fewer: 'That is fewer than before, and not by luck.',
-    'too early': 'Too few yet to call it a change: one more go will tell.',
+    'too early': 'Too few yet to say whether anything changed: one more try will tell.',
   },
   besideFirst: 'First time',
   besideNow: 'Now',

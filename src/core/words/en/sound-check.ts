@@ -23,7 +23,7 @@ export const soundCheck = {
   notPlayed: 'not played',
   letRing: 'Let each one ring for a second.',
   againstStandard: 'Measured against A = 440 Hz until more strings were heard.',
-  agreeOn: ({ hz }: { hz: number }) => `They agree on A = ${decimal(hz, 1)} Hz.`,
+  agreeOn: ({ hz }: { hz: number }) => `Together they give A = ${decimal(hz, 1)} Hz.`,
   room: 'The room',
   caution:
     'Three short rising tones (sweeps) are played, each a little louder than the last, at most as loud as quiet talk. Set ' +

@@ -28,7 +28,7 @@ export const takes = {
     `The disk is nearly full. The sound of the oldest ${several(takes, 'take')} without a star needs ${diskRoom(megabytes)}; grades and notes stay when it is removed.`,
   removeOldSound: 'Remove this sound',
   bringIn: 'Bring takes in from files',
-  comingIn: ({ done, of }: { done: number; of: number }) => `Coming in: ${done} of ${of}`,
+  comingIn: ({ done, of }: { done: number; of: number }) => `Bringing in: ${done} of ${of}`,
   goingOut: ({ done, of }: { done: number; of: number }) => `Saving: ${done} of ${of}`,
   recording: 'recording',
   notGraded: 'not graded yet',
