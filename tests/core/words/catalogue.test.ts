@@ -33,6 +33,7 @@ const SAME_IN_GERMAN: ReadonlySet<string> = new Set([
   'ready.inKey',
   'progress.chorus',
   'notation.chorus',
+  'lesson.desk.chorus',
   'ready.form',
   'ready.feel',
   'ready.tempo',
