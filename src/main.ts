@@ -25,8 +25,9 @@ import { keepSite } from './storage/kept-site.ts';
 import { noBackings, noCharts, nothingKept, nothingRemembered } from './storage/nothing-kept.ts';
 import { openStorage } from './storage/open-storage.ts';
 import App from './ui/App.svelte';
-import type { Catalogues } from './ui/words/catalogues.ts';
+import type { LaterParts } from './ui/ready/later.ts';
 import type { Rest } from './ui/rest.ts';
+import { hasWords, type Amount, type Catalogues } from './ui/words/catalogues.ts';
 import './ui/base.css';
 import './ui/fonts/fonts.css';
 import './ui/tokens.css';
@@ -35,10 +36,16 @@ import './ui/tokens.css';
 const catalogues: Catalogues = {
   en: {
     openPage: new LatePart(importedLate(async () => (await import('./core/words/en/open-page.ts')).openPage)),
+    wholePage: new LatePart(
+      importedLate(async () => (await import('./core/words/en/whole-page.ts')).wholePage),
+    ),
     all: new LatePart(importedLate(async () => (await import('./core/words/en.ts')).en)),
   },
   de: {
     openPage: new LatePart(importedLate(async () => (await import('./core/words/de/open-page.ts')).openPage)),
+    wholePage: new LatePart(
+      importedLate(async () => (await import('./core/words/de/whole-page.ts')).wholePage),
+    ),
     all: new LatePart(importedLate(async () => (await import('./core/words/de.ts')).de)),
   },
 };
@@ -55,12 +62,19 @@ const files: FilesPort = {
   },
 };
 
-const later = (act: () => void, ms: number) => {
+const afterMs = (act: () => void, ms: number) => {
   const timer = setTimeout(act, ms);
   return () => clearTimeout(timer);
 };
 
-async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest: LatePart<Rest> }> {
+interface Assembled {
+  readonly app: OpenPageState;
+  /** The parts of the open page that come once it stands. */
+  readonly later: LatePart<LaterParts>;
+  readonly rest: LatePart<Rest>;
+}
+
+async function assemble(): Promise<Assembled> {
   const opened = await openStorage();
   const takes = opened.ok ? opened.value.takes : nothingKept(opened.problem);
   const setup = new Setup({
@@ -107,7 +121,7 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
       open: (events) => openMidi(events),
       allowed: midiAllowed,
       nowSeconds: () => performance.now() / 1000,
-      later,
+      later: afterMs,
     }),
     library,
     diskRoom: new DiskRoom({ takes, library, estimate: estimateOfRoom }),
@@ -118,20 +132,35 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
   };
   const rest = new LatePart<Rest>(
     importedLate(async () => {
-      const [{ assembleRest }] = await Promise.all([import('./rest.ts'), allWords()]);
-      const made = await assembleRest({ app, opened, takes, recordings, files, later, tellAudio });
+      // After a take all of the open page stands, whether its server answers by then or not.
+      const [{ assembleRest }] = await Promise.all([
+        import('./rest.ts'),
+        fetchWords('all'),
+        later.fetchAhead(),
+      ]);
+      const made = await assembleRest({ app, opened, takes, recordings, files, later: afterMs, tellAudio });
       // Another language may have been chosen meanwhile.
-      await allWords();
+      await fetchWords('all');
       return made;
+    }),
+  );
+  const later = new LatePart(
+    importedLate(async () => {
+      const [{ laterParts }] = await Promise.all([
+        import('./ui/ready/later-parts.ts'),
+        fetchWords('wholePage'),
+      ]);
+      await fetchWords('wholePage');
+      return laterParts;
     }),
   );
   const language = () => setup.settings.language ?? closestLanguage(navigator.languages);
   /** @throws Error where they can't be fetched */
-  const allWords = async () => {
-    while (catalogues[language()].all.now === null) {
-      const { all } = catalogues[language()];
-      await all.fetchAhead();
-      if (all.now === null) throw new Error('the words can not be fetched');
+  const fetchWords = async (amount: Amount) => {
+    while (!hasWords(catalogues[language()], amount)) {
+      const words = catalogues[language()][amount];
+      await words.fetchAhead();
+      if (words.now === null) throw new Error('the words can not be fetched');
     }
   };
   const words = async () => {
@@ -144,20 +173,31 @@ async function assemble(): Promise<{ readonly app: OpenPageState; readonly rest:
   await lesson.arrive(location.hash, () => true);
   // A chart that can't be read has its sentence from the first moment on.
   if (!setup.timeline.ok) await catalogues[language()].all.fetchAhead();
-  return { app, rest };
+  // What stands on the first screen since an earlier visit is there when the page is.
+  if (library.unfinished.length > 0 || setup.backing !== null || setup.settings.form === null)
+    await later.fetchAhead();
+  return { app, later, rest };
 }
 
-const target = document.getElementById('app');
-if (target === null) throw new Error('index.html has lost its #app');
-const { app, rest } = await assemble();
-mount(App, { target, props: { app, rest, catalogues } });
-// The browser asks before it closes or reloads the page; its words are its own.
-addEventListener('beforeunload', (event) => {
-  if (rest.now?.app.session.isOnlyInMemory) event.preventDefault();
-});
-// After the first screen: neither what comes later nor keeping the site may delay it.
-whenIdle(async () => {
-  await rest.fetchAhead();
-  await rest.now?.written.fetchAhead();
-});
-void app.newerSite.open();
+async function begin(): Promise<void> {
+  const target = document.getElementById('app');
+  if (target === null) throw new Error('index.html has lost its #app');
+  const { app, later, rest } = await assemble();
+  mount(App, { target, props: { app, later, rest, catalogues } });
+  // The browser asks before it closes or reloads the page; its words are its own.
+  addEventListener('beforeunload', (event) => {
+    if (rest.now?.app.session.isOnlyInMemory) event.preventDefault();
+  });
+  // After the first screen: neither what comes later nor keeping the site may delay it.
+  whenIdle(async () => {
+    // Where it does not come, its places say so.
+    later.use();
+    await later.fetchAhead();
+    await rest.fetchAhead();
+    await rest.now?.written.fetchAhead();
+  });
+  void app.newerSite.open();
+}
+
+// Not awaited: what is fetched here imports from the file that this one is part of, and would wait for its end.
+void begin();

@@ -8,8 +8,10 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { de } from '../src/core/words/de.ts';
 import { openPage as german } from '../src/core/words/de/open-page.ts';
+import { wholePage as germanPage } from '../src/core/words/de/whole-page.ts';
 import { en } from '../src/core/words/en.ts';
 import { openPage as english } from '../src/core/words/en/open-page.ts';
+import { wholePage as englishPage } from '../src/core/words/en/whole-page.ts';
 
 const SRC = fileURLToPath(new URL('../src', import.meta.url));
 
@@ -48,11 +50,13 @@ describe('the first load', () => {
     expect(names).not.toContain('rest.ts');
     expect(libraries).not.toContain('fflate');
     expect(names).not.toContain('ui/review/ReviewScreen.svelte');
+    expect(names).not.toContain('ui/ready/later-parts.ts');
+    expect(names).not.toContain('ui/ready/Takes.svelte');
   });
 
   it('reads no words but those of the open page', () => {
     const reads = [...files]
-      .filter(([, text]) => /^ *const .* = useWords\(\)/m.test(text))
+      .filter(([, text]) => /^ *const .* = use(?:WholePage)?Words\(\)/m.test(text))
       .map(([path]) => relative(SRC, path));
     expect(
       reads,
@@ -63,13 +67,21 @@ describe('the first load', () => {
 });
 
 describe.each([
-  ['en', english, en],
-  ['de', german, de],
-])('the words of the open page in %s', (_, openPage, all) => {
+  ['en', english, englishPage, en],
+  ['de', german, germanPage, de],
+])('the words of the open page in %s', (_, openPage, wholePage, all) => {
   it('are those that all words have', () => {
-    for (const section of Object.keys(openPage) as (keyof typeof openPage)[])
+    for (const section of Object.keys(wholePage) as (keyof typeof wholePage)[])
       expect(all[section]).toEqual(
-        section === 'problems' ? expect.objectContaining(openPage.problems) : openPage[section],
+        section === 'problems' ? expect.objectContaining(wholePage.problems) : wholePage[section],
       );
+  });
+
+  it('are with its later parts what they were before, and more', () => {
+    for (const section of Object.keys(openPage) as (keyof typeof openPage)[])
+      expect(wholePage[section]).toEqual(
+        section === 'ready' ? expect.objectContaining(openPage.ready) : openPage[section],
+      );
+    expect(Object.keys(wholePage.ready).length).toBeGreaterThan(Object.keys(openPage.ready).length);
   });
 });

@@ -6,6 +6,7 @@ export class LatePart<T> {
   #now = $state.raw<T | null>(null);
   #problem = $state.raw<Problem | null>(null);
   #isAwaited = $state.raw(false);
+  #hasFailed = $state.raw(false);
   #coming: Promise<T | null> | null = null;
 
   /** @param fetchPart rejects where the part can't be fetched; is called again at the next attempt */
@@ -26,6 +27,11 @@ export class LatePart<T> {
   /** Why what the player asked for did not happen, or null. */
   get problem(): Problem | null {
     return this.#problem;
+  }
+
+  /** Whether what somebody asked for did not come; a later attempt may be going on. */
+  get hasFailed(): boolean {
+    return this.#hasFailed;
   }
 
   forgetProblem(): void {
@@ -51,6 +57,7 @@ export class LatePart<T> {
     this.#isAwaited = true;
     const part = await this.#fetch();
     this.#isAwaited = false;
+    this.#hasFailed = part === null;
     if (part === null) this.#problem = problem('site.partMissing');
     else act(part);
   }

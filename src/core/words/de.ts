@@ -6,7 +6,6 @@ import { help } from './de/help.ts';
 import { lesson } from './de/lesson.ts';
 import { notation } from './de/notation.ts';
 import { notices } from './de/notices.ts';
-import { openPage } from './de/open-page.ts';
 import { page } from './de/page.ts';
 import { playing } from './de/playing.ts';
 import { problemsOfCharts } from './de/problems-charts.ts';
@@ -24,13 +23,14 @@ import { reviewLine } from './de/review-line.ts';
 import { sheets } from './de/sheets.ts';
 import { soundCheck } from './de/sound-check.ts';
 import type { Words } from './words.ts';
+import { wholePage } from './de/whole-page.ts';
 
 export const de: Words = {
-  ...openPage,
+  ...wholePage,
   report: { ...report, aims: reportAims, explain },
   page,
   problems: {
-    ...openPage.problems,
+    ...wholePage.problems,
     ...problemsOfCharts,
     ...problemsOfFiles,
     ...problemsOfLessons,

@@ -10,7 +10,6 @@ import { help } from './en/help.ts';
 import { lesson } from './en/lesson.ts';
 import { notation } from './en/notation.ts';
 import { notices } from './en/notices.ts';
-import { openPage } from './en/open-page.ts';
 import { page } from './en/page.ts';
 import { playing } from './en/playing.ts';
 import { problemsOfCharts } from './en/problems-charts.ts';
@@ -27,15 +26,16 @@ import { review } from './en/review.ts';
 import { reviewLine } from './en/review-line.ts';
 import { sheets } from './en/sheets.ts';
 import { soundCheck } from './en/sound-check.ts';
+import { wholePage } from './en/whole-page.ts';
 
 export const en = {
-  ...openPage,
+  ...wholePage,
   report: { ...report, aims: reportAims, explain },
   page,
   // Everything that keeps something from being done: what is wrong, where, and what to do. A key is a code; a fact
   // named `cause` holds another problem. Keys are grouped by the folder or the thing that they speak of.
   problems: {
-    ...openPage.problems,
+    ...wholePage.problems,
     ...problemsOfCharts,
     ...problemsOfFiles,
     ...problemsOfLessons,

@@ -1,8 +1,8 @@
 /** A foot switch that was learned, as the settings show it: "controller 64 on channel 1, down is low". */
-import type { OpenPageWords } from '../../core/words/words.ts';
+import type { WholePageWords } from '../../core/words/words.ts';
 import type { LearnedFoot } from '../../state/foot-switch.ts';
 
-export function describeFoot(foot: LearnedFoot, { ready }: OpenPageWords): string {
+export function describeFoot(foot: LearnedFoot, { ready }: WholePageWords): string {
   const { kind, channel, number, inverted, pressesOnly } = foot;
   return ready.handsFree.learnedFoot({
     kind,

@@ -1,6 +1,6 @@
 /** The catalogue in the player's language, handed down the tree of components. */
 import { createContext } from 'svelte';
-import type { OpenPageWords, Words } from '../../core/words/words.ts';
+import type { OpenPageWords, WholePageWords, Words } from '../../core/words/words.ts';
 
 const [words, setWords] = createContext<Words>();
 
@@ -13,6 +13,9 @@ export const useWords = words;
 
 /** The same for the open page and what it has in common with other screens: it stands before all words are there. */
 export const useOpenPageWords: () => OpenPageWords = words;
+
+/** The same for the parts of the open page that are fetched once it stands. */
+export const useWholePageWords: () => WholePageWords = words;
 
 /**
  * Set once by the root.

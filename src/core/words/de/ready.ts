@@ -1,5 +1,5 @@
 /** The open page: start, set list, sheet, the ways to other pages. */
-import { percent, decimal } from './grammar.ts';
+import { percent } from './grammar.ts';
 import type { ready as english } from '../en/ready.ts';
 import type { Translated } from '../entries/translated.ts';
 
@@ -85,56 +85,12 @@ export const ready: Translated<typeof english> = {
     ballad: 'Ballade',
   },
 
-  // Eigene Akkorde.
-  chart: {
-    label: 'Dein Chart, Takt für Takt',
-    example: '| A7 | D7 | A7 | % |',
-    twoChords: 'Akkorde hier auf Englisch: B statt H, Bb statt B. Zwei Akkorde in einem Takt:',
-    repeat: 'wiederholt einen Takt,',
-    noChord: 'ist kein Akkord,',
-    bass: 'setzt E in den Bass.',
-    title: 'Titel',
-    keep: 'Behalten',
-    keepOver: 'Statt des alten behalten',
-    rename: 'Umbenennen',
-    remove: 'Entfernen',
-    stopReading: 'Lesen der Datei abbrechen',
-    removeNamed: ({ title }) => `${title} aus deinen eigenen Charts entfernen`,
-    open: 'Chart öffnen',
-    save: 'Als MusicXML speichern',
-    file: 'Ein Chart als Text, MusicXML oder MIDI',
-  },
   pages: {
     progress: 'Was heute üben?',
     classDesk: 'Das Lehrerpult',
     help: 'Was es bedeutet',
   },
-  lessons: {
-    heading: 'Unterricht',
-    why: 'Ein Aufgabenblatt ist eine kleine Datei oder ein Link: Akkorde, ein Tempo und worauf man landen soll. Wer es spielt, gibt den Take zurück.',
-    open: 'Aufgabenblatt oder Antwort öffnen',
-    write: 'Ein Aufgabenblatt schreiben',
-  },
   backing: {
     open: 'Eigene Begleitung öffnen',
-
-    // Eine Begleitung anstelle der Band, auf der offenen Seite.
-    yours: 'Deine Begleitung',
-    soundsAt: ({ bpm, hz }) =>
-      `Deine eigene Begleitung, gespielt mit ${bpm} Schlägen in der Minute. Sie klingt bei A = ${decimal(hz, 1).replace(',0', '')} Hz.`,
-    speed: 'Geschwindigkeit',
-    asRecorded: 'wie aufgenommen',
-    cents: 'Höher oder tiefer, in Cent',
-    fromBar: 'Von Takt',
-    toBar: 'Bis Takt',
-    choruses: 'Chorusse',
-    untilStopped: 'bis ich aufhöre',
-    allBars: 'Alle Takte',
-    edit: 'Schläge und Chart',
-    backToBand: 'Zurück zur Band',
-    remove: 'Entfernen',
-    removeNamed: ({ title }) => `${title} entfernen`,
-    removeForGood: 'Endgültig entfernen',
-    keepIt: 'Behalten',
   },
 };

@@ -5,13 +5,12 @@ import { parts } from './parts.ts';
 import { problemsOfOpenPage } from './problems-open-page.ts';
 import { ready } from './ready.ts';
 import { settings } from './settings.ts';
-import { takes } from './takes.ts';
 import { terms } from './terms.ts';
 import { trouble } from './trouble.ts';
 
 export const openPage = {
   ...terms,
-  ready: { ...ready, ...settings, ...forms, takes },
+  ready: { ...ready, ...settings, ...forms },
   aims,
   parts,
   trouble,

@@ -1,5 +1,5 @@
 /** The open page: start, set list, sheet, the ways to other pages. */
-import { percent, decimal } from './grammar.ts';
+import { percent } from './grammar.ts';
 
 export const ready = {
   // On the button, while a take is opened.
@@ -84,57 +84,12 @@ export const ready = {
     ballad: 'ballad',
   },
 
-  // A chart of the player's own.
-  chart: {
-    label: 'Your chart, bar by bar',
-    example: '| A7 | D7 | A7 | % |',
-    /** Two pieces of chart text stand before and behind each of the next. */
-    twoChords: 'Two chords share a bar:',
-    repeat: 'repeats a bar,',
-    noChord: 'is no chord,',
-    bass: 'puts E in the bass.',
-    title: 'Title',
-    keep: 'Keep it',
-    keepOver: 'Keep it in place of the old one',
-    rename: 'Rename',
-    remove: 'Remove',
-    stopReading: 'Stop reading the file',
-    removeNamed: ({ title }: { title: string }) => `Remove ${title} from your own charts`,
-    open: 'Open a chart',
-    save: 'Save as MusicXML',
-    file: 'A chart as text, MusicXML or MIDI',
-  },
   pages: {
     progress: 'What to practise today',
     classDesk: 'The teacher’s desk',
     help: 'What it means',
   },
-  lessons: {
-    heading: 'Lessons',
-    why: 'A lesson sheet is a small file or a link: a chart, a tempo, what to land on. The student plays it and gives the take back.',
-    open: 'Open a sheet or an answer',
-    write: 'Write a lesson sheet',
-  },
   backing: {
     open: 'Bring your own backing',
-
-    // A backing in place of the band, on the open page.
-    yours: 'Your backing',
-    soundsAt: ({ bpm, hz }: { bpm: number; hz: number }) =>
-      `Your own backing, ${bpm} beats a minute as it is played. It sounds at A = ${decimal(hz, 1).replace('.0', '')} Hz.`,
-    speed: 'Speed',
-    asRecorded: 'as recorded',
-    cents: 'Higher or lower, in cents',
-    fromBar: 'From bar',
-    toBar: 'To bar',
-    choruses: 'Choruses',
-    untilStopped: 'until I stop',
-    allBars: 'All bars',
-    edit: 'Beats and chart',
-    backToBand: 'Back to the band',
-    remove: 'Remove',
-    removeNamed: ({ title }: { title: string }) => `Remove ${title}`,
-    removeForGood: 'Remove for good',
-    keepIt: 'Keep it',
   },
 };
