@@ -1,11 +1,12 @@
 /** `landfall grade`: the two inputs in, the core in the middle, a page or JSON out. */
 import type { Notice } from '../core/words/problem.ts';
 import { grade } from '../core/grade.ts';
+import { tooMuchToGrade } from '../core/grade-bounds.ts';
 import { readAim, type Aim } from '../core/grade/aims/aim.ts';
 import { HOUSE_AIMS } from '../core/grade/aims/targets.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import { onOneLine } from '../core/words/one-line.ts';
-import { bad, good, type Outcome } from '../core/base/outcome.ts';
+import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import { explainBar } from '../core/report/explain.ts';
 import { aimWords } from '../core/report/aim-sentences.ts';
 import type { Words } from '../core/words/words.ts';
@@ -121,6 +122,8 @@ export async function reportFor(
   if (!take.ok) return take;
   const chords = given ?? (await foundTimeline(order, take.value.source));
   if (!chords.ok) return chords;
+  const tooMuch = tooMuchToGrade(take.value.notes, chords.value.timeline);
+  if (tooMuch !== null) return failure(tooMuch);
   const settings: GradeSettings = {
     source: take.value.source,
     referenceHz: order.referenceHz,

@@ -1,12 +1,13 @@
 /** Samples → report: the band out where it is known, listen block by block, lay the notes on the chart, grade. */
 import { floats, type MonoSamples } from './base/pcm16.ts';
 import { grade } from './grade.ts';
+import { tooMuchToGrade } from './grade-bounds.ts';
 import type { BackingFacts } from './take/backing-facts.ts';
 import { Listener } from './listen.ts';
 import { listenPastBacking, listenWithout, wanderingNotice } from './listen-without.ts';
 import type { GradeSettings } from './grade-settings.ts';
 import type { HeardNote } from './take/note.ts';
-import { good, type Outcome } from './base/outcome.ts';
+import { failure, good, type Outcome } from './base/outcome.ts';
 import { canBeRoundTrip, firstBeatAfterChange } from './take/round-trip.ts';
 import type { Report } from './take/schema.ts';
 import { tidyNumbers } from './report/tidy.ts';
@@ -222,5 +223,7 @@ export function gradeNotes(
 ): Outcome<Report> {
   const timeline = timelineOf(order);
   if (!timeline.ok) return timeline;
+  const tooMuch = tooMuchToGrade(notes, timeline.value);
+  if (tooMuch !== null) return failure(tooMuch);
   return good(grade(notes, timeline.value, { source, referenceHz: order.reference, ...choiceOf(order) }));
 }

@@ -41,7 +41,45 @@ export function writeBandMidi(arrangement: Arrangement, form: BandForm, settings
     ...bandParts.flatMap((part) => partTrack(arrangement, part, settings, place)),
   ];
   const header = { format: 1 as const, numTracks: tracks.length, ticksPerBeat: ticksPerQuarter };
-  return Uint8Array.from(writeMidi({ header, tracks: tracks.map(finished) }));
+  const chunks = [
+    // The header says how many tracks there are: written with empty ones, which are left out.
+    writeMidi({ header, tracks: tracks.map(() => []) }).slice(0, HEADER_BYTES),
+    ...tracks.map((track) => trackChunk(finished(track))),
+  ];
+  const bytes = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
+}
+
+const HEADER_BYTES = 14;
+const TRACK_HEADER_BYTES = 8;
+/** The time of midi-file's writer grows with the square of the events that it writes at once. */
+const EVENTS_AT_ONCE = 256;
+
+/** A track as its chunk ("MTrk", its length, its events), written a few events at a time. */
+function trackChunk(events: readonly MidiEvent[]): Uint8Array {
+  const pieces: (readonly number[])[] = [];
+  for (let at = 0; at < events.length; at += EVENTS_AT_ONCE)
+    pieces.push(
+      writeMidi({
+        header: { format: 1, numTracks: 1, ticksPerBeat: ticksPerQuarter },
+        tracks: [events.slice(at, at + EVENTS_AT_ONCE)],
+      }).slice(HEADER_BYTES + TRACK_HEADER_BYTES),
+    );
+  const length = pieces.reduce((sum, piece) => sum + piece.length, 0);
+  const chunk = new Uint8Array(TRACK_HEADER_BYTES + length);
+  chunk.set([...'MTrk'].map((letter) => letter.charCodeAt(0)));
+  new DataView(chunk.buffer).setUint32(4, length);
+  let at = TRACK_HEADER_BYTES;
+  for (const piece of pieces) {
+    chunk.set(piece, at);
+    at += piece.length;
+  }
+  return chunk;
 }
 
 /** The marker behind the last chorus: what comes after it is an ending. */

@@ -4,11 +4,12 @@
  */
 import { bad, failure, good, type Outcome } from '../base/outcome.ts';
 import { hasMark, type ByteSource } from '../files/bytes/bytes.ts';
+import { tooMuchToGrade } from '../grade-bounds.ts';
 import { gradeForSheet } from '../grade-for-sheet.ts';
 import type { GradeSettings } from '../grade-settings.ts';
 import { hearFile } from '../hear-file.ts';
 import { returnedTake, type ReturnedTake } from '../lesson/returned-take.ts';
-import { readSheetFile, type LessonSheet, type SheetFile } from '../lesson/sheet.ts';
+import { readSheetFile, timelineOfSheet, type LessonSheet, type SheetFile } from '../lesson/sheet.ts';
 import { studentOfPath, tryOfPath } from '../lesson/student-of-path.ts';
 import { TAKE_FILE_ENDING } from './schema.ts';
 import { gradeTakeFile } from './grade-take-file.ts';
@@ -82,6 +83,8 @@ export async function gradeReturned(
   const { firstBeatSeconds } = order;
   const heard = take.value.notes;
   const basis = { source: take.value.source, firstBeatSeconds, referenceHz: 'auto' } as const;
+  const tooMuch = tooMuchToGrade(heard, timelineOfSheet(sheet, firstBeatSeconds));
+  if (tooMuch !== null) return failure(tooMuch);
   const row = returnedTake(gradeForSheet(heard, sheet, basis), {
     student: studentOfPath(path),
     file: path,
@@ -140,6 +143,8 @@ async function gradeReturnedTake(
     firstBeatSeconds: details.firstBeatSeconds ?? 0,
     referenceHz: details.reference,
   };
+  const tooMuch = tooMuchToGrade(heard, timelineOfSheet(sheet, basis.firstBeatSeconds));
+  if (tooMuch !== null) return failure(tooMuch);
   const row = returnedTake(gradeForSheet(heard, sheet, basis), {
     student: lesson?.student ?? studentOfPath(path),
     file: path,

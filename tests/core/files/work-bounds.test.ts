@@ -2,6 +2,7 @@
  * What is refused is refused before the work: of a large file no more bytes are asked for than its beginning, and of a
  * small file that would grow no more is made than the limit. Counted in bytes and calls, as no clock can be relied on.
  */
+import { readFileSync } from 'node:fs';
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { MOST_BAR_CHORDS, MOST_CHART_CHORDS, MOST_SCORE_SIGNS } from '../../../src/core/base/limits.ts';
@@ -19,6 +20,8 @@ import { unpackOne } from '../../../src/core/files/zip/unpack-one.ts';
 import { describeNotice, describeProblem, notice, problem } from '../../../src/core/words/problem.ts';
 import { languages } from '../../../src/core/words/catalogues.ts';
 import { english } from '../../english.ts';
+import { processorTime } from '../../processor-time.ts';
+import { readAudio } from './collect.ts';
 
 const ASCII = (text: string) => new TextEncoder().encode(text);
 const GIGABYTES = 1e9;
@@ -89,6 +92,15 @@ describe('of a file that is refused no more than its beginning is read', () => {
     expect(read.ok).toBe(false);
     expect(counted.bytes).toBeLessThan(4_000_000);
   });
+});
+
+it('megabytes of 0xff behind an MP3 file, each of which may begin a frame, are passed over within a second', async () => {
+  const sound = readFileSync(new URL('../../../fixtures/audio/pluck.mp3', import.meta.url));
+  const bytes = new Uint8Array(sound.length + 3_000_000).fill(0xff);
+  bytes.set(sound);
+  const { result, milliseconds } = await processorTime(() => readAudio('long.mp3', bytes));
+  expect(typeof result).not.toBe('string');
+  expect(milliseconds).toBeLessThan(1000);
 });
 
 describe('a table', () => {

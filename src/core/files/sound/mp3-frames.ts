@@ -22,8 +22,11 @@ const HEADER_BYTES = 4;
 /** The header at `at`, or null where there is none that can be decoded (free bit rates are left out). */
 export function frameHeader(bytes: Uint8Array, at: number): FrameHeader | null {
   if (at + HEADER_BYTES > bytes.length) return null;
-  const [first, second, third, fourth] = bytes.subarray(at, at + HEADER_BYTES) as unknown as number[];
-  if (first !== 0xff || (second! & 0xe0) !== 0xe0) return null;
+  // Bytes one by one: in a file with megabytes of 0xFF behind its sound every byte is asked.
+  const second = bytes[at + 1];
+  if (bytes[at] !== 0xff || (second! & 0xe0) !== 0xe0) return null;
+  const third = bytes[at + 2];
+  const fourth = bytes[at + 3];
   const version = (second! >> 3) & 3;
   const layer = (second! >> 1) & 3;
   const rateIndex = (third! >> 2) & 3;

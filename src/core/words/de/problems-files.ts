@@ -76,6 +76,10 @@ export const problemsOfFiles: Translated<typeof english> = {
   'file.tooLarge': ({ name, megabytes }) =>
     `${name} ist größer als ${megabytes} MB, zu groß für das, was die Datei hier sein soll.`,
   'file.tooManyNotes': ({ name, most }) => `${name} hat mehr als ${most} Töne; teil die Datei in Takes.`,
+  'grade.tooManyChanges': ({ most }) =>
+    `In diesem Take ziehen mehr als ${most} Akkorde vorbei, mehr als sich bewerten lassen: Bewerte ihn in Teilen oder schreib weniger Akkorde in einen Takt.`,
+  'grade.tooManyParts': ({ most }) =>
+    `Die Töne dieses Takes klingen durch mehr als ${most} Akkorde weiter, Ton für Ton gezählt: Such nach Tönen, die nie enden, oder bewerte ihn in Teilen.`,
   'file.tooManyBeats': ({ name, most }) => `${name} hat mehr als ${most} Schläge; teil die Datei in Takes.`,
   'notes.unit': ({ name, unit }) =>
     `${name} hat die Zeiten wohl in ${TIME_UNITS[unit]}; gebraucht werden Sekunden: Teil onset und duration durch ${unit === 'samples' ? 'die Abtastrate' : '1000'}.`,

@@ -74,6 +74,10 @@ export const problemsOfFiles = {
     `${name} is larger than ${megabytes} MB, too large for what it is asked to be.`,
   'file.tooManyNotes': ({ name, most }: Named & { most: number }) =>
     `${name} has more than ${most} notes; cut it into takes.`,
+  'grade.tooManyChanges': ({ most }: { most: number }) =>
+    `More than ${most} chords go by in this take, more than can be graded: grade it in parts, or write fewer chords in a bar.`,
+  'grade.tooManyParts': ({ most }: { most: number }) =>
+    `The notes of this take sound on through more than ${most} chords, counted note by note: look for notes that are never ended, or grade it in parts.`,
   'file.tooManyBeats': ({ name, most }: Named & { most: number }) =>
     `${name} has more than ${most} beats; cut it into takes.`,
   'notes.unit': ({ name, unit }: Named & { unit: 'milliseconds' | 'samples' }) =>
