@@ -44,12 +44,12 @@ export const problemsOfCommandLine: Translated<typeof english> = {
   'cli.unknownCommand': ({ command }) => `Es gibt keinen Befehl „${command}“.`,
   'cli.noFileWanted': ({ command }) => `landfall ${command} nimmt keine Datei.`,
   'cli.noFile': 'Es ist keine Datei angegeben: Nenn die Datei, die bewertet werden soll.',
-  'cli.explainsOneFile': '--explain gilt für eine Datei: Nenne eine einzige.',
-  'cli.backingOfOneFile': '--backing gilt für eine Datei: Bewerte jede mit ihrem eigenen Playback.',
+  'cli.explainsOneFile': '--explain gilt für eine Datei: Nenn eine einzige.',
+  'cli.backingOfOneFile': '--backing gilt für eine Datei: Bewerte jede mit ihrer eigenen Begleitung.',
   'cli.noTakes': ({ folders }) =>
     `In ${joinWith(folders, 'und')} ist keine Aufnahme und keine Liste von Tönen.`,
   'cli.tooManyTakes': ({ found, most }) =>
-    `Es sind ${found} Dateien, und ${most} sind das Höchste in einem Aufruf: Nenne ihre Ordner einzeln.`,
+    `Es sind ${found} Dateien, und ${most} sind das Höchste in einem Aufruf: Nenn ihre Ordner einzeln.`,
   'cli.idleForChords': ({ option }) => `--${option} hat bei landfall chords keine Bedeutung.`,
   'cli.idleWithFound': ({ option }) =>
     `--${option} braucht einen Chart: Nenn ihn mit --chart, oder lass --${option} weg; dann gelten die Akkorde der Begleitung.`,
@@ -59,12 +59,12 @@ export const problemsOfCommandLine: Translated<typeof english> = {
     `${name} ist im Take nicht zu hören, deshalb ist nicht bekannt, wo die Akkorde liegen: Nenn den Chart mit --chart und --tempo und seine erste Eins mit --first-beat.`,
   'cli.noBand': ({ name }) =>
     `In ${name} ist keine Band mit gleichmäßigem Schlag zu hören, also sind darin keine Akkorde zu finden: Nenn sie mit --chart und --tempo oder mit --beats.`,
-  'cli.chordsFile': 'Es ist keine Aufnahme angegeben: Nenne die Datei, deren Akkorde gesucht sind.',
+  'cli.chordsFile': 'Es ist keine Aufnahme angegeben: Nenn die Datei, deren Akkorde gesucht sind.',
   'cli.chordsOneFile': ({ word }) => `landfall chords nimmt eine Aufnahme; „${word}“ ist eine zu viel.`,
   'cli.idleForClass': ({ option }) =>
     `--${option} hat bei landfall class keine Bedeutung: Das Aufgabenblatt sagt, wie bewertet wird.`,
-  'cli.classFolder': 'Es ist kein Ordner angegeben: Nenne den Ordner mit den Takes.',
-  'cli.classSheet': 'Es ist kein Aufgabenblatt angegeben: Nenne es mit --sheet.',
+  'cli.classFolder': 'Es ist kein Ordner angegeben: Nenn den Ordner mit den Takes.',
+  'cli.classSheet': 'Es ist kein Aufgabenblatt angegeben: Nenn es mit --sheet.',
   'cli.classOnly': ({ option }) => `--${option} ist für landfall class.`,
   'cli.oneOutput': 'Gib nur eines von --csv, --json und --html an.',
   'cli.noSuchSchema': ({ asked, known }) =>
@@ -89,7 +89,7 @@ export const problemsOfCommandLine: Translated<typeof english> = {
   'cli.bandOut': 'Es ist keine Ausgabedatei angegeben: Nenn sie mit --out band.wav oder --out band.mid.',
   'cli.bandOutKind': ({ file }) => `--out muss auf .wav, .mid oder .musicxml enden, nicht „${file}“.`,
   'cli.bandOutIsChart': ({ file }) =>
-    `${file} ist das Chart selbst und würde überschrieben: Gib bei --out einen anderen Namen an.`,
+    `${file} ist der Chart selbst und würde überschrieben: Gib bei --out einen anderen Namen an.`,
   'cli.bandOnly': ({ option }) => `--${option} gehört zu landfall band.`,
   'cli.bandTempo': ({ lowest, highest, bpm }) =>
     `Die Band spielt ${lowest} bis ${highest} Schläge in der Minute, nicht ${decimalOf(bpm)}.`,

@@ -148,12 +148,12 @@ export const problemsOfFiles: Translated<typeof english> = {
   'takeFile.notJson': ({ name, part }) => `${part} in ${name} ist kein JSON; nichts wurde übernommen.`,
   'takeFile.field': ({ name, part, field }) =>
     `${part} in ${name} ist nicht so, wie Landfall es schreibt${field === '' ? '' : `: siehe ${field}`}; nichts wurde übernommen.`,
-  'takeFile.chart': ({ name, cause }) => `Die Akkordfolge in ${name} ist nicht zu gebrauchen: ${cause}`,
+  'takeFile.chart': ({ name, cause }) => `Der Chart in ${name} ist nicht zu gebrauchen: ${cause}`,
   'takeFile.tooLong': ({ name, hours }) =>
     `${name} ist länger als ${hours === 1 ? 'eine Stunde' : `${hours} Stunden`}; so lang kann ein Take nicht sein.`,
   'takeFile.sound': ({ name, part, sampleRate }) =>
     `${part} in ${name} passt nicht zu take.json: Es muss WAV sein, ein Kanal, 16 Bit, ${sampleRate} Hz, und so lang, wie dort steht.`,
-  'takeFile.noLine': ({ name }) => `${name} hat weder Klang noch Noten; darin ist nichts zu bewerten.`,
+  'takeFile.noLine': ({ name }) => `${name} hat weder Klang noch Töne; darin ist nichts zu bewerten.`,
   'sound.noChannel': ({ name }) =>
     `${name} hat laut Dateikopf keinen Kanal; der Kopf ist beschädigt: Speichere die Datei noch einmal.`,
   'sound.sampleRate': ({ name, hz, lowest, highest }) =>

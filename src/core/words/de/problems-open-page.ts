@@ -8,19 +8,19 @@ export const problemsOfOpenPage: Translated<typeof english> = {
   'midi.refused':
     'Der Browser durfte MIDI nicht benutzen. Erlaube es neben der Adresse, dann wähle es noch einmal; das Mikrofon geht trotzdem.',
   'site.partMissing':
-    'Der Rest von Landfall war nicht zu laden: Der Server antwortet nicht. Nichts ist verloren. Versuche es noch einmal, wenn er antwortet: Dann wird diese Seite neu geladen.',
+    'Der Rest von Landfall war nicht zu laden: Der Server antwortet nicht. Nichts ist verloren. Versuch es noch einmal, wenn er antwortet: Dann wird diese Seite neu geladen.',
   'site.otherWindow':
-    'Landfall ist noch in einem anderen Fenster offen, und dort läuft vielleicht ein Take. Schließe das andere Fenster und drücke dann noch einmal.',
+    'Landfall ist noch in einem anderen Fenster offen, und dort läuft vielleicht ein Take. Schließ das andere Fenster und drück dann noch einmal.',
   'storage.newer':
     'Die Takes auf diesem Gerät hat ein neueres Landfall geschrieben. Lade die Seite neu, um es zu bekommen.',
   'storage.none':
-    'Dieser Browser speichert für diese Seite nichts (vielleicht ist es ein privates Fenster). Du kannst spielen; exportiere einen Take, um ihn zu behalten.',
+    'Dieser Browser speichert für diese Seite nichts (vielleicht ist es ein privates Fenster). Du kannst spielen; speichere einen Take als Datei, um ihn zu behalten.',
   'storage.soundNeeded':
     'Die Töne dieses Takes wurden nicht mit ihm behalten; sein Klang wird für die Bewertung gebraucht und bleibt.',
   'storage.diskFull':
-    'Der Speicher ist voll: Der Rest dieses Takes liegt nur im Arbeitsspeicher. Er wird bewertet; exportiere ihn, bevor du die Seite schließt.',
+    'Der Speicher ist voll: Der Rest dieses Takes liegt nur im Arbeitsspeicher. Bewertet wird er trotzdem; speichere ihn als Datei, bevor du die Seite schließt.',
   'storage.unreachable':
-    'Der Browser kam nicht an seinen Speicher. Lade die Seite neu; was auf dem Bildschirm steht, lässt sich noch exportieren.',
+    'Der Browser kam nicht an seinen Speicher. Lade die Seite neu; was auf dem Bildschirm steht, lässt sich noch als Datei speichern.',
   'storage.settingsUnreadable': 'Die Einstellungen ließen sich nicht lesen; es gelten die üblichen.',
   'storage.settingUnreadable': ({ fields }) =>
     `Eine gespeicherte Einstellung ließ sich nicht lesen (${fields.join(', ')}); es gilt die übliche.`,

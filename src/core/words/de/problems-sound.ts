@@ -33,7 +33,7 @@ export const problemsOfSound: Translated<typeof english> = {
   'microphone.notFound': 'Kein Mikrofon gefunden: Schließ eines an, dann versuch es noch einmal.',
   'microphone.removed': 'Dieses Mikrofon ist nicht mehr angeschlossen: Wähle ein anderes.',
   'microphone.busy':
-    'Das Mikrofon ist angeschlossen, liefert aber keinen Ton: Vielleicht benutzt es ein anderes Programm. Schließ dieses Programm, dann versuch es noch einmal.',
+    'Das Mikrofon ist angeschlossen, liefert aber keinen Klang: Vielleicht benutzt es ein anderes Programm. Schließ dieses Programm, dann versuch es noch einmal.',
   'microphone.stopped': 'Das Mikrofon wurde beim Öffnen unterbrochen: Versuch es noch einmal.',
   'microphone.failed':
     'Das Mikrofon ließ sich nicht öffnen: Prüfe, ob es angeschlossen ist, dann versuch es noch einmal.',
@@ -44,11 +44,11 @@ export const problemsOfSound: Translated<typeof english> = {
   'microphone.paused':
     'Der Browser hat den Klang angehalten, vielleicht im Ruhezustand des Geräts. Was du gespielt hast, bleibt, und der Take geht weiter, sobald der Klang zurück ist.',
   'microphone.otherRate':
-    'Die Tongeräte haben sich geändert, seit diese Seite geladen wurde: Lade sie neu und versuch es noch einmal. Deine Takes bleiben.',
+    'Die Audiogeräte haben sich geändert, seit diese Seite geladen wurde: Lade sie neu und versuch es noch einmal. Deine Takes bleiben.',
   'microphone.recorder':
     'Der Programmteil, der aufnimmt, ließ sich nicht laden. Lade die Seite neu und versuch es noch einmal.',
   'output.asleep':
-    'Der Browser hat seinen Ton nicht gestartet: Klick noch einmal, und prüfe, ob ein Ausgang angeschlossen ist.',
+    'Der Browser hat den Klang nicht gestartet: Klick noch einmal, und prüfe, ob ein Ausgang angeschlossen ist.',
   'output.removed': 'Dieser Ausgang ist nicht mehr angeschlossen: Wähle einen anderen.',
   'playback.workerGone':
     'Der Take lässt sich nicht verlangsamen: Lade die Seite neu und versuch es noch einmal.',
@@ -100,5 +100,5 @@ export const problemsOfSound: Translated<typeof english> = {
     'Dem Browser fehlen Stücke der Aufnahme mit den Klicks, die Anschläge lassen sich darum nicht messen: Schließ andere Programme, und spiel sie noch einmal.',
   'soundCheck.soundLost':
     'Dem Browser fehlen Stücke der Aufnahme in jedem der Messtöne: Schließ andere Programme, und versuch es noch einmal.',
-  'harmony.noChords': 'In dieser Aufnahme ist kein Akkord zu hören: Schreibe den Chart von Hand.',
+  'harmony.noChords': 'In dieser Aufnahme ist kein Akkord zu hören: Schreib den Chart von Hand.',
 };

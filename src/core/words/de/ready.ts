@@ -8,7 +8,7 @@ export const ready: Translated<typeof english> = {
     microphone: 'Mikrofon wird geöffnet …',
     band: 'Band wird geladen …',
     backing: 'Aufnahme wird geöffnet …',
-    sound: 'Ton wird gestartet …',
+    sound: 'Klang wird gestartet …',
     midi: 'MIDI wird geöffnet …',
     take: 'Take wird geöffnet …',
     demo: 'Beispiel-Take wird geladen …',

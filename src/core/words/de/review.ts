@@ -7,7 +7,7 @@ import type { Translated } from '../entries/translated.ts';
 export const review: Translated<typeof english> = {
   unsaved: {
     title: 'Dieser Take ist nirgends gespeichert',
-    text: 'Der Browser konnte ihn nicht speichern: Sein Platz ist voll, oder er speichert nichts. Wenn du jetzt gehst, ist der Take verloren.',
+    text: 'Der Browser konnte ihn nicht speichern: Sein Speicher ist voll, oder er speichert nichts. Wenn du jetzt gehst, ist der Take verloren.',
     save: 'Als Datei speichern, dann verlassen',
     lose: 'Ohne ihn verlassen',
     stay: 'Bleiben',

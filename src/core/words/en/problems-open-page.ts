@@ -11,13 +11,13 @@ export const problemsOfOpenPage = {
     'Landfall is open in another window, and a take may be going on there. Close the other window, then press the button again.',
   'storage.newer': 'The takes on this machine were written by a newer Landfall. Reload the page to get it.',
   'storage.none':
-    'This browser stores nothing for this page (perhaps this is a private window). You can play; export a take to keep it.',
+    'This browser stores nothing for this page (perhaps this is a private window). You can play; save a take as a file to keep it.',
   'storage.soundNeeded':
     'The notes of this take were not kept with it, so its sound is needed to grade it and stays.',
   'storage.diskFull':
-    'The disk is full: the rest of this take is in memory only. It will be graded; export it before you close the page.',
+    'The disk is full: the rest of this take is in memory only. It is graded all the same; save it as a file before you close the page.',
   'storage.unreachable':
-    'This browser could not reach its storage. Reload the page; what is on the screen can still be exported.',
+    'This browser could not reach its storage. Reload the page; what is on the screen can still be saved as files.',
   'storage.settingsUnreadable': 'The settings could not be read; the usual ones are set.',
   'storage.settingUnreadable': ({ fields }: { fields: readonly string[] }) =>
     `A stored setting could not be read (${fields.join(', ')}); the usual one is set.`,

@@ -5,7 +5,7 @@ import { times } from './phrases.ts';
 export const review = {
   unsaved: {
     title: 'This take is kept nowhere',
-    text: 'The browser could not store it: its room is full, or it stores nothing. If you leave now, the take is lost.',
+    text: 'The browser could not store it: its storage is full, or it stores nothing. If you leave now, the take is lost.',
     save: 'Save it as a file, then leave',
     lose: 'Leave without it',
     stay: 'Stay',
