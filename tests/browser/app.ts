@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, expect, test as base, type BrowserContext, type Page } from '@playwright/test';
+import { fewFrames } from './few-frames.ts';
 
 export { expect };
 
@@ -103,6 +104,7 @@ async function visitSite({ microphone = 'none', before, at }: Opening = {}): Pro
       viewport: WINDOW,
       reducedMotion: 'reduce',
     });
+    if (base.info().project.name === 'site') await fewFrames(context);
     context.on('request', (request) => {
       const asked = request.url();
       if (!asked.startsWith(url) && !/^(data|blob):/.test(asked)) strangers.push(asked);
