@@ -1,15 +1,20 @@
 /**
- * Everything CI runs, in one command. Checks that use one core each run side by side, as many as there are cores; each
- * prints its own output in one piece. Every check counts once in the last line, `N passed, N failed`; one that has no count of its own
+ * Everything CI runs, in one command. The tests that run alone wait for sound in real time, which goes by while the processor has
+ * little to do for them: beside them run the checks and the unit tests, at a lower priority, so that no sound is cut. The
+ * checks use one core each, as many at a time as there are cores. What runs beside something else prints its output in one
+ * piece, at its end. Every check counts once in the last line, `N passed, N failed`; one that has no count of its own
  * (types, lint) counts as one. Before it stand the slowest tests, and every test that was skipped, with its reason.
  */
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
+import { availableParallelism, constants, setPriority } from 'node:os';
 import { outcomeOfBrowserTests, outcomeOfUnitTests } from './outcomes.mjs';
 
 const RESULTS = 'test-results';
 const SLOWEST = 10;
+
+/** First, since the browser tests need it. */
+const BUILD = ['build', 'npm run --silent build'];
 
 /** Longest first, so that no core is left with a long one at the end. */
 const SINGLE_CORE_CHECKS = [
@@ -19,7 +24,6 @@ const SINGLE_CORE_CHECKS = [
   ['types of the tests', 'npm run --silent types:tests'],
   ['types of the core, the audio thread and the command line', 'npm run --silent types:core'],
   ['unused code', 'npm run --silent unused'],
-  ['build', 'npm run --silent build'],
 ];
 
 const total = { passed: 0, failed: 0, skipped: [], secondTries: [], tests: [] };
@@ -33,10 +37,12 @@ function add({ passed, failed, skipped = [], secondTries = [], tests = [] }) {
 }
 
 /** Runs a command of the shell. Its output is printed as it comes, or kept and given back in one piece. */
-function run(command, { keepOutput }) {
+function run(command, { keepOutput, isLow = false }) {
   const started = Date.now();
   return new Promise((resolve) => {
     const child = spawn(command, { shell: true, stdio: keepOutput ? ['ignore', 'pipe', 'pipe'] : 'inherit' });
+    // Before the shell has started anything: all that it starts has the same priority.
+    if (isLow && child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_LOW);
     const output = [];
     for (const stream of [child.stdout, child.stderr]) stream?.on('data', (data) => output.push(data));
     child.on('close', (status) =>
@@ -49,27 +55,32 @@ function printEnd(title, { good, seconds }) {
   console.log(`── ${title}: ${good ? 'good' : 'FAILED'} (${Math.round(seconds)} s)`);
 }
 
-/** Each command passes or fails as a whole; as many at a time as the machine has cores. */
+/** Passes or fails as a whole. */
+async function check([title, command], { isLow }) {
+  const ended = await run(command, { keepOutput: true, isLow });
+  console.log(`\n── ${title}`);
+  process.stdout.write(ended.output);
+  printEnd(title, ended);
+  add({ passed: ended.good ? 1 : 0, failed: ended.good ? 0 : 1 });
+}
+
+/** As many at a time as the machine has cores, at a low priority. */
 async function singleCoreChecks(checks) {
   const waiting = [...checks];
   const oneAfterAnother = async () => {
-    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-      const [title, command] = next;
-      const ended = await run(command, { keepOutput: true });
-      console.log(`\n── ${title}`);
-      process.stdout.write(ended.output);
-      printEnd(title, ended);
-      add({ passed: ended.good ? 1 : 0, failed: ended.good ? 0 : 1 });
-    }
+    for (let next = waiting.shift(); next !== undefined; next = waiting.shift())
+      await check(next, { isLow: true });
   };
   await Promise.all(Array.from({ length: availableParallelism() }, oneAfterAnother));
 }
 
 /** A runner that leaves its outcome in a file; one that fell over before counting is one failure. */
-async function suite(title, command, file, outcomeOf) {
-  console.log(`\n── ${title}`);
+async function suite(title, command, file, outcomeOf, { keepOutput = false, isLow = false } = {}) {
   rmSync(file, { force: true });
-  const ended = await run(command, { keepOutput: false });
+  if (!keepOutput) console.log(`\n── ${title}`);
+  const ended = await run(command, { keepOutput, isLow });
+  if (keepOutput) console.log(`\n── ${title}`);
+  process.stdout.write(ended.output);
   printEnd(title, ended);
   const found = existsSync(file)
     ? outcomeOf(JSON.parse(readFileSync(file, 'utf8')))
@@ -80,23 +91,30 @@ async function suite(title, command, file, outcomeOf) {
 
 rmSync(RESULTS, { recursive: true, force: true });
 mkdirSync(RESULTS, { recursive: true });
-await singleCoreChecks(SINGLE_CORE_CHECKS);
-await suite(
-  'unit, layers and outside checks',
-  `npx vitest run --reporter=default --reporter=json --outputFile.json=${RESULTS}/unit.json`,
-  `${RESULTS}/unit.json`,
-  outcomeOfUnitTests,
-);
-for (const [title, project] of [
-  ['real browser, built site', '--project=site'],
-  ['real browser, the tests that run alone', '--project=alone --workers=1'],
-])
-  await suite(
+await check(BUILD, { isLow: false });
+
+const browserTests = (title, project, how) =>
+  suite(
     title,
     `npx playwright test -c tests/browser/playwright.config.ts ${project}`,
     `${RESULTS}/browser.json`,
     outcomeOfBrowserTests,
+    how,
   );
+await Promise.all([
+  browserTests('real browser, the tests that run alone', '--project=alone --workers=1', { keepOutput: true }),
+  (async () => {
+    await singleCoreChecks(SINGLE_CORE_CHECKS);
+    await suite(
+      'unit, layers and outside checks',
+      `npx vitest run --reporter=default --reporter=json --outputFile.json=${RESULTS}/unit.json`,
+      `${RESULTS}/unit.json`,
+      outcomeOfUnitTests,
+      { isLow: true },
+    );
+  })(),
+]);
+await browserTests('real browser, built site', '--project=site');
 
 const slowest = total.tests.toSorted((a, b) => b.seconds - a.seconds).slice(0, SLOWEST);
 console.log(`\nThe ${slowest.length} slowest tests:`);
