@@ -8,15 +8,15 @@ import { licences } from './src/cli/licences.ts';
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 /**
- * Tests of pure functions, whose modules keep nothing from one file of tests to the next: the files of one process share
- * the modules that they load. All others load their own: stores and states keep what they were given, and the synthesiser's
- * sound depends a little on what it played before.
+ * Tests of functions and classes whose modules keep nothing from one file of tests to the next but tables that they
+ * would make again: the files of one process share the modules that they load. All others load their own: the
+ * synthesiser's sound depends a little on what it played before, and fakes of the browser stay where they were put.
  */
 const TOGETHER = [
   'tests/*.test.ts',
-  'tests/core/{band,base,beats,chart,correct,files,grade,harmony,lesson,midi,music,notation,practice,report,take,take-file,words}/**/*.test.ts',
-  'tests/cli/**/*.test.ts',
-  'tests/ui/**/*.test.ts',
+  'tests/core/*.test.ts',
+  'tests/core/{band,base,beats,chart,correct,files,grade,harmony,lesson,listen,midi,music,notation,practice,report,take,take-file,words}/**/*.test.ts',
+  'tests/{bench,cli,fuzz,state,ui}/**/*.test.ts',
 ];
 
 export default defineConfig({

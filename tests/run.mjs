@@ -1,5 +1,5 @@
 /**
- * Everything CI runs, in one command. The tests that run alone wait for sound in real time, which goes by while the processor has
+ * Everything CI runs, in one command. Some browser tests wait for sound in real time, which goes by while the processor has
  * little to do for them: beside them run the checks and the unit tests, at a lower priority, so that no sound is cut. The
  * checks use one core each, as many at a time as there are cores. What runs beside something else prints its output in one
  * piece, at its end. Every check counts once in the last line, `N passed, N failed`; one that has no count of its own
@@ -102,7 +102,9 @@ const browserTests = (title, project, how) =>
     how,
   );
 await Promise.all([
-  browserTests('real browser, the tests that run alone', '--project=alone --workers=1', { keepOutput: true }),
+  browserTests('real browser, the tests that wait for sound', '--project=waiting --workers=1', {
+    keepOutput: true,
+  }),
   (async () => {
     await singleCoreChecks(SINGLE_CORE_CHECKS);
     await suite(
@@ -115,6 +117,7 @@ await Promise.all([
   })(),
 ]);
 await browserTests('real browser, built site', '--project=site');
+await browserTests('real browser, the tests that run alone', '--project=alone --workers=1');
 
 const slowest = total.tests.toSorted((a, b) => b.seconds - a.seconds).slice(0, SLOWEST);
 console.log(`\nThe ${slowest.length} slowest tests:`);

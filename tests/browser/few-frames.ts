@@ -1,7 +1,7 @@
 /**
  * A slower display. Drawing takes three quarters of the processor's time that a take in the browser takes where there is no
  * graphics card, and tests of what is on the screen need none of it: they get 20 frames a second in place of 60. The
- * tests that run alone count frames, and have them all.
+ * tests of the other projects (`playwright.config.ts`) count frames or hold sound against what is shown, and have them all.
  */
 import type { BrowserContext } from '@playwright/test';
 

@@ -7,14 +7,11 @@ const results = (name: string) => fileURLToPath(new URL(`../../test-results/${na
 /** Each takes about half a gigabyte. */
 const MOST_BROWSERS = 8;
 
-/** Their sound must not be cut, or they count frames. */
-const ALONE = [
-  'loop*.spec.ts',
-  'known-line.spec.ts',
-  'faults.spec.ts',
-  'review-long.spec.ts',
-  '**/firefox.spec.ts',
-];
+/** Their sound must not be cut, or they count frames: one at a time, and nothing beside it. */
+const ALONE = ['loop*.spec.ts', 'review-long.spec.ts'];
+
+/** They wait for much sound in real time: one at a time, beside work of a low priority. */
+const WAITING = ['known-line.spec.ts', 'faults.spec.ts', '**/firefox.spec.ts'];
 
 /** Tests of the built site in a real browser. `set-up.ts` builds, serves and finds the browser. */
 export default defineConfig({
@@ -27,8 +24,9 @@ export default defineConfig({
   workers: Math.min(availableParallelism() + 1, MOST_BROWSERS),
   fullyParallel: true,
   projects: [
-    { name: 'site', testIgnore: ALONE },
+    { name: 'site', testIgnore: [...ALONE, ...WAITING] },
     // On a busy machine blocks of sound are left out and frames are late: `npm test` runs these one after the other.
+    { name: 'waiting', testMatch: WAITING },
     { name: 'alone', testMatch: ALONE },
   ],
   // Headless Chromium at times stops drawing frames and then never again. Such a test has one more try in a browser of its

@@ -53,10 +53,8 @@ interface Place {
 /** How well the notes fit the beats when they are shifted back by so much. */
 interface Shift {
   readonly seconds: number;
-  /** Places of the eighths in the beat. */
+  /** Places of the eighths in the beat: the first is 0, the beat itself. */
   readonly eighths: readonly number[];
-  /** A note each: 1 on its place, 0 at the reach or further. */
-  readonly fits: readonly number[];
   readonly meanFit: number;
 }
 
@@ -82,7 +80,7 @@ export function suspectDelay(
   const meanOfProfile = meanOf(profile.map(({ meanFit }) => meanFit));
   const leastGain = Math.max(LEAST_FIT_GAIN, 1 / Math.sqrt(places.length));
   if (best.meanFit - meanOfProfile < leastGain) return null;
-  const fitting = peaks.filter((peak) => peak === best || !isSurelyBetter(best, peak));
+  const fitting = peaks.filter((peak) => peak === best || !isSurelyBetter(best, peak, places));
   const [nearest] = fitting
     .filter(({ meanFit }) => meanFit > best.meanFit - SAME_FIT)
     .sort((a, b) => Math.abs(a.seconds) - Math.abs(b.seconds));
@@ -116,13 +114,23 @@ function profileOf(places: readonly Place[], divisions: 2 | 3): readonly Shift[]
   const steps = Math.round((LATEST_SECONDS - EARLIEST_SECONDS) / STEP_SECONDS);
   return Array.from({ length: steps + 1 }, (_, step) => {
     const seconds = EARLIEST_SECONDS + step * STEP_SECONDS;
-    const tried = feels.map((eighths): Shift => {
-      const fits = places.map((place) => fitOf(offsetFrom(place, seconds, eighths)));
-      return { seconds, eighths, fits, meanFit: meanOf(fits) };
-    });
-    return tried.reduce((best, shift) => (shift.meanFit > best.meanFit ? shift : best));
+    // How far each note is from the beat is the same for every feel.
+    const fromBeats = places.map((place) => offsetFromEighth(place, seconds, 0));
+    let best: Shift | null = null;
+    for (const eighths of feels) {
+      let sum = 0;
+      for (let i = 0; i < places.length; i++)
+        sum += fitOf(nearestOf(places[i]!, seconds, eighths, fromBeats[i]!));
+      const meanFit = sum / places.length;
+      if (best === null || meanFit > best.meanFit) best = { seconds, eighths, meanFit };
+    }
+    return best!;
   });
 }
+
+/** A note each: 1 on its place, 0 at the reach or further. */
+const fitsOf = ({ seconds, eighths }: Shift, places: readonly Place[]): readonly number[] =>
+  places.map((place) => fitOf(offsetFrom(place, seconds, eighths)));
 
 /** Shifts that fit better than their neighbours. */
 const peaksOf = (profile: readonly Shift[]): readonly Shift[] =>
@@ -131,15 +139,28 @@ const peaksOf = (profile: readonly Shift[]): readonly Shift[] =>
       meanFit > (profile[i - 1]?.meanFit ?? Infinity) && meanFit >= (profile[i + 1]?.meanFit ?? Infinity),
   );
 
-/** From the nearest eighth of the shifted beat, in seconds. */
-function offsetFrom({ phase, beatSeconds }: Place, shiftSeconds: number, eighths: readonly number[]): number {
-  let nearest = Infinity;
-  for (const eighth of eighths) {
-    const beats = phase - shiftSeconds / beatSeconds - eighth;
-    const seconds = (beats - Math.round(beats)) * beatSeconds;
+/** From the nearest eighth of the shifted beat, in seconds. The first of `eighths` is 0. */
+const offsetFrom = (place: Place, shiftSeconds: number, eighths: readonly number[]): number =>
+  nearestOf(place, shiftSeconds, eighths, offsetFromEighth(place, shiftSeconds, 0));
+
+/** The same, where the offset from the first one is known. */
+function nearestOf(
+  place: Place,
+  shiftSeconds: number,
+  eighths: readonly number[],
+  fromFirst: number,
+): number {
+  let nearest = fromFirst;
+  for (let i = 1; i < eighths.length; i++) {
+    const seconds = offsetFromEighth(place, shiftSeconds, eighths[i]!);
     if (Math.abs(seconds) < Math.abs(nearest)) nearest = seconds;
   }
   return nearest;
+}
+
+function offsetFromEighth({ phase, beatSeconds }: Place, shiftSeconds: number, eighth: number): number {
+  const beats = phase - shiftSeconds / beatSeconds - eighth;
+  return (beats - Math.round(beats)) * beatSeconds;
 }
 
 const fitOf = (offsetSeconds: number): number => Math.max(0, 1 - (offsetSeconds / REACH_SECONDS) ** 2) ** 2;
@@ -159,8 +180,9 @@ function offsetsFrom({ seconds, eighths }: Shift, places: readonly Place[]): rea
 }
 
 /** Note by note, since both shifts are tried on the same notes. */
-function isSurelyBetter(best: Shift, other: Shift): boolean {
-  const gains = best.fits.map((fit, i) => fit - other.fits[i]!);
+function isSurelyBetter(best: Shift, other: Shift, places: readonly Place[]): boolean {
+  const otherFits = fitsOf(other, places);
+  const gains = fitsOf(best, places).map((fit, i) => fit - otherFits[i]!);
   const spread = standardDeviation(gains);
   if (spread === null || best.meanFit - other.meanFit < SAME_FIT) return false;
   return spread === 0 || meanOf(gains) / (spread / Math.sqrt(gains.length)) > SURE_ERRORS;
