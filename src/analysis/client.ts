@@ -8,10 +8,11 @@ import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import { Requests } from '../core/base/requests.ts';
 import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
 import type { GradedSound, GradingEvents, SoundToGrade } from '../core/grade-samples.ts';
-import type { AnalysisMessage, AnalysisRequest, FileLine, Heard } from './messages.ts';
+import type { AnalysisMessage, AnalysisRequest, FileLine, Heard, Order } from './messages.ts';
 import { problem, type Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
 import type { GradedReturn } from '../core/take-file/grade-returned.ts';
+import { gradeWhole } from './grade-whole.ts';
 import type { ByTheseSheets, ReturnedFile } from './returned-file.ts';
 
 const WORKER_GONE = problem('listener.stopped');
@@ -30,10 +31,6 @@ const WARM_HOP_FRAMES = 4800;
 const WARM_HOPS = 10;
 /** The next spare worker is loaded at once, so that a take needs no server; it warms up after the count-in, when that disturbs nothing. */
 const WARM_AGAIN_MS = 8000;
-
-type Asked = Extract<AnalysisRequest, { readonly id: number }>;
-/** A request without its number. */
-type Order<R> = R extends unknown ? Omit<R, 'id'> : never;
 
 /** One worker and the requests that were sent to it. */
 class Line {
@@ -67,7 +64,7 @@ class Line {
     this.#onGone = onGone;
   }
 
-  ask<T>(order: Order<Asked>, transfer: Transferable[] = []): Promise<Outcome<T>> {
+  ask<T>(order: Order, transfer: Transferable[] = []): Promise<Outcome<T>> {
     return this.#requests.ask((id) => this.#worker.postMessage({ ...order, id }, transfer));
   }
 
@@ -171,7 +168,8 @@ export class AnalysisClient {
   }
 
   /**
-   * Grades a whole recording. The samples are copied, not transferred, because the caller still plays and draws them.
+   * Grades a whole recording. The samples are copied, not transferred, because the caller still plays and draws them; a take
+   * that may hold its band, piece by piece.
    */
   async grade(
     sound: SoundToGrade,
@@ -187,7 +185,9 @@ export class AnalysisClient {
       undefined,
       this.#takeSpare(),
     );
-    const graded = await this.#askOnce<GradedSound>(line, { kind: 'grade', sound, order }, signal);
+    const hangUp = () => this.#hangUp(line);
+    const graded = await untilStopped(() => gradeWhole(sound, order, line), hangUp, signal);
+    hangUp();
     if (this.#keepsWarm) this.warm();
     return graded;
   }
@@ -271,7 +271,7 @@ export class AnalysisClient {
   }
 
   /** One job of a worker, which ends with it, or where the player stops it. */
-  async #askOnce<T>(line: Line, order: Order<Asked>, signal?: AbortSignal): Promise<Outcome<T>> {
+  async #askOnce<T>(line: Line, order: Order, signal?: AbortSignal): Promise<Outcome<T>> {
     const hangUp = () => this.#hangUp(line);
     const answer = await untilStopped(() => line.ask<T>(order), hangUp, signal);
     hangUp();

@@ -5,7 +5,9 @@ import type { Outcome } from '../core/base/outcome.ts';
 import type { Landing } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
-import type { SoundToGrade } from '../core/grade-samples.ts';
+import type { MonoSamples } from '../core/base/pcm16.ts';
+import type { GradedSound, SoundToGrade } from '../core/grade-samples.ts';
+import type { WholeSearch } from './band-search.ts';
 import type { Message, Notice } from '../core/words/problem.ts';
 import type { AimCount } from './aim-so-far.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
@@ -34,6 +36,21 @@ export type AnalysisRequest =
   | { readonly kind: 'report'; readonly id: number; readonly order: GradeOrder }
   /** Answer: the report of a whole recording and its notes (`GradedSound`). */
   | { readonly kind: 'grade'; readonly id: number; readonly sound: SoundToGrade; readonly order: GradeOrder }
+  /** A piece of a take and of its band, in order, for the search for that band. Samples are transferred; answer: nothing. */
+  | {
+      readonly kind: 'search piece';
+      readonly id: number;
+      readonly whole: WholeSearch;
+      readonly take: MonoSamples;
+      readonly band: MonoSamples;
+    }
+  /** Answer: the report of the take of those pieces (`GradedSound`), or null where it has to be heard itself. */
+  | {
+      readonly kind: 'grade searched';
+      readonly id: number;
+      readonly order: GradeOrder;
+      readonly known: GradedSound | null;
+    }
   /** Answer: the report of notes that are known without listening. */
   | {
       readonly kind: 'grade notes';
@@ -66,6 +83,11 @@ export type AnalysisRequest =
     }
   /** Answer: the chart in the file (`ReadChartFile`). */
   | { readonly kind: 'read chart'; readonly id: number; readonly file: Blob; readonly name: string };
+
+type Asked = Extract<AnalysisRequest, { readonly id: number }>;
+type WithoutId<R> = R extends unknown ? Omit<R, 'id'> : never;
+/** A request that expects an answer, without its number. */
+export type Order = WithoutId<Asked>;
 
 export type AnalysisMessage =
   | { readonly kind: 'answer'; readonly id: number; readonly outcome: Outcome<unknown> }

@@ -23,10 +23,13 @@ import {
   factsOf,
   gradeHeard,
   gradeNotes,
+  gradeSearched,
   gradeSound,
   withHeard,
   type GradedSound,
+  type GradingEvents,
 } from '../core/grade-samples.ts';
+import { BandSearch } from './band-search.ts';
 import { blobBytes } from './blob-source.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine, LandingsFrom } from './messages.ts';
 import { gradeReturnedFile } from './returned-file.ts';
@@ -40,6 +43,7 @@ export class AnalysisSession {
   readonly #post: Post;
   #listener: Listener | null = null;
   #remover: BandRemover | null = null;
+  #search: BandSearch | null = null;
   #landings: LandingsSoFar | null = null;
   #aim: AimSoFar | null = null;
   /** Notes that had ended when the landings were last looked at, and the one that still sounded. */
@@ -83,10 +87,13 @@ export class AnalysisSession {
       case 'report':
         return this.#report(request.order);
       case 'grade':
-        return gradeSound(request.sound, request.order, {
-          progress: (share) => this.#post({ kind: 'progress', id: request.id, share }),
-          message: (message) => this.#post({ kind: 'message', id: request.id, message }),
-        });
+        return gradeSound(request.sound, request.order, this.#eventsOf(request.id));
+      case 'search piece':
+        this.#search ??= new BandSearch(request.whole);
+        this.#search.push(request.take, request.band);
+        return good(undefined);
+      case 'grade searched':
+        return this.#gradeSearched(request);
       case 'grade notes':
         return gradeNotes(request.notes, request.source, request.order);
       case 'grade returned':
@@ -100,6 +107,20 @@ export class AnalysisSession {
       case 'read chart':
         return readChart(request.file, request.name);
     }
+  }
+
+  #eventsOf(id: number): GradingEvents {
+    return {
+      progress: (share) => this.#post({ kind: 'progress', id, share }),
+      message: (message) => this.#post({ kind: 'message', id, message }),
+    };
+  }
+
+  #gradeSearched({ id, order, known }: Extract<AnalysisRequest, { kind: 'grade searched' }>) {
+    const search = this.#search;
+    this.#search = null;
+    if (search === null) return bad('listener.notOpen');
+    return gradeSearched(search.finish(), order, known, this.#eventsOf(id));
   }
 
   #open(sampleRate: number, path: RoomPath | null): Outcome<void> {

@@ -78,18 +78,48 @@ export function gradeSound(
     const { notes, facts } = heardIn(sound, backing, events);
     return withHeard(notes, gradeHeard(notes, sound, order, facts));
   }
-  const take = atRoomRate(sound);
-  const band = atRoomRate({ samples: backing.samples, sampleRate: sound.sampleRate });
-  const found = listenPastBacking(take, band, events.progress);
+  const { sampleRate, samples } = sound;
+  const both = {
+    frames: samples.length,
+    sampleRate,
+    take: toRoomRate(samples, sampleRate),
+    band: toRoomRate(backing.samples, sampleRate),
+  };
+  const searched = gradeSearched(both, order, known, events);
+  if (!searched.ok || searched.value !== null) return searched as Outcome<GradedSound>;
+  const notes = listenTo(sound, events);
+  return withHeard(notes, gradeHeard(notes, sound, order));
+}
+
+/** A take and the band that it may hold, for the search for that band: an hour of both is 346 MB. */
+export interface TakeAndBand {
+  /** Of the take, and their rate in Hz. */
+  readonly frames: number;
+  readonly sampleRate: number;
+  /** Both at ROOM_HZ, where searching, removing and listening past a band is done. */
+  readonly take: Float32Array;
+  readonly band: Float32Array;
+}
+
+/**
+ * The report of a take in which the band is searched for.
+ * @returns null where the band is not in it and `known` is null: the take itself is then to be heard
+ */
+export function gradeSearched(
+  { frames, sampleRate, take, band }: TakeAndBand,
+  order: GradeOrder,
+  known: GradedSound | null,
+  events: GradingEvents,
+): Outcome<GradedSound | null> {
+  const timeline = timelineOf(order);
+  if (!timeline.ok) return timeline;
+  const [heard, played] = [take, band].map((samples) => ({ samples, sampleRate: ROOM_HZ }));
+  const found = listenPastBacking(heard!, played!, events.progress);
   if (found === null) {
-    const wandering = wanderingNotice(take, band);
+    const wandering = wanderingNotice(heard!, played!);
     if (wandering !== null) events.message(wandering);
   }
-  if (found === null || !canBeRoundTrip(found.backing.offsetSeconds)) {
-    if (known) return good(known);
-    const notes = listenTo(sound, events);
-    return withHeard(notes, gradeHeard(notes, sound, order));
-  }
+  if (found === null || !canBeRoundTrip(found.backing.offsetSeconds)) return good(known);
   // Rounded as in the report, so that the first downbeat computed from the report is the one that was graded.
   const facts = tidyNumbers(found.backing);
   if (found.notice !== null) events.message(found.notice);
@@ -99,14 +129,9 @@ export function gradeSound(
       placedByIt: order.assumedRoundTripSeconds !== undefined,
     }),
   );
-  return withHeard(found.notes, gradeHeard(found.notes, sound, foundIn(order, facts), { backing: facts }));
+  const length = { samples: { length: frames }, sampleRate };
+  return withHeard(found.notes, gradeHeard(found.notes, length, foundIn(order, facts), { backing: facts }));
 }
-
-/** Searching, removing and listening past a band is all done at this rate: an hour of it is 173 MB. */
-const atRoomRate = ({ samples, sampleRate }: Sound) => ({
-  samples: toRoomRate(samples, sampleRate),
-  sampleRate: ROOM_HZ,
-});
 
 /** A report with the notes that it was made of. */
 export const withHeard = (heard: readonly HeardNote[], report: Outcome<Report>): Outcome<GradedSound> =>

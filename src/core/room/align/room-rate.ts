@@ -49,19 +49,43 @@ export class ToRoomRate {
 /** So many samples are read as floating point at once: an hour at 44.1 kHz would be 636 MB. */
 const PIECE = 65_536;
 
+/** A sound of known length at any rate, 16-bit or floating point, that arrives in pieces → the whole at ROOM_HZ. */
+export class RoomRateSound {
+  readonly #whole: Float32Array;
+  /** null where the sound has that rate already. */
+  readonly #stream: ToRoomRate | null;
+  #written = 0;
+
+  /** @param frames of all pieces together */
+  constructor(frames: number, sampleRate: number) {
+    const same = Math.round(sampleRate) === ROOM_HZ;
+    this.#whole = new Float32Array(same ? frames : Math.round((frames * ROOM_HZ) / sampleRate));
+    this.#stream = same ? null : new ToRoomRate(sampleRate);
+  }
+
+  push(samples: MonoSamples): void {
+    for (let from = 0; from < samples.length; from += PIECE) {
+      const piece = floats(samples.subarray(from, from + PIECE));
+      this.#write(this.#stream?.push(piece) ?? piece);
+    }
+  }
+
+  finish(): Float32Array {
+    if (this.#stream) this.#write(this.#stream.finish());
+    return this.#whole;
+  }
+
+  #write(piece: Float32Array): void {
+    const fitting = piece.subarray(0, this.#whole.length - this.#written);
+    this.#whole.set(fitting, this.#written);
+    this.#written += fitting.length;
+  }
+}
+
 /** Mono samples at any rate, 16-bit or floating point at full scale ±1 → ROOM_HZ. */
 export function toRoomRate(samples: MonoSamples, sampleRate: number): Float32Array {
   if (Math.round(sampleRate) === ROOM_HZ) return floats(samples);
-  const stream = new ToRoomRate(sampleRate);
-  const out = new Float32Array(Math.round((samples.length * ROOM_HZ) / sampleRate));
-  let written = 0;
-  const take = (piece: Float32Array) => {
-    const fitting = piece.subarray(0, out.length - written);
-    out.set(fitting, written);
-    written += fitting.length;
-  };
-  for (let from = 0; from < samples.length; from += PIECE)
-    take(stream.push(floats(samples.subarray(from, from + PIECE))));
-  take(stream.finish());
-  return out;
+  const sound = new RoomRateSound(samples.length, sampleRate);
+  sound.push(samples);
+  return sound.finish();
 }
