@@ -7,7 +7,7 @@ const MOST_PARTS = 1000;
 const PIECE_BYTES = 1 << 12;
 
 /**
- * The content of the first part of this name. What the archive says of its sizes is not believed: the unpacking itself is
+ * The content of the first part of this name. The sizes that the archive states are not relied on: the unpacking itself is
  * counted, and ends where it passes the limit.
  * @returns null where there is no such part among the first thousand, or it is larger
  * @throws where the archive is damaged
