@@ -74,7 +74,7 @@ export const shownSymbol = (symbol: string): string =>
   symbol.length > MOST_SYMBOL ? `${symbol.slice(0, MOST_SYMBOL)}…` : symbol;
 
 /** German names of notes: "is" raises, "es" lowers, but Es and As; H is the English B (common practice). */
-const GERMAN_NOTE = /^([A-H])(is|es|s)?(?![a-z]*us)/;
+const GERMAN_NOTE = /^([A-H])(is|es|s(?!us))?/;
 
 /** The symbol with English names for German ones; null where it has none, or can't be read with them either. */
 function inEnglish(symbol: string): string | null {

@@ -174,6 +174,7 @@ describe('what is no chord', () => {
     expect(readingHint('Fis7')).toEqual({ kind: 'german', write: 'F#7' });
     expect(readingHint('Es')).toEqual({ kind: 'german', write: 'Eb' });
     expect(readingHint('E7/H')).toEqual({ kind: 'german', write: 'E7/B' });
+    expect(readingHint('Hsus4')).toEqual({ kind: 'german', write: 'Bsus4' });
     expect(readingHint('Hq')).toEqual({ kind: 'none' });
   });
 

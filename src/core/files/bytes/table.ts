@@ -85,7 +85,7 @@ const separatorOf = (header: string) =>
 const HEADER_CHARACTERS = 16_384;
 
 /** "sep=;" in the first line tells some spreadsheets what separates the columns. */
-const TELLS_SEPARATOR = /^"?sep=(.)"?$/i;
+const TELLS_SEPARATOR = /^ *"?sep=(.)"? *$/i;
 /** A remark in a line of its own, as programs for measurements write it; "#" alone may name a column of numbers. */
 const REMARK = /^"?#(?!"?\s*[,;\t])\s*/;
 
@@ -112,7 +112,7 @@ function findHeader(text: string): TableHeader {
       if (index + whole.length >= text.length) break;
       continue;
     }
-    const separator = TELLS_SEPARATOR.exec(written)?.[1];
+    const separator = TELLS_SEPARATOR.exec(content)?.[1];
     if (separator !== undefined) {
       told = separator;
       continue;
