@@ -112,6 +112,7 @@ async function assemble(): Promise<Assembled> {
     // With what unpacks it; most visits come without.
     readLink: async (fragment) =>
       fragment === '' ? null : (await import('./core/lesson/sheet-link.ts')).readSheetFragment(fragment),
+    readFile: async (file) => (await import('./state/lesson-files.ts')).readLessonFile(file),
     forgetLink: () => history.replaceState(null, '', location.pathname + location.search),
   });
   const app: OpenPageState = {

@@ -22,6 +22,7 @@ import { ExampleSound } from './state/example-sound.svelte.ts';
 import { SheetDesk } from './state/sheet-desk.svelte.ts';
 import { StartSignal } from './state/start-signal.svelte.ts';
 import { SoundCheck } from './state/sound-check.svelte.ts';
+import { Arrivals } from './storage/arrivals.ts';
 import { openSink } from './storage/file-sink.ts';
 import { noArrivals, nothingRemembered } from './storage/nothing-kept.ts';
 import type { LocalStorage } from './storage/open-storage.ts';
@@ -106,7 +107,7 @@ export async function assembleRest({
       startSignal: new StartSignal({ audio, analysis, rooms, midi, nowSeconds }),
       libraryFiles: new LibraryFiles({
         takes,
-        arrivals: opened.ok ? opened.value.arrivals : noArrivals(opened.problem),
+        arrivals: opened.ok ? new Arrivals(opened.value.arrivalPorts) : noArrivals(opened.problem),
         files: { open: (fileName) => openSink(fileName, (blob, name) => files.save(blob, name)) },
         library,
         today,

@@ -18,7 +18,8 @@ import { BandRemover, type RoomPath } from '../core/room/cancel/band-remover.ts'
 import { ROOM_HZ } from '../core/room/align/room-rate.ts';
 import { AimSoFar, type AimCount } from './aim-so-far.ts';
 import { LandingsSoFar } from './landings-so-far.ts';
-import { choiceOf, timelineOf, type GradeOrder } from '../core/grade-order.ts';
+import { timelineOf } from '../core/timeline-of-order.ts';
+import { choiceOf, type GradeOrder } from '../core/grade-order.ts';
 import {
   factsOf,
   gradeHeard,

@@ -2,7 +2,7 @@
 import type { DroneTones } from '../core/band/settings.ts';
 import { feelNames, type FeelName } from '../core/chart/feel-names.ts';
 import { METERS, meterOf } from '../core/chart/chart.ts';
-import { AIM_CHOICES } from '../core/grade/aims/targets.ts';
+import { AIM_CHOICES } from '../core/grade/aims/aim-choices.ts';
 import type { Key } from '../core/music/chord.ts';
 import { instrumentOf, withCapo, type Instrument } from '../core/music/instruments.ts';
 import { parseKey } from '../core/music/keys.ts';

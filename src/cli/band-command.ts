@@ -16,7 +16,7 @@ import { toPcm16 } from '../core/base/pcm16.ts';
 import { writeMusicXml } from '../core/files/charts/write-musicxml.ts';
 import { MOST_TAKE_SECONDS } from '../core/base/limits.ts';
 import { MOST_WAV_DATA_BYTES, wavHeader } from '../core/files/sound/write-wav.ts';
-import { USUAL_AIM } from '../core/grade/aims/targets.ts';
+import { USUAL_AIM } from '../core/grade/aims/aim-choices.ts';
 import { onOneLine } from '../core/words/one-line.ts';
 import { bad, failure, good, type Outcome } from '../core/base/outcome.ts';
 import { renderPerformance } from '../core/sound/render-performance.ts';

@@ -2,7 +2,7 @@
 import { feelNames } from '../core/chart/feel-names.ts';
 import { METERS } from '../core/chart/chart.ts';
 import { languageCodes } from '../core/words/languages.ts';
-import { HOUSE_AIMS } from '../core/grade/aims/targets.ts';
+import { HOUSE_AIMS } from '../core/grade/aims/aim-choices.ts';
 import { INSTRUMENTS } from '../core/music/instruments.ts';
 import type { Words } from '../core/words/words.ts';
 import { optionsOf } from './args.ts';

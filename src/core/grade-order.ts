@@ -1,16 +1,11 @@
 /** What is needed besides samples to grade a take, as plain data that crosses into a worker. */
-import { isRound, roundBeatMap } from './chart/beat-maps.ts';
-import { timelineFromTempo, timelineOnBeats } from './chart/build-timeline.ts';
-import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from './chart/chart.ts';
 import type { FeelName } from './chart/feel-names.ts';
-import { parseChart } from './chart/parse-chart.ts';
-import type { TempoRise, Timeline } from './chart/timeline.ts';
+import type { TempoRise } from './chart/timeline.ts';
 import type { Aim } from './grade/aims/aim.ts';
-import { aimOf } from './grade/aims/targets.ts';
+import { aimOf } from './grade/aims/aim-choices.ts';
 import type { GradeSettings } from './grade-settings.ts';
 import { readSheetFile } from './lesson/sheet.ts';
 import { instrumentOf, withCapo } from './music/instruments.ts';
-import { bad, good, type Outcome } from './base/outcome.ts';
 import type { TakeDetails } from './take/details-schema.ts';
 import { correctionsOf, type Correction } from './take/correction.ts';
 import type { LostStretch } from './take/lost-sound.ts';
@@ -99,34 +94,4 @@ export function choiceOf({
     aims: lessonAims ?? (tried === null ? [] : [tried]),
     ...(corrections && { corrections }),
   };
-}
-
-/** The chart laid on time as the order has it: the same in the worker and on the page. */
-export function timelineOf(
-  order: Pick<
-    GradeOrder,
-    'chartText' | 'bpm' | 'swing' | 'firstBeatSeconds' | 'beatSeconds' | 'feel' | 'rise' | 'turnBars'
-  >,
-): Outcome<Timeline> {
-  const { chartText, bpm, swing, firstBeatSeconds, beatSeconds, feel, rise, turnBars } = order;
-  if (!(bpm >= SLOWEST_BPM && bpm <= FASTEST_BPM))
-    return bad('order.tempo', { bpm, slowest: SLOWEST_BPM, fastest: FASTEST_BPM });
-  if (!(swing >= STRAIGHT_SWING && swing <= WIDEST_SWING))
-    return bad('order.swing', { swing, straight: STRAIGHT_SWING, widest: WIDEST_SWING });
-  const chart = parseChart(chartText);
-  if (chart.ok && beatSeconds !== undefined)
-    return isRound(beatSeconds)
-      ? good(timelineOnBeats(chart.value, roundBeatMap(beatSeconds, firstBeatSeconds), swing))
-      : bad('backing.beatOrder');
-  if (!chart.ok) return chart;
-  return good(
-    timelineFromTempo(chart.value, {
-      bpm,
-      swing,
-      firstBeatSeconds,
-      ...(feel && { feel }),
-      ...(rise && { rise }),
-      ...(turnBars !== undefined && { turnBars }),
-    }),
-  );
 }

@@ -14,7 +14,8 @@ import { tidyNumbers } from './report/tidy.ts';
 import { BandRemover, type RoomPath } from './room/cancel/band-remover.ts';
 import { ROOM_HZ, toRoomRate } from './room/align/room-rate.ts';
 import { notice, type Message } from './words/problem.ts';
-import { choiceOf, timelineOf, type GradeOrder } from './grade-order.ts';
+import { timelineOf } from './timeline-of-order.ts';
+import { choiceOf, type GradeOrder } from './grade-order.ts';
 
 /** Seconds of sound between two reports of progress: 10 ms of work or less. */
 const BLOCK_SECONDS = 1;

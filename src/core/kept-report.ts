@@ -1,5 +1,6 @@
 /** The report that is stored with a take. */
-import { choiceOf, gradeOrder, timelineOf } from './grade-order.ts';
+import { timelineOf } from './timeline-of-order.ts';
+import { choiceOf, gradeOrder } from './grade-order.ts';
 import { good, type Outcome } from './base/outcome.ts';
 import { regradeVersion1 } from './regrade.ts';
 import { readReport, type Report } from './take/schema.ts';

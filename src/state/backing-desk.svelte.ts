@@ -1,6 +1,6 @@
 /** A recording on the desk: its beats are found or tapped and judged by ear, a chart is put on it, and it is kept. */
 import { barsIn } from '../core/beats/round.ts';
-import { beatsOfTaps, LEAST_TAPS } from '../core/beats/taps.ts';
+import { LEAST_TAPS } from '../core/beats/tapped-tempo.ts';
 import type { Chart } from '../core/chart/chart.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';
 import { withMeter } from '../core/chart/with-meter.ts';
@@ -183,7 +183,7 @@ export class BackingDesk implements ChordDesk {
 
   /** The taps become beats; too few of them are forgotten, and that is said. */
   useTaps(): void {
-    const beats = beatsOfTaps(this.taps.seconds, this.#attacks);
+    const beats = this.taps.beats(this.#attacks);
     if (beats.length > 0) this.editor.layWithin(beats);
     this.#problem = beats.length > 0 ? null : problem('backing.tooFewTaps', { least: LEAST_TAPS });
     this.taps.forget();

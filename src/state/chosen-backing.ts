@@ -1,5 +1,5 @@
 /** The player's own recording that is chosen in the band's place: what of it is played, graded and kept. */
-import { timelineOf } from '../core/grade-order.ts';
+import { timelineOf } from '../core/timeline-of-order.ts';
 import { chartOver, rangeOf, roundOf, type Round } from '../core/beats/round.ts';
 import type { BeatTrack } from '../core/beats/track.ts';
 import type { Chart } from '../core/chart/chart.ts';

@@ -1,6 +1,6 @@
 /** The words that grade a take elsewhere: its exported files at the command line. */
 import { parseChart } from '../core/chart/parse-chart.ts';
-import { aimOf } from '../core/grade/aims/targets.ts';
+import { aimOf } from '../core/grade/aims/aim-choices.ts';
 import type { Report } from '../core/take/schema.ts';
 import { instrumentOf } from '../core/music/instruments.ts';
 import { fileNames } from './export-files.ts';

@@ -1,10 +1,10 @@
 /** The lesson sheet that is open: what it asks of the set-up, who plays it, and which try the next take is. */
 import * as v from 'valibot';
-import { decodeText } from '../core/files/bytes/text.ts';
 import { bad, type Outcome } from '../core/base/outcome.ts';
-import { ANSWER_LIMITS, isAnswer, readAnswer, type AnswerFile } from '../core/lesson/answer.ts';
-import { readSheet, readSheetFile, SHEET_LIMITS, type LessonSheet } from '../core/lesson/sheet.ts';
+import type { AnswerFile } from '../core/lesson/answer.ts';
+import type { LessonSheet } from '../core/lesson/sheet.ts';
 import { notice, problem, type Message } from '../core/words/problem.ts';
+import type { LessonFile } from './lesson-files.ts';
 import type { Library } from './library.svelte.ts';
 import { withMessage, withoutMessage } from './messages.ts';
 import type { SettingsPort } from './ports.ts';
@@ -20,9 +20,6 @@ export const STUDENT_NAME_CHARACTERS = 80;
 export const studentFields = { name: v.pipe(v.string(), v.maxLength(STUDENT_NAME_CHARACTERS)) };
 export const usualStudent: StudentSettings = { name: '' };
 
-/** Of a file that is read at all: an answer is the longer one, of up to four bytes a character. */
-const MOST_BYTES = 4 * ANSWER_LIMITS.characters;
-
 interface LessonPorts {
   readonly setup: Setup;
   readonly library: Pick<Library, 'takes' | 'mark'>;
@@ -32,15 +29,10 @@ interface LessonPorts {
    * @throws where the part of the program that reads it can't be fetched
    */
   readonly readLink: (fragment: string) => Promise<Outcome<LessonSheet> | null>;
+  /** As `readLessonFile`. @throws where the part of the program that reads it can't be fetched */
+  readonly readFile: (file: File) => Promise<LessonFile>;
   /** Takes the sheet out of the page's address. */
   readonly forgetLink: () => void;
-}
-
-/** The sheet that a take was played for; null for none, and for one that can't be read. */
-export function sheetOfTake({ lesson }: Pick<TakeDetails, 'lesson'>): LessonSheet | null {
-  if (lesson?.sheet === undefined) return null;
-  const sheet = readSheetFile(lesson.sheet, lesson.title);
-  return sheet.ok ? sheet.value : null;
 }
 
 export class Lesson {
@@ -116,9 +108,8 @@ export class Lesson {
     this.#ports.forgetLink();
   }
 
-  /** Opens the sheet that a kept take was played for; leaves the one that is open where it was played for none. */
-  follow(details: TakeDetails): void {
-    const sheet = sheetOfTake(details);
+  /** Opens the sheet that a kept take was played for; leaves the one that is open where it was played for none (null). */
+  follow(sheet: LessonSheet | null): void {
     if (sheet === null) this.leave();
     else this.open(sheet);
   }
@@ -139,6 +130,14 @@ export class Lesson {
       this.#tell(notice('sheet.waits', { title: sheet.value.file.title }));
     }
     return opens;
+  }
+
+  async #readFile(file: File): Promise<LessonFile> {
+    try {
+      return await this.#ports.readFile(file);
+    } catch {
+      return { kind: 'sheet', sheet: bad('site.partMissing') };
+    }
   }
 
   async #readLink(fragment: string): Promise<Outcome<LessonSheet> | null> {
@@ -163,14 +162,9 @@ export class Lesson {
    */
   async openFile(file: File): Promise<TakeId | null> {
     this.#notices = [];
-    const { name } = file;
-    if (file.size > MOST_BYTES) {
-      this.#tell(problem('sheet.tooLong', { name, most: SHEET_LIMITS.bytes }));
-      return null;
-    }
-    const text = decodeText(new Uint8Array(await file.arrayBuffer())) ?? '';
-    if (isAnswer(jsonOf(text))) return this.#keepAnswer(text, name);
-    const sheet = readSheet(text, name);
+    const read = await this.#readFile(file);
+    if (read.kind === 'answer') return this.#keepAnswer(read.answer);
+    const { sheet } = read;
     if (!sheet.ok) this.#tell(sheet.problem);
     else {
       this.#ports.forgetLink();
@@ -202,9 +196,8 @@ export class Lesson {
     setup.setLesson(settingsOfSheet(sheet, setup.settings));
   }
 
-  async #keepAnswer(text: string, name: string): Promise<TakeId | null> {
+  async #keepAnswer(answer: Outcome<AnswerFile>): Promise<TakeId | null> {
     const { library } = this.#ports;
-    const answer = readAnswer(text, name);
     if (!answer.ok) {
       this.#tell(answer.problem);
       return null;
@@ -234,19 +227,4 @@ function takeAnswered(answer: AnswerFile, takes: readonly TakeCard[]): TakeCard 
     lesson.student === student &&
     lesson.tryNumber === tryNumber;
   return takes.find(isIt) ?? null;
-}
-
-/** undefined for text that is no JSON; who reads it as a sheet or as an answer says so. */
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
-
-/** What the teacher answered to a take; null without, and for what can't be read. */
-export function answerOfTake({ answer, title }: Pick<TakeDetails, 'answer' | 'title'>): AnswerFile | null {
-  const read = answer === undefined ? null : readAnswer(JSON.stringify(answer), title);
-  return read?.ok ? read.value : null;
 }

@@ -4,12 +4,10 @@ import type { Heard } from '../analysis/messages.ts';
 import { intervalAsRead, timelineAsRead } from '../core/chart/as-read.ts';
 import { chordKeys } from '../core/chart/keys-through.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
+import { aimChoiceOf, aimOf, choiceForAim } from '../core/grade/aims/aim-choices.ts';
 import {
-  aimChoiceOf,
   aimIsForArrival,
-  aimOf,
   aimTonesReader,
-  choiceForAim,
   targetReader,
   type TargetTone,
 } from '../core/grade/aims/targets.ts';

@@ -5,7 +5,8 @@
  */
 import { AimSoFar } from '../analysis/aim-so-far.ts';
 import { LandingsSoFar } from '../analysis/landings-so-far.ts';
-import { gradeOrder, choiceOf, timelineOf } from '../core/grade-order.ts';
+import { timelineOf } from '../core/timeline-of-order.ts';
+import { gradeOrder, choiceOf } from '../core/grade-order.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { PlayedNotes, type PlayedMessage } from '../core/midi/played-notes.ts';
 import { STANDARD_A4_HZ } from '../core/music/temperament.ts';

@@ -1,6 +1,6 @@
 /** A take is heard from its beginning, with the playing screen as the player saw it: note by note, landing by landing. */
 import { AimSoFar } from '../analysis/aim-so-far.ts';
-import { aimOf } from '../core/grade/aims/targets.ts';
+import { aimOf } from '../core/grade/aims/aim-choices.ts';
 import type { LiveState } from './live-state.svelte.ts';
 import type { Review } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';

@@ -1,5 +1,6 @@
 /** What is going on, as one tagged union, and the take that can be looked at. */
-import { gradeOrder, timelineOf } from '../core/grade-order.ts';
+import { timelineOf } from '../core/timeline-of-order.ts';
+import { gradeOrder } from '../core/grade-order.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import type { HeardNote } from '../core/take/note.ts';

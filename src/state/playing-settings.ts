@@ -1,6 +1,6 @@
 /** What the player chose for the playing screen: instrument, view, aim, how it is run without hands. */
 import * as v from 'valibot';
-import { USUAL_AIM } from '../core/grade/aims/targets.ts';
+import { USUAL_AIM } from '../core/grade/aims/aim-choices.ts';
 import { INSTRUMENTS } from '../core/music/instruments.ts';
 import { learnedFoot, type LearnedFoot } from './foot-switch.ts';
 

@@ -1,4 +1,5 @@
 /** One take from the first click to its review: it is played, and everything that a `ReviewSession` can do with it. */
+import { sheetOfTake } from './lesson-files.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
@@ -87,7 +88,7 @@ export class Session extends ReviewSession {
     if (this.asksFirst(() => void this.again(change))) return;
     const { review } = this;
     const opened = this.opened ? (review?.details ?? null) : null;
-    if (opened !== null) this.ports.lesson.follow(opened);
+    if (opened !== null) this.ports.lesson.follow(sheetOfTake(opened));
     const ready = setUpAgain(opened, change, { ...this.ports, review });
     return ready.ok ? this.start() : this.trouble(ready.problem, 'back');
   }

@@ -1,5 +1,5 @@
 /** The chart that settings ask for: read, laid on time, and what a form or an edited text changes of them. */
-import { timelineOf } from '../core/grade-order.ts';
+import { timelineOf } from '../core/timeline-of-order.ts';
 import type { Chart } from '../core/chart/chart.ts';
 import { formChart, listForms } from '../core/chart/forms.ts';
 import { parseChart } from '../core/chart/parse-chart.ts';

@@ -1,6 +1,6 @@
 /** A lesson sheet while a teacher writes it. */
 import type { Outcome } from '../core/base/outcome.ts';
-import { AIM_CHOICES, aimOf, HOUSE_AIMS } from '../core/grade/aims/targets.ts';
+import { AIM_CHOICES, aimOf, HOUSE_AIMS } from '../core/grade/aims/aim-choices.ts';
 import { exampleOf, type Example } from '../core/lesson/example.ts';
 import { sheetFragment } from '../core/lesson/sheet-link.ts';
 import { readSheetFile, SHEET_LIMITS, type LessonSheet, type SheetFile } from '../core/lesson/sheet.ts';

@@ -1,6 +1,6 @@
 /** What a lesson sheet asks of the set-up, and what of a set-up goes into a sheet. */
 import { isFormArgument } from '../core/chart/forms.ts';
-import { AIM_CHOICES, USUAL_AIM } from '../core/grade/aims/targets.ts';
+import { AIM_CHOICES, USUAL_AIM } from '../core/grade/aims/aim-choices.ts';
 import type { LessonSheet, SheetFile } from '../core/lesson/sheet.ts';
 import { writeKey } from '../core/music/keys.ts';
 import { instrumentDefaults } from './instrument-defaults.ts';

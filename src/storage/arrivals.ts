@@ -41,19 +41,22 @@ class Stopped extends Error {
   }
 }
 
+/** What takes that come in are written with. */
+export interface ArrivalPorts {
+  readonly db: Database;
+  readonly sounds: Sounds;
+  readonly locks: Locks;
+  /** Asks the browser not to delete what is stored here. */
+  readonly askToStay: () => void;
+}
+
 export class Arrivals {
   readonly #db: Database;
   readonly #sounds: Sounds;
   readonly #locks: Locks;
   readonly #askToStay: () => void;
 
-  constructor(ports: {
-    readonly db: Database;
-    readonly sounds: Sounds;
-    readonly locks: Locks;
-    /** Asks the browser not to delete what is stored here. */
-    readonly askToStay: () => void;
-  }) {
+  constructor(ports: ArrivalPorts) {
     this.#db = ports.db;
     this.#sounds = ports.sounds;
     this.#locks = ports.locks;

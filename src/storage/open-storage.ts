@@ -8,13 +8,14 @@ import { openDatabase } from './database.ts';
 import { opfsSounds } from './opfs-sounds.ts';
 import { SettingsStore } from './settings.ts';
 import { firstOf } from './sounds.ts';
-import { Arrivals } from './arrivals.ts';
+import type { ArrivalPorts } from './arrivals.ts';
 import { browserLocks } from './locks.ts';
 import { Takes } from './takes.ts';
 
 export interface LocalStorage {
   readonly takes: Takes;
-  readonly arrivals: Arrivals;
+  /** What `Arrivals` needs of it. */
+  readonly arrivalPorts: ArrivalPorts;
   readonly charts: Charts;
   readonly backings: Backings;
   settings<T extends object>(
@@ -35,7 +36,7 @@ export async function openStorage(): Promise<Outcome<LocalStorage>> {
   const sounds = files === null ? chunks : firstOf(files, chunks);
   const locks = browserLocks();
   return good({
-    arrivals: new Arrivals({ db, sounds, locks, askToStay }),
+    arrivalPorts: { db, sounds, locks, askToStay },
     takes: new Takes({
       db,
       sounds,

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { AimSoFar } from '../../src/analysis/aim-so-far.ts';
-import { choiceOf, timelineOf, type GradeOrder } from '../../src/core/grade-order.ts';
+import { timelineOf } from '../../src/core/timeline-of-order.ts';
+import { choiceOf, type GradeOrder } from '../../src/core/grade-order.ts';
 import { grade } from '../../src/core/grade.ts';
-import { AIM_CHOICES } from '../../src/core/grade/aims/targets.ts';
+import { AIM_CHOICES } from '../../src/core/grade/aims/aim-choices.ts';
 import type { HeardNote } from '../../src/core/take/note.ts';
 
 const order = (aim: string): GradeOrder => ({

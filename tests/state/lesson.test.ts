@@ -1,11 +1,12 @@
 /** A lesson sheet in the student's hands: opened by file or link, played, counted, left; and the teacher's answer. */
 import { describe, expect, it } from 'vitest';
-import { HOUSE_AIMS } from '../../src/core/grade/aims/targets.ts';
+import { HOUSE_AIMS } from '../../src/core/grade/aims/aim-choices.ts';
 import { gradeForSheet } from '../../src/core/grade-for-sheet.ts';
 import { writeAnswer, type AnswerFile } from '../../src/core/lesson/answer.ts';
 import { sheetFragment } from '../../src/core/lesson/sheet-link.ts';
 import { readSheetFile, timelineOfSheet, writeSheet, type SheetFile } from '../../src/core/lesson/sheet.ts';
-import { answerOfTake, Lesson, sheetOfTake } from '../../src/state/lesson.svelte.ts';
+import { answerOfTake, sheetOfTake } from '../../src/state/lesson-files.ts';
+import { Lesson } from '../../src/state/lesson.svelte.ts';
 import type { Review } from '../../src/state/phase.ts';
 import { onTheBeat, pluckLine } from '../analysis/pluck.ts';
 import { RATE, world } from './world.ts';
@@ -162,9 +163,12 @@ it('a link whose reader can’t be fetched is told, and opens nothing', async ()
     library,
     student: { load: () => Promise.resolve({ value: { name: '' }, messages: [] }), save: () => undefined },
     readLink: () => Promise.reject(new TypeError('Failed to fetch')),
+    readFile: () => Promise.reject(new TypeError('Failed to fetch')),
     forgetLink: () => undefined,
   });
   expect(await lesson.arrive(linkOf(FILE), () => true)).toBe(false);
+  expect(lesson.notices.map(({ code }) => code)).toEqual(['site.partMissing']);
+  expect(await lesson.openFile(fileOf(FILE))).toBeNull();
   expect(lesson.notices.map(({ code }) => code)).toEqual(['site.partMissing']);
   expect(lesson.sheet).toBeNull();
 });

@@ -1,6 +1,6 @@
 import { english } from '../english.ts';
 import { describe, expect, it } from 'vitest';
-import { timelineOf } from '../../src/core/grade-order.ts';
+import { timelineOf } from '../../src/core/timeline-of-order.ts';
 import { problem } from '../../src/core/words/problem.ts';
 import { bad } from '../../src/core/base/outcome.ts';
 import { gradeCommand } from '../../src/state/grade-command.ts';
@@ -10,7 +10,8 @@ import { liveMomentAt } from '../../src/state/live-moment.ts';
 import { Recording } from '../../src/state/recording.ts';
 import { details } from '../storage/fakes.ts';
 import { freshDatabase, memorySounds, ramp, takesOn } from '../storage/fakes.ts';
-import { aimChoiceOf, targetReader } from '../../src/core/grade/aims/targets.ts';
+import { aimChoiceOf } from '../../src/core/grade/aims/aim-choices.ts';
+import { targetReader } from '../../src/core/grade/aims/targets.ts';
 
 const hop = (startFrame: number, ...values: number[]) => ({
   startFrame,

@@ -1,6 +1,6 @@
 /** A teacher writes a lesson sheet: from what is on the stand, or from a sheet that is there; it leaves as file and link. */
 import { describe, expect, it } from 'vitest';
-import { HOUSE_AIMS } from '../../src/core/grade/aims/targets.ts';
+import { HOUSE_AIMS } from '../../src/core/grade/aims/aim-choices.ts';
 import { readSheetFragment } from '../../src/core/lesson/sheet-link.ts';
 import { readSheet, readSheetFile, SHEET_LIMITS } from '../../src/core/lesson/sheet.ts';
 import { askedShare } from '../../src/state/sheet-draft.svelte.ts';

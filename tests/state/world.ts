@@ -11,6 +11,7 @@ import { bad, failure, good, type Outcome } from '../../src/core/base/outcome.ts
 import { risingBeatMap } from '../../src/core/chart/tempo-rise.ts';
 import type { Timeline } from '../../src/core/chart/timeline.ts';
 import { readRecording, takeOfRecording, type RecordingFiles } from '../../src/state/open-take.ts';
+import { readLessonFile } from '../../src/state/lesson-files.ts';
 import { Lesson } from '../../src/state/lesson.svelte.ts';
 import { Library } from '../../src/state/library.svelte.ts';
 import { MidiConnection } from '../../src/state/midi-connection.svelte.ts';
@@ -261,6 +262,7 @@ export async function world(
       save: ({ name }) => void student.names.push(name),
     },
     readLink: (fragment) => Promise.resolve(readSheetFragment(fragment)),
+    readFile: readLessonFile,
     forgetLink: () => void student.cleared++,
   });
   await lesson.load();

@@ -5,7 +5,8 @@
  */
 import { keyAt } from '../chart/keys-through.ts';
 import { bandTurns } from '../chart/turns.ts';
-import { aimChoiceOf, targetsOf } from '../grade/aims/targets.ts';
+import { aimChoiceOf } from '../grade/aims/aim-choices.ts';
+import { targetsOf } from '../grade/aims/targets.ts';
 import type { Chord, Key } from '../music/chord.ts';
 import { sameChord } from '../music/same-chord.ts';
 import type { BandEvent } from './events.ts';

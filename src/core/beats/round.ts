@@ -3,7 +3,7 @@ import type { Chart, ChartBar, ChartSection } from '../chart/chart.ts';
 import { sectionKeys } from '../chart/keys-through.ts';
 import type { Key } from '../music/chord.ts';
 import { playedBars, playedOut } from '../chart/play-order.ts';
-import { secondsOf, type BeatTrack } from './track.ts';
+import type { BeatTrack } from './track.ts';
 
 /** Bars of the recording, from 1 at the first downbeat, both included. */
 export interface BarRange {
@@ -60,7 +60,7 @@ export function roundOf(track: BeatTrack, beatsPerBar: number, bars: BarRange, s
     throw new RangeError(`bars ${fromBar} to ${toBar} are not in the recording`);
   const from = track.downbeat + (fromBar - 1) * beatsPerBar;
   const to = track.downbeat + toBar * beatsPerBar;
-  const all = secondsOf(track).slice(from, to + 1);
+  const all = track.marks.slice(from, to + 1).map(({ seconds }) => seconds);
   const fromSeconds = all[0]!;
   return {
     bars,

@@ -5,10 +5,9 @@
 import { upperMedian } from '../base/statistics.ts';
 import { lastAtOrBefore } from '../chart/beat-maps.ts';
 import { smoothed } from './intervals.ts';
+import { LEAST_TAPS } from './tapped-tempo.ts';
 import { CLOSEST_SECONDS } from './track.ts';
 
-/** Four taps tell a tempo: three intervals. */
-export const LEAST_TAPS = 4;
 /**
  * An attack this near is the one that was tapped to: more than the variation of taps, less than an eighth note at 240
  * beats a minute.
@@ -33,13 +32,6 @@ export function beatsOfTaps(taps: readonly number[], attacks: readonly number[])
     .map((tap) => tap + early)
     .map((tap) => tap + (offsetTo(tap, attacks, NEAR_SECONDS / 2)[0] ?? 0))
     .filter((tap, i, all) => tap >= 0 && (i === 0 || tap > all[i - 1]!));
-}
-
-/** The tempo of taps in beats a minute, or null for fewer than {@link LEAST_TAPS}. */
-export function bpmOfTaps(taps: readonly number[]): number | null {
-  if (taps.length < LEAST_TAPS) return null;
-  const rising = taps.toSorted((a, b) => a - b);
-  return (60 * (rising.length - 1)) / (rising.at(-1)! - rising[0]!);
 }
 
 /** From a place to the attack next to it, where one is near; else nothing. */

@@ -1,5 +1,6 @@
 /** A class table in words, the same in the desk, on the printed page and in the terminal. */
-import { aimEvidence, aimWords } from '../report/aim-sentences.ts';
+import { aimWords } from '../report/aim-words.ts';
+import { aimEvidence } from '../report/aim-sentences.ts';
 import { spelledChord, spelledNote } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 import type { ClassChange, ClassRow } from './class-table.ts';

@@ -11,7 +11,7 @@ import { readChartArgument } from '../chart/forms.ts';
 import { swingShare } from '../chart/swing.ts';
 import type { Timeline } from '../chart/timeline.ts';
 import { aimSchema, readAim, type Aim } from '../grade/aims/aim.ts';
-import { HOUSE_AIMS } from '../grade/aims/targets.ts';
+import { HOUSE_AIMS } from '../grade/aims/aim-choices.ts';
 import { INSTRUMENTS, instrumentOf, type Instrument } from '../music/instruments.ts';
 import { exampleSchema } from './example.ts';
 import { markOfText } from './sheet-mark.ts';

@@ -1,22 +1,7 @@
-/** An aim in words: its name, what is asked, and how a take did by it. */
+/** How a take did by an aim, in words. */
 import type { AimResult } from '../take/schema.ts';
-import type { OpenPageWords, Words } from '../words/words.ts';
+import type { Words } from '../words/words.ts';
 import { toldChoruses } from './more-choruses.ts';
-
-type HouseId = keyof OpenPageWords['aims'];
-
-/**
- * Name and task of an aim: those of the teacher's file, or the catalogue's for an aim of the house.
- * @throws RangeError for an id that is neither
- */
-export function aimWords(
-  { id, own }: { readonly id: string; readonly own?: AimResult['own'] | undefined },
-  { aims }: OpenPageWords,
-): { readonly name: string; readonly task: string } {
-  if (own) return own;
-  if (!(id in aims)) throw new RangeError(`"${id}" is no aim of the house`);
-  return aims[id as HouseId];
-}
 
 /** What a take answers to the aim in hand, short enough for a headline; see {@link aimEvidence} for the numbers. */
 export function aimAnswer(aim: AimResult, words: Words): string {

@@ -4,7 +4,8 @@ import type { AimResult, Palette, Report, Thirds } from '../take/schema.ts';
 import { spelledChord, spelledKey } from '../words/spelling.ts';
 import type { Words } from '../words/words.ts';
 import { adviceSentence } from './advice-sentence.ts';
-import { aimEvidence, aimWords } from './aim-sentences.ts';
+import { aimWords } from './aim-words.ts';
+import { aimEvidence } from './aim-sentences.ts';
 import {
   correctedSentence,
   delaySentence,

@@ -2,7 +2,7 @@
 import type { AnswerFile } from '../../core/lesson/answer.ts';
 import { TAKE_FILE_ENDING } from '../../core/take-file/schema.ts';
 import { safeFileName } from '../../state/file-names.ts';
-import { answerOfTake } from '../../state/lesson.svelte.ts';
+import { answerOfTake } from '../../state/lesson-files.ts';
 import type { Review } from '../../state/phase.ts';
 import type { Words } from '../../core/words/words.ts';
 

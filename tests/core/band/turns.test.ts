@@ -14,7 +14,8 @@ import { chordKeys } from '../../../src/core/chart/keys-through.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import { practiceChart } from '../../../src/core/chart/practice-chart.ts';
 import { bandTurns } from '../../../src/core/chart/turns.ts';
-import { AIM_CHOICES, aimChoiceOf, targetsOf } from '../../../src/core/grade/aims/targets.ts';
+import { AIM_CHOICES, aimChoiceOf } from '../../../src/core/grade/aims/aim-choices.ts';
+import { targetsOf } from '../../../src/core/grade/aims/targets.ts';
 import { sameChord } from '../../../src/core/music/same-chord.ts';
 import { chartTexts, formOf, settingsOf } from './forms.ts';
 

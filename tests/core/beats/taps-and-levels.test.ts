@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { chance } from '../../../src/core/base/random.ts';
 import { atLevel, feltBeats } from '../../../src/core/beats/levels.ts';
-import { beatsOfTaps, bpmOfTaps } from '../../../src/core/beats/taps.ts';
+import { bpmOfTaps } from '../../../src/core/beats/tapped-tempo.ts';
+import { beatsOfTaps } from '../../../src/core/beats/taps.ts';
 import { beatFMeasure, wanderingSeconds } from './rendered-track.ts';
 
 /** A hand: it comes early by `early`, and scatters evenly within ±`scatter`. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { timelineFromTempo } from '../../../src/core/chart/build-timeline.ts';
 import { parseChart } from '../../../src/core/chart/parse-chart.ts';
 import { grade } from '../../../src/core/grade.ts';
-import { aimOf } from '../../../src/core/grade/aims/targets.ts';
+import { aimOf } from '../../../src/core/grade/aims/aim-choices.ts';
 import { countTake } from '../../../src/core/practice/take-counts.ts';
 import type { HeardNote } from '../../../src/core/take/note.ts';
 

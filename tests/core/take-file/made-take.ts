@@ -1,6 +1,7 @@
 /** A take as the app keeps one, small enough to be read two hundred times. */
 import { grade } from '../../../src/core/grade.ts';
-import { choiceOf, gradeOrder, timelineOf } from '../../../src/core/grade-order.ts';
+import { timelineOf } from '../../../src/core/timeline-of-order.ts';
+import { choiceOf, gradeOrder } from '../../../src/core/grade-order.ts';
 import { bytesInMemory, type ByteSource } from '../../../src/core/files/bytes/bytes.ts';
 import type { TakeFile, TakeToWrite } from '../../../src/core/take-file/take-file.ts';
 import { writeTakeFile } from '../../../src/core/take-file/write-take-file.ts';

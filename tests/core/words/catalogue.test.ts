@@ -1,5 +1,5 @@
 /** Every language says everything, and says it in its own words. */
-import { AIM_CHOICES } from '../../../src/core/grade/aims/targets.ts';
+import { AIM_CHOICES } from '../../../src/core/grade/aims/aim-choices.ts';
 import { describe, expect, it } from 'vitest';
 import { en } from '../../../src/core/words/en.ts';
 import { languages, wordsOf } from '../../../src/core/words/catalogues.ts';

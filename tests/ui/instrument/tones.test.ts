@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { aimChoiceOf, targetsOf } from '../../../src/core/grade/aims/targets.ts';
+import { aimChoiceOf } from '../../../src/core/grade/aims/aim-choices.ts';
+import { targetsOf } from '../../../src/core/grade/aims/targets.ts';
 import { parseKey } from '../../../src/core/music/keys.ts';
 import { parseChord } from '../../../src/core/music/parse-chord.ts';
 import { at, nearestTarget, twelveOf } from '../../../src/ui/instrument/tones.ts';

@@ -1,5 +1,6 @@
 import { english } from '../../../english.ts';
-import { aimEvidence, aimWords } from '../../../../src/core/report/aim-sentences.ts';
+import { aimWords } from '../../../../src/core/report/aim-words.ts';
+import { aimEvidence } from '../../../../src/core/report/aim-sentences.ts';
 import { de } from '../../../../src/core/words/de.ts';
 import { en } from '../../../../src/core/words/en.ts';
 import { describeProblem } from '../../../../src/core/words/problem.ts';

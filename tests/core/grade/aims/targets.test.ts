@@ -1,11 +1,9 @@
 /** Chord spellings: *common practice* (any table of chords; the third of D7 is F#, its seventh C). */
 import { describe, expect, it } from 'vitest';
 import { AIM_LADDER } from '../../../../src/core/grade/aims/aims.ts';
+import { AIM_CHOICES, aimChoiceOf, aimOf } from '../../../../src/core/grade/aims/aim-choices.ts';
 import {
-  AIM_CHOICES,
-  aimChoiceOf,
   aimIsForArrival,
-  aimOf,
   aimTonesReader,
   targetReader,
   targetsOf,
