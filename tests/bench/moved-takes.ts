@@ -1,5 +1,5 @@
 /**
- * How often a take is said to be moved in key or in time: of honest takes never, of moved ones always would be best. Made
+ * How often a take is said to be moved in key or in time: of takes in the right place never, of moved ones always would be best. Made
  * players of known skill over a blues and over rhythm changes, and transcribed solos where they lie beside the repository.
  * `npx tsx tests/bench/moved-takes.ts 200 5000` prints a row a kind, of 200 seeds from 5000 on; with `solos` behind them
  * only the solos are measured.
@@ -71,7 +71,7 @@ function tell(name: string, takes: readonly { readonly played: readonly Played[]
   }
   const most = [...found].sort((a, b) => b[1] - a[1]).slice(0, 3);
   console.log(
-    `${name.padEnd(44)}${takes.length} takes: key ${key}, time ${place}; ${most.map(([where, count]) => `${where} ${count}`).join(', ')}`,
+    `${name.padEnd(50)}${takes.length} takes: key ${key}, time ${place}; ${most.map(([where, count]) => `${where} ${count}`).join(', ')}`,
   );
 }
 
@@ -87,22 +87,22 @@ if (process.argv[4] !== 'solos')
     // The scales stand in C; over the other form they are those of its key.
     const inKey = (played: readonly Played[]) => higher(played, on.key.tonicPitchClass);
     tell(
-      `honest: wanders, ${form}`,
+      `in place: wanders, ${form}`,
       each((seed) => inKey(wanderer(seed, scaleOf(seed), beats)), on),
     );
     for (const bars of [1, 2, 4])
       tell(
-        `honest: riff of ${bars}, ${form}`,
+        `in place: riff of ${bars}, ${form}`,
         each((seed) => inKey(riff(seed, scaleOf(seed), bars, beats / 4)), on),
       );
     tell(
-      `honest: thirds, ${form}`,
+      `in place: thirds, ${form}`,
       each((seed) => thirdPlayer(seed, on, 2, 0.6, scaleOf(seed)), on),
     );
     for (const likelihood of [0.3, 0.6]) {
       const play = (seed: number) => follower(seed, on, 2, likelihood);
       const who = `chord tones ${likelihood}, ${form}`;
-      tell(`honest: ${who}`, each(play, on));
+      tell(`in place: ${who}`, each(play, on));
       for (const by of [1, 2, 5])
         tell(
           `${by} half steps up: ${who}`,
@@ -164,7 +164,7 @@ if (existsSync(`${solos}expected.json`)) {
       const wanted = up > 6 ? up - 12 : up;
       const right = found.filter((one) => one?.semitones === wanted && one.beats === -late).length;
       console.log(
-        `solos in pieces of ${pieceBeats} beats, ${move}`.padEnd(44) +
+        `solos in pieces of ${pieceBeats} beats, ${move}`.padEnd(50) +
           `${found.length} takes: key ${key}, time ${place}; ${up + late === 0 ? '' : `rightly ${right}`}`,
       );
     }
