@@ -155,7 +155,7 @@ function midiOf(name: string): number {
   return 12 * (Number(octave) + 1) + step + (sign === 'sharp' ? 1 : sign === 'flat' ? -1 : 0);
 }
 
-test('what is shown as corrected is kept: the browser is killed in mid-edit, six times', async ({
+test('what is shown as corrected is kept: the browser is killed in mid-edit, three times', async ({
   openApp,
 }) => {
   const visit = await openApp();
@@ -163,7 +163,7 @@ test('what is shown as corrected is kept: the browser is killed in mid-edit, six
   await openLine(page);
   const first = async () => midiOf((await names(page))[0]!);
   let kept = await first();
-  for (let kill = 0; kill < 6; kill++) {
+  for (let kill = 0; kill < 3; kill++) {
     await page.getByRole('button', { name: 'Correct notes (E)' }).click();
     await line(page).focus();
     await page.keyboard.press('Home');
@@ -171,7 +171,7 @@ test('what is shown as corrected is kept: the browser is killed in mid-edit, six
     await expect.poll(first).toBe(kept + 1);
     // One more, which may be lost: the browser is gone before the page can say anything.
     await page.keyboard.press('ArrowUp');
-    if (kill > 0) await page.waitForTimeout(20 * kill);
+    if (kill > 0) await page.waitForTimeout(40 * kill);
     ({ page } = await visit.killed());
     await page.getByRole('region', { name: 'Earlier takes' }).getByRole('button').first().click();
     await untilReview(page);

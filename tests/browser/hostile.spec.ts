@@ -18,6 +18,8 @@ const TURNED = 'take\u202Egpj.vaw\u2066\u0007\u001b[31m';
 const LONG = 'W'.repeat(5000);
 const HOSTILE = [MARKUP, QUOTES, TURNED, LONG];
 
+const back = (page: Page) => page.getByRole('button', { name: 'Back', exact: true }).click();
+
 async function unharmed(page: Page): Promise<void> {
   const harm = await page.evaluate(() => ({
     flag: 'harmed' in globalThis,
@@ -46,11 +48,11 @@ test('names of files: a recording, a list of notes, one that can’t be read', a
       });
       await expect(page.getByText('.wav').first()).toBeVisible();
       await unharmed(page);
-      await page.reload();
+      await back(page);
       await openRecording(page, { name: `${name.slice(0, 200)}.csv`, mimeType: 'text/csv', buffer: table });
       await expect(page.getByText('.csv').first()).toBeVisible();
       await unharmed(page);
-      await page.reload();
+      await back(page);
     });
   }
   await openRecording(page, {
@@ -87,7 +89,7 @@ test('a take file in which every text is hostile', async ({ openApp }) => {
         startedAt: new Date(Date.UTC(2026, 0, 1, 9, n)).toISOString(),
       };
       const take = strToU8(JSON.stringify({ ...json, id: `hostile-${n}`, details }));
-      await page.getByRole('button', { name: 'Back', exact: true }).click();
+      await back(page);
       await chooser.setInputFiles({
         name: `${said.slice(0, 200)}.landfall`,
         mimeType: 'application/zip',
@@ -97,7 +99,7 @@ test('a take file in which every text is hostile', async ({ openApp }) => {
       await unharmed(page);
     });
   }
-  await page.getByRole('button', { name: 'Back', exact: true }).click();
+  await back(page);
   // The list of takes; the ends of a turned name are the page's own, so that nothing after it is turned.
   const takes = page.getByRole('region', { name: 'Earlier takes' });
   await expect(takes.getByText('<img src=x').first()).toBeVisible();
