@@ -10,6 +10,9 @@ import { unusable, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts
 /** Bytes for the longest possible frame (320 kbit/s at 32 kHz) and the three that must agree after a loss. */
 const LOOK_AHEAD_BYTES = 8192;
 
+/** 8 kbit/s at 24 kHz in layer III of MPEG-2, and less is not written: 72 · 8000 / 24000. */
+const LEAST_FRAME_BYTES = 24;
+
 interface Stream {
   readonly firstByte: number;
   readonly header: FrameHeader;
@@ -41,7 +44,10 @@ async function* frames(source: ByteSource, from: number, first: FrameHeader, los
 async function* readBlocks(source: ByteSource, stream: Stream, warn: Warn): AsyncGenerator<ChannelBlock> {
   const decode = await startMinimp3();
   const { header, info } = stream;
-  const total = info.frames === null ? Infinity : info.frames * header.samples - info.paddingSamples;
+  const promised = info.frames ?? Infinity;
+  let total = promised * header.samples - info.paddingSamples;
+  /** The end of the last promised frame, which is the codec's own: sound after all where more frames follow. */
+  let beyond: ChannelBlock = [];
   let skip = info.skipSamples;
   let position = 0;
   let losses = 0;
@@ -49,15 +55,23 @@ async function* readBlocks(source: ByteSource, stream: Stream, warn: Warn): Asyn
   for await (const frame of frames(source, stream.firstByte, header, () => losses++)) {
     const channels = decode(frame.bytes);
     count++;
+    if (count > promised && total < Infinity) {
+      // More frames than promised: a count that was written before the end, or two files in one.
+      total = Infinity;
+      if (beyond.length > 0) yield beyond;
+    }
     const length = Math.min(channels[0]?.length ?? 0, Math.max(0, total - position));
     position += channels[0]?.length ?? 0;
     const from = Math.min(skip, length);
     skip -= from;
     // A stream may turn from stereo to mono and back; the first frame says how many channels come out.
-    if (length > from)
-      yield Array.from({ length: header.channels }, (_, channel) =>
-        channels[Math.min(channel, channels.length - 1)]!.subarray(from, length),
+    const piece = (start: number, end?: number): ChannelBlock =>
+      Array.from({ length: header.channels }, (_, channel) =>
+        channels[Math.min(channel, channels.length - 1)]!.subarray(start, end),
       );
+    if (count === promised && length < (channels[0]?.length ?? 0))
+      beyond = piece(Math.max(from, length)).map((channel) => channel.slice());
+    if (length > from) yield piece(from, length);
   }
   const seconds = (frameCount: number) => (frameCount * header.samples) / header.sampleRate;
   if (info.frames !== null && count < info.frames)
@@ -82,7 +96,14 @@ export async function openMp3(source: ByteSource): Promise<Outcome<PcmStream>> {
   const unfit = unusable(name, header.sampleRate, header.channels);
   if (unfit !== null) return failure(unfit);
   const frame = head.subarray(found.at, found.at + header.bytes);
-  const info = streamInfo(frame, header);
+  const said = streamInfo(frame, header);
+  // A count of 0 was never filled in; one that the file has no room for is wrong.
+  const isPlausible =
+    said !== null &&
+    said.frames !== null &&
+    said.frames > 0 &&
+    said.frames * LEAST_FRAME_BYTES <= source.size;
+  const info = said && (isPlausible ? said : { ...said, frames: null, paddingSamples: 0 });
   const stream: Stream = {
     firstByte: start + found.at + (info ? header.bytes : 0),
     header,
