@@ -7,7 +7,7 @@
  */
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { availableParallelism, constants, setPriority } from 'node:os';
+import { availableParallelism } from 'node:os';
 import { outcomeOfBrowserTests, outcomeOfUnitTests } from './outcomes.mjs';
 
 const RESULTS = 'test-results';
@@ -40,9 +40,9 @@ function add({ passed, failed, skipped = [], secondTries = [], tests = [] }) {
 function run(command, { keepOutput, isLow = false }) {
   const started = Date.now();
   return new Promise((resolve) => {
-    const child = spawn(command, { shell: true, stdio: keepOutput ? ['ignore', 'pipe', 'pipe'] : 'inherit' });
-    // Before the shell has started anything: all that it starts has the same priority.
-    if (isLow && child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_LOW);
+    // Set on a shell that has started, a priority would come too late for what the shell starts.
+    const line = isLow && process.platform !== 'win32' ? `nice -n 19 ${command}` : command;
+    const child = spawn(line, { shell: true, stdio: keepOutput ? ['ignore', 'pipe', 'pipe'] : 'inherit' });
     const output = [];
     for (const stream of [child.stdout, child.stderr]) stream?.on('data', (data) => output.push(data));
     child.on('close', (status) =>
