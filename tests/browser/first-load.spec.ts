@@ -47,6 +47,61 @@ test('the open page stands with little script and style, and takes what is set',
   expect(fetched.length).toBeGreaterThan(before);
 });
 
+/** Of the layout shifts of a page their sum may be this much (web.dev, "Cumulative Layout Shift": good is 0.1 at most). */
+const MOST_SHIFT = 0.1;
+const LATE_FONT_MS = 1500;
+
+for (const [width, height] of [
+  [1280, 800],
+  [390, 844],
+] as const)
+  test(`nothing moves on the open page when its typefaces come late, at ${width} × ${height}`, async ({
+    openApp,
+  }) => {
+    const { page } = await openApp({
+      at: process.env.LANDFALL_URL!,
+      before: async (opened) => {
+        await opened.setViewportSize({ width, height });
+        await opened.route('**/service-worker.js', (route) => route.abort('connectionrefused'));
+        await opened.route(/\.(woff2|otf)$/, async (route) => {
+          await new Promise((after) => setTimeout(after, LATE_FONT_MS));
+          await route.continue();
+        });
+        await opened.addInitScript(() => {
+          const sums = { shifts: 0 };
+          Object.assign(window, { sums });
+          new PerformanceObserver((list) => {
+            for (const entry of list.getEntries())
+              sums.shifts += (entry as PerformanceEntry & { value: number }).value;
+          }).observe({ type: 'layout-shift', buffered: true });
+        });
+      },
+    });
+    const stands = await page.evaluate(async () => {
+      const known = ['Times New Roman', 'Liberation Serif', 'Tinos'].map((name) =>
+        new FontFace('asked', `local('${name}')`).load().then(
+          () => true,
+          () => false,
+        ),
+      );
+      return (await Promise.all(known)).includes(true);
+    });
+    test.skip(!stands, 'this machine has none of the fonts that stand in: Times New Roman, Liberation Serif');
+    await expect(startButton(page)).toBeEnabled();
+    await page.evaluate(() => document.fonts.ready);
+    await expect
+      .poll(() => page.evaluate(() => document.fonts.check('600 20px Besley')), { timeout: 20_000 })
+      .toBe(true);
+    // Two frames: what the fonts moved has been drawn and counted.
+    await page.evaluate(
+      () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+    );
+    await page.waitForTimeout(500);
+    const shifts = await page.evaluate(() => (window as unknown as { sums: { shifts: number } }).sums.shifts);
+    console.log(`Layout shifts at ${width} × ${height}: ${shifts.toFixed(4)}`);
+    expect(shifts).toBeLessThan(MOST_SHIFT);
+  });
+
 test('a folded part is fetched when it is unfolded; where it does not come, its place says so', async ({
   openApp,
 }) => {
