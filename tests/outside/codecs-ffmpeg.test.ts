@@ -35,11 +35,14 @@ function encode(
 function ffmpegReads(path: string, channels: number): Float32Array {
   const raw = ffmpeg('-i', path, '-f', 'f32le', 'pipe:1');
   const floats = new Float32Array(raw.buffer.slice(raw.byteOffset, raw.byteOffset + raw.length));
-  return Float32Array.from({ length: floats.length / channels }, (_, frame) =>
-    floats
-      .subarray(frame * channels, (frame + 1) * channels)
-      .reduce((sum, sample) => sum + sample / channels, 0),
-  );
+  const means = new Float32Array(floats.length / channels);
+  for (let frame = 0; frame < means.length; frame++) {
+    let mean = 0;
+    for (let channel = 0; channel < channels; channel++)
+      mean += floats[frame * channels + channel]! / channels;
+    means[frame] = mean;
+  }
+  return means;
 }
 
 function largestDifference(ours: Float32Array, theirs: Float32Array): number {
