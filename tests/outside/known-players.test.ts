@@ -79,7 +79,7 @@ const wanderers: readonly (readonly [string, (seed: number) => readonly Played[]
 ];
 
 describe.each(wanderers)('players who wander over the minor pentatonic %s', (_, player) => {
-  const RUNS = player === wanderer ? 60 : 40;
+  const RUNS = 40;
   const reports = Array.from({ length: RUNS }, (_, seed) => gradeLine(TWELVE_BARS, player(seed + 1)));
   const called = (verdict: string, share: (report: Report) => { readonly verdict: string }) =>
     reports.filter((report) => share(report).verdict === verdict).length;
@@ -117,7 +117,7 @@ describe.each(wanderers)('players who wander over the minor pentatonic %s', (_, 
 /** The short form of tests/bench/luck-bench.ts, which takes two hundred seeds of each kind. */
 describe('riffs without regard to the chords, and players who land on thirds', () => {
   const timeline = chartTimeline(TWELVE_BARS);
-  const RIFFS = 60;
+  const RIFFS = 40;
   const SCALES = [MINOR_PENTATONIC, MAJOR_PENTATONIC, MIXOLYDIAN, CHROMATIC];
   const verdicts = (runs: number, play: (seed: number, scale: readonly number[]) => readonly Played[]) =>
     Array.from({ length: runs }, (_, i) => {
