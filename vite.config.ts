@@ -28,6 +28,8 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     assetsInlineLimit: 0,
+    // What is fetched first has a limit of its own (tests/browser/first-load.spec.ts); the rest comes later, in one piece.
+    chunkSizeWarningLimit: 1000,
     // A browser that can't fetch modules ahead by itself fetches the same ones a moment later.
     modulePreload: { polyfill: false },
     rolldownOptions: {
