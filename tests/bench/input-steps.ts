@@ -26,15 +26,18 @@ export interface InputSteps {
   readonly atMicrophone: readonly Step[];
   /** How far the audio clock fell behind the machine's in all, ms. */
   readonly clockBehindMs: number;
-  /** Place in the recording less time of capture, last less first, ms: what is left of all that. */
-  readonly againstCaptureMs: number;
+  /**
+   * What a player who follows the band would be graded late, ms, against the first of these looks: place in the recording
+   * less time of capture, and what the audio clock, by which the band is played, fell behind meanwhile.
+   */
+  readonly againstBandMs: readonly number[];
 }
 
 export function inputSteps({ buffers, clock }: InputLog, recording: Int16Array, rate: number): InputSteps {
   const reach = Math.round(REACH_SECONDS * rate);
   const inBrowser: Step[] = [];
   const atMicrophone: Step[] = [];
-  const against: number[] = [];
+  const places: { readonly capturedMs: number; readonly laterMs: number }[] = [];
   let offset: number | null = null;
   let delivered = 0;
   let before: number | null = null;
@@ -49,7 +52,7 @@ export function inputSteps({ buffers, clock }: InputLog, recording: Int16Array, 
       if (offset !== null && place - delivered !== offset)
         inBrowser.push({ atSeconds: seconds, ms: (1000 * (place - delivered - offset)) / rate });
       offset = place - delivered;
-      against.push(1000 * seconds - capturedMs);
+      places.push({ capturedMs, laterMs: 1000 * seconds - capturedMs });
     }
     const due = before === null ? null : before + (1000 * frames) / rate;
     if (offset !== null && due !== null && capturedMs - due > LEFT_OUT_MS)
@@ -58,16 +61,37 @@ export function inputSteps({ buffers, clock }: InputLog, recording: Int16Array, 
     delivered += frames;
   }
   const behind = clock.map(({ machineMs, contextSeconds }) => machineMs - 1000 * contextSeconds);
-  // The least of several looks: a look may be late, never early.
-  const least = (looks: readonly number[]) => Math.min(...looks);
   return {
-    found: against.length,
+    found: places.length,
     of: buffers.length,
     inBrowser,
     atMicrophone,
-    clockBehindMs: least(behind.slice(-20)) - least(behind.slice(0, 20)),
-    againstCaptureMs: (against.at(-1) ?? 0) - (against[0] ?? 0),
+    clockBehindMs: least(behind.slice(-LOOKS)) - least(behind.slice(0, LOOKS)),
+    againstBandMs: againstBand(places, clock),
   };
+}
+
+/** Looks at the clock in five seconds. */
+const LOOKS = 20;
+/** The least of several: a look at the clock may be late, never early. */
+const least = (looks: readonly number[]) => Math.min(...looks);
+
+/** One number for every five seconds in which buffers were found, less the first. */
+function againstBand(
+  places: readonly { readonly capturedMs: number; readonly laterMs: number }[],
+  clock: InputLog['clock'],
+): readonly number[] {
+  const looks: number[] = [];
+  for (let from = 0; from + LOOKS <= clock.length; from += LOOKS) {
+    const part = clock.slice(from, from + LOOKS);
+    const [begin, end] = [part[0]!.machineMs, part.at(-1)!.machineMs];
+    const later = places.filter(({ capturedMs }) => capturedMs >= begin && capturedMs < end);
+    if (later.length === 0) continue;
+    const behind = least(part.map(({ machineMs, contextSeconds }) => machineMs - 1000 * contextSeconds));
+    const middle = later.map(({ laterMs }) => laterMs).sort((x, y) => x - y)[later.length >> 1]!;
+    looks.push(middle + behind);
+  }
+  return looks.map((ms) => ms - looks[0]!);
 }
 
 const isTelling = (sign: readonly number[]) => Math.max(...sign) - Math.min(...sign) >= LEAST_RANGE;
@@ -93,5 +117,6 @@ export const stepLines = (steps: InputSteps): readonly string[] => [
   `moved between microphone and recording: ${sumMs(steps.inBrowser).toFixed(1)} ms: ${listed(steps.inBrowser)}`,
   `left out by the microphone itself: ${sumMs(steps.atMicrophone).toFixed(1)} ms: ${listed(steps.atMicrophone)}`,
   `audio clock behind the machine's: ${steps.clockBehindMs.toFixed(1)} ms`,
-  `place in the recording against time of capture: ${steps.againstCaptureMs.toFixed(1)} ms`,
+  `place of the sound against the band as it was played, every five seconds: ${least(steps.againstBandMs).toFixed(1)} to ` +
+    `${Math.max(...steps.againstBandMs).toFixed(1)} ms, ${(steps.againstBandMs.at(-1) ?? 0).toFixed(1)} at the end`,
 ];
