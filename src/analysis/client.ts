@@ -5,18 +5,15 @@ import type { HeardNote } from '../core/take/note.ts';
 import type { Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
-import { Requests } from '../core/base/requests.ts';
 import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
 import type { GradedSound, GradingEvents, SoundToGrade } from '../core/grade-samples.ts';
-import type { AnalysisMessage, AnalysisRequest, FileLine, Heard, Order } from './messages.ts';
-import { problem, type Problem } from '../core/words/problem.ts';
+import type { AnalysisMessage, FileLine, Heard, Order } from './messages.ts';
+import type { Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
 import type { GradedReturn } from '../core/take-file/grade-returned.ts';
 import { gradeWhole } from './grade-whole.ts';
+import { Line, WORKER_GONE } from './line.ts';
 import type { ByTheseSheets, ReturnedFile } from './returned-file.ts';
-
-const WORKER_GONE = problem('listener.stopped');
-const NOT_LOADED = problem('listener.notLoaded');
 
 export interface ListeningEvents {
   /** What is heard, at most 120 times a second. */
@@ -29,56 +26,8 @@ export interface ListeningEvents {
 const WARM_RATE = 48_000;
 const WARM_HOP_FRAMES = 4800;
 const WARM_HOPS = 10;
-/** The next spare worker is loaded at once, so that a take needs no server; it warms up after the count-in, when that disturbs nothing. */
+/** The next spare worker warms up after the count-in, when that disturbs nothing. */
 const WARM_AGAIN_MS = 8000;
-
-/** One worker and the requests that were sent to it. */
-class Line {
-  readonly #requests = new Requests();
-  readonly #worker: Worker;
-  #onMessage: (message: AnalysisMessage) => void = () => undefined;
-  #onGone: () => void = () => undefined;
-  #gone = false;
-
-  constructor(makeWorker: () => Worker) {
-    this.#worker = makeWorker();
-    this.#worker.onmessage = ({ data }: MessageEvent<AnalysisMessage>) => {
-      if (data.kind === 'answer') this.#requests.answer(data.id, data.outcome);
-      else this.#onMessage(data);
-    };
-    this.#worker.onerror = (event) => {
-      this.#gone = true;
-      // A script that can't be fetched gives an event without any message (HTML, "run a worker").
-      this.dispose('message' in event ? WORKER_GONE : NOT_LOADED);
-      this.#onGone();
-    };
-  }
-
-  /** False once its worker has failed or was ended. */
-  get alive(): boolean {
-    return !this.#gone;
-  }
-
-  take(onMessage: (message: AnalysisMessage) => void, onGone: () => void = () => undefined): void {
-    this.#onMessage = onMessage;
-    this.#onGone = onGone;
-  }
-
-  ask<T>(order: Order, transfer: Transferable[] = []): Promise<Outcome<T>> {
-    return this.#requests.ask((id) => this.#worker.postMessage({ ...order, id }, transfer));
-  }
-
-  hop(samples: Float32Array<ArrayBuffer>, band: Float32Array<ArrayBuffer> | null): void {
-    const request: AnalysisRequest = { kind: 'hop', samples, band };
-    this.#worker.postMessage(request, band ? [samples.buffer, band.buffer] : [samples.buffer]);
-  }
-
-  dispose(because: Problem = WORKER_GONE): void {
-    this.#gone = true;
-    this.#worker.terminate();
-    this.#requests.fail(because);
-  }
-}
 
 /** A listening that goes on while somebody plays. */
 export interface Listening {
@@ -110,6 +59,8 @@ export class AnalysisClient {
   readonly #lines = new Set<Line>();
   /** A worker that is loaded and waits for the next listening; only once `warm` was asked for. */
   #spare: Line | null = null;
+  /** Loaded as well: it is the spare one once a listening took that. */
+  #reserve: Line | null = null;
   #keepsWarm = false;
   /** The spare worker that has warmed up. */
   #warmed: Line | null = null;
@@ -123,11 +74,16 @@ export class AnalysisClient {
   /** From now on a worker stands ready, so that a listening opens at once. */
   warm(): void {
     this.#keepsWarm = true;
+    this.#warmSpare();
+    if (this.#reserve?.alive !== true) this.#reserve = new Line(this.#makeWorker);
+  }
+
+  #warmSpare(): void {
     if (this.#spare?.alive !== true) this.#spare = new Line(this.#makeWorker);
     if (this.#warmed === this.#spare) return;
     this.#warmed = this.#spare;
     // A moment of silence, so that the machine has compiled the listener before somebody plays.
-    void this.#spare.ask({ kind: 'open', sampleRate: WARM_RATE, path: null });
+    void this.#load(this.#spare);
     for (let hop = 0; hop < WARM_HOPS; hop++) this.#spare.hop(new Float32Array(WARM_HOP_FRAMES), null);
   }
 
@@ -152,11 +108,18 @@ export class AnalysisClient {
       this.#hangUp(line);
       return opened;
     }
-    open = true;
     if (this.#keepsWarm) {
-      this.#spare ??= new Line(this.#makeWorker);
-      setTimeout(() => this.#keepsWarm && this.warm(), WARM_AGAIN_MS);
+      // What grades the take is loaded before the take begins: its server may be gone by the end.
+      this.#spare = this.#reserve?.alive === true ? this.#reserve : new Line(this.#makeWorker);
+      this.#reserve = null;
+      const loaded = await this.#load(this.#spare);
+      if (!loaded.ok) {
+        this.#hangUp(line);
+        return loaded;
+      }
+      setTimeout(() => this.#keepsWarm && this.#warmSpare(), WARM_AGAIN_MS);
     }
+    open = true;
     const listening: Listening = {
       hop: (samples, band) => line.hop(samples, band),
       follow: (order) => line.ask({ kind: 'follow', order }),
@@ -252,8 +215,14 @@ export class AnalysisClient {
     for (const line of [...this.#lines]) this.#hangUp(line);
     this.#grader = null;
     this.#keepsWarm = false;
-    this.#spare?.dispose();
+    for (const line of [this.#spare, this.#reserve]) line?.dispose();
     this.#spare = null;
+    this.#reserve = null;
+  }
+
+  /** Answers once the worker has loaded. */
+  #load(line: Line): Promise<Outcome<undefined>> {
+    return line.ask<undefined>({ kind: 'open', sampleRate: WARM_RATE, path: null });
   }
 
   /** The worker that stands ready, if one does. */

@@ -202,8 +202,7 @@ test('a take that has begun needs the server no more: it is graded and kept', as
   });
   await startButton(page).click();
   await expect(stopButton(page)).toBeVisible();
-  // The listener loads the worker that comes after it.
-  await page.waitForTimeout(4000);
+  // At once: what the end of the take needs was fetched before it began.
   await server.goAway();
   await page.waitForTimeout(6000);
   await stopButton(page).click();
