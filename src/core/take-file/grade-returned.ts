@@ -17,7 +17,7 @@ import { isTakeFile, readTakeFile } from './read-take-file.ts';
 import { correctionsOf } from '../take/correction.ts';
 import type { TakeDetails } from '../take/details-schema.ts';
 import type { HeardNote } from '../take/note.ts';
-import { en } from '../words/en.ts';
+import { notices } from '../words/en/notices.ts';
 import type { Message, Notice } from '../words/problem.ts';
 
 /** Endings of what students send: takes, recordings and lists of notes; what a file holds is still told by its content. */
@@ -170,4 +170,4 @@ const isAtHand = (mark: string, sheets: readonly LessonSheet[]) =>
 
 const sheetFacts = ({ mark, file }: LessonSheet) => ({ mark, title: file.title });
 
-const isNotice = (message: Message): message is Notice => message.code in en.notices;
+const isNotice = (message: Message): message is Notice => message.code in notices;
