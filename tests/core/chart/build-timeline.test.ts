@@ -163,6 +163,10 @@ describe('from a list of beats', () => {
     [rows([1, 'C']), 'one row'],
     [rows([1, 'C'], [2, 'H7']), 'Row 2 of the beats: “H7” can’t be read as a chord'],
     [rows([1, 'C'], [1, '']), 'Row 2 of the beats, at 1 s, does not come after the row before'],
+    [
+      rows([1, 'C'], [1.001, '']),
+      'Row 2 of the beats, at 1.001 s, comes less than 10 ms after the row before',
+    ],
     [rows([1, 'C'], [Number.NaN, '']), 'Row 2 of the beats has no time'],
   ])('refuses %j', (list, sentence) => {
     const timelineOutcome = timelineFromBeats(list);

@@ -66,6 +66,8 @@ interface Facts {
 }
 
 function factsOf({ header, tracks }: MidiData, name: string): Outcome<Facts> {
+  // A division of 0 counts nothing; frames have their own fields.
+  if (header.ticksPerBeat === 0) return bad('midiFile.damaged', { name });
   if (!header.ticksPerBeat) return bad('midiFile.noTempo', { name });
   const events = tracks.flat();
   const meters = new Map(

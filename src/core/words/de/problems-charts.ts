@@ -107,7 +107,9 @@ export const problemsOfCharts: Translated<typeof english> = {
     `Die Liste der Schläge hat ${rows === 0 ? 'keine Zeile' : 'eine Zeile'}: Für ein Tempo sind mindestens zwei Schläge nötig.`,
   'beats.noTime': ({ row }) => `Zeile ${row} der Schläge hat keine Zeit: Schreib Sekunden, etwa 2.45.`,
   'beats.order': ({ row, seconds, before }) =>
-    `Zeile ${row} der Schläge, bei ${decimalOf(seconds)} s, kommt nicht nach der Zeile davor, bei ${decimalOf(before)} s: Bring die Schläge in die richtige Reihenfolge.`,
+    seconds > before
+      ? `Zeile ${row} der Schläge, bei ${decimalOf(seconds)} s, kommt weniger als 10 ms nach der Zeile davor, bei ${decimalOf(before)} s: Schreib eine Zeile für jeden Schlag.`
+      : `Zeile ${row} der Schläge, bei ${decimalOf(seconds)} s, kommt nicht nach der Zeile davor, bei ${decimalOf(before)} s: Bring die Schläge in die richtige Reihenfolge.`,
   'beats.chord': ({ row, symbol, hint }) =>
     `Zeile ${row} der Schläge: „${symbol}“ ist nicht als Akkord zu lesen; ${chordHint(hint)}.`,
   'beats.unit': ({ name, unit }) =>

@@ -125,7 +125,9 @@ export const problemsOfCharts = {
   'beats.noTime': ({ row }: { row: number }) =>
     `Row ${row} of the beats has no time: write seconds, like 2.45.`,
   'beats.order': ({ row, seconds, before }: { row: number; seconds: number; before: number }) =>
-    `Row ${row} of the beats, at ${seconds} s, does not come after the row before, at ${before} s: put the beats in order.`,
+    seconds > before
+      ? `Row ${row} of the beats, at ${seconds} s, comes less than 10 ms after the row before, at ${before} s: write one row for each beat.`
+      : `Row ${row} of the beats, at ${seconds} s, does not come after the row before, at ${before} s: put the beats in order.`,
   'beats.chord': ({ row, symbol, hint }: { row: number; symbol: string; hint: ChordHint }) =>
     `Row ${row} of the beats: “${symbol}” can’t be read as a chord; ${chordHint(hint)}.`,
   'beats.unit': ({ name, unit }: Named & { unit: 'milliseconds' | 'samples' }) =>
