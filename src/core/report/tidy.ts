@@ -7,6 +7,12 @@
 const DIGITS = 9;
 
 /**
+ * A share of a power of two, as chances by exact count are, may lie just between two numbers of nine digits. The order of
+ * a sum decides its last bit, which would decide the ninth digit: what is beyond this many digits is rounded off first.
+ */
+const DIGITS_OF_SUMS = 13;
+
+/**
  * A copy in which every number has nine significant digits at most, and none is -0.
  * @throws RangeError for a number that JSON can't hold: NaN and the infinities are bugs in the grading
  */
@@ -14,10 +20,12 @@ export function tidyNumbers<T>(value: T): T {
   return tidy(value) as T;
 }
 
+const roundedTo = (digits: number, value: number): number => Number(value.toPrecision(digits));
+
 function tidy(value: unknown): unknown {
   if (typeof value === 'number') {
     if (!Number.isFinite(value)) throw new RangeError(`a report holds finite numbers, found ${value}`);
-    return Number.isInteger(value) ? value + 0 : Number(value.toPrecision(DIGITS)) + 0;
+    return Number.isInteger(value) ? value + 0 : roundedTo(DIGITS, roundedTo(DIGITS_OF_SUMS, value)) + 0;
   }
   if (Array.isArray(value)) return value.map(tidy);
   if (typeof value === 'object' && value !== null) {
