@@ -1,6 +1,7 @@
 /**
  * A Chromium on any machine: the one named by CHROME_PATH, one on the PATH, else the headless one inside the
- * dev dependency @sparticuz/chromium. LANDFALL_BROWSER=bundled takes the last without looking for others.
+ * dev dependency @sparticuz/chromium. LANDFALL_BROWSER=bundled takes the last without looking for others;
+ * LANDFALL_BROWSER=lighter takes it where this machine can run it.
  */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -18,8 +19,15 @@ export interface FoundBrowser {
 const NAMES = ['chromium', 'chromium-headless-shell', 'google-chrome', 'google-chrome-stable'];
 
 export function findBrowser(): FoundBrowser {
-  const installed = process.env.LANDFALL_BROWSER === 'bundled' ? null : installedBrowser();
-  return installed === null ? unpackBundled() : { executable: installed, env: {}, dispose: () => undefined };
+  const wish = process.env.LANDFALL_BROWSER;
+  const installed = wish === 'bundled' ? null : installedBrowser();
+  if (installed === null) return unpackBundled();
+  try {
+    if (wish === 'lighter') return unpackBundled();
+  } catch {
+    // It is made for Linux; elsewhere the installed one does.
+  }
+  return { executable: installed, env: {}, dispose: () => undefined };
 }
 
 const installedBrowser = (): string | null =>

@@ -158,7 +158,7 @@ test('speakers in front of the microphone: the delay is the loop’s, the band g
     await expect(sweeps.and(page.locator(':enabled')).or(alert).first()).toBeVisible();
     test.skip(
       await sweeps.isDisabled(),
-      'this browser finds no PulseAudio: no loop from speaker to microphone',
+      `this browser opens no loop from speaker to microphone: ${(await alert.allInnerTexts()).join(' ')}`,
     );
     const steady = await measureSteady(page);
     const loadAtCheck = loadavg()[0]!;
