@@ -1,7 +1,7 @@
 /** What is fetched before the open page can be used, and what happens where the rest of the program does not come. */
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
-import type { Page } from '@playwright/test';
+import type { Page, Route } from '@playwright/test';
 import { expect, test } from './app.ts';
 import { knownLine } from './known-line.ts';
 import { startButton, stopButton, untilReview } from './screens.ts';
@@ -102,26 +102,26 @@ for (const [width, height] of [
     expect(shifts).toBeLessThan(MOST_SHIFT);
   });
 
+/** The page stands, and as long as `isGone` says so, neither `part` nor an answer of the server comes any more. */
+async function serverGone(page: Page, part: string, isGone: () => boolean): Promise<void> {
+  const unlessGone = (route: Route) => (isGone() ? route.abort('connectionrefused') : route.continue());
+  await neverIdle(page);
+  await page.route('**/service-worker.js', (route) => route.abort('connectionrefused'));
+  // Whether the server answers is asked by a fetch of the page itself.
+  await page.route(
+    ({ pathname }) => pathname === '/',
+    (route) => (route.request().resourceType() === 'fetch' ? unlessGone(route) : route.continue()),
+  );
+  await page.route(part, unlessGone);
+}
+
 test('a folded part is fetched when it is unfolded; where it does not come, its place says so', async ({
   openApp,
 }) => {
   let isGone = true;
   const { page } = await openApp({
     at: process.env.LANDFALL_URL!,
-    before: async (opened) => {
-      await neverIdle(opened);
-      await opened.route('**/service-worker.js', (route) => route.abort('connectionrefused'));
-      await opened.route(
-        ({ pathname }) => pathname === '/',
-        (route) =>
-          isGone && route.request().resourceType() === 'fetch'
-            ? route.abort('connectionrefused')
-            : route.continue(),
-      );
-      await opened.route('**/assets/later-parts-*.js', (route) =>
-        isGone ? route.abort('connectionrefused') : route.continue(),
-      );
-    },
+    before: (opened) => serverGone(opened, '**/assets/later-parts-*.js', () => isGone),
   });
   const fold = page.getByRole('group').filter({ hasText: 'Practise a part of it' });
   const again = fold.getByRole('button', { name: 'Try again' });
@@ -151,21 +151,7 @@ test('where the rest does not come, a press says so in one sentence, and a later
   let isGone = true;
   const { page } = await openApp({
     at: process.env.LANDFALL_URL!,
-    before: async (opened) => {
-      await neverIdle(opened);
-      await opened.route('**/service-worker.js', (route) => route.abort('connectionrefused'));
-      // Whether the server answers is asked by a fetch of the page itself.
-      await opened.route(
-        ({ pathname }) => pathname === '/',
-        (route) =>
-          isGone && route.request().resourceType() === 'fetch'
-            ? route.abort('connectionrefused')
-            : route.continue(),
-      );
-      await opened.route('**/assets/*rest-*', (route) =>
-        isGone ? route.abort('connectionrefused') : route.continue(),
-      );
-    },
+    before: (opened) => serverGone(opened, '**/assets/*rest-*', () => isGone),
   });
   const sentence = page.getByText('The rest of Landfall could not be fetched');
   await page.getByRole('combobox', { name: 'Key' }).selectOption('G');
