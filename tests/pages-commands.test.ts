@@ -43,7 +43,7 @@ function folderFor(page: string): string {
   put('src/pages/solo.csv', solo);
   put('take.wav', recordedSolo());
   put('take.landfall', fileOf(madeTake()));
-  for (const name of ['mira', 'jonas', 'lea 1', 'lea 2']) put(`takes/${name}.csv`, solo);
+  for (const name of ['alto', 'trumpet', 'guitar 1', 'guitar 2']) put(`takes/${name}.csv`, solo);
   return folder;
 }
 

@@ -159,7 +159,7 @@ describe('the files that pages show', () => {
   });
 
   it('an answer that is read', () => {
-    expect(readAnswer(shown('mira.answer.json'), 'mira.answer.json')).toMatchObject({ ok: true });
+    expect(readAnswer(shown('alto.answer.json'), 'alto.answer.json')).toMatchObject({ ok: true });
   });
 
   it('a sheet that is read', () => {

@@ -162,7 +162,7 @@ test('lesson', async ({ openApp }) => {
     buffer: Buffer.from(JSON.stringify(SHEET)),
   });
   await expect(page.getByRole('heading', { level: 1, name: SHEET.title })).toBeVisible();
-  await page.getByLabel('Your name').fill('Mira');
+  await page.getByLabel('Your name').fill('Alto');
   await take(page, 'lesson', 640);
 });
 
@@ -179,15 +179,17 @@ test('desk', async ({ openApp }) => {
   mkdirSync(folder, { recursive: true });
   const put = (name: string, text: string) => writeFileSync(join(folder, name), text);
   put('thirds.sheet.json', JSON.stringify(SHEET));
-  put('mira 2.csv', oneABar([69, 63, 68, 71]));
-  put('jonas.csv', oneABar([66, 71, 68, 64]));
-  put('lea.csv', oneABar([69, 66, 64, 64]));
-  put('emre 1.csv', oneABar([69, 63, 64, 68]));
+  put('alto 2.csv', oneABar([69, 63, 68, 71]));
+  put('trumpet.csv', oneABar([66, 71, 68, 64]));
+  put('guitar.csv', oneABar([69, 66, 64, 64]));
+  put('piano 1.csv', oneABar([69, 63, 64, 68]));
   const { page } = await openApp();
   await prepare(page);
   await page.getByRole('button', { name: 'The teacher’s desk' }).click();
   await page.locator('input[webkitdirectory]').setInputFiles(folder);
-  await expect(page.getByRole('button', { name: 'Open the take of lea' })).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByRole('button', { name: 'Open the take of guitar' })).toBeVisible({
+    timeout: 60_000,
+  });
   await take(page, 'desk', 880);
 });
 

@@ -10,9 +10,9 @@ function partsOf(path: string): { readonly folder: string; readonly stem: string
 
 /**
  * A name that is only a number says nothing of the student: the folder does.
- * @example studentOfPath('lesson 3/mira 2.wav') // "mira": a number behind a name counts tries
- * @example studentOfPath('lesson 3/mira/2.wav') // "mira"
- * @example studentOfPath('lesson 3/mira (1).wav') // "mira": a browser numbers files of one name so
+ * @example studentOfPath('lesson 3/alto 2.wav') // "alto": a number behind a name counts tries
+ * @example studentOfPath('lesson 3/alto/2.wav') // "alto"
+ * @example studentOfPath('lesson 3/alto (1).wav') // "alto": a browser numbers files of one name so
  */
 export function studentOfPath(path: string): string {
   const { folder, stem } = partsOf(path);
@@ -20,7 +20,7 @@ export function studentOfPath(path: string): string {
   return bare || folder || stem;
 }
 
-/** The number behind the name; null without. @example tryOfPath('mira 2.wav') // 2 */
+/** The number behind the name; null without. @example tryOfPath('alto 2.wav') // 2 */
 export function tryOfPath(path: string): number | null {
   const digits = /(\d{1,4})$/.exec(partsOf(path).stem);
   return digits ? Number(digits[1]) : null;
