@@ -79,12 +79,20 @@ export class AnalysisClient {
   }
 
   #warmSpare(): void {
-    if (this.#spare?.alive !== true) this.#spare = new Line(this.#makeWorker);
-    if (this.#warmed === this.#spare) return;
-    this.#warmed = this.#spare;
+    const spare = this.#readySpare();
+    if (this.#warmed === spare) return;
+    this.#warmed = spare;
     // A moment of silence, so that the machine has compiled the listener before somebody plays.
-    void this.#load(this.#spare);
-    for (let hop = 0; hop < WARM_HOPS; hop++) this.#spare.hop(new Float32Array(WARM_HOP_FRAMES), null);
+    void this.#load(spare);
+    for (let hop = 0; hop < WARM_HOPS; hop++) spare.hop(new Float32Array(WARM_HOP_FRAMES), null);
+  }
+
+  /** The spare worker; where there is none, the one in reserve becomes it, or a new one. */
+  #readySpare(): Line {
+    if (this.#spare?.alive === true) return this.#spare;
+    this.#spare = this.#reserve?.alive === true ? this.#reserve : new Line(this.#makeWorker);
+    this.#reserve = null;
+    return this.#spare;
   }
 
   /** @param path how the band comes back through the microphone, to be taken out; null where it does not */
@@ -110,9 +118,7 @@ export class AnalysisClient {
     }
     if (this.#keepsWarm) {
       // What grades the take is loaded before the take begins: its server may be gone by the end.
-      this.#spare = this.#reserve?.alive === true ? this.#reserve : new Line(this.#makeWorker);
-      this.#reserve = null;
-      const loaded = await this.#load(this.#spare);
+      const loaded = await this.#load(this.#readySpare());
       if (!loaded.ok) {
         this.#hangUp(line);
         return loaded;
