@@ -36,13 +36,14 @@ export function microphonePort(audio: OpenAudio): MicrophonePort {
     heardSeconds: () => heardClockSeconds(context),
     assumedRoundTripSeconds: () => assumedRoundTripSeconds(context),
 
-    openMicrophone: ({ onHop, onLost, onSilent, onSoundBack }, deviceId) =>
+    openMicrophone: ({ onHop, onLost, onSilent, onSoundBack, onBehind }, deviceId) =>
       openMicrophone(context, {
         ...(deviceId === null ? {} : { deviceId }),
         onHop,
         onLost,
         onSilent,
         ...(onSoundBack && { onSoundBack }),
+        ...(onBehind && { onBehind }),
         ...(audio.bandBus === null ? {} : { bandBus: audio.bandBus }),
       }),
 

@@ -116,6 +116,10 @@ export class MicrophoneTake {
         onLost: this.#events.lost,
         onSilent: this.#events.notice,
         onSoundBack: this.#events.withdraw,
+        // While everything is opened a processor has much to do; what is lost in the count-in is missing in no grade.
+        onBehind: () => {
+          if ((this.beat ?? -1) >= 0) this.#noticeLoss();
+        },
       },
       rooms.inputId,
     );
@@ -202,10 +206,13 @@ export class MicrophoneTake {
     this.#listener?.hop(fromPcm16(piece), this.#room?.path && band ? fromPcm16(band) : null);
     this.#placeFirstBeat(recording);
     if (recording.lostFrames > lostBefore) this.#writer?.change({ lost: recording.lost });
-    if (!this.#lossNoticed && recording.lostFrames > LOST_WORTH_A_NOTICE_SECONDS * recording.sampleRate) {
-      this.#lossNoticed = true;
-      this.#events.notice(problem('take.soundLost'));
-    }
+    if (recording.lostFrames > LOST_WORTH_A_NOTICE_SECONDS * recording.sampleRate) this.#noticeLoss();
+  }
+
+  #noticeLoss(): void {
+    if (this.#lossNoticed) return;
+    this.#lossNoticed = true;
+    this.#events.notice(problem('take.soundLost'));
   }
 
   /** As soon as the start of the band and the first sample are known. */

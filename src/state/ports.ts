@@ -50,6 +50,8 @@ export interface InputEvents {
   onSilent(problem: Problem): void;
   /** Called when sound is back after that, with the problem that no longer holds. */
   onSoundBack?(problem: Problem): void;
+  /** Called when the browser throws away sound, being too busy to take it in; once or more often. */
+  onBehind?(): void;
 }
 
 /** Level of each part of the band and of the whole, in dB: -60 is silent, 0 the part's own balance. */

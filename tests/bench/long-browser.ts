@@ -2,9 +2,10 @@
  * A long take in a real browser, with the built site: memory while it is played, sound that was lost, and whether onsets
  * drift between its first and its last minutes.
  *
- *   npm run build && npx tsx tests/bench/long-browser.ts [--minutes 20] [--site FOLDER] [--keep FOLDER] [--plain]
+ *   npm run build && npx tsx tests/bench/long-browser.ts [--minutes 20] [--site FOLDER] [--keep FOLDER] [--plain] [--pulse]
  *
- * It takes as long as the take. The fake microphone sends a line of which every onset is known. Memory is that of each process
+ * It takes as long as the take. The fake microphone sends a line of which every onset is known. Its own timers leave out sound
+ * on a busy machine; with --pulse the line comes through PulseAudio instead, by the input that real devices use. Memory is that of each process
  * of the browser, and the page's JavaScript heap, read every ten seconds. The fake microphone holds its whole file in the
  * audio process. After Stop the memory of the grading is read, and how evenly the review is drawn while its line is scrolled.
  * Who moved the sound, where it was moved, is told by a log of the microphone's buffers, which --plain leaves out.
@@ -17,6 +18,7 @@ import { parseArgs } from 'node:util';
 import { chromium, type Page } from '@playwright/test';
 import type { Report } from '../../src/core/take/schema.ts';
 import { findBrowser } from '../browser/find-browser.ts';
+import { pulseLoop } from '../browser/pulse-loop.ts';
 import { siteServer } from '../browser/site-server.ts';
 import { browserMemory, type ProcessMemory } from './browser-memory.ts';
 import { joined, logInput, takeLog, type InputLog } from './input-log.ts';
@@ -29,6 +31,7 @@ const { values } = parseArgs({
     site: { type: 'string', default: fileURLToPath(new URL('../../dist/app', import.meta.url)) },
     keep: { type: 'string' },
     plain: { type: 'boolean', default: false },
+    pulse: { type: 'boolean', default: false },
   },
 });
 const minutes = Number(values.minutes);
@@ -82,10 +85,11 @@ const renderers = (profile: string) =>
     .filter(({ kind }) => kind === 'renderer')
     .reduce((sum, { residentMb }) => sum + residentMb, 0);
 
-async function played(page: Page, profile: string): Promise<Played> {
+async function played(page: Page, profile: string, playIntoTheLoop?: () => void): Promise<Played> {
   const button = (name: string) => page.getByRole('button', { name }).first();
   await button('Start playing').click();
   await button('Stop').waitFor({ timeout: ANSWER_MS });
+  playIntoTheLoop?.();
   const memory: Memory[] = [];
   const logs: InputLog[] = [];
   for (const end = Date.now() + 60_000 * minutes; Date.now() < end;) {
@@ -148,28 +152,36 @@ const range = (numbers: readonly number[]) =>
 const folder = mkdtempSync(join(tmpdir(), 'landfall-long-'));
 const browser = findBrowser();
 const server = await siteServer(values.site);
+const loop = values.pulse ? await pulseLoop({ bandStaysOut: true }) : null;
 try {
   const file = join(folder, 'long.wav');
   await writeLongLine(file, minutes + 1);
   const profile = join(folder, 'profile');
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: browser.executable,
-    env: { ...process.env, ...browser.env } as Record<string, string>,
+    env: {
+      ...process.env,
+      ...browser.env,
+      ...(loop === null ? {} : { PULSE_SERVER: loop.server }),
+    } as Record<string, string>,
     acceptDownloads: true,
+    ...(loop === null ? {} : { ignoreDefaultArgs: ['--mute-audio'] }),
     args: [
       ...['--headless', '--no-sandbox', '--disable-gpu', '--autoplay-policy=no-user-gesture-required'],
-      ...[
-        '--enable-precise-memory-info',
-        '--use-fake-ui-for-media-stream',
-        '--use-fake-device-for-media-stream',
-      ],
-      `--use-file-for-fake-audio-capture=${file}%noloop`,
+      ...['--enable-precise-memory-info', '--use-fake-ui-for-media-stream'],
+      ...(loop === null
+        ? ['--use-fake-device-for-media-stream', `--use-file-for-fake-audio-capture=${file}%noloop`]
+        : []),
     ],
   });
   const page = context.pages()[0] ?? (await context.newPage());
   if (!values.plain) await logInput(page);
   await page.goto(server.url);
-  const { report, memory, log, recording, ...after } = await played(page, profile);
+  const { report, memory, log, recording, ...after } = await played(
+    page,
+    profile,
+    loop === null ? undefined : () => loop.play(file),
+  );
   await context.close();
   if (values.keep !== undefined) writeFileSync(join(values.keep, 'input-log.json'), JSON.stringify(log));
   const warm = memory.slice(Math.round(WARM_UP * memory.length));
@@ -197,6 +209,7 @@ try {
   );
 } finally {
   await server.goAway();
+  loop?.dispose();
   browser.dispose();
   rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
 }

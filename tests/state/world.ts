@@ -366,6 +366,7 @@ export async function world(
     /** Nothing but zeros comes, and then sound again. */
     silence: () => events?.onSilent(problem('microphone.silent')),
     soundBack: () => events?.onSoundBack?.(problem('microphone.silent')),
+    behind: () => events?.onBehind?.(),
     pullOut: async () => {
       events?.onLost(problem('microphone.lost'));
       await settle();

@@ -1,6 +1,7 @@
 /** The microphone: opened without the browser's voice processing, watched while it runs, never sent to the speakers. */
 import { bad, failure, good, type Outcome } from '../../core/base/outcome.ts';
 import type { Hop } from './hop.ts';
+import { clockWatch } from './clock-watch.ts';
 import { silenceWatch } from './silence-watch.ts';
 import workletUrl from './capture.worklet.ts?worker&url';
 import { problem, type Notice, type Problem } from '../../core/words/problem.ts';
@@ -34,6 +35,8 @@ export interface MicrophoneOptions {
   readonly onSilent?: (problem: Problem) => void;
   /** Called when sound is back after that; with the problem that no longer holds. */
   readonly onSoundBack?: (problem: Problem) => void;
+  /** Called when the browser is so far behind with its sound that it throws away what the microphone brings, and again when it falls further behind. */
+  readonly onBehind?: () => void;
 }
 
 export interface Microphone {
@@ -133,9 +136,11 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
     silent: () => options.onSilent?.(SILENT),
     soundBack: () => options.onSoundBack?.(SILENT),
   });
+  const clocks = clockWatch(() => options.onBehind?.());
   node.port.onmessage = ({ data }: MessageEvent<Hop>) => {
     hops++;
     watchForSilence(data.samples);
+    clocks.look(data.startFrame / context.sampleRate, performance.now() / 1000);
     options.onHop(data);
   };
   track?.addEventListener('ended', lost);
@@ -149,6 +154,7 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
     // The band stands still with the recording, so that both stay together. A page may be allowed to go on by itself.
     if (!paused) options.onSilent?.(PAUSED);
     paused = true;
+    clocks.restart();
     void context.resume().catch(() => undefined);
   };
   const watch = setInterval(() => {
