@@ -50,7 +50,7 @@ export interface InputEvents {
   onSilent(problem: Problem): void;
   /** Called when sound is back after that, with the problem that no longer holds. */
   onSoundBack?(problem: Problem): void;
-  /** Called when the browser throws away sound, being too busy to take it in; once or more often. */
+  /** Called whenever the browser, being too busy, has thrown away a quarter of a second of sound. */
   onBehind?(): void;
 }
 
