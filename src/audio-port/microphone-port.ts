@@ -36,14 +36,10 @@ export function microphonePort(audio: OpenAudio): MicrophonePort {
     heardSeconds: () => heardClockSeconds(context),
     assumedRoundTripSeconds: () => assumedRoundTripSeconds(context),
 
-    openMicrophone: ({ onHop, onLost, onSilent, onSoundBack, onBehind }, deviceId) =>
+    openMicrophone: (events, deviceId) =>
       openMicrophone(context, {
+        ...events,
         ...(deviceId === null ? {} : { deviceId }),
-        onHop,
-        onLost,
-        onSilent,
-        ...(onSoundBack && { onSoundBack }),
-        ...(onBehind && { onBehind }),
         ...(audio.bandBus === null ? {} : { bandBus: audio.bandBus }),
       }),
 

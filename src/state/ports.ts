@@ -5,8 +5,7 @@
 import type { GradedSound, GradingEvents, Sound, SoundToGrade } from '../core/grade-samples.ts';
 import type { FileLine, Heard } from '../analysis/messages.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
-import type { Microphone } from '../audio/microphone/capture.ts';
-import type { Hop } from '../audio/microphone/hop.ts';
+import type { Microphone, MicrophoneEvents } from '../audio/microphone/capture.ts';
 import type { BackingRun, BackingSource, ChordSearch, OpenBacking } from '../audio/backing/backing-sounds.ts';
 import type { BandClock } from '../audio/base/clock.ts';
 import type { DeviceChoice } from '../audio/devices/devices.ts';
@@ -40,19 +39,6 @@ import type {
 } from './take.ts';
 
 export type TakeAudio = Sound;
-
-/** The events of an open microphone. */
-export interface InputEvents {
-  onHop(hop: Hop): void;
-  /** Called once when the microphone is gone. */
-  onLost(problem: Problem): void;
-  /** Called when only digital silence comes: a muted input, a switch on the cable. */
-  onSilent(problem: Problem): void;
-  /** Called when sound is back after that, with the problem that no longer holds. */
-  onSoundBack?(problem: Problem): void;
-  /** Called whenever the browser, being too busy, has thrown away a quarter of a second of sound. */
-  onBehind?(): void;
-}
 
 /** Level of each part of the band and of the whole, in dB: -60 is silent, 0 the part's own balance. */
 export type BandLevels = Readonly<Record<BandPart | 'all', number>>;
@@ -102,7 +88,7 @@ export interface AudioPort {
   /** Starts the audio clock; the first time it needs a user's gesture. */
   wake(): Promise<Outcome<void>>;
   /** The microphone, with the band's bus recorded beside it where a band is open. */
-  openMicrophone(events: InputEvents, deviceId: string | null): Promise<Outcome<Microphone>>;
+  openMicrophone(events: MicrophoneEvents, deviceId: string | null): Promise<Outcome<Microphone>>;
   /** What is plugged in; no outputs where the browser does not offer a choice. */
   devices(): Promise<{ readonly inputs: readonly DeviceChoice[]; readonly outputs: readonly DeviceChoice[] }>;
   /** Returns a function that stops it. */

@@ -2,6 +2,7 @@
  * The outside world of the state classes, in the hands of a test: a microphone that plays an array of samples, a
  * clock that goes when told, the real listener and grading without a thread, takes in memory.
  */
+import type { MicrophoneEvents } from '../../src/audio/microphone/capture.ts';
 import { AnalysisClient } from '../../src/analysis/client.ts';
 import { bandClock } from '../../src/audio/base/clock.ts';
 import type { PlayOrder } from '../../src/audio/playback/take-player.ts';
@@ -18,7 +19,6 @@ import { MidiConnection } from '../../src/state/midi-connection.svelte.ts';
 import type {
   Accompaniment,
   AudioPort,
-  InputEvents,
   NotesToPlay,
   OpenPlayer,
   SettingsPort,
@@ -123,7 +123,7 @@ export async function world(
   const rendered: (readonly HeardNote[])[] = [];
   /** Whether each band was mixed to mono. */
   const inMono: boolean[] = [];
-  let events: InputEvents | null = null;
+  let events: MicrophoneEvents | null = null;
   let midiEvents: MidiEvents | null = null;
   let waiting: (() => void) | null = null;
   let played: { sounds: readonly Float32Array[]; startFrames: readonly number[] } | null = null;
@@ -364,7 +364,7 @@ export async function world(
       frame += Math.round(seconds * rate);
     },
     /** Nothing but zeros comes, and then sound again. */
-    silence: () => events?.onSilent(problem('microphone.silent')),
+    silence: () => events?.onSilent?.(problem('microphone.silent')),
     soundBack: () => events?.onSoundBack?.(problem('microphone.silent')),
     behind: () => events?.onBehind?.(),
     pullOut: async () => {

@@ -20,11 +20,8 @@ const missesToOpen = 16;
 const SILENT = problem('microphone.silent');
 const PAUSED = problem('microphone.paused');
 
-export interface MicrophoneOptions {
-  readonly deviceId?: string;
-  /** The band's bus, to be recorded beside the microphone sample by sample. */
-  readonly bandBus?: AudioNode;
-  /** Called on the main thread for every hop. */
+/** What an open microphone tells, on the page's thread. */
+export interface MicrophoneEvents {
   readonly onHop: (hop: Hop) => void;
   /** Called once when the microphone is lost (removed, used by another program, a stream without data). */
   readonly onLost: (problem: Problem) => void;
@@ -35,8 +32,14 @@ export interface MicrophoneOptions {
   readonly onSilent?: (problem: Problem) => void;
   /** Called when sound is back after that; with the problem that no longer holds. */
   readonly onSoundBack?: (problem: Problem) => void;
-  /** Called when the browser is so far behind with its sound that it throws away what the microphone brings, and again when it falls further behind. */
+  /** Called whenever the browser, being too busy, has thrown away a quarter of a second of sound. */
   readonly onBehind?: () => void;
+}
+
+export interface MicrophoneOptions extends MicrophoneEvents {
+  readonly deviceId?: string;
+  /** The band's bus, to be recorded beside the microphone sample by sample. */
+  readonly bandBus?: AudioNode;
 }
 
 export interface Microphone {
