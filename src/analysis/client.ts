@@ -2,7 +2,7 @@
 import type { RecordingTempo } from '../core/beats/recording-tempo.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import type { HeardNote } from '../core/take/note.ts';
-import type { Outcome } from '../core/base/outcome.ts';
+import { failure, good, type Outcome } from '../core/base/outcome.ts';
 import type { Report } from '../core/take/schema.ts';
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { ReadChartFile } from '../core/files/charts/read-musicxml.ts';
@@ -18,7 +18,7 @@ import type { ByTheseSheets, ReturnedFile } from './returned-file.ts';
 export interface ListeningEvents {
   /** What is heard, at most 120 times a second. */
   heard(heard: Heard): void;
-  /** The worker has stopped; reported once. The take can still be graded from its recording. */
+  /** The worker of an open listening has stopped; reported once. The take can still be graded from its recording. */
   failed(problem: Problem): void;
 }
 
@@ -108,22 +108,14 @@ export class AnalysisClient {
         // What a spare worker heard while it warmed up is ignored.
         if (message.kind === 'heard' && open) events.heard(message.heard);
       },
-      () => events.failed(WORKER_GONE),
+      // One that stops while it opens is the answer to that.
+      () => open && events.failed(WORKER_GONE),
       spare,
     );
-    const opened = await line.ask<undefined>({ kind: 'open', sampleRate, path });
+    const opened = await this.#open(line, sampleRate, path);
     if (!opened.ok) {
       this.#hangUp(line);
       return opened;
-    }
-    if (this.#keepsWarm) {
-      // What grades the take is loaded before the take begins: its server may be gone by the end.
-      const loaded = await this.#load(this.#readySpare());
-      if (!loaded.ok) {
-        this.#hangUp(line);
-        return loaded;
-      }
-      setTimeout(() => this.#keepsWarm && this.#warmSpare(), WARM_AGAIN_MS);
     }
     open = true;
     const listening: Listening = {
@@ -133,7 +125,18 @@ export class AnalysisClient {
       report: (order) => line.ask({ kind: 'report', order }),
       dispose: () => this.#hangUp(line),
     };
-    return { ok: true, value: listening };
+    return good(listening);
+  }
+
+  /** Opens a listening; where a worker is to stand ready, fails too where the one that will grade the take does not load. */
+  async #open(line: Line, sampleRate: number, path: RoomPath | null): Promise<Outcome<undefined>> {
+    const opened = await line.ask<undefined>({ kind: 'open', sampleRate, path });
+    if (!opened.ok || !this.#keepsWarm) return opened;
+    // It is loaded before the take begins: its server may be gone by the end.
+    const loaded = await this.#load(this.#readySpare());
+    if (!loaded.ok) return loaded;
+    setTimeout(() => this.#keepsWarm && this.#warmSpare(), WARM_AGAIN_MS);
+    return line.alive ? opened : failure(WORKER_GONE);
   }
 
   /**

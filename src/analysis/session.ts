@@ -60,12 +60,17 @@ export class AnalysisSession {
     this.#post = post;
   }
 
-  /** Never rejects: an error is sent as the answer. */
-  async handle(request: AnalysisRequest): Promise<void> {
-    if (request.kind === 'hop') {
-      this.#hop(request.samples, request.band);
-      return;
-    }
+  /**
+   * Takes a request; resolves once it is answered. An error is sent as the answer; a hop has none, so that its error is
+   * thrown at once, which ends the worker: notes would be missing from a listening that went on.
+   */
+  handle(request: AnalysisRequest): Promise<void> {
+    if (request.kind !== 'hop') return this.#answerTo(request);
+    this.#hop(request.samples, request.band);
+    return Promise.resolve();
+  }
+
+  async #answerTo(request: Exclude<AnalysisRequest, { kind: 'hop' }>): Promise<void> {
     const { id } = request;
     let outcome: Outcome<unknown>;
     try {

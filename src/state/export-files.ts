@@ -17,7 +17,7 @@ import type { FinishedTake } from './finished-take.ts';
 import type { Review } from './phase.ts';
 import type { TakeAudio } from './ports.ts';
 import type { TakeDetails } from './take.ts';
-import { durationOf, takeToWrite } from './take-to-write.ts';
+import { durationOf, takeToWrite, type Graded } from './take-to-write.ts';
 
 export interface ExportFile {
   readonly blob: Blob;
@@ -81,11 +81,11 @@ export function exportFile(review: Review, part: ExportPart): ExportFile | null 
 }
 
 /** All of the take in one file. */
-function wholeTakeFile(review: Review): ExportFile {
-  const parts = writeTakeFile(takeToWrite(review));
+export function wholeTakeFile(take: FinishedTake & Graded): ExportFile {
+  const parts = writeTakeFile(takeToWrite(take));
   return {
     blob: new Blob([...parts], { type: 'application/zip' }),
-    fileName: fileNames(review.details).take,
+    fileName: fileNames(take.details).take,
   };
 }
 

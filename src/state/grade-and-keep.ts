@@ -48,7 +48,7 @@ export async function gradeAndKeep(
     if (take.id !== null) void ports.library.load();
     return graded;
   }
-  if (graded.value.heard.length === 0 && take.id !== null) {
+  if (graded.value.heard.length === 0 && take.id !== null && !isGraded(take.id, ports.library)) {
     await discardEmpty(take.id, ports, events);
     return good({ take: { ...take, id: null }, ...graded.value });
   }
@@ -57,6 +57,10 @@ export async function gradeAndKeep(
   const change = { ...changed, ...correctedFirstBeat(take, graded.value.report) };
   return good(await keep({ ...take, id }, graded.value, change, ports, events));
 }
+
+/** Whether a take was graded before: then it held something. */
+const isGraded = (id: TakeId, { takes }: Library): boolean =>
+  takes.some((take) => take.id === id && take.summary !== null);
 
 /** A take in which nothing was heard would only make the list of takes longer. */
 async function discardEmpty(

@@ -62,6 +62,7 @@ export class MicrophoneTake {
   #knownDelayChange = 0;
   #lossNoticed = false;
   #calledOff = false;
+  #isOnlyInMemory = false;
 
   constructor(ports: TakePorts, plan: TakePlan, events: TakeEvents) {
     this.#ports = ports;
@@ -98,8 +99,11 @@ export class MicrophoneTake {
     }
     this.#listener = listener.value;
     this.#writer = new QueuedWriter(
-      takes.begin(this.#details(sampleRate), this.#events.notice),
-      this.#events.notice,
+      (onFull) => takes.begin(this.#details(sampleRate), onFull),
+      (problem) => {
+        this.#isOnlyInMemory = true;
+        this.#events.notice(problem);
+      },
     );
     // From here on hops are recorded: the count-in, then the first downbeat.
     this.#sound = new TakeSound(sampleRate, this.#keepsBand);
@@ -135,6 +139,11 @@ export class MicrophoneTake {
     this.#room = rooms.find(this.#pair.input, this.#pair.output);
     if (this.#room === null && rooms.knowsOthers) this.#events.notice(notice('devices.notChecked'));
     return opened;
+  }
+
+  /** Whether a part of it could not be written: all of it is then in memory, and nowhere else. */
+  get isOnlyInMemory(): boolean {
+    return this.#isOnlyInMemory;
   }
 
   /** The beat that reaches the ear now; null until the count-in has begun. */

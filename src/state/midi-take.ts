@@ -42,6 +42,7 @@ export class MidiTake {
   #notesSent = 0;
   #stopListening: (() => void) | null = null;
   #calledOff = false;
+  #isOnlyInMemory = false;
 
   constructor(ports: MidiTakePorts, plan: TakePlan, events: TakeEvents) {
     this.#ports = ports;
@@ -65,8 +66,11 @@ export class MidiTake {
     if (midi.names.length === 0) this.#events.notice(notice('midi.nothingPlugged'));
 
     this.#writer = new QueuedWriter(
-      takes.beginNotes(this.#details(), this.#events.notice),
-      this.#events.notice,
+      (onFull) => takes.beginNotes(this.#details(), onFull),
+      (problem) => {
+        this.#isOnlyInMemory = true;
+        this.#events.notice(problem);
+      },
     );
     this.#startHeardSeconds = audio.heardSeconds();
     this.#band.start({ inMono: false });
@@ -79,6 +83,11 @@ export class MidiTake {
     this.#aim = aim === undefined ? null : new AimSoFar(aim, timeline.value);
     this.#stopListening = midi.listen((message, agoSeconds) => this.#takeMessage(message, agoSeconds));
     return good(undefined);
+  }
+
+  /** Whether a part of it could not be written: all of it is then in memory, and nowhere else. */
+  get isOnlyInMemory(): boolean {
+    return this.#isOnlyInMemory;
   }
 
   /** The beat that reaches the ear now; null until the count-in has begun. */

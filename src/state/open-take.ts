@@ -7,12 +7,10 @@ import type { Report } from '../core/take/schema.ts';
 import { takeFromDemo, takeFromFile, takeFromStore, type FinishedTake } from './finished-take.ts';
 import { readKeptNotes } from '../core/kept-notes.ts';
 import { readKeptReport } from '../core/kept-report.ts';
-import type { AnalysisPort, AudioPort, TakesPort } from './ports.ts';
+import type { AnalysisPort } from './ports.ts';
 import type { SessionPorts } from './session-ports.ts';
 import type { Message } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
-
-type OpenerPorts = Pick<SessionPorts, 'takes' | 'audio' | 'today'>;
 
 export interface OpenedTake {
   readonly take: FinishedTake;
@@ -30,12 +28,6 @@ export interface RecordingFiles {
   /** null where nothing is to be taken out. */
   readonly backing: File | null;
 }
-
-/** The takes that a session opens, each from where it is. */
-export const takeOpeners = ({ takes, audio, today }: OpenerPorts) => ({
-  demo: () => openDemoTake(audio, today()),
-  stored: (id: TakeId) => openStoredTake(takes, id),
-});
 
 /** The files of a recording as they were read; nothing is said yet of what they are graded by. */
 export interface ReadRecording {
@@ -101,22 +93,35 @@ export async function withBacking(
 }
 
 /** The demo line, rendered afresh. */
-async function openDemoTake(audio: AudioPort, now: Date): Promise<Outcome<OpenedTake>> {
+export async function openDemoTake({
+  audio,
+  today,
+}: Pick<SessionPorts, 'audio' | 'today'>): Promise<Outcome<OpenedTake>> {
   const demo = await audio.renderDemo();
   return demo.ok
-    ? good({ take: takeFromDemo(demo.value, now), report: null, heard: null, warnings: [] })
+    ? good({ take: takeFromDemo(demo.value, today()), report: null, heard: null, warnings: [] })
     : demo;
 }
 
-/** A stored take; without a report where it was cut off, or where its report can't be read any more. */
-async function openStoredTake(takes: TakesPort, id: TakeId): Promise<Outcome<OpenedTake>> {
+/**
+ * A stored take; without a report where it was cut off, or where its report can't be read. Fails where that and its notes
+ * can't be read, and there is no sound.
+ */
+export async function openStoredTake(
+  { takes }: Pick<SessionPorts, 'takes'>,
+  id: TakeId,
+): Promise<Outcome<OpenedTake>> {
   const stored = await takes.open(id);
   if (!stored.ok) return stored;
   const report = readKeptReport(stored.value);
+  const heard = readKeptNotes(stored.value);
+  const { written, soundRemoved } = stored.value.details;
+  // Nothing of it could be graded, and a report of nothing would take the place of the one that is kept.
+  if (!report.ok && heard === null && (written || soundRemoved)) return report;
   return good({
     take: takeFromStore(stored.value),
     report: report.ok ? report.value : null,
-    heard: readKeptNotes(stored.value),
+    heard,
     warnings: [],
   });
 }

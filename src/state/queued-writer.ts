@@ -21,13 +21,19 @@ export class QueuedWriter<W extends Writer> {
   /** What is to be done with the writer as soon as there is one; null where there will be none. */
   #queue: ((writer: W) => void)[] | null = [];
 
-  /** @param onRefused called where the store can't be opened; the take goes on in memory */
-  constructor(opening: Promise<Outcome<W>>, onRefused: (problem: Problem) => void) {
-    this.#opened = opening.then((opened) => {
+  /**
+   * @param begin opens the store; calls `onFull` at most once, when nothing more can be written
+   * @param onFull called then, and where the store can't be opened: the take goes on in memory
+   */
+  constructor(
+    begin: (onFull: (problem: Problem) => void) => Promise<Outcome<W>>,
+    onFull: (problem: Problem) => void,
+  ) {
+    this.#opened = begin(onFull).then((opened) => {
       const queue = this.#queue ?? [];
       this.#queue = null;
       if (!opened.ok) {
-        onRefused(opened.problem);
+        onFull(opened.problem);
         return null;
       }
       for (const act of queue) act(opened.value);

@@ -38,6 +38,11 @@ export class Recording {
     return this.#held.frames;
   }
 
+  /** How much of it, from the first sample on, is no longer in memory. */
+  get letGoFrames(): number {
+    return this.#held.frames - this.#held.heldFrames;
+  }
+
   /** Frames that the browser did not deliver, so far. */
   get lostFrames(): number {
     return this.#lostFrames;

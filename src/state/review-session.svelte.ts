@@ -1,24 +1,17 @@
 /** Takes that are opened, graded and reviewed: what is going on now, as one tagged union, and the review's actions. */
-import type { GradedSound } from '../core/grade-samples.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
 import { good, type Outcome } from '../core/base/outcome.ts';
 import type { Message, Problem } from '../core/words/problem.ts';
 import { marked } from './again.ts';
-import type { Words } from '../core/words/words.ts';
-import { exportFile, formFile, type ExportFile, type ExportPart } from './export-files.ts';
+import { exportFile, type ExportFile, type ExportPart } from './export-files.ts';
 import type { FinishedTake } from './finished-take.ts';
 import { gradeAndKeep } from './grade-and-keep.ts';
 import { withMessage, withoutMessage } from './messages.ts';
-import { takeOpeners, withBacking, type OpenedTake } from './open-take.ts';
+import { openDemoTake, openStoredTake, withBacking, type OpenedTake } from './open-take.ts';
 import { makeReview, type Opening, type Phase, type Review } from './phase.ts';
 import type { Playback } from './playback.svelte.ts';
 import type { SessionPorts } from './session-ports.ts';
-import {
-  canTakeSuspected,
-  suspectedTake,
-  type SuspectedThing,
-  type TakeToRegrade,
-} from './suspected-take.ts';
+import { canTakeSuspected, suspectedTake, type SuspectedThing, type TakeToGrade } from './suspected-take.ts';
 import { TakeCorrections, type CorrectionEvents, type PlaceInReport } from './take-corrections.svelte.ts';
 import { openTakePlayback } from './take-playback.ts';
 import { UnsavedTake } from './unsaved-take.svelte.ts';
@@ -41,12 +34,10 @@ export abstract class ReviewSession {
   #grading: { readonly take: FinishedTake; readonly stop: AbortController } | null = null;
   /** What the player corrects of the take in review. */
   readonly corrections: TakeCorrections;
-  readonly #openers: ReturnType<typeof takeOpeners>;
 
   constructor(ports: SessionPorts) {
     this.ports = ports;
     this.corrections = new TakeCorrections(ports, () => this.#inReview());
-    this.#openers = takeOpeners(ports);
   }
 
   get phase(): Phase {
@@ -135,12 +126,12 @@ export abstract class ReviewSession {
 
   /** Renders the demo line and grades it like a recording. */
   playDemo(): Promise<void> {
-    return this.#openTaken({ kind: 'demo' }, () => this.#openers.demo());
+    return this.#openTaken({ kind: 'demo' }, () => openDemoTake(this.ports));
   }
 
   /** Reviews a stored take; grades it first if it was cut off, or if its report can't be read any more. */
   openTake(id: TakeId): Promise<void> {
-    return this.#openTaken({ kind: 'take' }, () => this.#openers.stored(id));
+    return this.#openTaken({ kind: 'take' }, () => openStoredTake(this.ports, id));
   }
 
   /** Grades with the delay or over the chart that the take makes probable; it then holds for what comes next, too. */
@@ -159,11 +150,6 @@ export abstract class ReviewSession {
     if (file === null) return;
     if (part === 'take' || part === 'line') this.#unsaved.settle(this.review?.details);
     this.ports.files.save(file.blob, fileName ?? file.fileName);
-  }
-
-  /** Downloads the form of the take in review as an image, with words in the language of the page. */
-  saveForm(words: Words): void {
-    if (this.phaseNow.kind === 'review') this.saveMade(formFile(this.phaseNow.review, words));
   }
 
   /** Downloads a file that a page has made. */
@@ -225,15 +211,17 @@ export abstract class ReviewSession {
     };
   }
 
-  /** Hears or grades the take in review again, made over. */
-  async #judgeAgain(make: (review: Review) => Promise<Outcome<TakeToRegrade>>): Promise<void> {
+  /** Hears or grades the take in review again, made over; where that fails, the review stands as it was. */
+  async #judgeAgain(make: (review: Review) => Promise<Outcome<TakeToGrade>>): Promise<void> {
     const { review } = this;
     if (review === null) return;
     const turn = this.begin();
     const made = await make(review);
     if (turn !== this.turn) return;
-    if (!made.ok) return this.trouble(made.problem, 'back');
-    await this.judge(made.value.take, made.value.known, turn, made.value.changed);
+    const problem = made.ok ? await this.judge(made.value, turn) : made.problem;
+    if (problem === null) return;
+    this.#show(review, review);
+    this.tell(problem);
   }
 
   async #openTaken(what: Opening, open: () => Promise<Outcome<OpenedTake>>): Promise<void> {
@@ -246,8 +234,9 @@ export abstract class ReviewSession {
     if (!opened.ok) return this.trouble(opened.problem, 'back');
     const { take, report, heard, warnings } = opened.value;
     for (const warning of warnings) this.tell(warning);
-    if (report === null) await this.judge(take, null, turn);
-    else this.#show(take, { report, heard });
+    if (report !== null) return this.#show(take, { report, heard });
+    const problem = await this.judge({ take, known: null, changed: {} }, turn);
+    if (problem !== null) this.trouble(problem, 'back');
   }
 
   protected whileTurn(turn: number, act: () => void): void {
@@ -262,13 +251,11 @@ export abstract class ReviewSession {
     this.phaseNow = { kind: 'trouble', problem, wayOn };
   }
 
-  /** Grades what is not graded yet, keeps it and shows it. */
-  protected async judge(
-    take: FinishedTake,
-    known: GradedSound | null,
-    turn: number,
-    changed: Partial<TakeDetails> = {},
-  ): Promise<void> {
+  /**
+   * Grades what is not graded yet, keeps it and shows it.
+   * @returns why it could not be graded; null where it could, or where something else began meanwhile
+   */
+  protected async judge({ take, known, changed }: TakeToGrade, turn: number): Promise<Problem | null> {
     const progress = (share: number) =>
       this.whileTurn(turn, () => (this.phaseNow = { kind: 'grading', progress: share }));
     const stop = new AbortController();
@@ -277,9 +264,10 @@ export abstract class ReviewSession {
     const message = (told: Message) => this.whileTurn(turn, () => this.tell(told));
     const events = { progress, message, signal: stop.signal };
     const judged = await gradeAndKeep(take, known, this.ports, events, changed);
-    this.whileTurn(turn, () =>
-      judged.ok ? this.#show(judged.value.take, judged.value) : this.trouble(judged.problem, 'back'),
-    );
+    if (turn !== this.turn) return null;
+    if (!judged.ok) return judged.problem;
+    this.#show(judged.value.take, judged.value);
+    return null;
   }
 
   #show(take: FinishedTake, graded: Pick<Review, 'report' | 'heard'>): void {

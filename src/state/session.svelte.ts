@@ -2,9 +2,11 @@
 import { sheetOfTake } from './lesson-files.ts';
 import type { BandPart } from '../core/band/events.ts';
 import type { Timeline } from '../core/chart/timeline.ts';
-import type { Message, Problem } from '../core/words/problem.ts';
+import { notice, type Message, type Problem } from '../core/words/problem.ts';
 import type { Landing } from '../core/take/schema.ts';
 import { setUpAgain, type AgainChange } from './again.ts';
+import { wholeTakeFile } from './export-files.ts';
+import type { FinishedTake } from './finished-take.ts';
 import type { LiveMoment } from './live-moment.ts';
 import { LiveState, type LiveAim } from './live-state.svelte.ts';
 import { ReviewSession } from './review-session.svelte.ts';
@@ -15,6 +17,8 @@ export type { LiveMoment, LiveNote } from './live-moment.ts';
 export class Session extends ReviewSession {
   readonly #live = new LiveState();
   #take: RunningTake | null = null;
+  /** The take that was stopped, until it is handed over to be graded. */
+  #ending: RunningTake | null = null;
   #stopFrames: (() => void) | null = null;
   #endedByItself = $state.raw(false);
 
@@ -36,6 +40,12 @@ export class Session extends ReviewSession {
   /** Whether the take in review came to the end of its choruses. */
   get endedByItself(): boolean {
     return this.#endedByItself;
+  }
+
+  /** Also of a take that is being played, or was just stopped, once the disk has refused a part of it. */
+  override get isOnlyInMemory(): boolean {
+    const running = this.#take ?? this.#ending;
+    return running?.isOnlyInMemory === true || super.isOnlyInMemory;
   }
 
   /** Microphone, band, count-in, take. Needs a user's gesture the first time. */
@@ -76,7 +86,7 @@ export class Session extends ReviewSession {
 
   /** Ends the take and grades it; before the first downbeat it just goes back. */
   async stop(): Promise<void> {
-    if (this.phaseNow.kind === 'playing') return this.#finish();
+    if (this.#isPlayed) return this.#finish();
     if (this.phaseNow.kind === 'counting-in' || this.phaseNow.kind === 'opening') this.close();
   }
 
@@ -110,6 +120,12 @@ export class Session extends ReviewSession {
     this.#live.clear();
   }
 
+  /** Whether the first downbeat has come. The clock tells: a page that is out of sight draws nothing and stays counting in. */
+  get #isPlayed(): boolean {
+    const { kind } = this.phaseNow;
+    return kind === 'playing' || (kind === 'counting-in' && (this.#take?.beat ?? -1) >= 0);
+  }
+
   #draw(take: RunningTake, timeline: Timeline): void {
     const beat = take.beat;
     if (beat === null) return;
@@ -123,7 +139,7 @@ export class Session extends ReviewSession {
 
   /** The microphone is gone: what was played is kept and graded. */
   async #endByLoss(problem: Problem): Promise<void> {
-    if (this.phaseNow.kind === 'playing') return this.#finish(problem);
+    if (this.#isPlayed) return this.#finish(problem);
     this.begin();
     this.trouble(problem, 'try again');
   }
@@ -138,7 +154,19 @@ export class Session extends ReviewSession {
     this.#live.halt();
     if (notice !== null) this.tell(notice);
     const turn = this.turn;
+    this.#ending = take;
     const finished = await take.finish();
-    await this.judge(finished.take, finished.known, turn);
+    this.#ending = null;
+    const problem = await this.judge({ ...finished, changed: {} }, turn);
+    if (problem !== null) this.#leaveUngraded(finished.take, problem);
+  }
+
+  /** A take that could not be graded and is nowhere but in memory is handed to the player as a file. */
+  #leaveUngraded(take: FinishedTake, problem: Problem): void {
+    if (take.id === null) {
+      this.saveMade(wholeTakeFile({ ...take, report: null, heard: null }));
+      this.tell(notice('take.savedUngraded'));
+    }
+    this.trouble(problem, 'back');
   }
 }

@@ -8,12 +8,12 @@ import type { SessionPorts } from './session-ports.ts';
 import type { TakeDetails } from './take.ts';
 import { chartChange } from './take-chart.ts';
 
-/** A take that is to be graded again. */
-export interface TakeToRegrade {
+/** A take that is to be graded, for the first time or again. */
+export interface TakeToGrade {
   readonly take: FinishedTake;
   /** Its grading, where the notes that were heard could be graded at once; null where the sound is to be heard again. */
   readonly known: GradedSound | null;
-  /** What of its details is not as it was kept. */
+  /** Details that are not as they are kept with the take; they are kept once it is graded. */
   readonly changed: Partial<TakeDetails>;
 }
 
@@ -32,12 +32,12 @@ export async function suspectedTake(
   what: SuspectedThing,
   review: Review,
   ports: SessionPorts,
-): Promise<TakeToRegrade> {
+): Promise<TakeToGrade> {
   if (!canTakeSuspected(what, review)) throw new Error(`no other ${what} is suspected`);
   return what === 'delay' ? withOtherDelay(review, ports) : withOtherChart(review, ports);
 }
 
-function withOtherDelay(review: Review, { rooms, today }: SessionPorts): TakeToRegrade {
+function withOtherDelay(review: Review, { rooms, today }: SessionPorts): TakeToGrade {
   const { details, report, playedThrough } = review;
   const seconds = report.suspectedDelay!.ms / 1000;
   const moved = firstBeatAfterChange(
@@ -64,7 +64,7 @@ function withOtherDelay(review: Review, { rooms, today }: SessionPorts): TakeToR
 }
 
 /** The notes stay as they were heard. */
-async function withOtherChart(review: Review, { setup, analysis }: SessionPorts): Promise<TakeToRegrade> {
+async function withOtherChart(review: Review, { setup, analysis }: SessionPorts): Promise<TakeToGrade> {
   const { heard, report, details: old } = review;
   const changed = chartChange(review)!;
   const isSetUp = setup.timeline.ok && setup.timeline.value.chart === old.chartText;

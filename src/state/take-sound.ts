@@ -1,7 +1,7 @@
 /** The sound of a take while it is played and written: what was played, the band beside it, and both as a whole at the end. */
 import type { RoomPath } from '../core/room/cancel/band-remover.ts';
 import type { Hop } from '../audio/microphone/hop.ts';
-import { good, type Outcome } from '../core/base/outcome.ts';
+import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import type { TakeContent } from './finished-take.ts';
 import type { TakesPort, TakeWriter } from './ports.ts';
 import { BandRecording, Recording } from './recording.ts';
@@ -29,7 +29,7 @@ export class TakeSound {
   }
 
   /**
-   * All of it, what was let go read from the disk again.
+   * All of it, what was let go read from the disk again. Fails where the disk has it no more.
    * @param written where it was written to; null where it stands in memory as a whole
    * @param path by which the band came back; null where that is not known
    */
@@ -42,6 +42,9 @@ export class TakeSound {
     const kept = written === null || written.frames === 0 ? null : await takes.open(written.id);
     if (kept?.ok === false) return kept;
     const { samples, band } = kept?.value ?? {};
+    const isThere = (safe: Int16Array | null | undefined) =>
+      (safe?.length ?? 0) >= this.recording.letGoFrames;
+    if (!isThere(samples) || (this.#band !== null && !isThere(band))) return bad('take.gone');
     return good({
       kind: 'sound',
       audio: { samples: this.recording.whole(samples), sampleRate },

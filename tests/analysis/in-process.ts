@@ -17,7 +17,12 @@ export class InProcessWorker {
   postMessage(request: AnalysisRequest, transfer: Transferable[] = []): void {
     // A Blob can't be cloned by every Node, and is never changed.
     const received = 'file' in request ? request : structuredClone(request, { transfer });
-    void this.#session.handle(received);
+    try {
+      void this.#session.handle(received);
+    } catch {
+      // What is thrown in a worker and not caught there comes to its page as an error.
+      this.crash();
+    }
   }
 
   terminate(): void {

@@ -128,6 +128,7 @@ export async function world(
   let waiting: (() => void) | null = null;
   let played: { sounds: readonly Float32Array[]; startFrames: readonly number[] } | null = null;
   let frame = CLOCK_START_SECONDS * rate;
+  let isShown = true;
   const now = () => frame / rate;
 
   const audio: AudioPort = {
@@ -354,10 +355,14 @@ export async function world(
           band: band && (band.slice(from, from + HOP) as Float32Array<ArrayBuffer>),
         });
         frame += piece.length;
-        for (const draw of [...draws]) draw();
+        if (isShown) for (const draw of [...draws]) draw();
         await Promise.resolve();
       }
       await settle();
+    },
+    /** The page is out of sight: the browser draws no frames. */
+    hide: () => {
+      isShown = false;
     },
     /** The browser delivers nothing for a while. */
     skip: (seconds: number) => {

@@ -73,6 +73,8 @@ export const notices: Translated<typeof english> = {
   },
   'microphone.telephone':
     'Dieses Headset liefert nur Telefonqualität: Nimm ein Mikrofon mit Kabel oder das im Laptop.',
+  'take.savedUngraded':
+    'Der Take ließ sich nicht bewerten und ist hier nicht gespeichert; er wurde dir als Datei übergeben. Öffne diese Datei hier, um ihn zu bewerten.',
   'take.emptyNotKept': 'Es war kein Ton zu hören, darum wird dieser Take nicht gespeichert.',
   'midi.nothingPlugged': 'Noch ist kein MIDI-Instrument angeschlossen; sobald eines da ist, wird es gehört.',
   'devices.notChecked':

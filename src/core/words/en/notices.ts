@@ -94,6 +94,8 @@ export const notices = {
   },
   'microphone.telephone':
     'This headset sends sound of telephone quality: use a wired microphone, or the one in the laptop.',
+  'take.savedUngraded':
+    'The take could not be graded, and is not kept here: it was saved as a file. Open that file here to grade it.',
   'take.emptyNotKept': 'No note was heard, so this take is not kept.',
   'midi.nothingPlugged': 'No MIDI instrument is plugged in yet; it will be heard as soon as it is.',
   'devices.notChecked':
