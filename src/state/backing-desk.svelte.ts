@@ -153,10 +153,12 @@ export class BackingDesk implements ChordDesk {
   async findChart(over: readonly number[] | null): Promise<void> {
     const sound = this.#sound;
     if (!sound || this.busy) return;
+    const { signal } = this.#stop;
     const found = await this.finding.search(sound, over);
     if (found === null) return;
     // The beats may be found where no chord is.
     if (!found.ok && over === null && found.problem.code === 'harmony.noChords') await this.findBeats();
+    if (signal.aborted) return;
     this.#problem = found.ok ? null : found.problem;
     if (found.ok) this.takeFound();
   }

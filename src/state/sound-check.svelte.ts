@@ -193,8 +193,9 @@ export class SoundCheck {
     this.#microphone = microphone.value;
     this.#warnings = microphone.value.warnings;
     this.#meter = new InputLevel(microphone.value.sampleRate);
-    await this.#listDevices(microphone.value);
-    this.#stopWatchingDevices = audio.onDevicesChanged(() => void this.#listDevices(microphone.value));
+    await this.#listDevices(turn, microphone.value);
+    if (turn !== this.#turn) return bad('soundCheck.left');
+    this.#stopWatchingDevices = audio.onDevicesChanged(() => void this.#listDevices(turn, microphone.value));
     const listener = await analysis.listen(microphone.value.sampleRate, null, {
       heard: ({ notes }) => {
         if (turn === this.#turn && notes.length > 0) this.#notes = [...this.#notes, ...notes];
@@ -207,12 +208,13 @@ export class SoundCheck {
     return good(undefined);
   }
 
-  async #listDevices(microphone: Microphone): Promise<void> {
+  async #listDevices(turn: number, microphone: Microphone): Promise<void> {
     const { audio } = this.#ports;
     const [{ inputs, outputs }, output] = await Promise.all([
       audio.devices(),
       audio.outputName(this.outputId),
     ]);
+    if (turn !== this.#turn) return;
     this.#inputs = inputs;
     this.#outputs = outputs;
     this.#pair = { input: microphone.label, output };

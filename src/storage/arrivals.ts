@@ -63,7 +63,15 @@ export class Arrivals {
     this.#askToStay = ports.askToStay;
   }
 
+  /** Fails, with nothing left of it, where it can't be written. A take that another page is bringing in is waited for. */
   async bringIn(take: ArrivingTake): Promise<Outcome<Arrival>> {
+    const release = await this.#locks.hold(`landfall arrival ${take.id}`);
+    const arrived = await this.#bringIn(take);
+    release();
+    return arrived;
+  }
+
+  async #bringIn(take: ArrivingTake): Promise<Outcome<Arrival>> {
     const found = await attempt(() => this.#placeFor(take));
     if (!found.ok) return found;
     const { id, here } = found.value;

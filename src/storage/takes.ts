@@ -48,14 +48,14 @@ export class Takes {
   /** Begins a take: its record is safe before the first sample. `onFull` is called at most once. */
   async begin(details: TakeDetails, onFull: (problem: Problem) => void): Promise<Outcome<TakeWriter>> {
     const id = this.#newId();
-    const record: TakeRecord = { id, details, finished: false, frames: 0, summary: null };
-    const put = await attempt(() => this.#db.put('takes', record, id));
-    if (!put.ok) return put;
+    const release = await this.#beginRecord(id, details);
+    if (!release.ok) return release;
     const sound = await this.#sounds.create(id);
     const band = sound.ok && details.bandKept ? await this.#sounds.create(bandOf(id)) : good(null);
     if (!sound.ok || !band.ok) {
       if (sound.ok) await sound.value.close();
       await this.remove(id);
+      release.value();
       return sound.ok ? (band as Outcome<never>) : sound;
     }
     return good(
@@ -67,7 +67,7 @@ export class Takes {
         onFull,
         onChange: (change) => this.#changeDetails(id, change),
         onFinish: (frames) => this.#change(id, (old) => ({ ...old, finished: true, frames })),
-        release: await this.#locks.hold(lockName(id)),
+        release: release.value,
       }),
     );
   }
@@ -75,9 +75,8 @@ export class Takes {
   /** Begins a take on a MIDI instrument: what it sends is kept instead of a sound. */
   async beginNotes(details: TakeDetails, onFull: (problem: Problem) => void): Promise<Outcome<NotesWriter>> {
     const id = this.#newId();
-    const record: TakeRecord = { id, details, finished: false, frames: 0, summary: null };
-    const put = await attempt(() => this.#db.put('takes', record, id));
-    if (!put.ok) return put;
+    const release = await this.#beginRecord(id, details);
+    if (!release.ok) return release;
     return good(
       new NotesWriter({
         messages: new MessagesWriter(this.#db, id, onFull),
@@ -88,9 +87,23 @@ export class Takes {
             finished: true,
             frames: Math.round(seconds * old.details.sampleRate),
           })),
-        release: await this.#locks.hold(lockName(id)),
+        release: release.value,
       }),
     );
+  }
+
+  /**
+   * Writes the record of a take that begins. Its lock is held before: another page would take it for one that was cut off,
+   * and remove it because it is empty.
+   * @returns what releases the lock
+   */
+  async #beginRecord(id: TakeId, details: TakeDetails): Promise<Outcome<() => void>> {
+    const release = await this.#locks.hold(lockName(id));
+    const record: TakeRecord = { id, details, finished: false, frames: 0, summary: null };
+    const put = await attempt(() => this.#db.put('takes', record, id));
+    if (put.ok) return good(release);
+    release();
+    return put;
   }
 
   /**
@@ -137,10 +150,13 @@ export class Takes {
 
   /** Takes that were cut off and hold something. Empty ones are removed; one that is being played is not touched. */
   async unfinished(): Promise<readonly UnfinishedTake[]> {
+    // Asked before and after: a take may end, and another may begin, while the records are read.
+    const before = await this.#locks.held();
     const { records } = await this.#records();
-    const held = await this.#locks.held();
+    const after = await this.#locks.held();
+    const isHeld = (id: TakeId) => [before, after].some((held) => held.has(lockName(id)));
     const cut: UnfinishedTake[] = [];
-    for (const { id, details, arriving } of records.filter((r) => !r.finished && !held.has(lockName(r.id)))) {
+    for (const { id, details, arriving } of records.filter((r) => !r.finished && !isHeld(r.id))) {
       if (arriving) {
         // Half of a take that was coming in from a file: the file has it.
         await this.remove(id);

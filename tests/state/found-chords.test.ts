@@ -1,6 +1,7 @@
 /** The chords that are found in a recording on the desk: proposed, corrected bar by bar, cancelled, taken. */
 import { beforeEach, describe, expect, test } from 'vitest';
 import { bad, good, type Outcome } from '../../src/core/base/outcome.ts';
+import type { DetectedBeats } from '../../src/core/beats/detect-beats.ts';
 import { secondsOf } from '../../src/core/beats/track.ts';
 import type { FoundChart } from '../../src/core/harmony/chart-of-recording.ts';
 import { proposeChart } from '../../src/core/harmony/propose.ts';
@@ -47,7 +48,8 @@ async function room() {
       peaksPerSecond: 200,
       warnings: [],
     },
-    findBeats: () => Promise.resolve(good({ beats, bpm: 120, attacks: beats })),
+    findBeats: (): Promise<Outcome<DetectedBeats>> =>
+      Promise.resolve(good({ beats, bpm: 120, attacks: beats })),
     findChords: (over: readonly number[] | null, reach: (share: number) => void) => {
       asked.push(over);
       search.reach = reach;
@@ -84,7 +86,7 @@ async function room() {
   });
   const opening = desk.openFile(new File(['sound'], 'groove.wav'));
   await expect.poll(() => asked.length).toBe(1);
-  return { desk, search, opening, asked, saved };
+  return { desk, search, opening, asked, saved, sound };
 }
 let stage: Awaited<ReturnType<typeof room>>;
 beforeEach(async () => {
@@ -95,6 +97,24 @@ async function answered(outcome: Outcome<FoundChart> = good(found)) {
   await stage.opening;
   return stage.desk;
 }
+
+describe('what is found after another recording was opened', () => {
+  test('says nothing of that one', async () => {
+    let findBeats: (outcome: Outcome<never>) => void = () => undefined;
+    stage.sound.findBeats = () => new Promise((resolve) => (findBeats = resolve));
+    stage.search.answer(bad('harmony.noChords'));
+    await expect.poll(() => stage.desk.busy).toBe('listening');
+    stage.sound.findBeats = () => Promise.resolve(good({ beats, bpm: 120, attacks: beats }));
+    const opening = stage.desk.openFile(new File(['sound'], 'other.wav'));
+    await expect.poll(() => stage.asked.length).toBe(2);
+    findBeats(bad('backing.workerGone'));
+    await stage.opening;
+    expect(stage.desk.problem).toBeNull();
+    stage.search.answer(good(found));
+    await opening;
+    expect(stage.desk.problem).toBeNull();
+  });
+});
 
 describe('what is found', () => {
   test('is told on the way, and laid out as chart, beats and first bar', async () => {

@@ -1,6 +1,6 @@
 /** Takes come in from files and go out in one: whole or not at all, none twice, as they were. */
 import { unzipSync } from 'fflate';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { bad, good } from '../../src/core/base/outcome.ts';
 import { chance } from '../../src/core/base/random.ts';
 import type { TakeToWrite } from '../../src/core/take-file/take-file.ts';
@@ -191,6 +191,59 @@ describe('a browser that is killed while takes come in', () => {
       expect(here.library.takes.map(({ id }) => id)).toEqual(['take-of-3', 'take-of-2', 'take-of-1']);
     },
   );
+});
+
+describe('two pages of one browser', () => {
+  const arriving = (one: TakeToWrite, line = [one.samples]) => ({
+    ...one,
+    summary: null,
+    line: (async function* () {
+      yield* line;
+    })(),
+    band: null,
+  });
+
+  it('bring the same take in at the same time: it is there once', async () => {
+    const { db, sounds, locks, arrivals, library } = await machine();
+    const other = new Arrivals({ db, sounds, locks, askToStay: () => undefined });
+    const one = take(1);
+    const both = await Promise.all([arrivals.bringIn(arriving(one)), other.bringIn(arriving(one))]);
+    expect(both.map((arrival) => value(arrival).was)).toEqual(['new', 'here']);
+    await library.load();
+    expect(library.takes).toHaveLength(1);
+  });
+
+  it('a take that has come in whole while the other page looked at the list is not removed', async () => {
+    const here = await machine();
+    let comesIn = () => undefined as void;
+    const waits = new Promise<void>((resolve) => (comesIn = resolve));
+    const one = take(1);
+    const coming = here.arrivals.bringIn({
+      ...arriving(one),
+      line: (async function* () {
+        await waits;
+        yield one.samples;
+      })(),
+    });
+    await expect.poll(async () => (await here.db.getAllKeys('takes')).length).toBe(1);
+    let hasRead = false;
+    const { getAll } = IDBObjectStore.prototype;
+    vi.spyOn(IDBObjectStore.prototype, 'getAll').mockImplementation(function (this: IDBObjectStore) {
+      hasRead = true;
+      return getAll.call(this);
+    });
+    const held = async () => {
+      if (hasRead) {
+        comesIn();
+        await coming;
+      }
+      return here.locks.held();
+    };
+    expect(await takesOn(here.db, here.sounds, { ...here.locks, held }).unfinished()).toEqual([]);
+    vi.restoreAllMocks();
+    await here.library.load();
+    expect(here.library.takes).toHaveLength(1);
+  });
 });
 
 describe('all takes in one file', () => {

@@ -57,6 +57,31 @@ describe('the sound check', () => {
     expect(report.source.backing).toMatchObject({ removedDb: expect.any(Number) as number });
   });
 
+  it('left while it lists the devices: nothing is watched, and the devices of the next opening stand', async () => {
+    const w = await world();
+    const { audio } = w;
+    const listed: ((devices: Awaited<ReturnType<typeof audio.devices>>) => void)[] = [];
+    let watching = 0;
+    audio.devices = () => new Promise((resolve) => listed.push(resolve));
+    audio.onDevicesChanged = () => {
+      watching += 1;
+      return () => void (watching -= 1);
+    };
+    const first = w.soundCheck.open();
+    await expect.poll(() => listed.length).toBe(1);
+    const second = w.soundCheck.chooseInput('other');
+    await expect.poll(() => listed.length).toBe(2);
+    listed[1]!({ inputs: [{ deviceId: 'other', label: 'other' }], outputs: [] });
+    await second;
+    listed[0]!({ inputs: [{ deviceId: 'fake', label: 'fake' }], outputs: [] });
+    await first;
+    expect(w.soundCheck.inputs).toEqual([{ deviceId: 'other', label: 'other' }]);
+    expect(watching).toBe(1);
+    w.soundCheck.close();
+    expect(watching).toBe(0);
+    expect(w.open.microphone).toBe(0);
+  });
+
   it('headphones: nothing to take out, and the delay stays the assumed one', async () => {
     const w = await world();
     await w.soundCheck.open();

@@ -57,14 +57,23 @@ export function memorySounds(room = Infinity): Sounds & { readonly files: Map<st
   };
 }
 
+/** As in a browser, a name that is held is waited for. */
 export function memoryLocks(): Locks {
-  const held = new Set<string>();
+  const held = new Map<string, Promise<void>>();
   return {
     hold: async (name) => {
-      held.add(name);
-      return () => held.delete(name);
+      while (held.has(name)) await held.get(name);
+      let release = () => undefined as void;
+      const released = new Promise<void>((resolve) => {
+        release = () => {
+          held.delete(name);
+          resolve();
+        };
+      });
+      held.set(name, released);
+      return release;
     },
-    held: async () => new Set(held),
+    held: async () => new Set(held.keys()),
   };
 }
 

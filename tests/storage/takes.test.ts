@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chunkSounds } from '../../src/storage/chunk-sounds.ts';
 import type { TakeSummary } from '../../src/storage/records.ts';
+import { bad } from '../../src/core/base/outcome.ts';
 import type { Problem } from '../../src/core/words/problem.ts';
 import { details, freshDatabase, memoryLocks, memorySounds, ramp, takesOn, value } from './fakes.ts';
 
@@ -101,6 +102,38 @@ describe('a take that was cut off', () => {
     expect(await after.unfinished()).toEqual([]);
     expect((await after.list()).takes[0]?.durationSeconds).toBe(3);
     expect(value(await after.open(cut!.id)).samples).toEqual(ramp(24_000));
+  });
+
+  it('is never taken for one that was cut off while it begins: another page looks between any two steps', async () => {
+    for (const begin of ['begin', 'beginNotes'] as const) {
+      const db = await freshDatabase();
+      const sounds = memorySounds();
+      const locks = memoryLocks();
+      const looks = async () => void expect(await takesOn(db, sounds, locks).unfinished()).toEqual([]);
+      const after =
+        <A extends unknown[], R>(step: (...given: A) => Promise<R>) =>
+        async (...given: A): Promise<R> => {
+          const done = await step(...given);
+          await looks();
+          return done;
+        };
+      const playing = takesOn(
+        db,
+        { ...sounds, create: after(sounds.create) },
+        { ...locks, hold: after(locks.hold) },
+      );
+      const writer = value(await playing[begin](details, never));
+      await looks();
+      expect(await db.getAllKeys('takes')).toEqual([writer.id]);
+    }
+  });
+
+  it('holds nothing where it could not be begun', async () => {
+    const locks = memoryLocks();
+    const refusing = { ...memorySounds(), create: async () => bad('storage.unreachable') };
+    const takes = takesOn(await freshDatabase(), refusing, locks);
+    expect((await takes.begin(details, never)).ok).toBe(false);
+    expect(await locks.held()).toEqual(new Set());
   });
 
   it('with nothing in it is swept away', async () => {

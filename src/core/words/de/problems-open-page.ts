@@ -20,7 +20,7 @@ export const problemsOfOpenPage: Translated<typeof english> = {
   'storage.diskFull':
     'Der Speicher ist voll: Der Rest dieses Takes liegt nur im Arbeitsspeicher. Bewertet wird er trotzdem; speichere ihn als Datei, bevor du die Seite schließt.',
   'storage.unreachable':
-    'Der Browser kam nicht an seinen Speicher. Lade die Seite neu; was auf dem Bildschirm steht, lässt sich noch als Datei speichern.',
+    'Der Browser kam nicht an seinen Speicher. Speichere als Datei, was auf dem Bildschirm steht, und lade dann die Seite neu.',
   'storage.settingsUnreadable': 'Die Einstellungen ließen sich nicht lesen; es gelten die üblichen.',
   'storage.settingUnreadable': ({ fields }) =>
     `Eine gespeicherte Einstellung ließ sich nicht lesen (${fields.join(', ')}); es gilt die übliche.`,

@@ -83,7 +83,7 @@ export const problemsOfSound: Translated<typeof english> = {
   'listener.notLoaded':
     'Die Tonerkennung wurde nicht geladen: Der Server, von dem diese Seite kam, antwortet nicht. Starte ihn, lade die Seite neu und versuch es noch einmal. Deine Takes bleiben.',
   'listener.stopped':
-    'Die Tonerkennung hat von selbst aufgehört. Was gespielt wurde, ist erhalten: Bewerte es noch einmal.',
+    'Die Tonerkennung hat von selbst aufgehört. Nichts, was gespielt wurde, ist verloren: Versuche es noch einmal.',
   'listener.sampleRate': ({ hz }) =>
     `Das Mikrofon läuft mit ${hz} Hz; Landfall hört 8000 bis 192000 Hz. Wähle einen anderen Eingang.`,
   'listener.notOpen': 'Die Tonerkennung läuft nicht. Starte zuerst einen Take.',

@@ -17,7 +17,7 @@ export const problemsOfOpenPage = {
   'storage.diskFull':
     'The disk is full: the rest of this take is in memory only. It is graded all the same; save it as a file before you close the page.',
   'storage.unreachable':
-    'This browser could not reach its storage. Reload the page; what is on the screen can still be saved as files.',
+    'This browser could not reach its storage. Save what is on the screen as files, then reload the page.',
   'storage.settingsUnreadable': 'The settings could not be read; the usual ones are set.',
   'storage.settingUnreadable': ({ fields }: { fields: readonly string[] }) =>
     `A stored setting could not be read (${fields.join(', ')}); the usual one is set.`,

@@ -75,7 +75,7 @@ export const problemsOfSound = {
     `The listener failed (${reason}). The recording is unchanged: grade it again.`,
   'listener.notLoaded':
     'The listener did not load: the server that this page came from does not answer. Start it, reload the page, then try again. Your takes are kept.',
-  'listener.stopped': 'The listener stopped by itself. What was played is kept: grade it again.',
+  'listener.stopped': 'The listener stopped by itself. Nothing that was played is lost: try again.',
   'listener.sampleRate': ({ hz }: { hz: number }) =>
     `The microphone runs at ${hz} Hz; Landfall hears 8000 to 192000 Hz. Choose another input.`,
   'listener.notOpen': 'The listener is not running. Start a take first.',
