@@ -3,7 +3,7 @@
  * count-in does not wait for it: what is played before the store is open is queued and written in order.
  */
 import type { Outcome } from '../core/base/outcome.ts';
-import type { Problem } from '../core/words/problem.ts';
+import { problem, type Problem } from '../core/words/problem.ts';
 import type { TakeDetails, TakeId } from './take.ts';
 
 /** What the writers of sound and of MIDI messages have in common. */
@@ -23,12 +23,13 @@ export class QueuedWriter<W extends Writer> {
 
   /**
    * @param begin opens the store; calls `onFull` at most once, when nothing more can be written
-   * @param onFull called then, and where the store can't be opened: the take goes on in memory
+   * @param tell called then, and where the store can't be opened: the take goes on in memory
    */
   constructor(
     begin: (onFull: (problem: Problem) => void) => Promise<Outcome<W>>,
-    onFull: (problem: Problem) => void,
+    tell: (problem: Problem) => void,
   ) {
+    const onFull = (stopped: Problem) => tell(ofTake(stopped));
     this.#opened = begin(onFull).then((opened) => {
       const queue = this.#queue ?? [];
       this.#queue = null;
@@ -70,3 +71,7 @@ export class QueuedWriter<W extends Writer> {
     await remove(writer.id);
   }
 }
+
+/** What stopped the writing, as it is told of a take that goes on. */
+const ofTake = (stopped: Problem): Problem =>
+  stopped.code === 'storage.diskFull' ? problem('take.onlyInMemory') : stopped;

@@ -100,6 +100,7 @@ describe('a take that is nowhere but in memory', () => {
     await w.play(sound.subarray(RATE));
     expect(w.session.phase.kind).toBe('playing');
     expect(w.session.isOnlyInMemory).toBe(true);
+    expect(w.session.notices).toContainEqual({ code: 'take.onlyInMemory' });
     const stopping = w.session.stop();
     expect(w.session.isOnlyInMemory).toBe(true);
     await stopping;

@@ -97,5 +97,6 @@ describe('Songbook', () => {
     const songbook = await songbookOn(charts);
     await songbook.keep('Shore', '| C7 |');
     expect(songbook.notices).toEqual([{ code: 'storage.diskFull' }]);
+    expect(english(songbook.notices[0]!)).not.toMatch(/take/);
   });
 });

@@ -177,6 +177,8 @@ export const problemsOfFiles: Translated<typeof english> = {
   'take.gone': 'Dieser Take ist nicht mehr auf diesem Gerät.',
   'take.unreadable': ({ id }) =>
     `Die Angaben zu Take ${id} lassen sich nicht lesen; seine Aufnahme bleibt erhalten, die anderen Takes sind unverändert.`,
+  'take.onlyInMemory':
+    'Der Speicher ist voll: Der Rest dieses Takes liegt nur im Arbeitsspeicher. Bewertet wird er trotzdem; speichere ihn als Datei, bevor du die Seite schließt.',
   'take.calledOff': 'Der Take wurde abgebrochen, bevor er begann.',
   'take.notesHaveNoBacking': ({ name }) =>
     `${name} ist keine Aufnahme: Es gibt darin keine Begleitung, die man herausnehmen könnte.`,

@@ -18,7 +18,7 @@ export const problemsOfOpenPage: Translated<typeof english> = {
   'storage.soundNeeded':
     'Die Töne dieses Takes wurden nicht mit ihm behalten; sein Klang wird für die Bewertung gebraucht und bleibt.',
   'storage.diskFull':
-    'Der Speicher ist voll: Der Rest dieses Takes liegt nur im Arbeitsspeicher. Bewertet wird er trotzdem; speichere ihn als Datei, bevor du die Seite schließt.',
+    'Der Speicher ist voll, darum wurde das nicht gespeichert. Schaffe Platz und versuche es dann noch einmal.',
   'storage.unreachable':
     'Der Browser kam nicht an seinen Speicher. Speichere als Datei, was auf dem Bildschirm steht, und lade dann die Seite neu.',
   'storage.settingsUnreadable': 'Die Einstellungen ließen sich nicht lesen; es gelten die üblichen.',

@@ -190,6 +190,8 @@ export const problemsOfFiles = {
   'take.gone': 'This take is no longer on this machine.',
   'take.unreadable': ({ id }: { id: string }) =>
     `The record of take ${id} can’t be read; its sound is kept, and the other takes are unchanged.`,
+  'take.onlyInMemory':
+    'The disk is full: the rest of this take is in memory only. It is graded all the same; save it as a file before you close the page.',
   'take.calledOff': 'The take was cancelled before it began.',
   'take.notesHaveNoBacking': ({ name }: { name: string }) =>
     `${name} is not a recording: there is no backing to take out of it.`,

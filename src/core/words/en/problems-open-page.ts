@@ -14,8 +14,7 @@ export const problemsOfOpenPage = {
     'This browser stores nothing for this page (perhaps this is a private window). You can play; save a take as a file to keep it.',
   'storage.soundNeeded':
     'The notes of this take were not kept with it, so its sound is needed to grade it and stays.',
-  'storage.diskFull':
-    'The disk is full: the rest of this take is in memory only. It is graded all the same; save it as a file before you close the page.',
+  'storage.diskFull': 'The disk is full, so this was not saved. Make room on it, then try again.',
   'storage.unreachable':
     'This browser could not reach its storage. Save what is on the screen as files, then reload the page.',
   'storage.settingsUnreadable': 'The settings could not be read; the usual ones are set.',
