@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { holm, momentsOf, normalTail, poissonBinomial, tailFrom } from '../../src/core/base/statistics.ts';
 import { hitsOfFigure, luckOf, type LuckEvent, type PitchEvent } from '../../src/core/grade/chance/draws.ts';
 import { figureAt } from '../../src/core/grade/chance/figures.ts';
-import { sumOfTurns } from '../../src/core/grade/chance/turned-sum.ts';
+import { sumOfRotations } from '../../src/core/grade/chance/rotated-sum.ts';
 import { mulberry32 } from '../bench/made-players.ts';
 
 /** An event that counts where the draw is one of these pitch classes. */
@@ -182,13 +182,13 @@ describe('the tail of the normal distribution', () => {
   ])('%f', (z, tail) => expect(normalTail(z)).toBeCloseTo(tail, 5));
 });
 
-describe('a sum of turned parts', () => {
+describe('a sum of rotated parts', () => {
   // By hand: two parts, each 0, 1 or 2 by its rotation. A sum of 4 comes in one of nine ways, of 3 or more in three.
   it('counts every way', () => {
     const rotations = [Float64Array.of(0, 0), Float64Array.of(1, 1), Float64Array.of(2, 2)];
-    expect(sumOfTurns(rotations, Float64Array.of(2, 2)).upper).toBeCloseTo(1 / 9, 10);
-    expect(sumOfTurns(rotations, Float64Array.of(2, 1)).upper).toBeCloseTo(3 / 9, 10);
-    expect(sumOfTurns(rotations, Float64Array.of(0, 0)).lower).toBeCloseTo(1 / 9, 10);
-    expect(sumOfTurns(rotations, Float64Array.of(2, 2)).variance).toBeCloseTo(4 / 3, 10);
+    expect(sumOfRotations(rotations, Float64Array.of(2, 2)).upper).toBeCloseTo(1 / 9, 10);
+    expect(sumOfRotations(rotations, Float64Array.of(2, 1)).upper).toBeCloseTo(3 / 9, 10);
+    expect(sumOfRotations(rotations, Float64Array.of(0, 0)).lower).toBeCloseTo(1 / 9, 10);
+    expect(sumOfRotations(rotations, Float64Array.of(2, 2)).variance).toBeCloseTo(4 / 3, 10);
   });
 });

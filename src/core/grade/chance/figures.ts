@@ -46,8 +46,8 @@ export const barsOfNotes = (
     return Math.floor((onsetBeat + late) / timeline.beatsPerBar + 1e-9);
   });
 
-/** The bar of every note, by what the bar holds: bars with the same pitch classes in the same order have one number. */
-export function figureOfBars(
+/** For every note the number of its bar, where bars with the same pitch classes in the same order have the same number. */
+export function differentBars(
   notes: readonly GradedNote[],
   timeline: Timeline,
   toleranceSeconds: number,

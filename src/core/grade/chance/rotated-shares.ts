@@ -1,27 +1,28 @@
 /**
  * Shares over all notes, over those on strong beats, and by length: their chance is the mean over the rotations of
- * the chart by whole bars, of a long chart over an even choice of them. Bars that hold the same notes are one draw: each is turned by itself, and all its copies with it, so
- * that a riff that comes back is no more evidence than the riff once.
+ * the chart by whole bars (of a long chart, an even choice of them). Bars with the same notes are one draw: each different
+ * bar is rotated independently, and all its copies with it, so that a riff that comes back is no more evidence than the
+ * riff played once.
  */
 import { chordOfNote, type Anticipation } from '../assign/attribute.ts';
 import type { Timeline } from '../../chart/timeline.ts';
 import type { Chord } from '../../music/chord.ts';
 import type { GradedNote } from '../assign/graded-note.ts';
 import { splitAtChanges } from '../assign/length-parts.ts';
-import { figureOfBars } from './figures.ts';
+import { differentBars } from './figures.ts';
 import { holds, maskReader, toneSets, type ToneSet } from '../assign/tone-sets.ts';
 import { effectiveCount, wilsonInterval } from '../../base/statistics.ts';
 import { eachSet, NOTHING_ASKED, type AskedShare } from './shares.ts';
 import { SHARES_TO_REACH } from './page.ts';
-import { NO_CHORD, turnedChart } from './turned-chart.ts';
-import { emptyTally, sumOf, TurnedTallies, type Tally } from './turned-tallies.ts';
-import { turnsTaken } from './turns-taken.ts';
+import { NO_CHORD, rotatedChart } from './rotated-chart.ts';
+import { emptyTally, sumOf, RotatedTallies, type Tally } from './rotated-tallies.ts';
+import { rotationsAsked } from './rotations-asked.ts';
 import { answer, type Question } from './verdict.ts';
 import { powerOfRotations } from './power.ts';
 
 export type RotatedKind = 'allNotes' | 'strongBeats' | 'byLength';
 
-/** How the notes were graded, so that they can be graded again over the turned chart. */
+/** How the notes were graded, so that they can be graded again over a rotated chart. */
 export interface RotationRules {
   readonly anticipation: Anticipation;
   readonly toleranceSeconds: number;
@@ -38,18 +39,18 @@ export function rotatedShares(
   rules: RotationRules,
 ): Readonly<Record<RotatedKind, Readonly<Record<ToneSet, AskedShare>>>> {
   const masks = maskReader();
-  const figures = figureOfBars(notes, timeline, rules.toleranceSeconds);
-  const figureCount = figures.reduce((most, figure) => Math.max(most, figure + 1), 0);
+  const barOf = differentBars(notes, timeline, rules.toleranceSeconds);
+  const barCount = barOf.reduce((most, bar) => Math.max(most, bar + 1), 0);
 
-  // The chart that was played over holds what stands before its first downbeat too; the turned ones do not.
-  const played = tallies(figureCount);
+  // The chart as played has chords before its first downbeat too; the rotated ones have none there.
+  const played = tallies(barCount);
   const weights = eachKind((): Record<ToneSet, number[]> => ({ thirds: [], guideTones: [], chordTones: [] }));
   const countPlayed = (kind: RotatedKind, note: number, chord: Chord, weight: number) => {
     for (const set of toneSets) {
       const mask = masks(chord)[set];
       if (mask === 0) continue;
       weights[kind][set].push(weight);
-      count(played[kind][set], figures[note]!, holds(mask, notes[note]!.pitchClass), weight);
+      count(played[kind][set], barOf[note]!, holds(mask, notes[note]!.pitchClass), weight);
     }
   };
   notes.forEach(({ heard }, note) => {
@@ -67,38 +68,38 @@ export function rotatedShares(
   for (const { note, chord, seconds } of splitAtChanges(notes, timeline))
     countPlayed('byLength', note, chord, seconds);
 
-  const chart = turnedChart(notes, timeline, rules);
+  const chart = rotatedChart(notes, timeline, rules);
   const chordMasks = chart.chords.map(masks);
-  const turned = eachKind(() => eachSet(() => new TurnedTallies(figureCount)));
-  const turn = tallies(figureCount);
-  const countTurned = (kind: RotatedKind, note: number, chord: number, weight: number) => {
+  const rotated = eachKind(() => eachSet(() => new RotatedTallies(barCount)));
+  const rotation = tallies(barCount);
+  const countRotated = (kind: RotatedKind, note: number, chord: number, weight: number) => {
     const pitchClass = notes[note]!.pitchClass;
     for (const set of toneSets) {
       const mask = chordMasks[chord]![set];
-      if (mask !== 0) count(turn[kind][set], figures[note]!, holds(mask, pitchClass), weight);
+      if (mask !== 0) count(rotation[kind][set], barOf[note]!, holds(mask, pitchClass), weight);
     }
   };
-  for (const bars of turnsTaken(timeline.bars)) {
+  for (const bars of rotationsAsked(timeline.bars)) {
     if (bars > 0) {
-      clear(turn);
+      clear(rotation);
       chart.chordsOfNotes(bars).forEach((chord, note) => {
         if (chord === NO_CHORD) return;
-        countTurned('allNotes', note, chord, 1);
-        if (strong[note]) countTurned('strongBeats', note, chord, 1);
+        countRotated('allNotes', note, chord, 1);
+        if (strong[note]) countRotated('strongBeats', note, chord, 1);
       });
       chart.eachPart(bars, (note, chord, seconds) => {
-        countTurned('byLength', note, chord, seconds);
+        countRotated('byLength', note, chord, seconds);
       });
     }
     for (const kind of rotatedKinds)
-      for (const set of toneSets) turned[kind][set].add((bars === 0 ? played : turn)[kind][set]);
+      for (const set of toneSets) rotated[kind][set].add((bars === 0 ? played : rotation)[kind][set]);
   }
 
   return eachKind((kind) =>
     eachSet((set) =>
       askRotated(
         played[kind][set],
-        turned[kind][set],
+        rotated[kind][set],
         effectiveCount(weights[kind][set]),
         SHARES_TO_REACH[kind][set],
         rules.choruses,
@@ -118,7 +119,7 @@ const eachKind = <T>(value: (kind: RotatedKind) => T): Readonly<Record<RotatedKi
 
 type Tallies = Readonly<Record<RotatedKind, Readonly<Record<ToneSet, Tally>>>>;
 
-const tallies = (figureCount: number): Tallies => eachKind(() => eachSet(() => emptyTally(figureCount)));
+const tallies = (barCount: number): Tallies => eachKind(() => eachSet(() => emptyTally(barCount)));
 
 function clear(all: Tallies): void {
   for (const kind of rotatedKinds)
@@ -128,9 +129,9 @@ function clear(all: Tallies): void {
     }
 }
 
-function count({ hits, of }: Tally, figure: number, isHit: boolean, weight: number): void {
-  of[figure] = of[figure]! + weight;
-  if (isHit) hits[figure] = hits[figure]! + weight;
+function count({ hits, of }: Tally, bar: number, isHit: boolean, weight: number): void {
+  of[bar] = of[bar]! + weight;
+  if (isHit) hits[bar] = hits[bar]! + weight;
 }
 
 /**
@@ -138,17 +139,17 @@ function count({ hits, of }: Tally, figure: number, isHit: boolean, weight: numb
  */
 function askRotated(
   played: Tally,
-  turned: TurnedTallies,
+  rotated: RotatedTallies,
   worth: number,
   shareToReach: number,
   choruses: number | null,
 ): AskedShare {
   const of = sumOf(played.of);
-  const chance = turned.chance();
+  const chance = rotated.chance();
   if (of === 0 || chance === null) return NOTHING_ASKED;
   const hits = sumOf(played.hits);
   const share = Math.min(1, hits / of);
-  const sum = turned.sum(played, chance);
+  const sum = rotated.sum(played, chance);
   const interval = wilsonInterval(share * worth, worth)!;
   const question: Question = {
     events: worth,

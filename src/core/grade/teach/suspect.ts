@@ -12,7 +12,7 @@ import type { GradedNote } from '../assign/graded-note.ts';
 import { holds, maskReader } from '../assign/tone-sets.ts';
 import { pitchClassShares } from '../chance/chance.ts';
 import { luckOf, type LuckEvent } from '../chance/draws.ts';
-import { barsOfNotes, figureAt, figureOfBars } from '../chance/figures.ts';
+import { barsOfNotes, figureAt, differentBars } from '../chance/figures.ts';
 import { LEAST_EVENTS } from '../chance/verdict.ts';
 import { followsElsewhere } from './place-by-luck.ts';
 
@@ -69,7 +69,7 @@ export function suspectChart(
 ): Suspected | null {
   const asked = notes.filter(({ chord, onsetBeat }) => chord !== null && onsetBeat >= 0);
   if (asked.length < LEAST_NOTES) return null;
-  const bars = figureOfBars(asked, timeline, toleranceSeconds);
+  const bars = differentBars(asked, timeline, toleranceSeconds);
   const counted = barsOfNotes(asked, timeline, toleranceSeconds);
   const inBars = asked.map((note, i) => ({ note, bar: counted[i]!, figure: bars[i]! }));
   const follows = followsElsewhere(inBars, pitchClassShares(notes), chordReader(timeline));

@@ -1,6 +1,6 @@
 /** Figures: what comes back in a line counts once. */
 import { describe, expect, it } from 'vitest';
-import { figureAt, figureOfBars } from '../../../../src/core/grade/chance/figures.ts';
+import { figureAt, differentBars } from '../../../../src/core/grade/chance/figures.ts';
 import { chart, type Played } from '../line.ts';
 import { gradedOver } from '../graded.ts';
 
@@ -31,7 +31,7 @@ describe('the figure that ends at a note', () => {
 
 describe('the figure of a bar', () => {
   const figures = (played: readonly Played[]) =>
-    figureOfBars(gradedOver('| C7 | F7 |', played), chart('| C7 | F7 |'), 0.05);
+    differentBars(gradedOver('| C7 | F7 |', played), chart('| C7 | F7 |'), 0.05);
 
   it('is one number for all bars with the same pitch classes in the same order', () => {
     expect(

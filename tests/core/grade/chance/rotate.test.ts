@@ -10,7 +10,7 @@ const chords = (text: string, bars: number, until: number) =>
     .spansBetween(0, until)
     .map(({ startBeat, endBeat, chord }) => `${startBeat}-${endBeat} ${chord?.symbol ?? 'none'}`);
 
-describe('a turned chart', () => {
+describe('a rotated chart', () => {
   it('starts so many bars later and closes on itself, chorus after chorus', () => {
     expect(chords('| C7 | F7 | G7 |', 1, 16)).toEqual(['0-4 F7', '4-8 G7', '8-12 C7', '12-16 F7']);
     expect(chords('| C7 | F7 | G7 |', 2, 12)).toEqual(['0-4 G7', '4-8 C7', '8-12 F7']);
@@ -22,9 +22,9 @@ describe('a turned chart', () => {
 
   it('has no chord before its first downbeat, and keeps its beats, key and swing', () => {
     const plain = chart('| C7 | F7 |', { swing: 0.6, key: 'F' });
-    const turned = rotateTimeline(plain, 1);
-    expect(turned.chordAt(-1)).toBeNull();
-    expect(turned).toMatchObject({
+    const rotated = rotateTimeline(plain, 1);
+    expect(rotated.chordAt(-1)).toBeNull();
+    expect(rotated).toMatchObject({
       bars: 2,
       roundBeats: 8,
       beatsPerBar: 4,
@@ -32,8 +32,8 @@ describe('a turned chart', () => {
       swing: 0.6,
       key: plain.key,
     });
-    expect(turned.beatMap).toBe(plain.beatMap);
-    expect(turned.barSwings).toBeUndefined();
+    expect(rotated.beatMap).toBe(plain.beatMap);
+    expect(rotated.barSwings).toBeUndefined();
   });
 
   it('keeps the feel of its bars', () => {
@@ -46,8 +46,8 @@ describe('a turned chart', () => {
       ['C7', '', '', '', 'F7', '', '', ''].map((chord, i) => ({ timeSeconds: 1 + i, chord })),
     );
     if (!listed.ok) throw new Error(english(listed.problem));
-    const turned = rotateTimeline(listed.value, 1);
-    expect([0, 3, 4, 7, 50].map((beat) => turned.chordAt(beat)!.symbol)).toEqual([
+    const rotated = rotateTimeline(listed.value, 1);
+    expect([0, 3, 4, 7, 50].map((beat) => rotated.chordAt(beat)!.symbol)).toEqual([
       'F7',
       'F7',
       'C7',

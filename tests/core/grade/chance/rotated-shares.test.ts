@@ -1,4 +1,4 @@
-/** Shares whose chance comes from the chart turned by bars, counted by hand. At 120 bpm a beat lasts half a second. */
+/** Shares whose chance comes from the rotations of the chart by whole bars, counted by hand. At 120 bpm a beat lasts half a second. */
 import { describe, expect, it } from 'vitest';
 import { rotatedShares } from '../../../../src/core/grade/chance/rotated-shares.ts';
 import { gradedOver } from '../graded.ts';
@@ -9,8 +9,8 @@ const shares = (text: string, played: readonly Played[], strong: readonly boolea
     ...{ anticipation: 'an eighth', toleranceSeconds: 0.05, referenceHz: 440, choruses: 1 },
   });
 
-describe('a share beside the turned chart', () => {
-  /** E over C7 for a beat, A over F7 for three beats: thirds as played, no chord tones when the chart is turned. */
+describe('a share beside the rotated chart', () => {
+  /** E over C7 for a beat, A over F7 for three beats: thirds as played, no chord tones when the chart is rotated. */
   const played: readonly Played[] = [
     [0, 1, 64],
     [4, 3, 69],
@@ -22,7 +22,7 @@ describe('a share beside the turned chart', () => {
       ...{ hits: 2, of: 2, share: 1, chance: 0.5, expected: 1, fairExpected: 1, chanceBy: 'rotations' },
       ...{ high: 1, verdict: 'too short to tell' },
     });
-    // Each of two different bars turns by itself: both fall right in one case of four.
+    // Two different bars are rotated independently: both are hits in one case of four.
     expect([thirds.share.tail, thirds.share.fairTail, thirds.share.correctedTail]).toEqual(
       [1, 2, 3].map(() => expect.closeTo(0.25, 9) as number),
     );
@@ -44,7 +44,7 @@ describe('a share beside the turned chart', () => {
     ]);
     // E sounds half a second over C7 and half over F7; A a second and a half over F7.
     expect(byLength.thirds.share).toMatchObject({ hits: 2, of: 2.5, share: 0.8 });
-    // Turned, E is the third in its other half second: half a second of two and a half.
+    // Rotated, E is the third in its other half second: half a second of two and a half.
     expect(byLength.thirds.share.chance).toBeCloseTo((0.8 + 0.2) / 2, 9);
     // Weights of 0.5, 0.5 and 1.5 are worth 2.5² / 2.75 equal ones (L. Kish, 1965).
     expect(byLength.thirds.question!.events).toBeCloseTo(6.25 / 2.75, 9);

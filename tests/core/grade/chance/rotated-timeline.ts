@@ -1,10 +1,10 @@
-/** The same chart begun some bars later, made plainly: what the quick reading of turned charts is held against. */
+/** The same chart begun some bars later, made plainly: what the quick reading of rotated charts is compared with. */
 import { timelineOf } from '../../../../src/core/chart/build-timeline.ts';
 import type { ChordSpan, Timeline } from '../../../../src/core/chart/timeline.ts';
 
 /**
  * A timeline whose chart starts `bars` bars later and closes on itself; the beats stay where they are, and what lies
- * before the first downbeat has no chord. A list of beats is turned as one long chart and still played once.
+ * before the first downbeat has no chord. A list of beats is rotated as one long chart, which is still played once.
  */
 export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
   const {
@@ -19,10 +19,10 @@ export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
     barSwings,
   } = timeline;
   const goesRound = beatMap.bpm !== null;
-  const turned = turn(timeline.spansBetween(0, roundBeats), bars * beatsPerBar, roundBeats);
+  const rotated = rotateSpans(timeline.spansBetween(0, roundBeats), bars * beatsPerBar, roundBeats);
   const chorus = goesRound
-    ? turned
-    : turned.map((span, i) => (i === turned.length - 1 ? endless(span) : span));
+    ? rotated
+    : rotated.map((span, i) => (i === rotated.length - 1 ? endless(span) : span));
   return timelineOf({
     beatMap,
     beatsPerBar,
@@ -43,7 +43,11 @@ export function rotateTimeline(timeline: Timeline, bars: number): Timeline {
 const endless = (span: ChordSpan): ChordSpan => ({ ...span, endBeat: Infinity });
 
 /** Shifts a cycle of spans to the left; the span across the seam is cut there, and no span is left empty. */
-function turn(spans: readonly ChordSpan[], shiftBeats: number, cycleBeats: number): readonly ChordSpan[] {
+function rotateSpans(
+  spans: readonly ChordSpan[],
+  shiftBeats: number,
+  cycleBeats: number,
+): readonly ChordSpan[] {
   const pieces = spans.flatMap((span) => {
     const endBeat = Math.min(cycleBeats, span.endBeat);
     const ahead = { ...span, endBeat: Math.min(shiftBeats, endBeat) };

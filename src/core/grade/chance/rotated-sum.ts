@@ -1,10 +1,10 @@
 /**
- * A sum of scores, each turned by itself: every part takes one of its rotations, all equally likely, and the parts are
- * independent. The sum of few parts is exact, on a fine grid; that of many is taken as normally distributed.
+ * The distribution of a sum of scores, where each part of the sum takes one of its rotations independently of the others,
+ * all rotations equally likely. It is exact, on a fine grid, for few parts; for many it is taken as normal.
  */
 import { addIndependent, certain, normalTail, tailFrom, tailTo } from '../../base/statistics.ts';
 
-export interface TurnedSum {
+export interface RotatedSum {
   /** Chance of a sum as high as the one played, or higher. */
   readonly upper: number;
   /** Chance of one as low or lower. */
@@ -21,8 +21,8 @@ const GRID_STEPS = 1500;
  * @param rotations the score of every part in each rotation
  * @param played the scores as played
  */
-export function sumOfTurns(rotations: readonly Float64Array[], played: Float64Array): TurnedSum {
-  const parts = Array.from(played, (_, part) => rotations.map((turn) => turn[part]!));
+export function sumOfRotations(rotations: readonly Float64Array[], played: Float64Array): RotatedSum {
+  const parts = Array.from(played, (_, part) => rotations.map((scores) => scores[part]!));
   const moments = parts.map((scores) => {
     const mean = scores.reduce((sum, score) => sum + score, 0) / scores.length;
     const variance = scores.reduce((sum, score) => sum + (score - mean) ** 2, 0) / scores.length;
@@ -48,7 +48,7 @@ export function sumOfTurns(rotations: readonly Float64Array[], played: Float64Ar
 }
 
 /** The sum of many parts, which is normal enough. @param total the sum as played */
-export function normalSum(total: number, mean: number, variance: number): TurnedSum {
+export function normalSum(total: number, mean: number, variance: number): RotatedSum {
   if (!(variance > SAME_SCORE)) return CERTAIN;
   const z = (total - mean) / Math.sqrt(variance);
   return { upper: normalTail(z), lower: normalTail(-z), variance };
@@ -56,8 +56,8 @@ export function normalSum(total: number, mean: number, variance: number): Turned
 
 const SAME_SCORE = 1e-9;
 
-/** Nothing turns: the sum is what it is. */
-const CERTAIN: TurnedSum = { upper: 1, lower: 1, variance: 0 };
+/** Every rotation gives the same scores: no other sum is possible. */
+const CERTAIN: RotatedSum = { upper: 1, lower: 1, variance: 0 };
 
 /** Every value as likely as every other. */
 function evenly(values: readonly number[]): { readonly from: number; readonly weights: readonly number[] } {

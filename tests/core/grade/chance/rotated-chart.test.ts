@@ -1,4 +1,4 @@
-/** The quick reading of a turned chart against the plain one: each turn made as a timeline, and asked note by note. */
+/** The quick reading of a rotated chart against a plain one: each rotation made as a timeline, and asked note by note. */
 import { describe, expect, it } from 'vitest';
 import { chance } from '../../../../src/core/base/random.ts';
 import { timelineFromBeats } from '../../../../src/core/chart/build-timeline.ts';
@@ -7,8 +7,8 @@ import { chordOfNote, type Anticipation } from '../../../../src/core/grade/assig
 import { gradeNotes } from '../../../../src/core/grade/assign/grade-notes.ts';
 import { splitAtChanges } from '../../../../src/core/grade/assign/length-parts.ts';
 import { paletteOver } from '../../../../src/core/grade/assign/scales.ts';
-import { NO_CHORD, turnedChart } from '../../../../src/core/grade/chance/turned-chart.ts';
-import { MOST_TURNS, turnsTaken } from '../../../../src/core/grade/chance/turns-taken.ts';
+import { NO_CHORD, rotatedChart } from '../../../../src/core/grade/chance/rotated-chart.ts';
+import { MOST_ROTATIONS, rotationsAsked } from '../../../../src/core/grade/chance/rotations-asked.ts';
 import type { HeardNote } from '../../../../src/core/take/note.ts';
 import { chart } from '../line.ts';
 import { rotateTimeline } from './rotated-timeline.ts';
@@ -44,7 +44,7 @@ function randomNotes(timeline: Timeline, seed: number): readonly HeardNote[] {
   });
 }
 
-describe('a turned chart, read quickly', () => {
+describe('a rotated chart, read quickly', () => {
   const ahead: readonly Anticipation[] = ['an eighth', 0, 1.5];
   it.each(TIMELINES)('gives every note and part the chord of the plain one: %s', (_, timeline) => {
     for (const [seed, anticipation] of ahead.entries()) {
@@ -52,26 +52,28 @@ describe('a turned chart, read quickly', () => {
       const heard = randomNotes(timeline, seed);
       const palette = paletteOver('both pentatonics', timeline);
       const notes = gradeNotes(heard, timeline, { ...rules, palette });
-      const quick = turnedChart(notes, timeline, rules);
-      for (let turn = 0; turn < timeline.bars; turn++) {
-        const turned = rotateTimeline(timeline, turn);
+      const quick = rotatedChart(notes, timeline, rules);
+      for (let rotation = 0; rotation < timeline.bars; rotation++) {
+        const rotated = rotateTimeline(timeline, rotation);
         const plain = notes.map(
-          (note) => chordOfNote(note.heard, turned, anticipation).chord?.symbol ?? null,
+          (note) => chordOfNote(note.heard, rotated, anticipation).chord?.symbol ?? null,
         );
-        const read = Array.from(quick.chordsOfNotes(turn), (chord) =>
+        const read = Array.from(quick.chordsOfNotes(rotation), (chord) =>
           chord === NO_CHORD ? null : quick.chords[chord]!.symbol,
         );
         expect(read).toEqual(plain);
-        expect(secondsOfParts(quick, turn)).toEqual(
-          totals(splitAtChanges(notes, turned).map((part) => [part.note, part.chord.symbol, part.seconds])),
+        expect(secondsOfParts(quick, rotation)).toEqual(
+          totals(splitAtChanges(notes, rotated).map((part) => [part.note, part.chord.symbol, part.seconds])),
         );
       }
     }
   });
 
-  function secondsOfParts(quick: ReturnType<typeof turnedChart>, turn: number) {
+  function secondsOfParts(quick: ReturnType<typeof rotatedChart>, rotation: number) {
     const parts: (readonly [number, string, number])[] = [];
-    quick.eachPart(turn, (note, chord, seconds) => parts.push([note, quick.chords[chord]!.symbol, seconds]));
+    quick.eachPart(rotation, (note, chord, seconds) =>
+      parts.push([note, quick.chords[chord]!.symbol, seconds]),
+    );
     return totals(parts);
   }
 
@@ -86,21 +88,21 @@ describe('a turned chart, read quickly', () => {
   }
 });
 
-describe('the turns that are asked', () => {
+describe('the rotations that are graded', () => {
   it('are all of a short chart', () => {
-    expect(turnsTaken(3)).toEqual([0, 1, 2]);
-    expect(turnsTaken(MOST_TURNS)).toHaveLength(MOST_TURNS);
+    expect(rotationsAsked(3)).toEqual([0, 1, 2]);
+    expect(rotationsAsked(MOST_ROTATIONS)).toHaveLength(MOST_ROTATIONS);
   });
 
   it('are an even choice of a long chart, the chart as it stands among them, at no even steps', () => {
-    const turns = turnsTaken(1800);
-    expect(turns).toHaveLength(MOST_TURNS);
-    expect(turns[0]).toBe(0);
-    expect(new Set(turns).size).toBe(MOST_TURNS);
-    turns.forEach((turn, part) => {
-      expect(Math.floor((turn * MOST_TURNS) / 1800)).toBeLessThanOrEqual(part);
-      expect(Math.floor(((turn + 1) * MOST_TURNS) / 1800)).toBeGreaterThanOrEqual(part);
+    const rotations = rotationsAsked(1800);
+    expect(rotations).toHaveLength(MOST_ROTATIONS);
+    expect(rotations[0]).toBe(0);
+    expect(new Set(rotations).size).toBe(MOST_ROTATIONS);
+    rotations.forEach((rotation, part) => {
+      expect(Math.floor((rotation * MOST_ROTATIONS) / 1800)).toBeLessThanOrEqual(part);
+      expect(Math.floor(((rotation + 1) * MOST_ROTATIONS) / 1800)).toBeGreaterThanOrEqual(part);
     });
-    expect(new Set(turns.map((turn) => turn % 12)).size).toBe(12);
+    expect(new Set(rotations.map((rotation) => rotation % 12)).size).toBe(12);
   });
 });

@@ -1,10 +1,11 @@
 /**
- * The chart begun some bars later, read for the same notes again and again: the ground on which notes that ignore the
- * chords score the same. The beats stay where they are, the chords move by whole bars and close on themselves, and what
- * lies before the first downbeat has no chord. A list of beats is turned as one long chart and still played once.
+ * Rotations of a chart: the same chart, begun some whole bars later. Notes that ignore the chords score about the same over
+ * every rotation, so that the mean over the rotations is what luck gives. The beats keep their times; the chords move by
+ * whole bars, and those that would move before the first downbeat follow the last; before the first downbeat there is no
+ * chord. A list of beats is rotated as one long chart, which is still played once.
  *
- * What does not change from turn to turn (the beats of the notes, how far before a change a note is for it) is worked
- * out once, so that a turn costs little more than a search a note.
+ * What is the same in every rotation (the beats of the notes, how far before a change a note may belong to it) is computed
+ * once, so that a rotation costs little more than a search for each note.
  */
 import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
 import { lastAtOrBefore } from '../../chart/beat-maps.ts';
@@ -18,7 +19,7 @@ import { holds, toneMask } from '../assign/tone-sets.ts';
 /** Stands where there is no chord. */
 export const NO_CHORD = -1;
 
-export interface TurnedChart {
+export interface RotatedChart {
   /** The chords of the chart; below, a chord is its place in this list. */
   readonly chords: readonly Chord[];
   /** The chord of every note, by the rules of attribute.ts, over the chart that begins so many bars later. */
@@ -28,12 +29,16 @@ export interface TurnedChart {
 }
 
 /** How the notes were set against the chart. */
-export interface TurnRules {
+export interface AnticipationRules {
   readonly anticipation: Anticipation;
   readonly toleranceSeconds: number;
 }
 
-export function turnedChart(notes: readonly GradedNote[], timeline: Timeline, rules: TurnRules): TurnedChart {
+export function rotatedChart(
+  notes: readonly GradedNote[],
+  timeline: Timeline,
+  rules: AnticipationRules,
+): RotatedChart {
   const { beatMap, beatsPerBar, roundBeats } = timeline;
   const goesRound = beatMap.bpm !== null;
   const spans = timeline.spansBetween(0, roundBeats);
@@ -50,7 +55,7 @@ export function turnedChart(notes: readonly GradedNote[], timeline: Timeline, ru
   const spanAt = (place: number): number =>
     Math.max(0, lastAtOrBefore(starts, place - Math.floor(place / roundBeats) * roundBeats));
 
-  /** Behind the end of a list the last chord of the turned list stands on. */
+  /** After the end of a list of beats the last chord of the rotated list holds. */
   const within = (place: number, shift: number): number =>
     goesRound ? place : Math.min(place, shift + roundBeats - BEAT_TOLERANCE);
 
@@ -128,7 +133,7 @@ function numbered(spans: readonly ChordSpan[]): {
 /** The edges before a change, worked out once for every beat that changes fall on. */
 function reachReader(
   timeline: Timeline,
-  { anticipation, toleranceSeconds }: TurnRules,
+  { anticipation, toleranceSeconds }: AnticipationRules,
 ): (beat: number) => Reach {
   const known = new Map<number, Reach>();
   return (beat) => {
