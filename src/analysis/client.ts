@@ -1,4 +1,7 @@
-/** The page's side of the listening worker: typed requests, answers as outcomes, one worker for each job, and one that stays to grade notes. */
+/**
+ * The page's side of the listening: typed requests, answers as outcomes. Each job has a worker of its own; one worker stays,
+ * to grade notes again and again.
+ */
 import type { RecordingTempo } from '../core/beats/recording-tempo.ts';
 import type { GradeSettings } from '../core/grade-settings.ts';
 import type { HeardNote } from '../core/take/note.ts';
@@ -12,7 +15,7 @@ import type { Problem } from '../core/words/problem.ts';
 import type { GradeOrder } from '../core/grade-order.ts';
 import type { GradedReturn } from '../core/take-file/grade-returned.ts';
 import { gradeWhole } from './grade-whole.ts';
-import { Line, WORKER_GONE } from './line.ts';
+import { ListeningWorker, WORKER_GONE } from './listening-worker.ts';
 import type { ByTheseSheets, ReturnedFile } from './returned-file.ts';
 
 export interface ListeningEvents {
@@ -29,7 +32,7 @@ const WARM_HOPS = 10;
 /** The next spare worker warms up after the count-in, when that disturbs nothing. */
 const WARM_AGAIN_MS = 8000;
 
-/** A listening that goes on while somebody plays. */
+/** What listens while somebody plays. */
 export interface Listening {
   /**
    * The samples are transferred: they can't be read afterwards.
@@ -56,16 +59,16 @@ export interface ClassGrader {
 
 export class AnalysisClient {
   readonly #makeWorker: () => Worker;
-  readonly #lines = new Set<Line>();
-  /** A worker that is loaded and waits for the next listening; only once `warm` was asked for. */
-  #spare: Line | null = null;
-  /** Loaded as well: it is the spare one once a listening took that. */
-  #reserve: Line | null = null;
+  readonly #busy = new Set<ListeningWorker>();
+  /** A worker that is loaded and waits for the next job; only once `warm` was called. */
+  #spare: ListeningWorker | null = null;
+  /** Loaded as well: it becomes the spare worker when a job has taken that. */
+  #reserve: ListeningWorker | null = null;
   #keepsWarm = false;
   /** The spare worker that has warmed up. */
-  #warmed: Line | null = null;
+  #warmed: ListeningWorker | null = null;
   /** A worker that grades notes, once some were. */
-  #grader: Line | null = null;
+  #grader: ListeningWorker | null = null;
 
   constructor(makeWorker: () => Worker = newWorker) {
     this.#makeWorker = makeWorker;
@@ -75,7 +78,7 @@ export class AnalysisClient {
   warm(): void {
     this.#keepsWarm = true;
     this.#warmSpare();
-    if (this.#reserve?.alive !== true) this.#reserve = new Line(this.#makeWorker);
+    if (this.#reserve?.alive !== true) this.#reserve = new ListeningWorker(this.#makeWorker);
   }
 
   #warmSpare(): void {
@@ -88,9 +91,9 @@ export class AnalysisClient {
   }
 
   /** The spare worker; where there is none, the one in reserve becomes it, or a new one. */
-  #readySpare(): Line {
+  #readySpare(): ListeningWorker {
     if (this.#spare?.alive === true) return this.#spare;
-    this.#spare = this.#reserve?.alive === true ? this.#reserve : new Line(this.#makeWorker);
+    this.#spare = this.#reserve?.alive === true ? this.#reserve : new ListeningWorker(this.#makeWorker);
     this.#reserve = null;
     return this.#spare;
   }
@@ -103,7 +106,7 @@ export class AnalysisClient {
   ): Promise<Outcome<Listening>> {
     let open = false;
     const spare = this.#takeSpare();
-    const line = this.#line(
+    const worker = this.#workerFor(
       (message) => {
         // What a spare worker heard while it warmed up is ignored.
         if (message.kind === 'heard' && open) events.heard(message.heard);
@@ -112,31 +115,35 @@ export class AnalysisClient {
       () => open && events.failed(WORKER_GONE),
       spare,
     );
-    const opened = await this.#open(line, sampleRate, path);
+    const opened = await this.#open(worker, sampleRate, path);
     if (!opened.ok) {
-      this.#hangUp(line);
+      this.#end(worker);
       return opened;
     }
     open = true;
     const listening: Listening = {
-      hop: (samples, band) => line.hop(samples, band),
-      follow: (order) => line.ask({ kind: 'follow', order }),
-      finish: () => line.ask({ kind: 'finish' }),
-      report: (order) => line.ask({ kind: 'report', order }),
-      dispose: () => this.#hangUp(line),
+      hop: (samples, band) => worker.hop(samples, band),
+      follow: (order) => worker.ask({ kind: 'follow', order }),
+      finish: () => worker.ask({ kind: 'finish' }),
+      report: (order) => worker.ask({ kind: 'report', order }),
+      dispose: () => this.#end(worker),
     };
     return good(listening);
   }
 
   /** Opens a listening; where a worker is to stand ready, fails too where the one that will grade the take does not load. */
-  async #open(line: Line, sampleRate: number, path: RoomPath | null): Promise<Outcome<undefined>> {
-    const opened = await line.ask<undefined>({ kind: 'open', sampleRate, path });
+  async #open(
+    worker: ListeningWorker,
+    sampleRate: number,
+    path: RoomPath | null,
+  ): Promise<Outcome<undefined>> {
+    const opened = await worker.ask<undefined>({ kind: 'open', sampleRate, path });
     if (!opened.ok || !this.#keepsWarm) return opened;
     // It is loaded before the take begins: its server may be gone by the end.
     const loaded = await this.#load(this.#readySpare());
     if (!loaded.ok) return loaded;
     setTimeout(() => this.#keepsWarm && this.#warmSpare(), WARM_AGAIN_MS);
-    return line.alive ? opened : failure(WORKER_GONE);
+    return worker.alive ? opened : failure(WORKER_GONE);
   }
 
   /**
@@ -149,7 +156,7 @@ export class AnalysisClient {
     events: GradingEvents = { progress: () => undefined, message: () => undefined },
     signal?: AbortSignal,
   ): Promise<Outcome<GradedSound>> {
-    const line = this.#line(
+    const worker = this.#workerFor(
       (message) => {
         if (message.kind === 'progress') events.progress(message.share);
         if (message.kind === 'message') events.message(message.message);
@@ -157,9 +164,9 @@ export class AnalysisClient {
       undefined,
       this.#takeSpare(),
     );
-    const hangUp = () => this.#hangUp(line);
-    const graded = await untilStopped(() => gradeWhole(sound, order, line), hangUp, signal);
-    hangUp();
+    const end = () => this.#end(worker);
+    const graded = await untilStopped(() => gradeWhole(sound, order, worker), end, signal);
+    end();
     if (this.#keepsWarm) this.warm();
     return graded;
   }
@@ -172,97 +179,90 @@ export class AnalysisClient {
     signal?: AbortSignal,
   ): Promise<Outcome<Report>> {
     // Notes are graded again with each correction: the worker stays, because to load it takes longer than to grade.
-    if (this.#grader?.alive !== true) this.#grader = this.#line(() => undefined);
+    if (this.#grader?.alive !== true) this.#grader = this.#workerFor(() => undefined);
     const grader = this.#grader;
     const ask = () => grader.ask<Report>({ kind: 'grade notes', notes, source, order });
-    return untilStopped(ask, () => this.#hangUp(grader), signal);
+    return untilStopped(ask, () => this.#end(grader), signal);
   }
 
   /** A worker of its own for the files of a class. */
   openGrader(): ClassGrader {
-    const line = this.#line(() => undefined);
+    const worker = this.#workerFor(() => undefined);
     return {
       get alive() {
-        return line.alive;
+        return worker.alive;
       },
-      grade: (returned, by) => line.ask<GradedReturn>({ kind: 'grade returned', returned, by }),
-      dispose: () => this.#hangUp(line),
+      grade: (returned, by) => worker.ask<GradedReturn>({ kind: 'grade returned', returned, by }),
+      dispose: () => this.#end(worker),
     };
   }
 
   /**
-   * Any file that can be graded, read as the command line reads it; as a backing with what left and right differ by.
+   * Any file that can be graded, read as the command worker reads it; as a backing with what left and right differ by.
    */
   read(file: Blob, name: string, asBacking = false, signal?: AbortSignal): Promise<Outcome<FileLine>> {
-    return this.#askOnce(
-      this.#line(() => undefined),
-      { kind: 'read', file, name, asBacking },
-      signal,
-    );
+    return this.#askOnce({ kind: 'read', file, name, asBacking }, signal);
   }
 
   /** The chart in a file of any kind that holds one. */
   readChart(file: Blob, name: string, signal?: AbortSignal): Promise<Outcome<ReadChartFile>> {
-    return this.#askOnce(
-      this.#line(() => undefined),
-      { kind: 'read chart', file, name },
-      signal,
-    );
+    return this.#askOnce({ kind: 'read chart', file, name }, signal);
   }
 
   /** What a line that was read says of its tempo; null where it says nothing. */
   tempo(line: FileLine, expectedBpm: number, signal?: AbortSignal): Promise<Outcome<RecordingTempo | null>> {
-    return this.#askOnce(
-      this.#line(() => undefined),
-      { kind: 'tempo', line, expectedBpm },
-      signal,
-    );
+    return this.#askOnce({ kind: 'tempo', line, expectedBpm }, signal);
   }
 
   /** Ends every job; those still open fail. */
   dispose(): void {
-    for (const line of [...this.#lines]) this.#hangUp(line);
+    for (const worker of [...this.#busy]) this.#end(worker);
     this.#grader = null;
     this.#keepsWarm = false;
-    for (const line of [this.#spare, this.#reserve]) line?.dispose();
+    for (const worker of [this.#spare, this.#reserve]) worker?.dispose();
     this.#spare = null;
     this.#reserve = null;
   }
 
   /** Answers once the worker has loaded. */
-  #load(line: Line): Promise<Outcome<undefined>> {
-    return line.ask<undefined>({ kind: 'open', sampleRate: WARM_RATE, path: null });
+  #load(worker: ListeningWorker): Promise<Outcome<undefined>> {
+    return worker.ask<undefined>({ kind: 'open', sampleRate: WARM_RATE, path: null });
   }
 
   /** The worker that stands ready, if one does. */
-  #takeSpare(): Line | null {
+  #takeSpare(): ListeningWorker | null {
     const spare = this.#spare?.alive === true ? this.#spare : null;
     this.#spare = null;
     return spare;
   }
 
-  #line(onMessage: (message: AnalysisMessage) => void, onGone?: () => void, spare: Line | null = null): Line {
-    const line = spare ?? new Line(this.#makeWorker);
-    line.take(onMessage, onGone);
-    this.#lines.add(line);
-    return line;
+  #workerFor(
+    onMessage: (message: AnalysisMessage) => void,
+    onGone?: () => void,
+    spare: ListeningWorker | null = null,
+  ): ListeningWorker {
+    const worker = spare ?? new ListeningWorker(this.#makeWorker);
+    worker.take(onMessage, onGone);
+    this.#busy.add(worker);
+    return worker;
   }
 
-  /** One job of a worker, which ends with it, or where the player stops it. */
-  async #askOnce<T>(line: Line, order: Order, signal?: AbortSignal): Promise<Outcome<T>> {
-    const hangUp = () => this.#hangUp(line);
-    const answer = await untilStopped(() => line.ask<T>(order), hangUp, signal);
-    hangUp();
+  /** One job for a worker of its own, which ends with the job, or when the player stops it. */
+  async #askOnce<T>(order: Order, signal?: AbortSignal): Promise<Outcome<T>> {
+    const worker = this.#workerFor(() => undefined);
+    const end = () => this.#end(worker);
+    const answer = await untilStopped(() => worker.ask<T>(order), end, signal);
+    end();
     return answer;
   }
 
-  #hangUp(line: Line): void {
-    line.dispose();
-    this.#lines.delete(line);
+  #end(worker: ListeningWorker): void {
+    worker.dispose();
+    this.#busy.delete(worker);
   }
 }
 
-/** What was asked; where the player stops it, `end` makes it fail. */
+/** The answer to what is asked; `end` is called when the signal is raised, and makes the answer a failure. */
 async function untilStopped<T>(ask: () => Promise<T>, end: () => void, signal?: AbortSignal): Promise<T> {
   const asked = ask();
   if (signal?.aborted) end();

@@ -215,7 +215,7 @@ describe('two pages of one browser', () => {
 
   it('a take that has come in whole while the other page looked at the list is not removed', async () => {
     const here = await machine();
-    let comesIn = () => undefined as void;
+    let comesIn: () => void = () => undefined;
     const waits = new Promise<void>((resolve) => (comesIn = resolve));
     const one = take(1);
     const coming = here.arrivals.bringIn({

@@ -63,7 +63,7 @@ export function memoryLocks(): Locks {
   return {
     hold: async (name) => {
       while (held.has(name)) await held.get(name);
-      let release = () => undefined as void;
+      let release: () => void = () => undefined;
       const released = new Promise<void>((resolve) => {
         release = () => {
           held.delete(name);

@@ -1,4 +1,4 @@
-/** One listening worker and the requests that were sent to it. */
+/** The page's side of one listening worker: requests are sent to it, and each answer is matched to its request. */
 import type { Outcome } from '../core/base/outcome.ts';
 import { Requests } from '../core/base/requests.ts';
 import { problem, type Problem } from '../core/words/problem.ts';
@@ -7,7 +7,7 @@ import type { AnalysisMessage, AnalysisRequest, Order } from './messages.ts';
 export const WORKER_GONE = problem('listener.stopped');
 const NOT_LOADED = problem('listener.notLoaded');
 
-export class Line {
+export class ListeningWorker {
   readonly #requests = new Requests();
   readonly #worker: Worker;
   #onMessage: (message: AnalysisMessage) => void = () => undefined;
@@ -33,6 +33,7 @@ export class Line {
     return !this.#gone;
   }
 
+  /** Sets who is told what the worker sends besides answers, and who is told once it has failed. */
   take(onMessage: (message: AnalysisMessage) => void, onGone: () => void = () => undefined): void {
     this.#onMessage = onMessage;
     this.#onGone = onGone;
@@ -47,6 +48,7 @@ export class Line {
     this.#worker.postMessage(request, band ? [samples.buffer, band.buffer] : [samples.buffer]);
   }
 
+  /** Ends the worker; what was asked of it, and whatever is asked later, fails with the problem. */
   dispose(because: Problem = WORKER_GONE): void {
     this.#gone = true;
     this.#worker.terminate();
