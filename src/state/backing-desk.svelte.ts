@@ -81,7 +81,6 @@ export class BackingDesk implements ChordDesk {
   get playing(): boolean {
     return this.#playing;
   }
-
   /** Where the playing is, or will begin. */
   get seconds(): number {
     return this.#seconds;
@@ -153,12 +152,11 @@ export class BackingDesk implements ChordDesk {
   async findChart(over: readonly number[] | null): Promise<void> {
     const sound = this.#sound;
     if (!sound || this.busy) return;
-    const { signal } = this.#stop;
     const found = await this.finding.search(sound, over);
     if (found === null) return;
     // The beats may be found where no chord is.
     if (!found.ok && over === null && found.problem.code === 'harmony.noChords') await this.findBeats();
-    if (signal.aborted) return;
+    if (this.#sound !== sound) return;
     this.#problem = found.ok ? null : found.problem;
     if (found.ok) this.takeFound();
   }

@@ -78,7 +78,7 @@ async function room() {
     prepare: () => undefined,
   });
   const desk = new BackingDesk({
-    audio: { ...all.audio, openBacking: () => Promise.resolve(good(sound)) },
+    audio: { ...all.audio, openBacking: () => Promise.resolve(good(Object.create(sound) as typeof sound)) },
     frames: { each: () => () => undefined },
     files: { save: () => undefined },
     backings,
