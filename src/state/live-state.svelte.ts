@@ -54,7 +54,7 @@ export class LiveState {
     return this.#landings;
   }
 
-  /** What the take tries for, and how often it has come off; null for an aim that is no longer known. */
+  /** What the take tries for, and how often that was met so far; null for an id that is no aim's. */
   get aim(): LiveAim | null {
     return this.#aim;
   }

@@ -23,7 +23,7 @@ export class NewerSite {
     this.#ports = ports;
   }
 
-  /** Whether a newer build waits and the player has not put the sentence away. */
+  /** Whether a newer build waits and the player has not dismissed the message. */
   get waits(): boolean {
     return this.#waits && !this.#putAway;
   }

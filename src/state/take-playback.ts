@@ -5,7 +5,7 @@ import { Playback } from './playback.svelte.ts';
 import type { AudioPort, BackingsPort, BandLevels, FramesPort } from './ports.ts';
 import { backingRun, backingSource } from './chosen-backing.ts';
 
-/** @param usual the band's levels for takes of before they were kept */
+/** @param usual the band's levels, for takes that were stored without any */
 export function openTakePlayback(
   review: Review,
   {

@@ -35,8 +35,8 @@ export function keptSetup(settings: Settings): KeptSetup {
 }
 
 /**
- * The settings that play a take again: as they were kept with it, a field that can't be read any more left out; of a
- * take from before they were kept, as far as its other details tell. The player's own chart stays where a form was played.
+ * The settings that play a take again: as they were kept with it, a field that can't be read left out; of a take
+ * that was stored without them, as far as its other details tell. The player's own chart stays where a form was played.
  */
 export function setupOfTake(details: TakeDetails): Partial<KeptSetup> {
   const kept = details.setup;

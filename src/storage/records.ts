@@ -29,7 +29,7 @@ export const TakeSummarySchema = v.object({
     chordTones: v.number(),
     thirds: v.number(),
   }),
-  /** Takes from before there was a page over days have none. */
+  /** Left out in takes that were stored by a version without the page over days. */
   counts: v.exactOptional(TakeCountsSchema),
 });
 export type TakeSummary = Readonly<v.InferOutput<typeof TakeSummarySchema>>;

@@ -16,7 +16,8 @@ export interface Sounds {
 }
 
 /**
- * Writes each sound to the first of two places that accepts it, and reads it from there. A full disk is full for both.
+ * Writes each sound to the first of two places that accepts it, and reads it from there. Both are on the same disk: when it is
+ * full, neither accepts a sound.
  */
 export function firstOf(first: Sounds, second: Sounds): Sounds {
   const placeOf = async (id: string) => ((await first.frames(id)) > 0 ? first : second);

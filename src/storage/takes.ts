@@ -278,7 +278,7 @@ export class Takes {
   }
 }
 
-/** Before it was said of each take, the band was kept wherever a sound check knew its path. */
+/** Older records don't say whether the band was kept: it was, wherever a sound check had measured its path. */
 const mayHaveBand = ({ bandKept, path }: TakeDetails): boolean => bandKept ?? path !== undefined;
 
 interface RecordStore {

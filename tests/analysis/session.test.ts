@@ -246,7 +246,7 @@ describe('reading a file', () => {
 });
 
 describe('a client', () => {
-  it('answers open questions with a sentence when its worker falls over', async () => {
+  it('answers open requests with a problem when its worker fails', async () => {
     const { client, workers } = clientWith();
     const said: Problem[] = [];
     const listening = value(

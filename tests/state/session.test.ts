@@ -319,7 +319,7 @@ describe('what can go wrong', () => {
     expect(pitches(review)).toEqual(melody.filter((_, beat) => beat !== 2));
   });
 
-  it('a listener that falls over in mid-take: told, and the take is graded from its recording', async () => {
+  it('a listener that fails in mid-take: told, and the take is graded from its recording', async () => {
     const w = await world();
     await w.session.start();
     const sound = line();
@@ -347,7 +347,7 @@ describe('what can go wrong', () => {
 });
 
 describe('a grading that is stopped', () => {
-  it('a recording: back at once, and its answer comes to nothing', async () => {
+  it('a recording: the open page at once, and its late answer is dropped', async () => {
     const w = await world();
     const wav = writeWav(toPcm16(line()), RATE);
     const stopped = vi.fn();

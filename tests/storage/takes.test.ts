@@ -139,7 +139,7 @@ describe('a take that was cut off', () => {
     expect(await locks.held()).toEqual(new Set());
   });
 
-  it('with nothing in it is swept away', async () => {
+  it('that holds nothing is removed', async () => {
     const db = await freshDatabase();
     value(await takesOn(db, memorySounds()).begin(details, never));
     expect(await db.getAllKeys('takes')).toHaveLength(1);

@@ -26,8 +26,8 @@ export interface MicrophoneEvents {
   /** Called once when the microphone is lost (removed, used by another program, a stream without data). */
   readonly onLost: (problem: Problem) => void;
   /**
-   * Called when nothing but digital silence came for three seconds, or when the browser stopped its sound; again after each
-   * time that sound came back.
+   * Called when nothing but digital silence came for two and a half seconds, or when the browser stopped its sound; called
+   * again each time that this happens after sound was back.
    */
   readonly onSilent?: (problem: Problem) => void;
   /** Called when sound is back after that; with the problem that no longer holds. */

@@ -1,15 +1,15 @@
 /** Reports when a microphone sends nothing but silence, and when sound comes back. */
 
 /**
- * Some muted inputs send the last bit of 16, to and fro, in place of zeros. The noise of a real microphone in a quiet room
- * reaches further within that time: −80 dBFS of noise has peaks of eight times that bit.
+ * Some muted inputs alternate by one step of 16 bits in place of zeros. The noise of a real microphone in a quiet room has
+ * higher peaks within that time: noise of −80 dBFS has peaks of eight such steps.
  */
 const SILENT_PEAK = 1.5 / 32_768;
 /** Silence for this long means a switch on the cable or a muted input: a real microphone always has noise. */
 const SILENT_SECONDS = 2.5;
 
 export interface SilenceEvents {
-  /** Nothing above the last bit for two and a half seconds; again after each time that sound came back. */
+  /** No sample above `SILENT_PEAK` for two and a half seconds; called again each time that this happens after sound was back. */
   silent(): void;
   /** Sound is back after a silence that was reported. */
   soundBack(): void;

@@ -37,7 +37,7 @@ const longPhraseBars = 8;
 
 /**
  * The first chorus of a timeline as a form. Sections and their feels are read out of the timeline's chart; a chart
- * of one section breathes every four bars.
+ * of one section has phrases of four bars.
  */
 export function bandForm(timeline: Timeline): BandForm {
   return {

@@ -1,4 +1,4 @@
-/** Notes cut at the changes they cross, so that every part has its own chord: the ground of shares by length. */
+/** Notes cut at the changes they cross, so that every part has its own chord. The shares by length count these parts. */
 import type { Timeline } from '../../chart/timeline.ts';
 import type { Chord } from '../../music/chord.ts';
 import type { GradedNote } from './graded-note.ts';

@@ -1,4 +1,4 @@
-/** Where the line breathes. */
+/** Phrases: notes that follow each other without a rest of `gapBeats` or more. */
 import { BEAT_TOLERANCE } from '../../chart/build-timeline.ts';
 
 /** First and last note of a phrase, as places in the list of notes. */

@@ -8,7 +8,7 @@ const DIMINISHED_FIFTH = 6;
 
 const upFrom = (root: number, pitchClass: number): number => (pitchClass - root + 12) % 12;
 
-/** Whether the chord has a major third as its third: the ground on which a b3 is blue. */
+/** Whether the chord has a major third as its third; only over such a chord is a b3 blue. */
 export const hasMajorThird = (chord: Chord): boolean =>
   chord.tones.some(
     (tone) => tone.role === 'third' && upFrom(chord.rootPitchClass, tone.pitchClass) === MAJOR_THIRD,

@@ -3,8 +3,8 @@
  * scores at all the places where it stands together. The sum over the figures has an exact distribution.
  *
  * The rule of the anticipation looks at pitch: an early note goes to the new chord only if it fits. So luck has a second
- * go where a note was early enough, and a player who wanders would seem to follow the chords. The draws allow for it:
- * where the first go does not fit, the next note is drawn by itself.
+ * try where a note was early enough, and a player who ignores the chords would seem to follow them. The draws allow for
+ * it: where the first draw does not fit, the next note is drawn separately.
  */
 import { addAllIndependent, type Distribution } from '../../base/statistics.ts';
 

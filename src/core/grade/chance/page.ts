@@ -1,7 +1,7 @@
 /**
  * The shares of one page: fifteen questions asked at once. The headline's (thirds, or guide tones, over landings) is
- * asked alone; among the others p is corrected for their number before a mark is set, so that a page of a player who
- * wanders carries a false mark in one take of twenty at most.
+ * asked alone; among the others p is corrected for their number before a mark is set, so that the page of a player
+ * who ignores the chords has a false mark in one take of twenty at most.
  */
 import { holm } from '../../base/statistics.ts';
 import type { Report, Share } from '../../take/schema.ts';

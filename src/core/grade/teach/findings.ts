@@ -1,5 +1,5 @@
 /**
- * What could be better in a take, note by note: the ground of the advice. What the ladder itself asks for (sixth, ninth,
+ * What could be better in a take, note by note; the advice is chosen from it. What the ladder of aims asks for (sixth, ninth,
  * thirteenth, the eleventh over a minor chord) is no fault, nor is a blue third, nor a tone that its own next note
  * resolved.
  */

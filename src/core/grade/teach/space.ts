@@ -1,4 +1,4 @@
-/** Where the line breathes: rests, lengths of phrases, the longest run without a rest, where phrases start. */
+/** The rests in a line: their share, lengths of phrases, the longest run without a rest, where phrases start. */
 import { largest } from '../../base/extremes.ts';
 import { median } from '../../base/statistics.ts';
 import type { Timeline } from '../../chart/timeline.ts';
