@@ -63,9 +63,13 @@ const EDGES: readonly unknown[] = [
   ...['', ' ', '0', '\u0000', '\ud800', '<b>', '../x', '__proto__', 'x'.repeat(300), [], {}, [[]], undefined],
 ];
 
-/** A good value with some of its parts changed to odd ones, left out, or put where another belongs. */
+/**
+ * A good value with some of its parts changed to odd ones, left out, or put where another belongs. What is unchanged is the
+ * good value's own, in every case again: frozen, so that a reader that wrote into what it reads would throw.
+ */
 export const damaged = (good: unknown): fc.Arbitrary<unknown> => {
   const places = placesIn(good);
+  const whole = frozen(good);
   return fc
     .array(
       fc.tuple(
@@ -78,14 +82,25 @@ export const damaged = (good: unknown): fc.Arbitrary<unknown> => {
       },
     )
     .map((changes) =>
-      changes.reduce<unknown>(
-        (value, [place, odd]) => withChange(value, places[place]!, odd),
-        structuredClone(good),
-      ),
+      changes.reduce<unknown>((value, [place, odd]) => withChange(value, places[place]!, odd), whole),
     );
 };
 
 type Path = readonly (string | number)[];
+
+/** A copy that nobody can write into; bytes and samples, which can't be frozen, are the good value's own. */
+function frozen(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return value;
+  if (Array.isArray(value)) return Object.freeze(value.map(frozen));
+  return Object.freeze(Object.fromEntries(Object.entries(value).map(([key, part]) => [key, frozen(part)])));
+}
+
+/** A value whose lists have a few members at most, so that a case hits the rest of it as often as its many notes. */
+export function withShortLists(value: unknown, most = 6): unknown {
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return value;
+  if (Array.isArray(value)) return value.slice(0, most).map((part: unknown) => withShortLists(part, most));
+  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, withShortLists(part, most)]));
+}
 
 function placesIn(value: unknown): readonly Path[] {
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return [[]];

@@ -31,7 +31,12 @@ function wantedWords(wanted: WantedValue): string {
   return wanted.kind === 'at most' ? `höchstens ${trimmed(wanted.limit)}` : WANTED[wanted.kind];
 }
 
-const FOUND = { nothing: 'nichts', list: 'eine Liste', object: 'ein Objekt mit benannten Feldern' } as const;
+const FOUND = {
+  nothing: 'nichts',
+  list: 'eine Liste',
+  object: 'ein Objekt mit benannten Feldern',
+  'out of range': 'eine Zahl außerhalb des Bereichs',
+} as const;
 
 const foundWords = (found: FoundValue): string => (found.kind === 'value' ? found.json : FOUND[found.kind]);
 

@@ -29,7 +29,12 @@ function wantedWords(wanted: WantedValue): string {
   return wanted.kind === 'at most' ? `${wanted.limit} or less` : WANTED[wanted.kind];
 }
 
-const FOUND = { nothing: 'nothing', list: 'a list', object: 'an object with named fields' } as const;
+const FOUND = {
+  nothing: 'nothing',
+  list: 'a list',
+  object: 'an object with named fields',
+  'out of range': 'a number out of range',
+} as const;
 
 const foundWords = (found: FoundValue): string => (found.kind === 'value' ? found.json : FOUND[found.kind]);
 
