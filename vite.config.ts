@@ -16,6 +16,9 @@ const TOGETHER = [
   'tests/*.test.ts',
   'tests/core/*.test.ts',
   'tests/core/{band,base,beats,chart,correct,files,grade,harmony,lesson,listen,midi,music,notation,practice,report,take,take-file,words}/**/*.test.ts',
+  'tests/core/room/{delay-grid,align/room-rate,check/stroke-delay,path/first-guess}.test.ts',
+  // All but those that hear the synthesiser.
+  'tests/outside/!(band-midi|beats|listener-accuracy|room-scipy).test.ts',
   'tests/{bench,cli,fuzz,state,ui}/**/*.test.ts',
 ];
 
