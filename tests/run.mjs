@@ -13,8 +13,8 @@ import { outcomeOfBrowserTests, outcomeOfUnitTests } from './outcomes.mjs';
 const RESULTS = 'test-results';
 const SLOWEST = 10;
 
-/** First, since the browser tests need it. */
-const BUILD = ['build', 'npm run --silent build'];
+/** First, since the browser tests need it. After `npm ci`, which builds too, there is nothing left to do. */
+const BUILD = ['build', 'npm run --silent prepare'];
 
 /** Longest first, so that no core is left with a long one at the end. */
 const SINGLE_CORE_CHECKS = [

@@ -8,7 +8,9 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 export const LANDFALL = join(ROOT, 'dist/cli/landfall.js');
 export const fixture = (name: string) => join(ROOT, 'fixtures/audio', name);
 
-/** Builds the command line where it is missing or older than what it is made of. */
+const { isBuilt } = (await import(`${ROOT}/src/cli/build.mjs`)) as { isBuilt: (root: string) => boolean };
+
+/** Builds the command line where it is missing, or older than what it is made of and was made of something else. */
 export function build(): void {
   const made = statSync(LANDFALL, { throwIfNoEntry: false })?.mtimeMs ?? 0;
   const newest = ['src/cli', 'src/core'].flatMap((folder) =>
@@ -16,7 +18,7 @@ export function build(): void {
       (path) => statSync(join(ROOT, folder, path)).mtimeMs,
     ),
   );
-  if (made > Math.max(...newest)) return;
+  if (made > Math.max(...newest) || isBuilt(ROOT)) return;
   const { status, stderr } = spawnSync('npx', ['vite', 'build', '--config', 'src/cli/vite.config.ts'], {
     cwd: ROOT,
     encoding: 'utf8',
