@@ -1,11 +1,11 @@
 /**
  * A slower display. Drawing takes three quarters of the processor's time that a take in the browser takes where there is no
- * graphics card, and tests of what is on the screen need none of it: they get 20 frames a second in place of 60. The
+ * graphics card, and tests of what is on the screen need none of it: they get 10 frames a second in place of 60. The
  * tests of the other projects (`playwright.config.ts`) count frames or hold sound against what is shown, and have them all.
  */
 import type { BrowserContext } from '@playwright/test';
 
-const SLOWER_MS = 1000 / 20;
+const SLOWER_MS = 1000 / 10;
 
 /** Holds for every page of the browser that is opened from now on. Playwright's own frames stay as they are. */
 export async function fewFrames(context: BrowserContext): Promise<void> {

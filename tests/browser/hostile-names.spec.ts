@@ -8,12 +8,12 @@ import { Buffer } from 'node:buffer';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import type { Page } from '@playwright/test';
 import { THIRDS_SHEET } from '../core/lesson/thirds-sheet.ts';
+import { details, fileOf, madeTake } from '../core/take-file/made-take.ts';
 import { expect, test } from './app.ts';
 import { keptTake } from './kept-takes.ts';
-import { demoButton, download, untilReview } from './screens.ts';
+import { demoButton, download, untilReview, withoutSaveDialogue } from './screens.ts';
 
 const MARKUP = '<img src=x onerror="globalThis.harmed=1"><script>globalThis.harmed=1</script>';
 const QUOTES = `"'><svg onload=globalThis.harmed=1>{{7*7}}\${globalThis.harmed=1}`;
@@ -127,29 +127,23 @@ test('kept charts, backings and takes, and devices', async ({ openApp }) => {
 test('a take whose chart, sections and title are hostile leaves as files, a picture and paper', async ({
   openApp,
 }) => {
-  const { page, context } = await openApp();
-  await context.addInitScript(
-    () => delete (globalThis as { showSaveFilePicker?: unknown }).showSaveFilePicker,
-  );
-  await page.reload();
-  await demoButton(page).click();
-  await untilReview(page);
-  const parts = unzipSync(readFileSync((await download(page, 'The whole take')).path));
-  const json = JSON.parse(strFromU8(parts['take.json']!)) as { details: { chartText: string } };
+  const { page } = await openApp({ before: withoutSaveDialogue });
   for (const [n, name] of NAMES.entries())
     await test.step(name.slice(0, 24), async () => {
       const line = name.replaceAll(/[\r\n\u2028]/g, ' ').slice(0, 2000);
-      const details = {
-        ...json.details,
-        ...{ title: name, name, startedAt: new Date(Date.UTC(2026, 0, 2, 9, n)).toISOString() },
-        chartText: `title: ${line}\n${json.details.chartText.replace(/^title:.*\n/m, '')}`,
+      const take = {
+        ...madeTake(),
+        id: `names-${n}`,
+        details: {
+          ...details,
+          ...{ title: name, name, startedAt: new Date(Date.UTC(2026, 0, 2, 9, n)).toISOString() },
+          chartText: `title: ${line}\n${details.chartText}`,
+        },
       };
-      const take = strToU8(JSON.stringify({ ...json, id: `names-${n}`, details }));
-      await page.getByRole('button', { name: 'Back', exact: true }).click();
       await page.locator('input[type=file][accept=".landfall,.zip"]').setInputFiles({
         name: 'take.landfall',
         mimeType: 'application/zip',
-        buffer: Buffer.from(zipSync({ ...parts, 'take.json': take }, { level: 0 })),
+        buffer: Buffer.from(fileOf(take)),
       });
       await untilReview(page);
       await unharmed(page);
@@ -171,6 +165,7 @@ test('a take whose chart, sections and title are hostile leaves as files, a pict
       expect((await page.pdf({ format: 'A4' })).length).toBeGreaterThan(1000);
       await page.emulateMedia({ media: null });
       await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Back', exact: true }).click();
     });
 });
 

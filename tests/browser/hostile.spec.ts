@@ -6,11 +6,11 @@
  */
 import { readFileSync } from 'node:fs';
 import { Buffer } from 'node:buffer';
-import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import type { Page } from '@playwright/test';
+import { details, fileOf, madeTake } from '../core/take-file/made-take.ts';
 import { expect, test } from './app.ts';
 import { knownLine, type KnownLine } from './known-line.ts';
-import { demoButton, download, gradeOpened, openRecording, untilReview } from './screens.ts';
+import { gradeOpened, openRecording, untilReview } from './screens.ts';
 
 const MARKUP = '<img src=x onerror="globalThis.harmed=1"><script>globalThis.harmed=1</script>';
 const QUOTES = `"'><svg onload=globalThis.harmed=1>{{7*7}}\${globalThis.harmed=1}`;
@@ -66,40 +66,33 @@ test('names of files: a recording, a list of notes, one that can’t be read', a
 });
 
 test('a take file in which every text is hostile', async ({ openApp }) => {
-  const { page, context } = await openApp();
-  await context.addInitScript(
-    () => delete (globalThis as { showSaveFilePicker?: unknown }).showSaveFilePicker,
-  );
-  await page.reload();
-  await demoButton(page).click();
-  await untilReview(page);
-  const good = readFileSync((await download(page, 'The whole take')).path);
-  const parts = unzipSync(good);
-  const json = JSON.parse(strFromU8(parts['take.json']!)) as { details: { chartText: string } };
+  const { page } = await openApp();
   const chooser = page.locator('input[type=file][accept=".landfall,.zip"]');
   for (const [n, said] of [MARKUP, QUOTES, TURNED].entries()) {
     await test.step(said.slice(0, 24), async () => {
-      const details = {
-        ...json.details,
-        title: said,
-        name: `${said} named`,
-        aim: said,
-        instrument: said,
-        lesson: { mark: said, title: said, student: said, tryNumber: 1 },
-        startedAt: new Date(Date.UTC(2026, 0, 1, 9, n)).toISOString(),
+      const take = {
+        ...madeTake(),
+        id: `hostile-${n}`,
+        details: {
+          ...details,
+          title: said,
+          name: `${said} named`,
+          aim: said,
+          instrument: said,
+          lesson: { mark: said, title: said, student: said, tryNumber: 1 },
+          startedAt: new Date(Date.UTC(2026, 0, 1, 9, n)).toISOString(),
+        },
       };
-      const take = strToU8(JSON.stringify({ ...json, id: `hostile-${n}`, details }));
-      await back(page);
       await chooser.setInputFiles({
         name: `${said.slice(0, 200)}.landfall`,
         mimeType: 'application/zip',
-        buffer: Buffer.from(zipSync({ ...parts, 'take.json': take }, { level: 0 })),
+        buffer: Buffer.from(fileOf(take)),
       });
       await untilReview(page);
       await unharmed(page);
+      await back(page);
     });
   }
-  await back(page);
   // The list of takes; the ends of a turned name are the page's own, so that nothing after it is turned.
   const takes = page.getByRole('region', { name: 'Earlier takes' });
   await expect(takes.getByText('<img src=x').first()).toBeVisible();

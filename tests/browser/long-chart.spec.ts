@@ -1,6 +1,7 @@
 /** A chart of a thousand bars and more: of its form only what is in sight is drawn, so that the page is never held. */
 import type { Page } from '@playwright/test';
 import { expect, test } from './app.ts';
+import { paste } from './screens.ts';
 
 const BARS = 1000;
 /** Drawn at once at the most, of a window 720 pixels high: three windows full, eight bars in a row. */
@@ -26,7 +27,7 @@ test('a remembered chart of a thousand bars: few are drawn, and each when it com
 }) => {
   const { page } = await openApp({ microphone: 'beeps' });
   await page.getByRole('radio', { name: /Write a chart/ }).press('Space');
-  await page.getByLabel('Your chart, bar by bar').fill(chart);
+  await paste(page.getByLabel('Your chart, bar by bar'), chart);
   await expect(bars(page).first()).toBeVisible();
   await expectFew(page);
 

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { strToU8, unzipSync, zipSync, strFromU8 } from 'fflate';
 import type { Page } from '@playwright/test';
 import { expect, test } from './app.ts';
-import { untilReview } from './screens.ts';
+import { untilReview, withoutSaveDialogue } from './screens.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'landfall-take-files-'));
 test.afterAll(() => rmSync(folder, { recursive: true }));
@@ -37,12 +37,7 @@ function copies(file: Uint8Array, count: number): readonly Uint8Array[] {
 }
 
 test('takes as files: out, in, without doubles, whole after a kill', async ({ openApp }) => {
-  const { page, context, url, faults } = await openApp({ microphone: 'none' });
-  // The dialogue that asks for a name can't be answered here: the file is downloaded.
-  await context.addInitScript(
-    () => delete (globalThis as { showSaveFilePicker?: unknown }).showSaveFilePicker,
-  );
-  await page.reload();
+  const { page, context, url, faults } = await openApp({ microphone: 'none', before: withoutSaveDialogue });
   await page.getByRole('button', { name: 'Hear the demo take' }).click();
   await untilReview(page);
   const sentence = await page.getByRole('heading', { level: 1 }).innerText();
