@@ -23,17 +23,24 @@ export interface KnownLine {
 }
 
 /**
- * Rendered once in a run, into the folder that set-up.ts names: every file of tests, in every process, asks for it.
- * @param midis one note a beat at 120
+ * A file that is made once in a run, in the folder that set-up.ts names, whichever tests of whichever process ask for it.
+ * @param name of its own for each content
+ * @returns its path
  */
-export async function knownLine(midis: readonly number[] = KNOWN_MIDI): Promise<KnownLine> {
-  const file = join(process.env.LANDFALL_LINES!, `${midis.join('-')}.wav`);
+export async function onceInARun(name: string, make: () => Promise<Uint8Array>): Promise<string> {
+  const file = join(process.env.LANDFALL_LINES!, name);
   if (!existsSync(file)) {
-    // Another process may be writing the same line: it appears whole, or not at all.
+    // Another process may be writing the same file: it appears whole, or not at all.
     const unfinished = `${file}.${process.pid}`;
-    writeFileSync(unfinished, await rendered(midis));
+    writeFileSync(unfinished, await make());
     renameSync(unfinished, file);
   }
+  return file;
+}
+
+/** @param midis one note a beat at 120 */
+export async function knownLine(midis: readonly number[] = KNOWN_MIDI): Promise<KnownLine> {
+  const file = await onceInARun(`${midis.join('-')}.wav`, () => rendered(midis));
   return { file, seconds: LEAD_IN_SECONDS + (midis.length * 60) / BPM + 0.5 };
 }
 

@@ -143,7 +143,6 @@ test('nothing is cut off on a phone, upright or on its side, on a laptop, on a w
     });
     expect(overlap, `${width} × ${height}`).toEqual([false, false, false]);
   }
-  await asOnAFirstVisit(app());
 });
 
 test('the dials turn by keys: the band with its care, a new tempo counted in again or kept for the next take', async () => {

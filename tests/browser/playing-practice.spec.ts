@@ -33,7 +33,6 @@ const start = async (page: Page) => {
 
 test('traded turns: the stage says whose turn it is, and only the player’s bars are graded', async () => {
   const { page } = app();
-  await asOnAFirstVisit(app());
   await practise(page, '4', 200);
   await page.getByLabel(/^Turns/).selectOption('2');
   await start(page);

@@ -20,8 +20,8 @@ export default defineConfig({
   globalSetup: './set-up.ts',
   outputDir: results('browser'),
   reporter: [['list'], ['json', { outputFile: results('browser.json') }]],
-  // Much of a test is waiting for sound, which goes by in real time: one more test runs than there are cores.
-  workers: Math.min(availableParallelism() + 1, MOST_BROWSERS),
+  // Much of a test is waiting for sound, which goes by in real time: two tests run for each core.
+  workers: Math.min(2 * availableParallelism(), MOST_BROWSERS),
   fullyParallel: true,
   projects: [
     { name: 'site', testIgnore: [...ALONE, ...WAITING] },
