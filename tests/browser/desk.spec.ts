@@ -28,13 +28,13 @@ async function classFolder(): Promise<string> {
   mkdirSync(join(made, 'late'), { recursive: true });
   const write = (name: string, text: string) => writeFileSync(join(made, name), text);
   write('thirds.json', JSON.stringify(SHEET));
-  write('ada 1.csv', notes([61, 66, 68, 63]));
-  write('ada 2.csv', notes([66, 71, 73, 68]));
-  write('bo.csv', notes([61, 66, 68, 63]));
+  write('alto 1.csv', notes([61, 66, 68, 63]));
+  write('alto 2.csv', notes([66, 71, 73, 68]));
+  write('bass.csv', notes([61, 66, 68, 63]));
   write('late/cleo.csv', notes([66, 71, 68, 63]));
   write('torn.wav', 'RIFF');
   write('letter.txt', 'Dear teacher');
-  copyFileSync((await knownLine()).file, join(made, 'dan 1.wav'));
+  copyFileSync((await knownLine()).file, join(made, 'flute 1.wav'));
   return made;
 }
 
@@ -90,17 +90,17 @@ test('a folder of a class: table, review, comment, answer; the same rows as the 
 
   // Which change fails for whom.
   const map = page.getByRole('table', { name: 'Which change fails for whom' });
-  await expect(map).toContainText('bo');
+  await expect(map).toContainText('bass');
 
   // The recording in review: every note and role as the command line has them.
-  await page.getByRole('button', { name: 'Open the take of dan' }).click();
+  await page.getByRole('button', { name: 'Open the take of flute' }).click();
   await untilReview(page);
   const report = readReport(JSON.parse(await download(page, 'Save the report')));
   const alone = readReport(
     JSON.parse(
       landfall(
         'grade',
-        join(made, 'dan 1.wav'),
+        join(made, 'flute 1.wav'),
         '--chart',
         SHEET.chart,
         '--tempo',
@@ -118,7 +118,7 @@ test('a folder of a class: table, review, comment, answer; the same rows as the 
   expect(judged(report.value)).toEqual(judged(alone.value));
 
   // A comment on a bar, and the answer as a file.
-  const panel = page.getByRole('region', { name: 'Your answer to dan' });
+  const panel = page.getByRole('region', { name: 'Your answer to flute' });
   await panel.getByLabel('About the whole take').fill('Calmer than last week.');
   await panel.getByLabel('Chorus').fill('1');
   await panel.getByLabel('Bar', { exact: true }).fill('3');
@@ -129,7 +129,7 @@ test('a folder of a class: table, review, comment, answer; the same rows as the 
   const answer = readAnswer(await download(page, 'Save the answer as a file'), 'answer.json');
   if (!answer.ok) throw new Error(answer.problem.code);
   expect(answer.value).toMatchObject({
-    ...{ student: 'dan', tryNumber: 1, takeId: null, title: 'Thirds in D', note: 'Calmer than last week.' },
+    ...{ student: 'flute', tryNumber: 1, takeId: null, title: 'Thirds in D', note: 'Calmer than last week.' },
     comments: [{ chorus: 0, bar: 2, text: 'Here the C♯ was waiting.' }],
   });
 

@@ -151,6 +151,27 @@ test.describe('lists of notes', () => {
     await back();
   });
 
+  test('a player of a transposing instrument is told where key and chords stand at concert pitch', async () => {
+    const { page } = app();
+    const note = page.getByText('Key and chords stand here at concert pitch.');
+    const rows = [61, 64, 67, 66].map((midi, i) => `${i / 2},0.4,${midi}`);
+    const buffer = Buffer.from(['onset,duration,pitch', ...rows].join('\n'));
+    const open = () => openRecording(page, { name: 'line.csv', mimeType: 'text/csv', buffer });
+    await open();
+    await expect(page.getByRole('button', { name: 'Grade it' })).toBeVisible();
+    await expect(note).toBeHidden();
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    await page.getByLabel(/^Instrument/).selectOption('alto-sax');
+    await open();
+    await expect(note).toBeVisible();
+    await gradeOpened(page);
+    await untilReview(page);
+    // A blues in A is written in F# for an alto in E flat (common practice), as the chords of the review are.
+    await expect(page.getByText('Graded over 12-bar blues in F♯')).toBeVisible();
+    await back();
+    await page.getByLabel(/^Instrument/).selectOption('guitar');
+  });
+
   test('a line in another key than the chart is graded in its own by one press', async () => {
     const { page } = app();
     await expect(startButton(page)).toBeEnabled();

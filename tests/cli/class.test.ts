@@ -44,9 +44,9 @@ const linesOf = (text: string) => text.trim().split('\n');
 
 describe('landfall class', () => {
   const folder = folderOf({
-    'ada 1.csv': notes(BESIDE),
-    'ada 2.csv': notes(THIRDS),
-    'bo.csv': notes(BESIDE),
+    'alto 1.csv': notes(BESIDE),
+    'alto 2.csv': notes(THIRDS),
+    'bass.csv': notes(BESIDE),
     'torn.wav': 'RIFF',
     'letter.txt': 'Dear teacher',
   });
@@ -55,8 +55,8 @@ describe('landfall class', () => {
     const { status, stdout, stderr } = run(folder, 'class', folder, '--sheet', SHEET);
     expect(status).toBe(1);
     expect(stdout).toMatch(/2 students, 3 takes/);
-    expect(stdout.indexOf('bo: not reached')).toBeGreaterThan(0);
-    expect(stdout.indexOf('ada: reached')).toBeGreaterThan(stdout.indexOf('bo: not reached'));
+    expect(stdout.indexOf('bass: not reached')).toBeGreaterThan(0);
+    expect(stdout.indexOf('alto: reached')).toBeGreaterThan(stdout.indexOf('bass: not reached'));
     expect(linesOf(stderr)[0]).toBe('1 file could not be graded:');
     expect(stderr).toContain('torn.wav');
   });
@@ -69,9 +69,9 @@ describe('landfall class', () => {
       (text) => JSON.parse(text) as { student: string; thirds: { hits: number } },
     );
     expect(json.map(({ student, thirds }) => [student, thirds.hits])).toEqual([
-      ['ada', 0],
-      ['ada', 12],
-      ['bo', 0],
+      ['alto', 0],
+      ['alto', 12],
+      ['bass', 0],
     ]);
     expect(run(folder, 'class', folder, '--sheet', SHEET, '--html').stdout).toMatch(/^<!doctype html>/);
   });

@@ -21,29 +21,29 @@ const found = (folder: string) => {
 describe('a folder of a class', () => {
   it('gives what students send, also what will be refused, and leaves the rest', () => {
     const folder = join(disk.folder, 'class');
-    mkdirSync(join(folder, 'tom'), { recursive: true });
+    mkdirSync(join(folder, 'tuba'), { recursive: true });
     for (const name of [
-      'mira.csv',
-      'tom/1.WAV',
-      'lea.m4a',
-      'jo.aiff',
+      'oboe.csv',
+      'tuba/1.WAV',
+      'lute.m4a',
+      'harp.aiff',
       'takes.zip',
       'notes.txt',
       '.hidden.wav',
     ])
       disk.file(`class/${name}`, 'x');
-    expect(found(folder)).toEqual(['jo.aiff', 'lea.m4a', 'mira.csv', 'takes.zip', 'tom/1.WAV']);
+    expect(found(folder)).toEqual(['harp.aiff', 'lute.m4a', 'oboe.csv', 'takes.zip', 'tuba/1.WAV']);
   });
 
   it('follows a link to a file, tells of one that leads nowhere, and never goes round in a circle', () => {
     const folder = join(disk.folder, 'links');
     mkdirSync(folder);
-    disk.file('links/mira.csv', 'x');
-    symlinkSync('mira.csv', join(folder, 'link.csv'));
+    disk.file('links/oboe.csv', 'x');
+    symlinkSync('oboe.csv', join(folder, 'link.csv'));
     symlinkSync('nowhere.csv', join(folder, 'lost.csv'));
     symlinkSync('self.csv', join(folder, 'self.csv'));
     symlinkSync('.', join(folder, 'round.wav'));
-    expect(found(folder)).toEqual(['link.csv', 'lost.csv', 'mira.csv', 'self.csv']);
+    expect(found(folder)).toEqual(['link.csv', 'lost.csv', 'oboe.csv', 'self.csv']);
   });
 });
 
@@ -51,14 +51,14 @@ describe('a file that can’t be found', () => {
   it('is told to be renamed where bytes of its name are no UTF-8', () => {
     const missing = Object.assign(new Error('ENOENT'), { code: 'ENOENT' });
     expect(english(diskProblem('l\ufffda.csv', missing)!)).toMatch(/its name holds signs.*another name/);
-    expect(english(diskProblem('lea.csv', missing)!)).toMatch(/no such file/);
+    expect(english(diskProblem('lute.csv', missing)!)).toMatch(/no such file/);
   });
 });
 
 describe('a take file that was cut', () => {
   it('is told so, and not taken for an archive to unpack', async () => {
-    const cut = bytesInMemory('kim.landfall', new TextEncoder().encode('PK\u0003\u0004 and no directory'));
-    const graded = await gradeReturned(cut, 'kim.landfall', {
+    const cut = bytesInMemory('horn.landfall', new TextEncoder().encode('PK\u0003\u0004 and no directory'));
+    const graded = await gradeReturned(cut, 'horn.landfall', {
       sheets: [],
       firstBeatSeconds: 0,
       progress: () => undefined,

@@ -61,7 +61,7 @@ async function graded(file: string, ...options: readonly string[]) {
 }
 
 describe('landfall grade of a take file', () => {
-  const path = join(folder, 'mira 2.landfall');
+  const path = join(folder, 'oboe 2.landfall');
   beforeAll(() => writeFileSync(path, fileOf(take({}))));
 
   it('gives the report that the app makes of the take', async () => {
@@ -139,10 +139,10 @@ describe('a take file in a class', () => {
   };
 
   it('says who played it for which sheet, and where its first downbeat lies', async () => {
-    const lesson = { mark: markOfSheet(file), title: file.title, student: 'Noor', tryNumber: 3 };
+    const lesson = { mark: markOfSheet(file), title: file.title, student: 'Violin', tryNumber: 3 };
     const row = await rowOf('x.landfall', fileOf(take({ lesson })));
     expect(row).toMatchObject({
-      student: 'Noor',
+      student: 'Violin',
       sheet: 'this one',
       tryNumber: 3,
       startedAt: details.startedAt,
@@ -151,8 +151,8 @@ describe('a take file in a class', () => {
     expect(row.notes).toBeGreaterThan(12);
     const other = await rowOf('y.landfall', fileOf(take({ lesson: { ...lesson, mark: 'f'.repeat(16) } })));
     expect(other).toMatchObject({ sheet: 'another', doubts: ['another sheet'] });
-    expect(await rowOf('mira 4.landfall', fileOf(take({})))).toMatchObject({
-      student: 'mira',
+    expect(await rowOf('oboe 4.landfall', fileOf(take({})))).toMatchObject({
+      student: 'oboe',
       sheet: 'none',
       tryNumber: 4,
     });

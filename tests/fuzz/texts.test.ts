@@ -227,7 +227,7 @@ const SHEET = {
 
 const ANSWER = {
   ...{ format: 'landfall-answer', version: 1, takeId: 'take-1', mark: '0123456789abcdef', title: 'Thirds' },
-  ...{ student: 'Ada', tryNumber: 2, note: 'Sing it first.' },
+  ...{ student: 'Alto', tryNumber: 2, note: 'Sing it first.' },
   comments: [
     { chorus: 0, bar: 3, text: 'Wait.' },
     { chorus: 1, bar: 0, text: 'Good.' },

@@ -65,13 +65,13 @@ describe('files on the desk', () => {
     const { desk: on } = desk();
     await on.open([
       sheet,
-      dropped('class/ines.csv', notes(THIRDS)),
-      dropped('class/tomo.csv', notes(BESIDE)),
+      dropped('class/cello.csv', notes(THIRDS)),
+      dropped('class/tuba.csv', notes(BESIDE)),
       dropped('class/torn.wav', 'RIFF'),
       dropped('class/letter.txt', 'Dear teacher'),
       dropped('class/other.json', '{}'),
     ]);
-    expect(standing(on)).toEqual(['tomo: not reached', 'ines: reached']);
+    expect(standing(on)).toEqual(['tuba: not reached', 'cello: reached']);
     expect(on.failed.map(({ path }) => path).sort()).toEqual(['class/other.json', 'class/torn.wav']);
     expect(on.sheets.map(({ name }) => name)).toEqual(['class/sheet.json']);
     expect(on.progress).toBeNull();
@@ -81,19 +81,19 @@ describe('files on the desk', () => {
 
   it('wait for their sheet where it comes later', async () => {
     const { desk: on } = desk();
-    await on.open([dropped('ines.csv', notes(THIRDS))]);
+    await on.open([dropped('cello.csv', notes(THIRDS))]);
     expect(on.rows).toEqual([]);
     expect(on.failed.map(({ problem }) => problem.code)).toEqual(['class.noSheet']);
     await on.open([sheet]);
-    expect(standing(on)).toEqual(['ines: reached']);
+    expect(standing(on)).toEqual(['cello: reached']);
     expect(on.failed).toEqual([]);
   });
 
   it('replace those that lay there under the same path', async () => {
     const { desk: on } = desk();
-    await on.open([sheet, dropped('ines.csv', notes(BESIDE))]);
-    await on.open([dropped('ines.csv', notes(THIRDS))]);
-    expect(standing(on)).toEqual(['ines: reached']);
+    await on.open([sheet, dropped('cello.csv', notes(BESIDE))]);
+    await on.open([dropped('cello.csv', notes(THIRDS))]);
+    expect(standing(on)).toEqual(['cello: reached']);
     expect(on.takes).toBe(1);
   });
 
@@ -101,7 +101,7 @@ describe('files on the desk', () => {
     const zip = new ZipWriter('2026-03-01T10:00:00.000Z');
     const silent = { ...details, written: true, bandKept: false };
     const parts = writeTakeFile(madeTake({ samples: new Int16Array(), band: null, details: silent }));
-    const bytes = ['lesson/mira 2', 'lesson/jo', 'lesson/jo (1)'].flatMap((name) =>
+    const bytes = ['lesson/oboe 2', 'lesson/harp', 'lesson/harp (1)'].flatMap((name) =>
       zip.entry({ name: `${name}.landfall`, parts, pack: false }),
     );
     bytes.push(...zip.finish());
@@ -109,21 +109,21 @@ describe('files on the desk', () => {
     await on.open([sheet, { path: 'all.zip', file: new File(bytes as BlobPart[], 'all.zip') }]);
     expect(on.failed).toEqual([]);
     const rows = on.rows.map(({ student, takes }) => `${student}, ${takes}`);
-    expect(rows.sort()).toEqual(['jo, 2', 'mira, 1']);
-    const mira = on.rows.find(({ student }) => student === 'mira')!.take;
-    expect(mira).toMatchObject({ file: 'all.zip/lesson/mira 2.landfall', tryNumber: 2 });
+    expect(rows.sort()).toEqual(['harp, 2', 'oboe, 1']);
+    const oboe = on.rows.find(({ student }) => student === 'oboe')!.take;
+    expect(oboe).toMatchObject({ file: 'all.zip/lesson/oboe 2.landfall', tryNumber: 2 });
   });
 });
 
 describe('the grading', () => {
   it('ends where the teacher stops it, and what is graded stays', async () => {
     const { desk: on } = desk();
-    await on.open([sheet, dropped('ines.csv', notes(THIRDS))]);
-    const going = on.open([dropped('tomo.csv', notes(BESIDE)), dropped('uma.csv', notes(BESIDE))]);
+    await on.open([sheet, dropped('cello.csv', notes(THIRDS))]);
+    const going = on.open([dropped('tuba.csv', notes(BESIDE)), dropped('viola.csv', notes(BESIDE))]);
     await expect.poll(() => on.progress?.of).toBe(2);
     on.cancel();
     await going;
-    expect(standing(on)).toEqual(['ines: reached']);
+    expect(standing(on)).toEqual(['cello: reached']);
     expect(on.progress).toBeNull();
   });
 
@@ -140,13 +140,13 @@ describe('the first downbeat of plain recordings', () => {
   it('is set for all, and each is graded by it from the notes that were heard', async () => {
     const { desk: on } = desk();
     // Four seconds are two bars: the thirds of D7 and G7 stand over A7 and E7.
-    await on.open([sheet, dropped('ines.csv', notes(THIRDS, 4))]);
+    await on.open([sheet, dropped('cello.csv', notes(THIRDS, 4))]);
     expect(on.recordings).toBe(1);
     expect(on.rows[0]?.take.thirds.hits).toBe(0);
     on.setFirstBeat(4);
     expect(on.rows[0]?.take.thirds).toMatchObject({ hits: 12, of: 12 });
     // One that comes later is graded by it, too.
-    await on.open([dropped('tomo.csv', notes(THIRDS, 4))]);
+    await on.open([dropped('tuba.csv', notes(THIRDS, 4))]);
     expect(on.rows.map(({ take }) => take.thirds.hits)).toEqual([12, 12]);
     on.setFirstBeat(1e9);
     expect(on.firstBeatSeconds).toBe(86_400);
@@ -154,13 +154,13 @@ describe('the first downbeat of plain recordings', () => {
 
   it('is set for the one in review, which is shown anew; the others stay', async () => {
     const { desk: on, reviewed } = desk();
-    await on.open([sheet, dropped('ines.csv', notes(THIRDS, 4)), dropped('tomo.csv', notes(THIRDS))]);
+    await on.open([sheet, dropped('cello.csv', notes(THIRDS, 4)), dropped('tuba.csv', notes(THIRDS))]);
     await on.setFirstBeatOfReview(4);
-    await on.review('ines.csv');
+    await on.review('cello.csv');
     await on.setFirstBeatOfReview(4);
     expect(on.rows.map(({ student, take }) => [student, take.thirds.hits])).toEqual([
-      ['ines', 12],
-      ['tomo', 12],
+      ['cello', 12],
+      ['tuba', 12],
     ]);
     expect(reviewed).toEqual(['0', '4']);
     on.clear();
@@ -171,10 +171,10 @@ describe('the first downbeat of plain recordings', () => {
 describe('the answer', () => {
   it('is written in review, kept for each take, and saved as a file with its comments in order', async () => {
     const { desk: on, saved, reviewed } = desk();
-    await on.open([sheet, dropped('ines 3.csv', notes(THIRDS)), dropped('tomo.csv', notes(BESIDE))]);
+    await on.open([sheet, dropped('cello 3.csv', notes(THIRDS)), dropped('tuba.csv', notes(BESIDE))]);
     on.writeNote('Lost: no take is in review.');
-    await on.review('ines 3.csv');
-    expect(on.inReview?.row.student).toBe('ines');
+    await on.review('cello 3.csv');
+    expect(on.inReview?.row.student).toBe('cello');
     expect(on.draft).toEqual({ note: '', comments: [] });
     on.writeNote('Good.');
     on.addComment({ chorus: 1, bar: 0, text: ' late ' });
@@ -187,18 +187,18 @@ describe('the answer', () => {
     expect(answer).toMatchObject({
       ok: true,
       value: {
-        ...{ takeId: null, student: 'ines', tryNumber: 3, title: 'Thirds in D', note: 'Good.' },
+        ...{ takeId: null, student: 'cello', tryNumber: 3, title: 'Thirds in D', note: 'Good.' },
         comments: [
           { chorus: 0, bar: 3, text: 'calm' },
           { chorus: 1, bar: 0, text: 'late' },
         ],
       },
     });
-    expect(saved[0]!.name).toMatch(/^ines.*\.answer\.json$/);
+    expect(saved[0]!.name).toMatch(/^cello.*\.answer\.json$/);
     on.leaveReview();
     expect(reviewed).toEqual(['0', 'closed']);
-    expect([on.hasDraft('ines 3.csv'), on.hasDraft('tomo.csv')]).toEqual([true, false]);
-    await on.review('tomo.csv');
+    expect([on.hasDraft('cello 3.csv'), on.hasDraft('tuba.csv')]).toEqual([true, false]);
+    await on.review('tuba.csv');
     expect(on.draft.note).toBe('');
   });
 });
@@ -206,9 +206,9 @@ describe('the answer', () => {
 describe('the table as a file', () => {
   it('is CSV with a line a student', async () => {
     const { desk: on, saved } = desk();
-    await on.open([sheet, dropped('ines.csv', notes(THIRDS)), dropped('tomo.csv', notes(BESIDE))]);
+    await on.open([sheet, dropped('cello.csv', notes(THIRDS)), dropped('tuba.csv', notes(BESIDE))]);
     on.saveCsv();
     const lines = (await saved[0]!.text).trim().split('\r\n');
-    expect(lines.map((line) => line.split(',')[0])).toEqual(['student', 'tomo', 'ines']);
+    expect(lines.map((line) => line.split(',')[0])).toEqual(['student', 'tuba', 'cello']);
   });
 });

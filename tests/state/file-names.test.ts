@@ -4,7 +4,7 @@ import { safeFileName } from '../../src/state/file-names.ts';
 
 describe('the name of a file', () => {
   it.each([
-    [['Ada', 'Thirds: slow/blues', 'try 2'], 'Ada - Thirds slow blues - try 2.landfall'],
+    [['Alto', 'Thirds: slow/blues', 'try 2'], 'Alto - Thirds slow blues - try 2.landfall'],
     [['Jürgen Ōe', 'Übung „Terz“', 'Versuch 1'], 'Jürgen Ōe - Übung Terz - Versuch 1.landfall'],
     [['../../etc/passwd', '', 'try 1'], 'etc passwd - try 1.landfall'],
     [['', '...', '?'], 'landfall.landfall'],

@@ -179,7 +179,7 @@ describe('a take for a sheet', () => {
     await w.lesson.openFile(fileOf(FILE));
     expect(w.lesson.tryNumber).toBe(1);
     const first = await playTake(w);
-    expect(first.details.lesson).toMatchObject({ title: FILE.title, student: 'Ada', tryNumber: 1 });
+    expect(first.details.lesson).toMatchObject({ title: FILE.title, student: 'Alto', tryNumber: 1 });
     expect(first.details.lesson?.mark).toBe(w.lesson.sheet?.mark);
     expect(sheetOfTake(first.details)?.file).toEqual(FILE);
     expect((await playTake(w)).details.lesson?.tryNumber).toBe(2);
@@ -300,7 +300,7 @@ describe('a teacher’s answer', () => {
     const review = await playTake(w);
     expect(await w.lesson.openFile(answerTo(review, { takeId: 'another' }))).toBeNull();
     expect(w.lesson.notices).toEqual([
-      { code: 'answer.noTake', facts: { title: FILE.title, student: 'Ada' } },
+      { code: 'answer.noTake', facts: { title: FILE.title, student: 'Alto' } },
     ]);
   });
 });

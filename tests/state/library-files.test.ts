@@ -128,7 +128,7 @@ describe('a take file that is opened', () => {
 
   it('that is a recording or a text is told where such files are opened', async () => {
     const here = await machine();
-    await here.libraryFiles.bringIn([new File(['RIFF'], 'kim.wav'), new File(['hello'], 'readme.txt')]);
+    await here.libraryFiles.bringIn([new File(['RIFF'], 'horn.wav'), new File(['hello'], 'readme.txt')]);
     expect(codes(here)).toEqual(['takeFile.noTakes', 'takeFile.noTakes']);
   });
 

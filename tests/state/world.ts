@@ -259,7 +259,7 @@ export async function world(
     setup,
     library,
     student: {
-      load: () => Promise.resolve({ value: { name: 'Ada' }, messages: [] }),
+      load: () => Promise.resolve({ value: { name: 'Alto' }, messages: [] }),
       save: ({ name }) => void student.names.push(name),
     },
     readLink: (fragment) => Promise.resolve(readSheetFragment(fragment)),

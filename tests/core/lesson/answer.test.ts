@@ -10,7 +10,7 @@ const ANSWER: AnswerFile = {
   takeId: '1f0c2a34-9b1e-4f5a-8f5e-2b7d1f6a0c11',
   mark: 'af63dc4c8601ec8c',
   title: 'Thirds over a slow blues',
-  student: 'Mira',
+  student: 'Oboe',
   tryNumber: 3,
   note: 'Much calmer than last week.',
   comments: [

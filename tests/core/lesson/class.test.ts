@@ -66,8 +66,8 @@ function take(
     ...more,
   };
 }
-const thirds = take('ines', line(THIRDS));
-const beside = take('tomo', line(BESIDE));
+const thirds = take('cello', line(THIRDS));
+const beside = take('tuba', line(BESIDE));
 
 describe('a take that came back', () => {
   it('says how the aim of the sheet went, counted by hand: 12 thirds of 12 bars, and none', () => {
@@ -124,48 +124,48 @@ describe('the table of a class', () => {
     const rows = classRows([
       thirds,
       beside,
-      take('uma', line([66, 71, 68, 63])),
+      take('viola', line([66, 71, 68, 63])),
       take('vic', line(THIRDS), { doubts: ['delay'] }),
     ]);
     expect(rows.map(({ student, attention }) => [student, attention])).toEqual([
       ['vic', 'doubtful'],
-      ['tomo', 'not reached'],
-      ['uma', rows[2]?.attention],
-      ['ines', 'reached'],
+      ['tuba', 'not reached'],
+      ['viola', rows[2]?.attention],
+      ['cello', 'reached'],
     ]);
   });
 
   it('lets the latest take of a student speak, whatever the order of the files', () => {
     const first = { ...beside, tryNumber: 2, file: 'b.csv' };
-    const last = { ...thirds, student: 'tomo', tryNumber: 10, file: 'a.csv' };
+    const last = { ...thirds, student: 'tuba', tryNumber: 10, file: 'a.csv' };
     for (const takes of [
       [first, last],
       [last, first],
     ]) {
       const [row] = classRows(takes);
-      expect(row).toMatchObject({ student: 'tomo', takes: 2, attention: 'reached' });
+      expect(row).toMatchObject({ student: 'tuba', takes: 2, attention: 'reached' });
     }
   });
 
   it('never lets a take for another sheet speak while there is one for this sheet', () => {
-    const foreign = { ...thirds, student: 'tomo', tryNumber: 99, sheet: 'another' as const };
+    const foreign = { ...thirds, student: 'tuba', tryNumber: 99, sheet: 'another' as const };
     expect(classRows([foreign, { ...beside, tryNumber: 1 }])[0]?.take.sheet).toBe('this one');
   });
 
   it('has a row of its own for another sheet, which is named where there are several', () => {
-    const other = { ...beside, student: 'ines', mark: '0'.repeat(16), title: 'Five chords' };
+    const other = { ...beside, student: 'cello', mark: '0'.repeat(16), title: 'Five chords' };
     const rows = classRows([thirds, other, beside]);
     expect(rows.map(({ student, take }) => [student, take.title])).toEqual([
-      ['ines', 'Five chords'],
-      ['tomo', 'Four chords'],
-      ['ines', 'Four chords'],
+      ['cello', 'Five chords'],
+      ['tuba', 'Four chords'],
+      ['cello', 'Four chords'],
     ]);
     expect(rowsBySheet(rows).map(({ title, rows: own }) => [title, own.length])).toEqual([
       ['Four chords', 2],
       ['Five chords', 1],
     ]);
     const text = classText({ title: 'Four chords', rows, takes: 3 }, wordsOf('en'));
-    expect(text).toContain('ines (Five chords): not reached');
+    expect(text).toContain('cello (Five chords): not reached');
     expect(text).toContain('Changes of “Five chords”');
   });
 
@@ -179,7 +179,7 @@ describe('the table of a class', () => {
       ['G7', 'A7', 3, 6],
       ['A7', 'E7', 3, 6],
     ]);
-    expect(changes.find(({ to }) => to === 'G7')?.missedBy).toEqual(['tomo']);
+    expect(changes.find(({ to }) => to === 'G7')?.missedBy).toEqual(['tuba']);
   });
 
   it('asks for attention by the leading aim', () => {
@@ -224,7 +224,7 @@ describe('the pages of a class', () => {
   });
 
   it('are a text with the same facts, in both languages', () => {
-    expect(classText({ title: 'Four chords', rows, takes: 3 }, wordsOf('en'))).toContain('ines: reached');
-    expect(classText({ title: 'Vier Akkorde', rows, takes: 3 }, wordsOf('de'))).toContain('ines: erreicht');
+    expect(classText({ title: 'Four chords', rows, takes: 3 }, wordsOf('en'))).toContain('cello: reached');
+    expect(classText({ title: 'Vier Akkorde', rows, takes: 3 }, wordsOf('de'))).toContain('cello: erreicht');
   });
 });

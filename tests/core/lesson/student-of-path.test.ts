@@ -3,13 +3,13 @@ import { studentOfPath, tryOfPath } from '../../../src/core/lesson/student-of-pa
 
 describe('the student of a recording', () => {
   it.each([
-    ['lesson 3/mira 2.wav', 'mira', 2],
-    ['C:\\lesson 3\\mira_12.flac', 'mira', 12],
-    ['lesson 3/mira/2.wav', 'mira', 2],
+    ['lesson 3/oboe 2.wav', 'oboe', 2],
+    ['C:\\lesson 3\\oboe_12.flac', 'oboe', 12],
+    ['lesson 3/oboe/2.wav', 'oboe', 2],
     ['./2.wav', '2', 2],
     ['jörg.wav', 'jörg', null],
     ['.hidden', '.hidden', null],
-    ['lesson 3/mira (1).wav', 'mira', null],
+    ['lesson 3/oboe (1).wav', 'oboe', null],
     ['ann.marie 1.mp3', 'ann.marie', 1],
   ])('of %s is %s, try %s', (path, student, number) => {
     expect(studentOfPath(path)).toBe(student);

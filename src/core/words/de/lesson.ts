@@ -45,7 +45,8 @@ export const lesson: Translated<typeof english> = {
       : `${hits} von ${of}` + (expected === null ? '' : `, Zufall ergibt ${decimal(expected, 1)}`),
   change: ({ from, to, bar }) => `${from === null ? to : `${from} nach ${to}`} (Takt ${bar})`,
   weakest: ({ change, hits, of }) => `${change}, ${hits} von ${of}`,
-  tries: ({ takes, tryNumber }) => (tryNumber === null ? String(takes) : `${takes}, Versuch ${tryNumber}`),
+  tries: ({ takes, tryNumber }) =>
+    tryNumber === null ? String(takes) : `${takes}; hier Versuch ${tryNumber}`,
   desk: {
     title: 'Das Lehrerpult',
     back: 'Zurück',

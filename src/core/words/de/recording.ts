@@ -25,6 +25,7 @@ export const recording: Translated<typeof english> = {
     `Bewertet wird nach dem Chart auf dem Pult: ${chart}, ${several(bars, 'Takt', 'Takte')}.`,
   anotherChart: ({ chart, bars }) =>
     `Bewertet wird nach ${chart}, ${several(bars, 'Takt', 'Takte')}, nicht nach den gefundenen Akkorden.`,
+  concertPitch: 'Tonart und Akkorde stehen hier klingend.',
   chart: 'Dein Chart',
   begins: 'Wo der erste Takt beginnt',
   beatEarlier: 'Einen Schlag früher',

@@ -163,7 +163,7 @@ export const report: Translated<typeof english> = {
     'phrase end': (told) =>
       `${told.bars}: Über ${told.chord} endet eine Phrase auf ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
     'hanging b3': (told) =>
-      `${told.bars}: Über ${told.chord} wird die b3, ${told.played}, nicht aufgelöst${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      `${told.bars}: Über ${told.chord} wird die b3, ${told.played}, ${told.count === 1 ? '' : `${times(told.count)} `}nicht aufgelöst. ${adviceStep(told)}.`,
     'third near': (told) =>
       `${told.bars}: In ${told.chord} hinein gehst du von ${told.from} zu ${told.played} (seine ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told, told.from)}.`,
     neck: ({ string, fret, open }) => (open ? `${string}. Saite leer` : `${string}. Saite, ${fret}. Bund`),

@@ -1,6 +1,6 @@
 /** The review of a take. */
 import { decimal, percent } from './grammar.ts';
-import { times } from './phrases.ts';
+import { capital, times } from './phrases.ts';
 import type { review as english } from '../en/review.ts';
 import type { Translated } from '../entries/translated.ts';
 
@@ -168,14 +168,16 @@ export const review: Translated<typeof english> = {
   },
   mixture: ({ share, name }) => `${percent(share)} ${name}`,
   thirds: ({ thirds, flatThirds }) =>
-    `Über Akkorden mit großer Terz spielst du diese Terz ${times(thirds)} und die kleine, die ♭3, ${times(flatThirds)}.`,
+    thirds === 0 && flatThirds === 0
+      ? 'Über Akkorden mit großer Terz spielst du weder diese Terz noch die kleine, die ♭3.'
+      : `Über Akkorden mit großer Terz spielst du diese Terz ${times(thirds)} und die kleine, die ♭3, ${times(flatThirds)}.`,
   noLeans: 'Keine ♭3 ging in die 3.',
   leans: ({ count, ways }) =>
     `Die ♭3 ging ${times(count)} in die 3${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
   leanWays: { slid: 'per Slide', hammered: 'per Hammer-on', bent: 'gezogen', picked: 'angeschlagen' },
   leanWay: ({ count, way }) => `${count} ${way}`,
   falls: ({ count }) => `Die 3 fiel ${times(count)} zur ♭3 zurück.`,
-  leftHanging: ({ count }) => `Eine ♭3 wurde ${times(count)} nicht aufgelöst.`,
+  leftHanging: ({ count }) => `${capital(times(count))} wurde eine ♭3 nicht aufgelöst.`,
   blueNotes: ({ count }) => `Eine Blue Note zwischen den beiden Terzen klang ${times(count)}.`,
 
   takeAlong: 'Dateien dieses Takes',

@@ -9,7 +9,7 @@ export const sheets: Translated<typeof english> = {
   anew: 'Neu beginnen',
   back: 'Zurück',
   title: 'Titel',
-  titleExample: 'Terzen über einen langsamen Blues',
+  titleExample: 'Terzen über einen Blues',
   note: 'Was du dazu sagst',
   noteExample: 'Sing jede Terz, bevor du sie spielst.',
   aims: 'Worauf du landen sollst',

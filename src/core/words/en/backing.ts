@@ -19,7 +19,7 @@ export const backing = {
     heading: 'Chords of your backing',
     /** Stands behind the first chord. */
     ask: ({ bars, bpm, choruses }: { bars: number; bpm: number; choruses: number }) =>
-      `${several(bars, 'bar')}, ${bpm}, ${several(choruses, 'chorus', 'choruses')}: right?`,
+      `${several(bars, 'bar')}, ${bpm} bpm, ${several(choruses, 'chorus', 'choruses')}: right?`,
     right: 'Right, play to it',
     nothing: 'No chords were found: write the chart below.',
     allSure: 'Every bar is sure.',

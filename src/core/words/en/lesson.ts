@@ -57,7 +57,7 @@ export const lesson = {
   weakest: ({ change, hits, of }: { change: string; hits: number; of: number }) =>
     `${change}, ${hits} of ${of}`,
   tries: ({ takes, tryNumber }: { takes: number; tryNumber: number | null }) =>
-    tryNumber === null ? String(takes) : `${takes}, try ${tryNumber}`,
+    tryNumber === null ? String(takes) : `${takes}; here try ${tryNumber}`,
   desk: {
     title: 'The teacher’s desk',
     back: 'Back',

@@ -27,6 +27,8 @@ export const recording = {
   anotherChart: ({ chart, bars }: { chart: string; bars: number }) =>
     `It is graded by ${chart}, ${several(bars, 'bar')}, not by the chords that were found.`,
   chart: 'Chart',
+  /** For a player of a transposing instrument, to whom all other screens show written pitch. */
+  concertPitch: 'Key and chords stand here at concert pitch.',
   begins: 'Where the first bar begins',
   beatEarlier: 'A beat earlier',
   beatLater: 'A beat later',

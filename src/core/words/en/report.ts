@@ -270,7 +270,7 @@ export const report = {
     'phrase end': (told: AdviceFacts) =>
       `${told.bars}: over ${told.chord} a phrase ends on ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told)}.`,
     'hanging b3': (told: AdviceFacts) =>
-      `${told.bars}: over ${told.chord} the b3, ${told.played}, is not resolved${timesAfter(told.count)}. ${adviceStep(told)}.`,
+      `${told.bars}: over ${told.chord} the b3, ${told.played}, is${told.count === 1 ? '' : ` ${times(told.count)}`} not resolved. ${adviceStep(told)}.`,
     'third near': (told: AdviceFacts) =>
       `${told.bars}: into ${told.chord} you go from ${told.from} to ${told.played} (its ${told.playedDegree})${timesAfter(told.count)}. ${adviceStep(told, told.from)}.`,
     /** Where a tone lies on a neck, strings counted from the highest. */

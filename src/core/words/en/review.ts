@@ -1,6 +1,6 @@
 /** The review of a take. */
 import { decimal, percent } from './grammar.ts';
-import { times } from './phrases.ts';
+import { capital, times } from './phrases.ts';
 
 export const review = {
   unsaved: {
@@ -217,14 +217,16 @@ export const review = {
   },
   mixture: ({ share, name }: { share: number; name: string }) => `${percent(share)} ${name}`,
   thirds: ({ thirds, flatThirds }: { thirds: number; flatThirds: number }) =>
-    `Over chords with a major third you play that third ${times(thirds)} and the minor third, the ♭3, ${times(flatThirds)}.`,
+    thirds === 0 && flatThirds === 0
+      ? 'Over chords with a major third you play neither that third nor the minor third, the ♭3.'
+      : `Over chords with a major third you play that third ${times(thirds)} and the minor third, the ♭3, ${times(flatThirds)}.`,
   noLeans: 'No ♭3 moved into the 3.',
   leans: ({ count, ways }: { count: number; ways: readonly string[] }) =>
     `The ♭3 moved ${times(count)} into the 3${ways.length === 0 ? '' : ` (${ways.join(', ')})`}.`,
   leanWays: { slid: 'slid', hammered: 'hammered', bent: 'bent', picked: 'picked' },
   leanWay: ({ count, way }: { count: number; way: string }) => `${count} ${way}`,
   falls: ({ count }: { count: number }) => `The 3 fell back ${times(count)} to the ♭3.`,
-  leftHanging: ({ count }: { count: number }) => `A ♭3 was not resolved ${times(count)}.`,
+  leftHanging: ({ count }: { count: number }) => `${capital(times(count))} a ♭3 was not resolved.`,
   blueNotes: ({ count }: { count: number }) => `A blue note between the two thirds sounded ${times(count)}.`,
 
   // Files of the take, and the command that grades them.

@@ -34,5 +34,5 @@ export const takes = {
   notGraded: 'not graded yet',
   noLandings: 'no landings',
   thirds: ({ thirds, landings }: { thirds: number; landings: number }) =>
-    `thirds on ${thirds} of ${landings} landings`,
+    `thirds on ${thirds} of ${several(landings, 'landing')}`,
 };
