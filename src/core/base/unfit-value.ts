@@ -51,7 +51,7 @@ function foundIn(value: unknown): FoundValue {
   if (Array.isArray(value)) return { kind: 'list' };
   if (typeof value === 'object' && value !== null) return { kind: 'object' };
   // JSON reads 1e400 as such a number and can't write it.
-  if (typeof value === 'number' && !Number.isFinite(value)) return { kind: 'out of range' };
+  if (typeof value === 'number' && !Number.isFinite(value)) return { kind: 'unbounded' };
   const json = typeof value === 'string' ? JSON.stringify(value) : String(value);
   return { kind: 'value', json: json.length > MOST_LETTERS ? `${json.slice(0, MOST_LETTERS)} …` : json };
 }

@@ -32,7 +32,7 @@ describe('a value that does not fit', () => {
     expect(unfit({ bars: 0 }).wanted).toEqual({ kind: 'at least', limit: 1 });
     expect(unfit({ bars: 65 }).wanted).toEqual({ kind: 'at most', limit: 64 });
     // As 1e400 is read from JSON: no player knows the word that JavaScript has for it.
-    expect(unfit({ name: JSON.parse('1e400') as unknown }).found).toEqual({ kind: 'out of range' });
+    expect(unfit({ name: JSON.parse('1e400') as unknown }).found).toEqual({ kind: 'unbounded' });
     expect(unfit({ loud: null })).toEqual({
       field: 'loud',
       wanted: { kind: 'boolean' },

@@ -35,7 +35,7 @@ const FOUND = {
   nothing: 'nichts',
   list: 'eine Liste',
   object: 'ein Objekt mit benannten Feldern',
-  'out of range': 'eine Zahl außerhalb des Bereichs',
+  unbounded: 'eine Zahl außerhalb des Bereichs',
 } as const;
 
 const foundWords = (found: FoundValue): string => (found.kind === 'value' ? found.json : FOUND[found.kind]);

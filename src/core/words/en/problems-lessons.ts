@@ -33,7 +33,7 @@ const FOUND = {
   nothing: 'nothing',
   list: 'a list',
   object: 'an object with named fields',
-  'out of range': 'a number out of range',
+  unbounded: 'a number out of range',
 } as const;
 
 const foundWords = (found: FoundValue): string => (found.kind === 'value' ? found.json : FOUND[found.kind]);

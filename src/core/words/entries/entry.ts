@@ -75,5 +75,5 @@ export type WantedValue =
 
 /** What a field holds instead. */
 export type FoundValue =
-  | { readonly kind: 'nothing' | 'list' | 'object' | 'out of range' }
+  | { readonly kind: 'nothing' | 'list' | 'object' | 'unbounded' }
   | { readonly kind: 'value'; /** As JSON writes it. */ readonly json: string };
