@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 import { guide } from './src/cli/guide.ts';
 import { installable } from './src/cli/installable.ts';
 import { licences } from './src/cli/licences.ts';
+import { LongestFirst } from './tests/longest-first.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -50,6 +51,7 @@ export default defineConfig({
     exclude: ['tests/browser/**'],
     // Every core: left to itself, the runner keeps one back, which on two cores doubles the time.
     maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
     // Patience for a machine that does other work beside it: no test asks how long it takes.
     testTimeout: 600_000,
     hookTimeout: 600_000,
