@@ -6,3 +6,7 @@ export const blobBytes = (blob: Blob, name: string): ByteSource => ({
   size: blob.size,
   read: async (offset, length) => new Uint8Array(await blob.slice(offset, offset + length).arrayBuffer()),
 });
+
+/** Whether a file could not be read because it was moved, changed or removed since it was chosen (File API, W3C). */
+export const isUnreadable = (error: unknown): boolean =>
+  error instanceof DOMException && ['NotReadableError', 'NotFoundError'].includes(error.name);

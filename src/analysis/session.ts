@@ -31,7 +31,7 @@ import {
   type GradingEvents,
 } from '../core/grade-samples.ts';
 import { BandSearch } from './band-search.ts';
-import { blobBytes } from './blob-source.ts';
+import { blobBytes, isUnreadable } from './blob-source.ts';
 import type { AnalysisMessage, AnalysisRequest, FileLine, LandingsFrom } from './messages.ts';
 import { gradeReturnedFile } from './returned-file.ts';
 
@@ -76,7 +76,10 @@ export class AnalysisSession {
     try {
       outcome = await this.#answer(request);
     } catch (error) {
-      outcome = bad('listener.failed', { reason: String(error) });
+      outcome =
+        'name' in request && isUnreadable(error)
+          ? bad('file.gone', { name: request.name })
+          : bad('listener.failed', { reason: String(error) });
     }
     const line = request.kind === 'read' && outcome.ok ? (outcome.value as FileLine) : null;
     this.#post({ kind: 'answer', id, outcome }, line?.kind === 'sound' ? [line.samples.buffer] : []);

@@ -4,8 +4,8 @@ import { isReturnedName } from '../core/take-file/grade-returned.ts';
 import { takesInLibrary } from '../core/take-file/library-file.ts';
 import { isTakeFile } from '../core/take-file/read-take-file.ts';
 import type { ReturnedFile } from '../analysis/returned-file.ts';
-import type { Problem } from '../core/words/problem.ts';
-import { blobBytes, isArchive } from './blob-bytes.ts';
+import { problem, type Problem } from '../core/words/problem.ts';
+import { blobBytes, isArchive, isUnreadable } from './blob-bytes.ts';
 
 /** A file with the folders that it lay in. */
 export interface DroppedFile {
@@ -31,7 +31,17 @@ export async function sortFiles(dropped: readonly DroppedFile[]): Promise<Sorted
   const sheets: SortedFiles['sheets'][number][] = [];
   const takes: ReturnedFile[] = [];
   const failed: FailedFile[] = [];
-  for (const { path, file } of [...dropped].sort(byCodeUnits)) {
+  for (const one of [...dropped].sort(byCodeUnits)) {
+    try {
+      await sort(one);
+    } catch (error) {
+      if (!isUnreadable(error)) throw error;
+      failed.push({ path: one.path, problem: problem('file.gone', { name: one.path }) });
+    }
+  }
+  return { sheets, takes, failed };
+
+  async function sort({ path, file }: DroppedFile): Promise<void> {
     const name = path.toLowerCase();
     if (name.endsWith('.json')) {
       const text = await file.text();
@@ -49,5 +59,4 @@ export async function sortFiles(dropped: readonly DroppedFile[]): Promise<Sorted
       }
     } else if (isReturnedName(path)) takes.push({ path, file, member: null });
   }
-  return { sheets, takes, failed };
 }

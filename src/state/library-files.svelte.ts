@@ -1,13 +1,13 @@
 /** Takes that come in from files, and all takes as one file. */
-import type { Outcome } from '../core/base/outcome.ts';
+import { failure, type Outcome } from '../core/base/outcome.ts';
 import type { ByteSource } from '../core/files/bytes/bytes.ts';
 import { readKeptReport } from '../core/kept-report.ts';
 import { countTake } from '../core/practice/take-counts.ts';
 import { LibraryWriter, takesInLibrary } from '../core/take-file/library-file.ts';
 import { isTakeFile, readTakeFile } from '../core/take-file/read-take-file.ts';
 import { writeTakeFile } from '../core/take-file/write-take-file.ts';
-import { notice, type Message } from '../core/words/problem.ts';
-import { blobBytes } from './blob-bytes.ts';
+import { notice, problem, type Message } from '../core/words/problem.ts';
+import { blobBytes, isUnreadable } from './blob-bytes.ts';
 import { fileStem } from './export-files.ts';
 import type { Library } from './library.svelte.ts';
 import { withMessage } from './messages.ts';
@@ -74,15 +74,16 @@ export class LibraryFiles {
     this.#notices = [];
     const arrivals: Arrival[] = [];
     let bad = 0;
+    const take = (arrived: Outcome<Arrival>) => {
+      if (arrived.ok) arrivals.push(arrived.value);
+      else if (++bad <= MOST_NAMED) this.#tell(arrived.problem);
+    };
     for (const file of files) {
-      const sources = await this.#takesIn(blobBytes(file, file.name));
-      for (const [k, open] of sources.entries()) {
-        if (this.#stopped) break;
-        this.#busy = { what: 'coming in', done: k, of: sources.length };
-        const source = await open();
-        const arrived = source.ok ? await this.#bringOne(source.value) : source;
-        if (arrived.ok) arrivals.push(arrived.value);
-        else if (++bad <= MOST_NAMED) this.#tell(arrived.problem);
+      try {
+        await this.#bringAll(blobBytes(file, file.name), take);
+      } catch (error) {
+        if (!isUnreadable(error)) throw error;
+        take(failure(problem('file.gone', { name: file.name })));
       }
     }
     this.#busy = null;
@@ -97,6 +98,17 @@ export class LibraryFiles {
       );
     await this.#library.load();
     return arrivals.length === 1 && bad === 0 ? arrivals[0]!.id : null;
+  }
+
+  /** Each take of a file, one after the other, until it is stopped. Rejects where the file can't be read. */
+  async #bringAll(file: ByteSource, take: (arrived: Outcome<Arrival>) => void): Promise<void> {
+    const sources = await this.#takesIn(file);
+    for (const [k, open] of sources.entries()) {
+      if (this.#stopped) return;
+      this.#busy = { what: 'coming in', done: k, of: sources.length };
+      const source = await open();
+      take(source.ok ? await this.#bringOne(source.value) : source);
+    }
   }
 
   /** All finished takes in one file, one take in memory at a time. */

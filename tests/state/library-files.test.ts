@@ -4,6 +4,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { bad, good } from '../../src/core/base/outcome.ts';
 import { chance } from '../../src/core/base/random.ts';
 import type { TakeToWrite } from '../../src/core/take-file/take-file.ts';
+import { sortFiles } from '../../src/state/class-file.ts';
 import { Library } from '../../src/state/library.svelte.ts';
 import { LibraryFiles } from '../../src/state/library-files.svelte.ts';
 import { Arrivals } from '../../src/storage/arrivals.ts';
@@ -130,6 +131,28 @@ describe('a take file that is opened', () => {
     const here = await machine();
     await here.libraryFiles.bringIn([new File(['RIFF'], 'horn.wav'), new File(['hello'], 'readme.txt')]);
     expect(codes(here)).toEqual(['takeFile.noTakes', 'takeFile.noTakes']);
+  });
+
+  it('that was changed since it was chosen is told, and the others come in', async () => {
+    const here = await machine();
+    // File API (W3C): a file whose state on the disk has changed is refused with NotReadableError.
+    const changed = file(fileOf(take(1)), 'changed.landfall');
+    const refuse = () => Promise.reject(new DOMException('changed', 'NotReadableError'));
+    changed.slice = () => Object.assign(new Blob(), { arrayBuffer: refuse });
+    await here.libraryFiles.bringIn([changed, file(fileOf(take(2)))]);
+    expect(codes(here)).toEqual(['file.gone', 'library.cameIn']);
+    expect(here.libraryFiles.busy).toBeNull();
+    expect(here.library.takes.map(({ id }) => id)).toEqual(['take-of-2']);
+    const sorted = await sortFiles([
+      { path: 'changed.zip', file: Object.assign(changed, { text: refuse }) },
+      { path: 'changed.json', file: changed },
+      { path: 'whole.wav', file: new File(['RIFF'], 'whole.wav') },
+    ]);
+    expect(sorted.failed.map(({ path, problem }) => [path, problem.code])).toEqual([
+      ['changed.json', 'file.gone'],
+      ['changed.zip', 'file.gone'],
+    ]);
+    expect(sorted.takes.map(({ path }) => path)).toEqual(['whole.wav']);
   });
 
   it('leaves nothing behind where the disk is full', async () => {

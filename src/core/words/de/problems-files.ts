@@ -49,6 +49,8 @@ const OGG_CODECS: Readonly<Record<OggCodec, string>> = {
 
 export const problemsOfFiles: Translated<typeof english> = {
   // ── files ──
+  'file.gone': ({ name }) =>
+    `${name} lässt sich nicht lesen: Die Datei wurde seit der Auswahl verschoben, geändert oder gelöscht. Wähle sie noch einmal aus.`,
   'file.empty': ({ name }) => `${name} ist leer; nimm eine Aufnahme oder eine Liste von Tönen.`,
   'file.tagOnly': ({ name }) =>
     `${name} enthält ein Tag, aber keinen Klang; die Datei ist vielleicht abgeschnitten.`,

@@ -47,6 +47,8 @@ const OGG_CODECS: Readonly<Record<OggCodec, string>> = {
 
 export const problemsOfFiles = {
   // ── files ──
+  'file.gone': ({ name }: Named) =>
+    `${name} can’t be read: it was moved, changed or removed since it was chosen. Choose it again.`,
   'file.empty': ({ name }: Named) => `${name} is empty; give a recording or a list of notes.`,
   'file.tagOnly': ({ name }: Named) => `${name} holds a tag but no sound; the file may be cut short.`,
   'file.foreign': ({ name, kind }: Named & { kind: ForeignFile }) =>
