@@ -140,6 +140,11 @@ test.describe('lists of notes', () => {
     await page.keyboard.press('Delete');
     await expect(notes.getByRole('option', { name: /^taken out: E4,/ })).toBeVisible();
     await expect(page.getByText('You took this note out, so it counts in no share.')).toBeVisible();
+    // On a phone the words about it have the whole width, not what the large sign leaves.
+    await page.setViewportSize({ width: 390, height: 844 });
+    const words = page.getByText('You took this note out, so it counts in no share.');
+    await expect.poll(async () => (await words.boundingBox())?.width).toBeGreaterThan(300);
+    await page.setViewportSize({ width: 1280, height: 720 });
     await expect(page.getByText(/\b3\snotes\b/).first()).toBeVisible();
     await expectAccessible(page);
     const report = await savedReport(page);
