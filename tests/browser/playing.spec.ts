@@ -104,6 +104,9 @@ test('the quiet page shows landings and no live note', async () => {
   await player(page).getByLabel('Quiet page').check();
   await untilPlaying(page);
   await expect(page.locator('.note')).toHaveCount(0);
+  // It draws no line, so it explains none.
+  await expect(page.getByText('land here next')).toBeVisible();
+  await expect(page.getByText('your line, in the chord')).toHaveCount(0);
   await expectAccessible(page);
   await page.keyboard.press('Space');
   await untilReview(page);
