@@ -11,6 +11,7 @@ import { clockWords } from '../core/base/clock-words.ts';
 import { bad, good, type Outcome } from '../core/base/outcome.ts';
 import { fromPcm16 } from '../core/base/pcm16.ts';
 import { chooseRoundTrip, firstBeatAfterChange, firstBeatInRecording } from '../core/take/round-trip.ts';
+import { DelaySinceCheck } from './delay-since-check.ts';
 import type { FinishedTake, TakeContent } from './finished-take.ts';
 import type { DevicePair, MeasuredRoom } from './measured-room.ts';
 import type {
@@ -40,9 +41,6 @@ export interface TakePorts {
 /** Less lost sound than this is not worth a notice: one late block of the browser's. */
 const LOST_WORTH_A_NOTICE_SECONDS = 0.02;
 
-/** A delay that changed by less is a reflection that was taken for the first sound. */
-const SLIP_WORTH_A_NOTICE_SECONDS = 0.005;
-
 export class MicrophoneTake {
   readonly #ports: TakePorts;
   readonly #plan: TakePlan;
@@ -58,8 +56,7 @@ export class MicrophoneTake {
   #pair: DevicePair | null = null;
   /** Where the first downbeat would lie without any delay; null until it is placed. */
   #undelayedFirstBeat: number | null = null;
-  /** The change of the delay since the sound check that is allowed for already, or that the player knows of. */
-  #knownDelayChange = 0;
+  readonly #delay = new DelaySinceCheck();
   #lossNoticed = false;
   #calledOff = false;
   #isOnlyInMemory = false;
@@ -167,13 +164,15 @@ export class MicrophoneTake {
     this.dispose();
     const { sampleRate, frames } = sound.recording;
     const details = this.#details(sampleRate);
+    if (this.#delay.notice !== null) this.#events.notice(this.#delay.notice);
+    const { path = null } = details;
     const [id, reported] = await Promise.all([
       writer?.finish((open) => open.finish()) ?? null,
       listener?.report(gradeOrder(details)),
     ]);
     listener?.dispose();
     const known = reported?.ok ? reported.value : null;
-    const whole = await sound.content(writer?.opened ?? null, this.#ports.takes, this.#room?.path ?? null);
+    const whole = await sound.content(writer?.opened ?? null, this.#ports.takes, path);
     if (!whole.ok) this.#events.notice(whole.problem);
     // Where what was written can't be read again, the notes are left that were heard while it was played.
     const content: TakeContent = whole.ok
@@ -184,7 +183,8 @@ export class MicrophoneTake {
           durationSeconds: frames / sampleRate,
           messages: null,
         };
-    return { take: { id, details, content, ...this.#playedThrough }, known };
+    const isHeardRight = !(whole.ok && this.#delay.isKnownLate);
+    return { take: { id, details, content, ...this.#playedThrough }, known: isHeardRight ? known : null };
   }
 
   /** Closes all devices. A take that was begun and not finished is thrown away. */
@@ -237,12 +237,14 @@ export class MicrophoneTake {
 
   #setFirstBeat(seconds: number, recording: Recording): void {
     this.#firstBeatSeconds = seconds;
-    const assumed = this.#assumedRoundTrip;
+    const details = this.#details(recording.sampleRate);
+    const { assumedRoundTripSeconds, path } = details;
     this.#writer?.change({
       firstBeatSeconds: seconds,
-      ...(assumed !== null && { assumedRoundTripSeconds: assumed }),
+      ...(assumedRoundTripSeconds !== undefined && { assumedRoundTripSeconds }),
+      ...(this.#delay.isKnownLate && path && { path }),
     });
-    void this.#listener?.follow(gradeOrder(this.#details(recording.sampleRate)));
+    void this.#listener?.follow(gradeOrder(details));
   }
 
   /** The band is kept unless the sweeps of a sound check were not heard to come back. */
@@ -252,22 +254,18 @@ export class MicrophoneTake {
 
   #takeHeard(heard: Heard): void {
     this.#events.heard(heard);
-    const { delayChangeSeconds: change } = heard;
     const [recording, beat] = [this.#sound?.recording, this.beat];
-    if (change === null || recording === undefined || beat === null || this.#firstBeatSeconds === null)
-      return;
-    const before = this.#knownDelayChange;
-    const slip = change - before;
-    if (Math.abs(slip) < SLIP_WORTH_A_NOTICE_SECONDS) return;
-    this.#knownDelayChange = change;
-    // During the count-in nothing is graded yet: the first downbeat is placed by the delay of now.
-    if (beat < 0) {
-      const [old, now] = [{ roundTripSeconds: before }, { roundTripSeconds: change }];
-      return this.#setFirstBeat(firstBeatAfterChange(this.#firstBeatSeconds, old, now), recording);
+    if (recording === undefined || beat === null || this.#firstBeatSeconds === null) return;
+    const change = this.#delay.take(heard.delayChangeSeconds, beat);
+    if (change === null) return;
+    const { before, now, isFromStart } = change;
+    if (isFromStart) {
+      const [old, found] = [{ roundTripSeconds: before }, { roundTripSeconds: now }];
+      return this.#setFirstBeat(firstBeatAfterChange(this.#firstBeatSeconds, old, found), recording);
     }
-    const ms = Math.round(1000 * Math.abs(slip));
+    const ms = Math.round(1000 * Math.abs(now - before));
     this.#events.notice(
-      problem('take.slipped', { ms, time: clockWords(heard.reading.timeSeconds), late: slip > 0 }),
+      problem('take.slipped', { ms, time: clockWords(heard.reading.timeSeconds), late: now > before }),
     );
   }
 
@@ -284,7 +282,7 @@ export class MicrophoneTake {
       sampleRate,
       firstBeatSeconds: this.#firstBeatSeconds,
       levels: this.#band.levels,
-      ...(this.#room?.path && { path: this.#room.path }),
+      ...(this.#room?.path && { path: this.#delay.pathOf(this.#room.path) }),
       ...(this.#keepsBand && { bandKept: true }),
       ...(this.#assumedRoundTrip !== null && { assumedRoundTripSeconds: this.#assumedRoundTrip }),
       ...(lost.length > 0 && { lost }),

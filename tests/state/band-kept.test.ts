@@ -128,6 +128,62 @@ describe('a take through speakers', () => {
   });
 });
 
+describe('a take whose devices were opened with another delay than at the sound check', () => {
+  const movedBy = (ms: number) => {
+    const by = Math.round((ms / 1000) * RATE);
+    return heard.player.map((x, i) => (x + (heard.echo[i - by] ?? 0)) / 2);
+  };
+  /** The take, and that it stays the same when it is opened again and when it is graded anew. */
+  const reviewOf = async (w: World, ms: number) => {
+    await w.session.start();
+    await w.play(movedBy(ms), band);
+    await w.session.stop();
+    const review = await makeReview(w);
+    const told = toldOf(w);
+    await w.settle();
+    await w.session.openTake(review.id!);
+    expect((await makeReview(w)).report).toEqual(review.report);
+    await spoilReport(w, review.id!, review.report);
+    await w.session.openTake(review.id!);
+    expect((await makeReview(w)).report).toEqual(review.report);
+    return { ...review, told };
+  };
+
+  it.each([
+    [40, 'later'],
+    [-20, 'earlier'],
+    [150, 'later'],
+  ])(
+    'by %s ms: the band goes, the first downbeat is placed by the delay of now, and that is said',
+    async (ms, how) => {
+      const w = await throughSpeakers();
+      const { report, details, told } = await reviewOf(w, ms);
+      expect(f1(report)).toBeGreaterThan(0.85);
+      expect(report.source.backing?.removedDb).toBeGreaterThan(8);
+      expect(1000 * report.source.backing!.offsetSeconds).toBeCloseTo(ms, 0);
+      // A bar of count-in at 100, and the delay.
+      expect(details.firstBeatSeconds).toBeCloseTo(2.4 + 0.06 + ms / 1000, 3);
+      expect(told).toContain(`The band came back ${Math.abs(ms)} ms ${how} than at your sound check`);
+      expect(told).not.toMatch(/jumped/);
+    },
+  );
+
+  it('known only after the first downbeat: the take is heard anew by the delay that was found', async () => {
+    const w = await throughSpeakers({ countInBars: 0 });
+    const { report, details, told } = await reviewOf(w, 40);
+    expect(f1(report)).toBeGreaterThan(0.85);
+    expect(details.firstBeatSeconds).toBeCloseTo(0.06 + 0.04, 3);
+    expect(details.path?.heldBackSamples).toBe(path.heldBackSamples + 480);
+    expect(told).toContain('The band came back 40 ms later than at your sound check');
+  });
+
+  it('at the delay of the sound check nothing is said', async () => {
+    const w = await throughSpeakers();
+    const { told } = await reviewOf(w, 0);
+    expect(told).not.toMatch(/sound check/);
+  });
+});
+
 describe('a take without a sound check', () => {
   /** The browser says 20 ms; the truth is 60. */
   const unchecked = () =>

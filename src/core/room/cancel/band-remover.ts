@@ -1,5 +1,5 @@
 /** Removes the band from the microphone while somebody plays, by a path that a sweep has measured. */
-import { DelayWatch } from './delay-watch.ts';
+import { DelayWatch, REACH, type WatchedDelay } from './delay-watch.ts';
 import { Enhancement } from './enhancement.ts';
 import { BandFollower, LEAST_HELD_BACK } from './follow.ts';
 import type { MeasuredPath } from '../path/measure-path.ts';
@@ -13,8 +13,16 @@ export interface RoomPath {
   readonly taps: Float32Array<ArrayBuffer>;
 }
 
-/** 4 ms in samples: less than a slip by a browser's buffer, more than the distance of two strong reflections. */
-const JUMP_SAMPLES = 48;
+/** A quarter of a millisecond in samples: what is less, the follower finds by itself, as it does the drift of the clocks. */
+const LEAST_JUMP = 3;
+/** Two windows agree on a delay within this, and within half of the jump. */
+const AGREEMENT = 24;
+/**
+ * A jump of less than this, 4 ms in samples, may be a laptop that was moved by a metre: another path, which is learned by the
+ * one before. Then its peak is lower, 0.5 to 0.65 of what it was, and 0.8 to 0.9 where the same path comes later.
+ */
+const SMALL_JUMP = 48;
+const SAME_PATH = 0.75;
 /** Samples by which the delay of a real loop changed between sweep and take. */
 const START_DOUBT = 1;
 /** Seconds of the path that are kept before its first arrival: the ringing of filters, and a reserve for drift. */
@@ -33,6 +41,12 @@ export function roomPathOf({ taps, sampleRate, delaySeconds }: MeasuredPath): Ro
   return { heldBackSamples, taps: kept };
 }
 
+/** The same path behind a delay that is longer by so many seconds, to the nearest sample. */
+export const laterPath = ({ heldBackSamples, taps }: RoomPath, seconds: number): RoomPath => ({
+  heldBackSamples: Math.max(LEAST_HELD_BACK, heldBackSamples + Math.round(seconds * ROOM_HZ)),
+  taps,
+});
+
 /**
  * Takes microphone and band at any sample rate; gives the microphone without the band at ROOM_HZ, at most 22 ms later.
  */
@@ -40,10 +54,13 @@ export class BandRemover {
   readonly #microphone: ToRoomRate;
   readonly #band: ToRoomRate;
   readonly #follower: BandFollower;
-  readonly #watch = new DelayWatch();
-  /** Delay of the strongest tap of the path, for comparison with the delay watch. */
-  readonly #expected: number;
-  #delayChange: number | null = null;
+  readonly #watch: DelayWatch;
+  /** The last window in which the band was heard clearly. */
+  #watched: WatchedDelay | null = null;
+  /** The usual height of its peak. */
+  #height = 0;
+  /** All jumps so far, samples; null until the band was heard clearly. */
+  #jumped: number | null = null;
   readonly #enhancement = new Enhancement(ROOM_HZ);
   readonly #postfilter = new Postfilter(BLOCK_SIZE);
   #early = BLOCK_SIZE;
@@ -53,17 +70,14 @@ export class BandRemover {
   constructor(sampleRate: number, path: RoomPath) {
     this.#microphone = new ToRoomRate(sampleRate);
     this.#band = new ToRoomRate(sampleRate);
-    const strongest = path.taps.reduce(
-      (best, x, i) => (Math.abs(x) > Math.abs(path.taps[best]!) ? i : best),
-      0,
-    );
-    this.#expected = path.heldBackSamples + strongest;
+    this.#watch = new DelayWatch(path);
     this.#follower = new BandFollower({
       blockSize: BLOCK_SIZE,
       partitions: PARTITIONS,
       path: [path.taps],
       heldBackSamples: path.heldBackSamples,
       delayDoubt: START_DOUBT,
+      mostJumpSamples: REACH,
     });
   }
 
@@ -81,9 +95,12 @@ export class BandRemover {
     return this.#follower.shiftSamples / ROOM_HZ;
   }
 
-  /** The last measured delay minus the delay of the path, seconds; null until the band was heard clearly. */
+  /**
+   * By how much the delay of now differs from that of the path, seconds, slow drift left out; null until the band was
+   * heard clearly.
+   */
   get delayChangeSeconds(): number | null {
-    return this.#delayChange === null ? null : this.#delayChange / ROOM_HZ;
+    return this.#jumped === null ? null : this.#jumped / ROOM_HZ;
   }
 
   /**
@@ -130,15 +147,26 @@ export class BandRemover {
   }
 
   #checkDelay(microphone: Float32Array, band: Float32Array): void {
-    const delay = this.#watch.push(microphone, band);
-    if (delay === null) return;
-    const before = this.#delayChange;
-    this.#delayChange = delay - this.#expected;
-    const off = this.#delayChange - this.#follower.shiftSamples;
-    // More than a reflection: the browser has slipped between input and output. The first window is the count-in, when
-    // nobody plays, and counts at once; later ones count when two agree.
-    const lasts = before === null || Math.abs(this.#delayChange - before) < JUMP_SAMPLES / 2;
-    if (lasts && Math.abs(off) > JUMP_SAMPLES) this.#follower.jumped(off);
+    const found = this.#watch.push(microphone, band, this.#follower.shiftSamples);
+    if (found === null) return;
+    const before = this.#watched;
+    this.#watched = found;
+    const off = found.laterSamples - this.#follower.shiftSamples;
+    const jumps = found.isElsewhere && Math.abs(off) > LEAST_JUMP && this.#lasts(found, before, off);
+    if (jumps) this.#follower.jumped(off);
+    this.#jumped = (this.#jumped ?? 0) + (jumps ? off : 0);
+    if (jumps || !found.isElsewhere) this.#height = 0.5 * (this.#height || found.height) + 0.5 * found.height;
+  }
+
+  /**
+   * Whether the band is to be expected there from now on: the browser opened its devices with another delay, or has slipped
+   * since. The first window is the count-in, when nobody plays, and counts at once; later ones count when two agree.
+   */
+  #lasts(found: WatchedDelay, before: WatchedDelay | null, off: number): boolean {
+    if (before === null) return true;
+    const apart = Math.abs(found.laterSamples - before.laterSamples);
+    const isSamePath = (found.height + before.height) / 2 > SAME_PATH * this.#height;
+    return apart < Math.min(AGREEMENT, Math.abs(off) / 2) && (isSamePath || Math.abs(off) > SMALL_JUMP);
   }
 }
 

@@ -14,7 +14,7 @@ const MOST_GAIN = 100;
 const HELD_BLOCKS = 94;
 /** The clocks of two consumer devices differ by less than 300 ppm. */
 const MOST_RATE = 3e-4;
-/** Largest shift of the band, samples: five minutes at 300 ppm are 1,080 samples at 12 kHz. */
+/** Largest shift of the band by drift, samples: five minutes at 300 ppm are 1,080 samples at 12 kHz. */
 const MOST_SHIFT = 1100;
 /** Samples that the interpolation needs on both sides. */
 export const LEAST_HELD_BACK = 10;
@@ -29,6 +29,8 @@ export interface FollowerSettings extends CancellerSettings {
    * LEAST_HELD_BACK. The microphone is not delayed.
    */
   readonly heldBackSamples: number;
+  /** Samples by which the band may jump either way, beside what drift may shift it; by default 0. */
+  readonly mostJumpSamples?: number;
 }
 
 /** Takes blocks of microphone and band, gives blocks without the band. Buffers are allocated once. */
@@ -37,6 +39,7 @@ export class BandFollower {
   readonly #settings: CancellerSettings;
   #canceller: Canceller;
   readonly #heldBack: number;
+  readonly #mostShift: number;
   /** For each channel of the band the samples played, and the block that is next. */
   readonly #lines: readonly Float32Array[];
   readonly #band: readonly Float32Array[];
@@ -49,15 +52,16 @@ export class BandFollower {
 
   /** @throws RangeError where the band is held back by less than LEAST_HELD_BACK samples */
   constructor(settings: FollowerSettings) {
-    const { heldBackSamples } = settings;
+    const { heldBackSamples, mostJumpSamples = 0 } = settings;
     if (!(heldBackSamples >= LEAST_HELD_BACK)) {
       throw new RangeError(`heldBackSamples is from ${LEAST_HELD_BACK} up, not ${heldBackSamples}`);
     }
     this.#heldBack = heldBackSamples;
+    this.#mostShift = MOST_SHIFT + mostJumpSamples;
     this.blockSize = settings.blockSize;
     this.#settings = settings;
     this.#canceller = new Canceller(settings);
-    const length = heldBackSamples + MOST_SHIFT + LEAST_HELD_BACK + settings.blockSize;
+    const length = heldBackSamples + this.#mostShift + LEAST_HELD_BACK + settings.blockSize;
     this.#lines = settings.path.map(() => new Float32Array(length));
     this.#band = settings.path.map(() => new Float32Array(settings.blockSize));
     this.#leftover = new Leftover(settings.partitions * settings.blockSize);
@@ -134,8 +138,8 @@ export class BandFollower {
   }
 
   #moveBy(samples: number): void {
-    const earliest = LEAST_HELD_BACK - this.#heldBack;
-    this.#shift = Math.max(Math.max(-MOST_SHIFT, earliest), Math.min(MOST_SHIFT, this.#shift + samples));
+    const earliest = Math.max(-this.#mostShift, LEAST_HELD_BACK - this.#heldBack);
+    this.#shift = Math.max(earliest, Math.min(this.#mostShift, this.#shift + samples));
   }
 }
 

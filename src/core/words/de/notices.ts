@@ -82,4 +82,6 @@ export const notices: Translated<typeof english> = {
   'band.cameBack': ({ ms, placedByIt }) =>
     `Die Band kam ${ms} ms später durch das Mikrofon zurück: Sie wurde herausgenommen` +
     `${placedByIt ? ', und deine Töne sind nach dieser Verzögerung gesetzt' : ''}. Nach einem Soundcheck geschieht das schon beim Spielen.`,
+  'band.otherDelay': ({ ms, late }) =>
+    `Die Band kam ${ms} ms ${late ? 'später' : 'früher'} zurück als bei deinem Soundcheck: Sie wurde nach der Verzögerung dieses Takes herausgenommen, und deine Töne sind danach gesetzt.`,
 };

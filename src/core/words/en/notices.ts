@@ -103,4 +103,6 @@ export const notices = {
   'band.cameBack': ({ ms, placedByIt }: { ms: number; placedByIt: boolean }) =>
     `The band came back through the microphone, ${ms} ms late: it was taken out` +
     `${placedByIt ? ', and your notes are placed by that delay' : ''}. After a sound check this is done while you play.`,
+  'band.otherDelay': ({ ms, late }: { ms: number; late: boolean }) =>
+    `The band came back ${ms} ms ${late ? 'later' : 'earlier'} than at your sound check: it was taken out by the delay of this take, and your notes are placed by it.`,
 };

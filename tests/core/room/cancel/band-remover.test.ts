@@ -1,8 +1,8 @@
 import { english } from '../../../english.ts';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { random } from '../../../../fixtures/lines/random.ts';
 import { bandInARoom, levelDb, throughSpeaker } from '../../../../fixtures/room/band-in-a-room.ts';
-import { BandRemover, roomPathOf } from '../../../../src/core/room/cancel/band-remover.ts';
+import { BandRemover, roomPathOf, type RoomPath } from '../../../../src/core/room/cancel/band-remover.ts';
 import { interpolated } from '../../../../src/core/base/interpolate.ts';
 import { measurePath } from '../../../../src/core/room/path/measure-path.ts';
 import { BLOCK_SIZE, PARTITIONS, ROOM_HZ, toRoomRate } from '../../../../src/core/room/align/room-rate.ts';
@@ -75,4 +75,74 @@ test('a take that starts some milliseconds off the sweep: what is no whole sampl
     expect(Math.abs(remover.driftPpm)).toBeLessThan(10);
     expect(remover.removedDb).toBeGreaterThan(30);
   }
+});
+
+describe('devices that were opened with another delay than at the sound check', async () => {
+  const { microphone, band, player, echo, path } = await bandInARoom({
+    instrument: 'steel',
+    sampleRate: ROOM_HZ,
+    seconds: 10,
+    seed: 764,
+    delaySeconds: 0.06,
+    bandDb: 0,
+  });
+  const swept = (): RoomPath => {
+    const played = new Float32Array(3 * ROOM_HZ);
+    const tone = sweep(sweepShape(ROOM_HZ)).map((x) => 0.1 * x);
+    played.set(tone);
+    const measured = measurePath(throughSpeaker(played, path), tone, ROOM_HZ);
+    if (!measured.ok) throw new Error(english(measured.problem));
+    return roomPathOf(measured.value);
+  };
+  const heardPast = (heard: Float32Array, played: Float32Array) => {
+    const remover = new BandRemover(ROOM_HZ, swept());
+    const pieces: number[] = [];
+    for (let from = 0; from < heard.length; from += 128)
+      pieces.push(...remover.push(heard.subarray(from, from + 128), played.subarray(from, from + 128)));
+    pieces.push(...remover.finish());
+    return { remover, out: Float32Array.from(pieces) };
+  };
+  /** Against the player, dB, from a second after the first window of a second on. */
+  const leftDb = (out: Float32Array) => {
+    const left = player.map((x, i) => x - out[i]!);
+    return levelDb(left, player, ROOM_HZ, [2, 9]);
+  };
+
+  // A block of the browser's at 48 kHz is 2.7 ms; wireless speakers differ by more than a tenth of a second.
+  test.each([10, 20, 40, 150, 300, 2.7, 0.7, -0.7, -2.7, -10, -20, -40])(
+    'later by %s ms: found in the first second, the band goes as if it had not been',
+    (ms) => {
+      const moved = echo.map((_, i) => interpolated(echo, i - (ms / 1000) * ROOM_HZ));
+      const { remover, out } = heardPast(
+        player.map((x, i) => x + moved[i]!),
+        band,
+      );
+      expect(1000 * remover.delayChangeSeconds!).toBeCloseTo(ms, 0);
+      expect(1000 * remover.laterSeconds).toBeCloseTo(ms, 0);
+      expect(leftDb(out)).toBeLessThan(-18);
+      expect(remover.removedDb).toBeGreaterThan(15);
+    },
+  );
+
+  test('the delay of the sound check stays where it holds, and where the clocks drift', () => {
+    expect(heardPast(microphone, band).remover.delayChangeSeconds).toBe(0);
+    for (const ppm of [100, -200]) {
+      const drifting = echo.map((_, i) => interpolated(echo, i * (1 - ppm * 1e-6)));
+      const { remover, out } = heardPast(
+        player.map((x, i) => x + drifting[i]!),
+        band,
+      );
+      expect(remover.delayChangeSeconds).toBe(0);
+      expect(leftDb(out)).toBeLessThan(-18);
+    }
+  });
+
+  test('clicks that are all alike: of the delays that fit, one click apart, the nearest', () => {
+    const click = Float32Array.from({ length: 60 }, (_, i) => 0.3 * (1 - i / 60) * (i % 7 < 3 ? 1 : -1));
+    const clicks = new Float32Array(6 * ROOM_HZ);
+    // 240 in a minute: the next click comes within the longest delay that is searched for.
+    for (let from = 0; from + 60 < clicks.length; from += 0.25 * ROOM_HZ) clicks.set(click, from);
+    const later = throughSpeaker(clicks, path).map((_, i, comes) => comes[i - 240] ?? 0);
+    expect(1000 * heardPast(later, clicks).remover.delayChangeSeconds!).toBeCloseTo(20, 0);
+  });
 });
