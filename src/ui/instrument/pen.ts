@@ -143,9 +143,9 @@ export function drawSlur(
   context.stroke(shape);
 }
 
-/** Letters with a rim of page, so that lines do not run through them; `y` is their middle. */
+/** Letters with a rim of page, so that lines do not run through them, none beyond the right edge; `y` is their middle. */
 export function letter(
-  { context }: Page,
+  { context, width }: Page,
   text: string,
   x: number,
   y: number,
@@ -157,10 +157,12 @@ export function letter(
   context.font = `${weight} ${size}px 'Landfall Chord Signs', Besley, serif`;
   context.textBaseline = 'middle';
   context.textAlign = align;
+  const most = align === 'left' ? width - context.measureText(withSigns(text)).width - 1 : width;
+  const left = Math.min(x, most);
   context.lineJoin = 'round';
   context.lineWidth = size * 0.28;
-  cutRim(context, () => context.strokeText(withSigns(text), x, y));
+  cutRim(context, () => context.strokeText(withSigns(text), left, y));
   context.fillStyle = colour;
-  context.fillText(withSigns(text), x, y);
+  context.fillText(withSigns(text), left, y);
   context.textAlign = 'left';
 }

@@ -68,7 +68,9 @@ export function drawTargetStroke(
 }
 
 /** The landing is read from where the player stands: in units, how far it keeps from the edges, and the room its letter takes. */
-export const LANDING = { mark: 1.45, letter: 1.35, fromEdge: 0.85, above: 1.95 } as const;
+export const LANDING = { mark: 1.45, letter: 1.35, fromEdge: 0.85 } as const;
+/** Height of a capital letter or a figure as a share of its size. */
+const LETTER_HEIGHT = 0.72;
 
 /** What the line just did: the landing that opened this page, large at its left edge. */
 export function drawLanding(
@@ -76,6 +78,7 @@ export function drawLanding(
   { role, degree }: Landing,
   x: number,
   y: number,
+  height: number,
   unit: number,
   inks: Inks,
 ): void {
@@ -84,13 +87,27 @@ export function drawLanding(
   context.font = `800 ${unit * LANDING.letter}px 'Landfall Chord Signs', Besley, serif`;
   context.textBaseline = 'alphabetic';
   context.lineWidth = unit * 0.24;
-  // Over the mark, where the line does not go on, or under it where there is no room; a sign hangs to the left.
-  const over = y > unit * LANDING.above;
-  const left = x - unit * 0.42;
-  const up = y + unit * (over ? -0.62 * LANDING.mark : 0.62 * LANDING.mark + 0.72 * LANDING.letter);
-  cutRim(context, () => context.strokeText(withSigns(degree), left, up));
+  const { left, foot } = placeOfLetter(x, y, height, unit);
+  cutRim(context, () => context.strokeText(withSigns(degree), left, foot));
   context.fillStyle = inks.ink;
-  context.fillText(withSigns(degree), left, up);
+  context.fillText(withSigns(degree), left, foot);
+}
+
+/**
+ * Where the letter of a landing begins, and the line it stands on: over the mark, where the line does not go on; under it where
+ * there is no room; beside it on a page that is too low for both, as a phone may have. A sign hangs to the left.
+ */
+export function placeOfLetter(x: number, y: number, height: number, unit: number) {
+  const tall = LETTER_HEIGHT * LANDING.letter * unit;
+  // A flat reaches over the figures.
+  const rim = 0.2 * unit;
+  const [away, left] = [0.62 * LANDING.mark * unit, x - unit * 0.42];
+  if (y - away - tall - rim >= 0) return { left, foot: y - away };
+  if (y + away + tall <= height - rim) return { left, foot: y + away + tall };
+  return {
+    left: x + unit * 0.95,
+    foot: Math.max(tall + rim, Math.min(height - rim / 2, y + tall / 2)),
+  };
 }
 
 export function drawPenHead(

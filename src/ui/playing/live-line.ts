@@ -168,7 +168,7 @@ export class LiveLinePen {
         LANDING.fromEdge * unit,
         Math.min(height - LANDING.fromEdge * unit, yOf(midi ?? middle)),
       );
-      drawLanding(context, landing, xOf(landing.beat), y, unit, inks);
+      drawLanding(context, landing, xOf(landing.beat), y, height, unit, inks);
     }
     const { note } = live;
     // What is heard for a moment only, an octave off, does not turn the page, and is not lost either.

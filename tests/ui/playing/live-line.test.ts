@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { LiveMoment } from '../../../src/state/live-moment.ts';
 import type { Inks } from '../../../src/ui/parts/inks.ts';
+import { LANDING, placeOfLetter } from '../../../src/ui/playing/draw-live-line.ts';
 import { LiveLinePen, pageAt } from '../../../src/ui/playing/live-line.ts';
 
 describe('the page of the live line', () => {
@@ -70,5 +71,19 @@ describe('the pen', () => {
 
   it('draws no line on a quiet page', () => {
     expect(drawnHeights(held(69, 20), true)).toEqual([]);
+  });
+});
+
+describe('the letter of a landing', () => {
+  // The page on a phone of 390 by 844, on a first take, is 54 pixels high; the smallest unit is 26.
+  it.each([40, 54, 71, 110, 300])('is whole on a page of %s pixels, wherever the landing lies', (height) => {
+    const unit = Math.max(26, height / 7);
+    // Figures of the face are no higher than 0.75 of their size.
+    const tall = 0.75 * LANDING.letter * unit;
+    for (let y = LANDING.fromEdge * unit; y <= height - LANDING.fromEdge * unit; y += 1) {
+      const { foot } = placeOfLetter(20, y, height, unit);
+      expect(foot - tall).toBeGreaterThanOrEqual(0);
+      expect(foot).toBeLessThanOrEqual(height);
+    }
   });
 });
