@@ -148,8 +148,16 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
   };
   track?.addEventListener('ended', lost);
   let paused = false;
-  const watchContext = () => {
-    if (context.state === 'running') {
+  let stills = 0;
+  let secondsAtLastLook = context.currentTime;
+  /** The clock goes. A suspended output stops it although the state stays "running": the microphone is not lost by that. */
+  const clockGoes = () => {
+    stills = context.currentTime === secondsAtLastLook ? stills + 1 : 0;
+    secondsAtLastLook = context.currentTime;
+    return context.state === 'running' && stills < missesToLose;
+  };
+  const watchContext = (isRunning: boolean) => {
+    if (isRunning) {
       if (paused) options.onSoundBack?.(PAUSED);
       paused = false;
       return;
@@ -161,9 +169,10 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
     void context.resume().catch(() => undefined);
   };
   const watch = setInterval(() => {
-    watchContext();
+    const isRunning = clockGoes();
+    watchContext(isRunning);
     // A suspended context (a closed laptop) sends nothing, but the microphone is not lost.
-    const missed = hops === hopsAtLastLook && context.state === 'running';
+    const missed = hops === hopsAtLastLook && isRunning && stills === 0;
     misses = missed ? misses + 1 : 0;
     hopsAtLastLook = hops;
     if (misses >= (hops > 0 ? missesToLose : missesToOpen)) lost();
