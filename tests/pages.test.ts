@@ -19,6 +19,7 @@ import {
   MOST_MIDI_BYTES,
   MOST_ROW_CHARACTERS,
   MOST_SCORE_SIGNS,
+  MOST_NOTE_BENDS,
   MOST_NOTE_PARTS,
   MOST_NOTES,
   MOST_SCORE_BYTES,
@@ -28,7 +29,7 @@ import {
 import { LONGEST_WHOLE_SECONDS } from '../src/core/files/audio.ts';
 import { MOST_PIPE_BYTES, MOST_PIPE_SECONDS } from '../src/cli/read-pipe.ts';
 import { LONGEST_SECONDS } from '../src/core/files/read-channels.ts';
-import { readAim } from '../src/core/grade/aims/aim.ts';
+import { AIM_LIMITS, readAim } from '../src/core/grade/aims/aim.ts';
 import { AIM_LADDER, PLAIN_AIMS } from '../src/core/grade/aims/aims.ts';
 import { ANSWER_LIMITS, readAnswer } from '../src/core/lesson/answer.ts';
 import { EXAMPLE_LIMITS } from '../src/core/lesson/example.ts';
@@ -232,6 +233,7 @@ it('the page of limits says what the code holds', () => {
     'chords of a chart as written': most(MOST_CHART_CHORDS),
     'chords that go by in a take': most(MOST_LAID_CHANGES),
     'chords through which the notes of a take sound, counted note by note': most(MOST_NOTE_PARTS),
+    'pitch bends that pass under the notes of a MIDI file, counted note by note': most(MOST_NOTE_BENDS),
     'letters of a chord symbol': most(MOST_SYMBOL),
     'blocks before the sound of a WAV or FLAC file': most(MOST_BLOCKS_BEFORE_SOUND),
     'minutes of a recording in the app, or with its backing taken out': most(LONGEST_WHOLE_SECONDS / 60),
@@ -243,6 +245,9 @@ it('the page of limits says what the code holds', () => {
     'corrections by hand in one take': most(MOST_CORRECTIONS),
     'files in one call of the command line': most(MOST_TAKES),
     'files graded at the same time': most(RANGES.threads.highest),
+    'letters of the name of an aim': most(AIM_LIMITS.nameCharacters),
+    'letters of the task of an aim': most(AIM_LIMITS.taskCharacters),
+    'entries in a list of an aim': most(AIM_LIMITS.entries),
     'letters in the chart of a lesson sheet': most(SHEET_LIMITS.chartCharacters),
     'aims of a lesson sheet': most(SHEET_LIMITS.aims),
     'notes of the example of a lesson sheet': most(EXAMPLE_LIMITS.notes),

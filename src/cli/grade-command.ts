@@ -38,7 +38,7 @@ function aimOf(name: string, words: Words): Outcome<Aim> {
   if (known) return good(known);
   const text = textOfFile(name);
   if (!text.ok) return text;
-  if (text.value === null) return bad('cli.unknownAim', { name });
+  if (text.value === null) return bad('cli.unknownAim', { given: name });
   let json: unknown;
   try {
     json = JSON.parse(text.value);

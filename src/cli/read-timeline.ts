@@ -41,7 +41,7 @@ export function textOfFile(path: string): Outcome<string | null> {
   return text === null ? bad('file.notText', { name: path }) : good(text);
 }
 
-/** True for what was surely meant as a chart and not as the name of a file. */
+/** True for what was surely meant as a chart where no file has that name. */
 const looksLikeChart = (given: string) => /\||^\s*form\s*:|\n/i.test(given);
 
 type Chosen<Kind> = Extract<GradeOrder['under'], { readonly kind: Kind }>;
@@ -49,9 +49,10 @@ type Chosen<Kind> = Extract<GradeOrder['under'], { readonly kind: Kind }>;
 /** A chart as the player gave it: its text, a form, or the name of a file (text, MusicXML, MIDI with chord markers). */
 export function readChartGiven(given: string, meter: Meter | null): Outcome<ReadChartFile> {
   const defaults = meter ? { meter: meter.written } : {};
-  const file = looksLikeChart(given) ? good(null) : bytesOfFile(given, MOST_SCORE_BYTES);
-  if (!file.ok) return file;
-  if (file.value !== null) return readChartFile(file.value, given, defaults);
+  const file = bytesOfFile(given, MOST_SCORE_BYTES);
+  // A file may have a bar or a line break in its name; text that is no such name may still displease the system.
+  if (!file.ok && !looksLikeChart(given)) return file;
+  if (file.ok && file.value !== null) return readChartFile(file.value, given, defaults);
   const chart = readChartArgument(given, defaults);
   if (chart.ok) return good({ chart: chart.value, warnings: [] });
   if (looksLikeChart(given)) return chart;

@@ -142,6 +142,18 @@ describe('a file', () => {
     rmSync(path);
   });
 
+  it.each(['line\nbreak.txt', 'bars | C |.txt', 'form: one.txt'])(
+    'is read as a chart whatever its name looks like: %j',
+    (name) => {
+      const path = join(folder, name);
+      writeFileSync(path, '| Eb7 | Ab7 |');
+      const read = readChartGiven(path, null);
+      if (!read.ok) throw new Error(english(read.problem));
+      expect(read.value.chart.sections[0]!.bars).toHaveLength(2);
+      rmSync(path);
+    },
+  );
+
   it('that is a folder is told so', () => {
     writeFileSync(join(folder, 'a.txt'), '');
     expect(readdirSync(folder)).toContain('a.txt');

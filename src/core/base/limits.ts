@@ -32,6 +32,8 @@ export const MOST_CHART_CHORDS = 20_000;
 export const MOST_LAID_CHANGES = 200_000;
 /** Stretches into which those chords cut the notes of a take: a line has as many as notes and chords together. */
 export const MOST_NOTE_PARTS = 1_000_000;
+/** Bends of a MIDI file that pass under its notes, counted note by note: a bend each ten milliseconds for six hours is two million. */
+export const MOST_NOTE_BENDS = 5_000_000;
 /** Characters of a chord symbol. */
 export const MOST_SYMBOL = 40;
 /** Blocks before the sound of a WAV or FLAC file. */

@@ -35,21 +35,24 @@ const KINDS: ReadonlyMap<string, WantedValue> = new Map([
   ['record', { kind: 'object' }],
 ]);
 
-function wantedBy({ type, expected, requirement }: BaseIssue<unknown>): WantedValue {
+function wantedBy({ type, expected, requirement, input }: BaseIssue<unknown>): WantedValue {
   if (type === 'literal') return { kind: 'one of', values: [expected ?? ''] };
   // '("bars" | "notes")': the values stand between the strokes.
   if (type === 'picklist')
     return { kind: 'one of', values: (expected ?? '').replace(/^\(|\)$/g, '').split(' | ') };
   if (type === 'min_value') return { kind: 'at least', limit: Number(requirement) };
   if (type === 'max_value') return { kind: 'at most', limit: Number(requirement) };
+  if (type === 'max_length')
+    return { kind: Array.isArray(input) ? 'entries' : 'characters', limit: Number(requirement) };
   return KINDS.get(type) ?? { kind: 'other' };
 }
 
 /** The value itself where it is a single one, as JSON writes it, so that a text has its quotes. */
 function foundIn(value: unknown): FoundValue {
   if (value === undefined) return { kind: 'nothing' };
+  if (value === null) return { kind: 'null' };
   if (Array.isArray(value)) return { kind: 'list' };
-  if (typeof value === 'object' && value !== null) return { kind: 'object' };
+  if (typeof value === 'object') return { kind: 'object' };
   // JSON reads 1e400 as such a number and can't write it.
   if (typeof value === 'number' && !Number.isFinite(value)) return { kind: 'unbounded' };
   const json = typeof value === 'string' ? JSON.stringify(value) : String(value);

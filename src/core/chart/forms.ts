@@ -42,7 +42,7 @@ export function formChart(name: string, key: string): Outcome<Chart> {
   );
   if (!form) {
     return bad('form.unknown', {
-      name: name.trim().slice(0, MOST_QUOTED),
+      form: name.trim().slice(0, MOST_QUOTED),
       known: FORMS.map((known) => known.name),
     });
   }

@@ -133,7 +133,7 @@ function takeHeading(piece: Piece, word: string, value: string, reading: Reading
 
 function startSection(piece: Piece, name: string, reading: Reading): void {
   if (!SECTION_NAME.test(name)) {
-    refuse(piece, 'chart.sectionName', { line: piece.line, name });
+    refuse(piece, 'chart.sectionName', { line: piece.line, section: name });
   }
   refuseEmptySection(reading);
   reading.sections.push({ name, feel: null, bars: [], piece });
@@ -144,9 +144,9 @@ export function refuseEmptySection(reading: Reading): void {
   const last = reading.sections.at(-1);
   if (last && last.bars.length === 0) {
     if (last.name !== null && last.name.length > 1 && parseChord(last.name)) {
-      refuse(last.piece, 'chart.chordWithoutBarLines', { name: last.name });
+      refuse(last.piece, 'chart.chordWithoutBarLines', { text: last.name });
     }
-    refuse(last.piece, 'chart.sectionEmpty', { name: last.name, feel: last.feel });
+    refuse(last.piece, 'chart.sectionEmpty', { section: last.name, feel: last.feel });
   }
 }
 

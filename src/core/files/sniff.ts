@@ -36,6 +36,15 @@ const OTHERS: readonly Mark[] = [
   { mark: 'MAC ', kind: 'ape' },
   { mark: 'wvpk', kind: 'wavpack' },
   { mark: '.snd', kind: 'au' },
+  { mark: 'riff\x2e\x91\xcf\x11', kind: 'w64' },
+  { mark: '#!AMR', kind: 'amr' },
+  { mark: '\x0b\x77', kind: 'ac3' },
+  { mark: 'TTA1', kind: 'tta' },
+  { mark: 'DSD ', kind: 'dsd' },
+  { mark: 'FRM8', kind: 'dsd' },
+  { mark: 'Creative Voice File', kind: 'voc' },
+  { mark: 'FORM', second: { mark: '8SVX', offset: 8 }, kind: '8svx' },
+  { mark: '\0\0\x01\xba', kind: 'mpeg' },
   { mark: 'RIFF', second: { mark: 'RMID', offset: 8 }, kind: 'rmid' },
   { mark: 'RIFF', second: { mark: 'AVI ', offset: 8 }, kind: 'avi' },
   { mark: 'RIFF', second: { mark: 'WEBP', offset: 8 }, kind: 'webp' },
@@ -69,6 +78,13 @@ function textKind(text: string): FileKind {
 /** ADTS: the raw AAC stream has a sync word much like that of mp3, with layer bits of 0. */
 const isAdts = (head: Uint8Array) => head[0] === 0xff && (head[1]! & 0xf6) === 0xf0;
 
+/** A frame of layer II (ISO/IEC 11172-3): its sync word, then a bit rate and a sample rate that there are. */
+const isLayerTwo = (head: Uint8Array) =>
+  head[0] === 0xff && (head[1]! & 0xe6) === 0xe4 && head[2]! >> 4 < 15 && ((head[2]! >> 2) & 3) < 3;
+
+/** Packets of 188 bytes, each with its sync byte (ISO/IEC 13818-1). */
+const isTransportStream = (head: Uint8Array) => [0, 188, 376].every((at) => head[at] === 0x47);
+
 /**
  * Tells what a file is.
  * @returns its kind, or a problem where it is none that can be used.
@@ -93,6 +109,8 @@ export async function sniff(source: ByteSource): Promise<Outcome<FileKind>> {
   if (text !== null) return good(textKind(text));
   if (isAdts(head)) return bad('file.foreign', { name, kind: 'aac' });
   if (findFrame(head, 0)) return good('mp3');
+  if (isLayerTwo(head)) return bad('file.foreign', { name, kind: 'mp2' });
+  if (isTransportStream(head)) return bad('file.foreign', { name, kind: 'mpeg' });
   if (head.every((byte) => byte === 0)) return bad('file.zeros', { name });
   return bad('file.unknown', { name });
 }

@@ -22,6 +22,8 @@ export interface BendTrack {
    * is bent and held, and the centre where the bend is a vibrato.
    */
   heard(fromSeconds: number, toSeconds: number): number;
+  /** How many bends `heard` goes through for a note that began at this time and ends with the last bend so far. */
+  bendsSince(seconds: number): number;
 }
 
 export function bendTrack(): BendTrack {
@@ -58,21 +60,21 @@ export function bendTrack(): BendTrack {
     },
     at: (seconds) => semitones[indexAt(seconds)]!,
     heard(fromSeconds, toSeconds) {
-      const parts: { readonly semitones: number; readonly seconds: number }[] = [];
-      for (let k = indexAt(fromSeconds); k < times.length && (times[k]! < toSeconds || k === 0); k++) {
+      const first = indexAt(fromSeconds);
+      /** How long each bend stands. */
+      const lasting = new Map<number, number>();
+      for (let k = first; k < times.length && (times[k]! < toSeconds || k === 0); k++) {
         const start = Math.max(times[k]!, fromSeconds);
-        parts.push({
-          semitones: semitones[k]!,
-          seconds: Math.min(times[k + 1] ?? Infinity, toSeconds) - start,
-        });
+        const seconds = Math.min(times[k + 1] ?? Infinity, toSeconds) - start;
+        lasting.set(semitones[k]!, (lasting.get(semitones[k]!) ?? 0) + seconds);
       }
-      parts.sort((a, b) => a.semitones - b.semitones);
       let left = (toSeconds - fromSeconds) / 2;
-      for (const part of parts) {
-        left -= part.seconds;
-        if (left <= 0) return part.semitones;
+      for (const [bend, seconds] of [...lasting].sort(([a], [b]) => a - b)) {
+        left -= seconds;
+        if (left <= 0) return bend;
       }
-      return semitones[indexAt(fromSeconds)]!;
+      return semitones[first]!;
     },
+    bendsSince: (seconds) => times.length - indexAt(seconds),
   };
 }

@@ -8,6 +8,8 @@ const schema = v.object({
   bars: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(64)),
   loud: v.boolean(),
   tones: v.array(v.string()),
+  short: v.optional(v.pipe(v.string(), v.maxLength(4))),
+  few: v.optional(v.pipe(v.array(v.number()), v.maxLength(2))),
   kind: v.picklist(['chorus', 'bar']),
   version: v.literal(2),
   either: v.union([v.string(), v.number()]),
@@ -29,6 +31,8 @@ describe('a value that does not fit', () => {
       found: value('"12"'),
     });
     expect(unfit({ bars: 1.5 }).wanted).toEqual({ kind: 'integer' });
+    expect(unfit({ short: 'abcde' }).wanted).toEqual({ kind: 'characters', limit: 4 });
+    expect(unfit({ few: [1, 2, 3] }).wanted).toEqual({ kind: 'entries', limit: 2 });
     expect(unfit({ bars: 0 }).wanted).toEqual({ kind: 'at least', limit: 1 });
     expect(unfit({ bars: 65 }).wanted).toEqual({ kind: 'at most', limit: 64 });
     // As 1e400 is read from JSON: no player knows the word that JavaScript has for it.
@@ -36,7 +40,7 @@ describe('a value that does not fit', () => {
     expect(unfit({ loud: null })).toEqual({
       field: 'loud',
       wanted: { kind: 'boolean' },
-      found: value('null'),
+      found: { kind: 'null' },
     });
     expect(unfit({ tones: {} })).toEqual({
       field: 'tones',
@@ -53,7 +57,7 @@ describe('a value that does not fit', () => {
     });
     expect(unfit({ version: 1 }).wanted).toEqual({ kind: 'one of', values: ['2'] });
     expect(unfit({ either: true }).wanted).toEqual({ kind: 'other' });
-    expect(unfit(null)).toEqual({ field: null, wanted: { kind: 'object' }, found: value('null') });
+    expect(unfit(null)).toEqual({ field: null, wanted: { kind: 'object' }, found: { kind: 'null' } });
   });
 
   it('may be missing', () => {

@@ -68,6 +68,12 @@ describe('a MIDI file from elsewhere', () => {
     expect(warnings.map(english).join()).toContain('“Verse”');
   });
 
+  it('has the signs of its chords also in UTF-8', () => {
+    const bytewise = (text: string) => String.fromCharCode(...new TextEncoder().encode(text));
+    const file = midi(marker(0, bytewise('B♭7')), marker(1920, bytewise('F♯m7')), marker(1920, 'end'));
+    expect(playedText(read(file).chart)).toBe('B♭7:4 | F♯m7:4');
+  });
+
   it('leaves a bar before the first chord out', () => {
     expect(playedText(read(midi(marker(1920, 'C7'), marker(1920, 'F7'), marker(1920, 'end'))).chart)).toBe(
       'C7:4 | F7:4',

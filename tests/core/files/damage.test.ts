@@ -30,6 +30,19 @@ describe('a file that is not a recording', () => {
       /\.rmi.*save it as a MIDI file \(\.mid\)/,
     ],
     ['an AIFF file', ASCII('FORM\0\0\x10\0AIFFCOMM'), /AIFF/],
+    ['a Wave64 file', Buffer.from('726966662e91cf11a5d628db04c10000', 'hex'), /Wave64.*save it as WAV/],
+    ['a voice memo of a telephone', ASCII('#!AMR\n\x3c\x08'), /AMR.*save it as WAV/],
+    // Layer II of MPEG-1, 192 kbit/s, 44.1 kHz (ISO/IEC 11172-3).
+    [
+      'an MP2 file',
+      Uint8Array.of(0xff, 0xfd, 0xa4, 0x04, ...new Uint8Array(900).fill(7)),
+      /MP2.*save it as WAV/,
+    ],
+    [
+      'a video stream',
+      Uint8Array.from({ length: 940 }, (_, k) => (k % 188 === 0 ? 0x47 : k % 5)),
+      /MPEG.*save it as WAV/,
+    ],
     ['a WebM file', Uint8Array.of(0x1a, 0x45, 0xdf, 0xa3, 1, 0, 0, 0), /WebM/],
     ['a zip archive', ASCII('PK\x03\x04\x14\0'), /zip/],
     ['zeros', new Uint8Array(5000), /zeros/],
@@ -57,6 +70,20 @@ describe('a file that is not a recording', () => {
     new DataView(bytes.buffer).setUint16(20, format, true);
     new DataView(bytes.buffer).setUint16(34, bits, true);
     expect(await readAudio('take.wav', bytes)).toMatch(reason);
+  });
+
+  it.each([0, 3, 4])('a WAV header whose block align is %i against its format is told so', async (align) => {
+    const bytes = new Uint8Array(fixture('s16.wav'));
+    const right = await readAudio('take.wav', bytes.slice());
+    new DataView(bytes.buffer).setUint16(32, align, true);
+    const read = await readAudio('take.wav', bytes);
+    if (typeof read === 'string' || typeof right === 'string') throw new Error('was not read');
+    // SoX reads such a file by its format as well.
+    expect(read.samples).toEqual(right.samples);
+    expect(right.warnings).toEqual([]);
+    expect(read.warnings).toEqual([
+      expect.stringMatching(new RegExp(`take\\.wav contradicts itself.* 2 bytes.* ${align} by`)),
+    ]);
   });
 
   it.each([4000, 384_000])('a rate of %i Hz is refused with a sentence that names it', async (rate) => {

@@ -48,6 +48,7 @@ describe('a list of notes', () => {
     ['blank lines', '\n\nonset,duration,pitch\n\n0.5,.25,60\n\n'],
     ['quotes', '"onset","duration","pitch"\n"0.5","0.25","6e1"\n'],
     ['a first line that tells the separator', 'sep=;\r\nonset;duration;pitch\r\n0,5;0,25;60\r\n'],
+    ['a first line that tells no separator', 'sep=\nonset,duration,pitch\n0.5,0.25,60\n'],
     ['a tab that the first line tells', 'sep=\t\r\nonset\tduration\tpitch\r\n0,5\t0,25\t60\r\n'],
     ['a separator that only that line tells', 'sep=|\nonset|duration|pitch\n0.5|0.25|60\n'],
     ['remarks above the header', '# made by a tracker\n\n# take, 2\nonset,duration,pitch\n0.5,0.25,60\n'],

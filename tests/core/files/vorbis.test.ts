@@ -101,3 +101,31 @@ describe('pieces of an Ogg file', needs(isInstalled('sox'), 'SoX is not installe
     rmSync(path);
   });
 });
+
+describe('streams that are chained in one file (RFC 3533, section 4)', () => {
+  const joined = (...parts: readonly Uint8Array[]) => new Uint8Array(Buffer.concat(parts));
+
+  it('are heard one after the other', async () => {
+    const one = await readAudio('pluck.ogg', pluck());
+    const both = await readAudio('pluck.ogg', joined(pluck(), pluck()));
+    if (typeof one === 'string' || typeof both === 'string') throw new Error('was not read');
+    expect(both.warnings).toEqual([]);
+    expect(both.samples).toHaveLength(2 * one.samples.length);
+    expect(both.samples.subarray(one.samples.length)).toEqual(one.samples);
+  });
+
+  it(
+    'of another sample rate behind the first are told, and left out',
+    needs(isInstalled('sox'), 'SoX is not installed.'),
+    async () => {
+      const kind = { sampleRate: 44_100, channels: 1 };
+      const other = soxEncodes(struckStrings({ ...kind, seconds: 1, chance: chance(3) }), kind, 3);
+      const one = await readAudio('pluck.ogg', pluck());
+      const both = await readAudio('pluck.ogg', joined(pluck(), other));
+      if (typeof one === 'string' || typeof both === 'string') throw new Error('was not read');
+      expect(one.sampleRate).not.toBe(kind.sampleRate);
+      expect(both.samples).toEqual(one.samples);
+      expect(both.warnings).toEqual([expect.stringMatching(/another recording behind the first/)]);
+    },
+  );
+});

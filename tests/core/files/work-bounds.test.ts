@@ -254,7 +254,11 @@ describe('a sentence', () => {
         describeNotice(notice('score.unreadChord', { name: 'a', bar: long, what: long }), words).length,
       ).toBeLessThan(1000);
       expect(
-        describeProblem(problem('form.unknown', { name: 'a', known: [long, long] }), words).length,
+        describeProblem(problem('chart.sectionEmpty', { section: long, feel: null }), words).length,
+      ).toBeLessThan(1000);
+      expect(describeProblem(problem('cli.unknownAim', { given: long }), words).length).toBeLessThan(1000);
+      expect(
+        describeProblem(problem('form.unknown', { form: 'a', known: [long, long] }), words).length,
       ).toBeLessThan(1000);
     }
   });

@@ -85,7 +85,7 @@ const separatorOf = (header: string) =>
 const HEADER_CHARACTERS = 16_384;
 
 /** "sep=;" in the first line tells some spreadsheets what separates the columns. */
-const TELLS_SEPARATOR = /^ *"?sep=(.)"? *$/i;
+const TELLS_SEPARATOR = /^ *"?sep=(.?)"? *$/i;
 /** A remark in a line of its own, as programs for measurements write it; "#" alone may name a column of numbers. */
 const REMARK = /^"?#(?!"?\s*[,;\t])\s*/;
 
@@ -114,7 +114,7 @@ function findHeader(text: string): TableHeader {
     }
     const separator = TELLS_SEPARATOR.exec(content)?.[1];
     if (separator !== undefined) {
-      told = separator;
+      if (separator !== '') told = separator;
       continue;
     }
     const next = { at: index + whole.length, line: line + 1 };

@@ -11,6 +11,7 @@ import { parseChord } from '../../music/parse-chord.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { MOST_BARS, MOST_CHART_CHORDS, MOST_MIDI_BYTES } from '../../base/limits.ts';
 import { notice, problem } from '../../words/problem.ts';
+import { midiText } from '../notes/midi-text.ts';
 import { wholeEvents } from '../notes/midi-events.ts';
 import { meterFrom, usableBpm } from './meters.ts';
 import type { ReadChartFile } from './read-musicxml.ts';
@@ -51,7 +52,7 @@ function textsOf({ tracks }: MidiData, kind: TextKind): readonly Placed[] {
       let tick = 0;
       return track.flatMap((event) => {
         tick += event.deltaTime;
-        return event.type === kind ? [{ tick, text: event.text.trim() }] : [];
+        return event.type === kind ? [{ tick, text: midiText(event.text) }] : [];
       });
     })
     .toSorted((a, b) => a.tick - b.tick);

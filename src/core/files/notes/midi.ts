@@ -10,9 +10,11 @@ import { parseMidi, type MidiData, type MidiEvent } from 'midi-file';
 import type { HeardNote } from '../../take/note.ts';
 import { bad, good, type Outcome } from '../../base/outcome.ts';
 import { notice, type Notice } from '../../words/problem.ts';
+import { MOST_NOTE_BENDS } from '../../base/limits.ts';
 import { fourCharacters, viewOf } from '../bytes/bytes.ts';
 import { bendTrack, type BendTrack } from '../../midi/midi-bend.ts';
 import { midiClock } from './midi-clock.ts';
+import { midiText } from './midi-text.ts';
 import { wholeEvents } from './midi-events.ts';
 import { listedNote } from '../../take/listed-note.ts';
 
@@ -49,6 +51,12 @@ function tracksOnly(bytes: Uint8Array): { readonly bytes: number[]; readonly cut
   return { bytes: kept, cut };
 }
 
+/** A name that says something; null for one of nothing but blanks and control characters. */
+function nameIn(written: string): string | null {
+  const name = midiText(written);
+  return /[^\s\p{C}]/u.test(name) ? name : null;
+}
+
 interface Part {
   /** Its name and its place in the file, counted from 1. */
   readonly place: {
@@ -65,10 +73,17 @@ interface OpenNote {
   ended: number;
 }
 
-/** Notes of one track, each with its channel. */
+/** More bends pass under the notes of a file than are gone through. */
+class TooManyBends extends Error {}
+
+/**
+ * Notes of one track, each with its channel.
+ * @param bendsLeft how many bends may be gone through yet, counted note by note, over all tracks; throws `TooManyBends`
+ */
 function notesOf(
   track: readonly MidiEvent[],
   secondsAt: (tick: number) => number,
+  bendsLeft: { count: number },
 ): { readonly channel: number; readonly note: HeardNote }[] {
   const found: { channel: number; note: HeardNote }[] = [];
   const bends = Array.from({ length: 16 }, (): BendTrack => bendTrack());
@@ -80,6 +95,8 @@ function notesOf(
     if (note === undefined || start === undefined) return;
     note.ended++;
     const bend = bends[channel]!;
+    bendsLeft.count -= bend.bendsSince(start);
+    if (bendsLeft.count < 0) throw new TooManyBends();
     const heard = bend.heard(start, seconds);
     const moved = heard - bend.at(start);
     found.push({
@@ -117,11 +134,15 @@ function notesOf(
 
 function parts(data: MidiData, secondsAt: (tick: number) => number): Part[] {
   const single = data.header.format === 0;
+  const bendsLeft = { count: MOST_NOTE_BENDS };
   return data.tracks.flatMap((track, index): Part[] => {
-    const found = notesOf(track, secondsAt);
+    const found = notesOf(track, secondsAt, bendsLeft);
     const named = track.find((event) => event.type === 'trackName');
-    const text = named?.type === 'trackName' ? named.text.trim() : '';
-    const place = { title: text === '' ? null : text, track: index + 1, channel: null };
+    const place = {
+      title: named?.type === 'trackName' ? nameIn(named.text) : null,
+      track: index + 1,
+      channel: null,
+    };
     const programs = new Set(
       track.flatMap((event) => (event.type === 'programChange' ? [event.programNumber] : [])),
     );
@@ -164,7 +185,13 @@ export function readMidi(bytes: Uint8Array, name: string, part: number | null = 
   if (data.header.format > 1) return bad('midiFile.format', { name, format: data.header.format });
   const secondsAt = midiClock(data);
   if (!secondsAt) return damaged;
-  const found = parts(data, secondsAt).filter(({ notes }) => notes.length > 0);
+  let found: Part[];
+  try {
+    found = parts(data, secondsAt).filter(({ notes }) => notes.length > 0);
+  } catch (error) {
+    if (error instanceof TooManyBends) return bad('midiFile.tooManyBends', { name, most: MOST_NOTE_BENDS });
+    throw error;
+  }
   if (found.length === 0) return bad('midiFile.noNotes', { name });
   const byLength = [...found].sort((a, b) => b.notes.length - a.notes.length);
   const chosen = part === null ? (byLength.find(isLine) ?? byLength[0]!) : found[part - 1];

@@ -13,6 +13,8 @@ export interface FlacStreamInfo {
   readonly maxFrameBytes: number;
   /** Null where the encoder did not know. */
   readonly totalFrames: number | null;
+  /** The check sum of all samples, MD5 in hexadecimal; null where the encoder did not know it. */
+  readonly soundSum: string | null;
 }
 
 export interface FlacFrameHeader {

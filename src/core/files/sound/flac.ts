@@ -2,6 +2,7 @@
 import { bad, failure, good, type Outcome } from '../../base/outcome.ts';
 import { notice } from '../../words/problem.ts';
 import { MOST_BLOCKS_BEFORE_SOUND } from '../../base/limits.ts';
+import { hexOf, md5 } from '../../base/md5.ts';
 import { OutOfBits } from '../bytes/bit-reader.ts';
 import { hasMark, viewOf, windowOver, type ByteSource, type ByteWindow } from '../bytes/bytes.ts';
 import {
@@ -15,6 +16,8 @@ import { id3Length } from './id3.ts';
 import { unusable, type ChannelBlock, type PcmStream, type Warn } from './pcm.ts';
 
 const STREAMINFO_BYTES = 34;
+/** The check sum is the last part of it. */
+const SUM_OFFSET = 18;
 const LAST_BLOCK = 0x80;
 
 /** Frames of ordinary encoders fit in here; where one does not, the window is doubled up to the limit. */
@@ -47,6 +50,35 @@ function streamInfo(body: Uint8Array): FlacStreamInfo {
     maxBlockFrames: view.getUint16(2),
     maxFrameBytes: (view.getUint8(7) << 16) | view.getUint16(8),
     totalFrames: total === 0 ? null : total,
+    soundSum: sumIn(body.subarray(SUM_OFFSET, STREAMINFO_BYTES)),
+  };
+}
+
+/** Null where all of it is 0: the encoder did not know it. */
+const sumIn = (bytes: Uint8Array): string | null => (bytes.every((byte) => byte === 0) ? null : hexOf(bytes));
+
+/**
+ * The check sum of the sound (section 8.2): MD5 of the samples, channel by channel within each, as signed numbers of whole
+ * bytes, the lowest byte first.
+ */
+function soundSum(info: FlacStreamInfo): { add(frame: FlacFrame): void; hex(): string } {
+  const width = Math.ceil(info.bitsPerSample / 8);
+  const sum = md5();
+  let bytes = new Uint8Array(0);
+  return {
+    add({ samples }) {
+      const length = samples.length * samples[0]!.length * width;
+      if (bytes.length < length) bytes = new Uint8Array(length);
+      samples.forEach((line, channel) => {
+        const stride = samples.length * width;
+        for (let k = 0, at = channel * width; k < line.length; k++, at += stride) {
+          const value = line[k]! | 0;
+          for (let byte = 0; byte < width; byte++) bytes[at + byte] = value >> (8 * byte);
+        }
+      });
+      sum.update(bytes.subarray(0, length));
+    },
+    hex: () => sum.hex(),
   };
 }
 
@@ -118,7 +150,9 @@ async function* readBlocks(
   let at: number | null = firstByte;
   let frames = 0;
   let damaged = 0;
+  let damagedBeforeSound = 0;
   let inARow = 0;
+  const sum = info.soundSum === null ? null : soundSum(info);
   while (at !== null && at < source.size) {
     const frame: FlacFrame | null | 'end' = await frameAt(window, at, info);
     if (frame === 'end') break;
@@ -129,6 +163,8 @@ async function* readBlocks(
       continue;
     }
     inARow = 0;
+    damagedBeforeSound = damaged;
+    sum?.add(frame);
     const hole = frame.header.firstFrame - frames;
     if (damaged > 0 && hole > 0 && hole <= longestHole) {
       yield Array.from({ length: info.channels }, () => new Float32Array(hole));
@@ -140,8 +176,10 @@ async function* readBlocks(
     at += frame.bytes;
   }
   const total = info.totalFrames ?? frames;
-  if (damaged > 0 && frames >= total)
-    warn(notice('sound.damaged', { name: source.name, places: damaged, silence: true }));
+  // What stands behind the last promised sample is a tag or what a broken disk left there.
+  const places = info.totalFrames !== null && frames >= total ? damagedBeforeSound : damaged;
+  if (places > 0 && frames >= total)
+    warn(notice('sound.damaged', { name: source.name, places, silence: true }));
   else if (frames < total)
     warn(
       notice('sound.cut', {
@@ -150,6 +188,7 @@ async function* readBlocks(
         heldSeconds: frames / info.sampleRate,
       }),
     );
+  else if (sum !== null && sum.hex() !== info.soundSum) warn(notice('flac.checkSum', { name: source.name }));
 }
 
 /** Opens a FLAC file of up to eight channels and 32 bits. */

@@ -58,7 +58,9 @@ async function* readBlocks(source: ByteSource, stream: Stream, warn: Warn): Asyn
     if (count > promised && total < Infinity) {
       // More frames than promised: a count that was written before the end, or two files in one.
       total = Infinity;
-      if (beyond.length > 0) yield beyond;
+      const left = Math.min(skip, beyond[0]?.length ?? 0);
+      skip -= left;
+      if ((beyond[0]?.length ?? 0) > left) yield beyond.map((channel) => channel.subarray(left));
     }
     const length = Math.min(channels[0]?.length ?? 0, Math.max(0, total - position));
     position += channels[0]?.length ?? 0;

@@ -10,6 +10,8 @@ export interface OggPage {
   readonly sequence: number;
   /** The page begins with the rest of a packet from the page before. */
   readonly continued: boolean;
+  /** The first page of its stream. */
+  readonly begins: boolean;
   readonly ends: boolean;
   /** Lengths of its segments; one under 255 ends a packet. */
   readonly lacing: Uint8Array;
@@ -55,6 +57,7 @@ function pageAt(bytes: Uint8Array): OggPage | null {
     serial: view.getUint32(14, true),
     sequence: view.getUint32(18, true),
     continued: (flags & 1) !== 0,
+    begins: (flags & 2) !== 0,
     ends: (flags & 4) !== 0,
     lacing,
     granule: granule < 0n ? null : Number(granule),
@@ -64,17 +67,24 @@ function pageAt(bytes: Uint8Array): OggPage | null {
 /** The first page begins a file, or stands behind a tag; where there is none so far in, there is none. */
 const FIRST_PAGE_WITHIN_BYTES = 1 << 20;
 
-/** All pages of a file in order; what is no whole page is skipped, and `lost` called for each such place. */
-export async function* oggPages(source: ByteSource, lost: () => void): AsyncGenerator<OggPage> {
+/**
+ * All pages of a file in order; what is no whole page is skipped, and `lost` called for each such place.
+ * @param from where the first of them is looked for
+ */
+export async function* oggPages(
+  source: ByteSource,
+  lost: () => void,
+  from = 0,
+): AsyncGenerator<OggPage & { readonly endOffset: number }> {
   const window = windowOver(source);
   let found = false;
-  for (let at = 0; at < source.size && (found || at < FIRST_PAGE_WITHIN_BYTES);) {
+  for (let at = from; at < source.size && (found || at < from + FIRST_PAGE_WITHIN_BYTES);) {
     const bytes = await window.ensure(at, MOST_BYTES);
     const page = pageAt(bytes);
     if (page) {
       found = true;
-      yield page;
       at += page.bytes.length;
+      yield { ...page, endOffset: at };
       continue;
     }
     lost();
@@ -92,6 +102,8 @@ export interface OggPacket {
   readonly afterLoss: boolean;
   /** The stream is marked to end with it. */
   readonly ends: boolean;
+  /** Where the page behind it begins in the file. */
+  readonly nextPage: number;
 }
 
 /** The packets of one stream in order. Pages that are damaged or missing are left out, and `lost` called for each. */
@@ -99,6 +111,7 @@ export async function* oggPackets(
   source: ByteSource,
   serial: number,
   lost: () => void,
+  start = 0,
 ): AsyncGenerator<OggPacket> {
   let parts: Uint8Array[] = [];
   let afterLoss = false;
@@ -108,7 +121,7 @@ export async function* oggPackets(
     afterLoss = true;
     parts = [];
   };
-  for await (const page of oggPages(source, lose)) {
+  for await (const page of oggPages(source, lose, start)) {
     if (page.serial !== serial) continue;
     if (!isIntact(page)) {
       lose();
@@ -134,6 +147,7 @@ export async function* oggPackets(
           granule: segment === last ? granule : null,
           afterLoss,
           ends: ends && segment === last,
+          nextPage: page.endOffset,
         };
         afterLoss = false;
       }

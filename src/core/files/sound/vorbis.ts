@@ -25,6 +25,8 @@ const PIECE_BYTES = 1 << 20;
 const TRIED_BYTES = 1 << 14;
 const LEAST_TRIED_PACKETS = 12;
 const HEADER_PACKETS = 3;
+/** The mark of the first packet of a Vorbis stream. */
+const VORBIS = '\x01vorbis';
 /** A stretch that is lost is replaced by silence of its length; a longer one is a damaged number. */
 const LONGEST_HOLE_SECONDS = 600;
 
@@ -38,6 +40,8 @@ const OTHER_CODECS: readonly (readonly [mark: string, codec: OggCodec])[] = [
 
 interface Stream extends VorbisIdentification {
   readonly serial: number;
+  /** Where its first page stands in the file. */
+  readonly at: number;
 }
 
 /** Packets to decode together. */
@@ -152,14 +156,44 @@ function decoded(
   }
 }
 
+/** The streams of a file one after the other, as recorders and radio programs chain them (RFC 3533, section 4). */
+async function* readChained(
+  source: ByteSource,
+  first: Stream,
+  warn: Warn,
+  pieceBytes: number,
+): AsyncGenerator<ChannelBlock> {
+  const { sampleRate, channels } = first;
+  for (let stream: Stream | null = first; stream !== null;) {
+    if (stream.sampleRate !== sampleRate || stream.channels !== channels) {
+      warn(notice('sound.otherBehind', { name: source.name }));
+      return;
+    }
+    const end: number | null = yield* readBlocks(source, stream, warn, pieceBytes);
+    stream = end === null ? null : await streamAt(source, end);
+  }
+}
+
+/** The Vorbis stream that begins with the first page from there on; null where none does. */
+async function streamAt(source: ByteSource, from: number): Promise<Stream | null> {
+  for await (const page of oggPages(source, () => undefined, from)) {
+    const body = page.bytes.subarray(page.bodyOffset);
+    if (!page.begins || !isIntact(page) || !hasMark(body, VORBIS)) return null;
+    const told = vorbisIdentification(body);
+    return told && { ...told, serial: page.serial, at: from };
+  }
+  return null;
+}
+
+/** @returns where the file goes on behind the stream; null where it was cut short */
 async function* readBlocks(
   source: ByteSource,
   stream: Stream,
   warn: Warn,
   pieceBytes: number,
-): AsyncGenerator<ChannelBlock> {
+): AsyncGenerator<ChannelBlock, number | null> {
   let losses = 0;
-  let complete = false;
+  let end: number | null = null;
   const headers: Uint8Array[] = [];
   let blockOf: (packet: Uint8Array) => VorbisBlock | null = () => null;
   const cutter = new PieceCutter(pieceBytes, LONGEST_HOLE_SECONDS * stream.sampleRate);
@@ -177,7 +211,7 @@ async function* readBlocks(
     if (channels !== null) yield channels.map((line) => line.subarray(Math.max(0, from), length - cut));
   }
   let before: Piece | null = null;
-  for await (const packet of oggPackets(source, stream.serial, () => losses++)) {
+  for await (const packet of oggPackets(source, stream.serial, () => losses++, stream.at)) {
     if (headers.length < HEADER_PACKETS) {
       headers.push(packet.bytes);
       if (headers.length < HEADER_PACKETS) continue;
@@ -193,7 +227,7 @@ async function* readBlocks(
         before = piece;
       }
     if (packet.ends) {
-      complete = true;
+      end = packet.nextPage;
       break;
     }
   }
@@ -202,11 +236,12 @@ async function* readBlocks(
     before = piece;
   }
   if (before !== null) yield* sounding(before, cutter.cutFrames);
-  if (!complete) warn(notice('sound.cutStream', { name: source.name }));
+  if (end === null) warn(notice('sound.cutStream', { name: source.name }));
   else if (losses > 0) warn(notice('sound.damaged', { name: source.name, places: null, silence: false }));
+  return end;
 }
 
-/** Opens an Ogg file whose first stream is Vorbis. @param pieceBytes encoded bytes that are decoded at once */
+/** Opens an Ogg file whose first stream is Vorbis; streams of its kind that are chained behind it are read on. @param pieceBytes encoded bytes that are decoded at once */
 export async function openVorbis(source: ByteSource, pieceBytes = PIECE_BYTES): Promise<Outcome<PcmStream>> {
   const { name } = source;
   let first: OggPage | null = null;
@@ -218,10 +253,10 @@ export async function openVorbis(source: ByteSource, pieceBytes = PIECE_BYTES): 
   const { bytes, bodyOffset, serial } = first;
   const other = OTHER_CODECS.find(([mark]) => hasMark(bytes, mark, bodyOffset));
   if (other) return bad('ogg.codec', { name, codec: other[1] });
-  if (!hasMark(bytes, '\x01vorbis', bodyOffset)) return bad('ogg.noVorbis', { name });
+  if (!hasMark(bytes, VORBIS, bodyOffset)) return bad('ogg.noVorbis', { name });
   const told = isIntact(first) ? vorbisIdentification(bytes.subarray(bodyOffset)) : null;
   if (told === null) return bad('file.noSound', { name });
-  const stream: Stream = { ...told, serial };
+  const stream: Stream = { ...told, serial, at: 0 };
   const unfit = unusable(name, stream.sampleRate, stream.channels);
   if (unfit !== null) return failure(unfit);
   await StbVorbis.ready;
@@ -230,7 +265,7 @@ export async function openVorbis(source: ByteSource, pieceBytes = PIECE_BYTES): 
     sampleRate: stream.sampleRate,
     channels: stream.channels,
     expectedFrames: null,
-    blocks: (warn) => readBlocks(source, stream, warn, pieceBytes),
+    blocks: (warn) => readChained(source, stream, warn, pieceBytes),
   });
 }
 

@@ -15,6 +15,8 @@ export interface WavHeader {
   readonly channels: number;
   readonly format: SampleFormat;
   readonly bytesPerSample: number;
+  /** Bytes of one sample of all channels, as the header states them beside the format; the format is what counts. */
+  readonly writtenFrameBytes: number;
   /** Where the samples begin in the file. */
   readonly dataOffset: number;
   /** Frames that are there. */
@@ -46,6 +48,7 @@ interface Format {
   readonly channels: number;
   readonly format: SampleFormat;
   readonly bytesPerSample: number;
+  readonly writtenFrameBytes: number;
 }
 
 function formatOf(fmt: Uint8Array, name: string): Outcome<Format> {
@@ -67,7 +70,11 @@ function formatOf(fmt: Uint8Array, name: string): Outcome<Format> {
       : format === FLOAT
         ? ({ 4: 'float32', 8: 'float64' } as const)[bytesPerSample]
         : undefined;
-  if (known) return good({ sampleRate, channels, format: known, bytesPerSample });
+  if (known)
+    return good({
+      ...{ sampleRate, channels, format: known, bytesPerSample },
+      writtenFrameBytes: view.getUint16(12, true),
+    });
   const bitsAlone = OTHER_FORMATS[format] === undefined && (format === PCM || format === FLOAT);
   return bad('wav.samples', {
     name,

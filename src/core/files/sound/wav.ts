@@ -42,6 +42,8 @@ async function* readBlocks(source: ByteSource, header: WavHeader, warn: Warn): A
   const { channels, bytesPerSample, sampleRate } = header;
   const frameBytes = channels * bytesPerSample;
   const take = TAKES[header.format];
+  if (header.writtenFrameBytes !== frameBytes)
+    warn(notice('wav.blockAlign', { name: source.name, frameBytes, written: header.writtenFrameBytes }));
   let frames = 0;
   while (frames < header.frames) {
     const wanted = Math.min(BLOCK_FRAMES, header.frames - frames);

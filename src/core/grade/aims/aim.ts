@@ -25,7 +25,11 @@ const ROLES = 'root|third|fifth|seventh|extension|colour|blue|outside|guide tone
 const TONE = new RegExp(`^(?:${ROLES}|(?:key )?[b#]?(?:1[0-3]|[1-9]))$`);
 const DEGREE_OF_KEY = /^[b#]?(?:VII|VI|IV|V|III|II|I)7?$/;
 
-const text = v.pipe(v.string(), v.trim(), v.minLength(1, 'words' satisfies AimForm));
+/** Written limits: an aim is read by people, and stands on the page whole. */
+export const AIM_LIMITS = { nameCharacters: 200, taskCharacters: 2000, entries: 100 } as const;
+
+const text = (most: number) =>
+  v.pipe(v.string(), v.trim(), v.minLength(1, 'words' satisfies AimForm), v.maxLength(most));
 
 /** The file a teacher writes, as JSON. */
 export const aimSchema = v.pipe(
@@ -33,23 +37,31 @@ export const aimSchema = v.pipe(
     format: v.literal('landfall-aim'),
     version: v.literal(1),
     /** A short word of its own: "third-over-one". */
-    id: v.pipe(v.string(), v.regex(/^[a-z0-9-]+$/, 'id' satisfies AimForm)),
-    name: text,
+    id: v.pipe(
+      v.string(),
+      v.regex(/^[a-z0-9-]+$/, 'id' satisfies AimForm),
+      v.maxLength(AIM_LIMITS.nameCharacters),
+    ),
+    name: text(AIM_LIMITS.nameCharacters),
     /** What the player is asked to do, one sentence. */
-    task: text,
+    task: text(AIM_LIMITS.taskCharacters),
     events: v.picklist(Object.keys(TESTS_BY_EVENTS) as AimEvents[]),
     /**
      * Chords that count, by the degree of their root in the key ("IV7": only a dominant seventh there); left out, every
      * chord counts.
      */
     over: v.optional(
-      v.array(v.pipe(v.string(), v.regex(DEGREE_OF_KEY, 'degree of the key' satisfies AimForm))),
+      v.pipe(
+        v.array(v.pipe(v.string(), v.regex(DEGREE_OF_KEY, 'degree of the key' satisfies AimForm))),
+        v.maxLength(AIM_LIMITS.entries),
+      ),
     ),
     test: v.picklist(['is one of', 'is none of', 'has one of', 'has all of', 'moves to', 'steps between']),
     /** Roles ("third", "guide tone"), degrees of the chord ("b3", "9") or of the key ("key 3"). */
     tones: v.pipe(
       v.array(v.pipe(v.string(), v.regex(TONE, 'tone' satisfies AimForm))),
       v.minLength(1, 'tones' satisfies AimForm),
+      v.maxLength(AIM_LIMITS.entries),
     ),
     /** Of the events, 0 to 1. */
     shareToReach: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),

@@ -28,6 +28,12 @@ export const notices: Translated<typeof english> = {
     `${name} ist abgeschnitten: Der Klang hört vor seinem Ende auf; was da ist, wurde genommen.`,
   'sound.damaged': ({ name, places, silence }) =>
     `${name} ist ${places === null ? '' : `an ${places === 1 ? 'einer Stelle' : `${places} Stellen`} `}beschädigt; ${silence ? 'dort steht nun Stille' : 'was zu lesen ist, wurde genommen'}.`,
+  'sound.otherBehind': ({ name }) =>
+    `${name} enthält hinter der ersten Aufnahme eine weitere mit anderer Abtastrate oder Kanalzahl; nur die erste wurde genommen.`,
+  'flac.checkSum': ({ name }) =>
+    `Der Klang in ${name} ist nicht der, der kodiert wurde: Ihre Prüfsummen sind verschieden. Er wurde genommen, wie er ist; hör hinein oder kodiere ihn noch einmal vom Original.`,
+  'wav.blockAlign': ({ name, frameBytes, written }) =>
+    `Der Dateikopf von ${name} widerspricht sich: Ein Abtastwert aller Kanäle hat nach seinem Format ${frameBytes} Bytes, nach seinem „block align“ ${written}. Gelesen wurde mit ${frameBytes}; hör hinein und speichere die Datei neu, wenn sie falsch klingt.`,
   'sound.channelTaken': ({ name, channel }) =>
     `Die Kanäle von ${name} löschen sich beim Mischen fast aus; nur Kanal ${channel} wurde genommen.`,
   'sound.silent': ({ name }) =>

@@ -45,12 +45,12 @@ export const problemsOfCharts: Translated<typeof english> = {
     `Zeile ${line}: ${word} gehört vor den ersten Takt; nur feel und key dürfen später wechseln.`,
   'chart.headingEmpty': ({ line, word }) =>
     `Zeile ${line}: Hinter ${word} steht nichts; schreib einen Wert dahinter oder lösch die Zeile.`,
-  'chart.sectionName': ({ line, name }) =>
-    `Zeile ${line}: So kann kein Teil heißen: „${name}“; schreib Buchstaben und Wörter in eckige Klammern, etwa [A] oder [Bridge].`,
-  'chart.chordWithoutBarLines': ({ name }) =>
-    `${name} steht ohne Taktstriche: Ein Takt davon ist | ${name} |.`,
-  'chart.sectionEmpty': ({ name, feel }) =>
-    `Der Teil ${name ?? (feel === null ? 'in einer anderen Tonart' : `mit dem Feel ${feel}`)} hat keine Takte: Schreib welche dahinter oder lösch seine Zeile.`,
+  'chart.sectionName': ({ line, section }) =>
+    `Zeile ${line}: So kann kein Teil heißen: „${section}“; schreib Buchstaben und Wörter in eckige Klammern, etwa [A] oder [Bridge].`,
+  'chart.chordWithoutBarLines': ({ text }) =>
+    `${text} steht ohne Taktstriche: Ein Takt davon ist | ${text} |.`,
+  'chart.sectionEmpty': ({ section, feel }) =>
+    `Der Teil ${section ?? (feel === null ? 'in einer anderen Tonart' : `mit dem Feel ${feel}`)} hat keine Takte: Schreib welche dahinter oder lösch seine Zeile.`,
   'chart.noHeading': ({ line, text }) =>
     `Zeile ${line}: „${text}“ ist keine Angabe; schreib das Wort, einen Doppelpunkt und den Wert.`,
   'chart.unknownHeading': ({ line, word, known }) =>
@@ -98,7 +98,7 @@ export const problemsOfCharts: Translated<typeof english> = {
     `In Takt ${bar} steht ${jump}, aber es gibt kein Fine: Schreib Fine hinter den Takt, mit dem es endet.`,
   'chart.noToCoda': ({ bar, jump }) =>
     `In Takt ${bar} steht ${jump}, aber kein Takt geht dorthin: Schreib To Coda hinter den Takt vor dem Sprung.`,
-  'form.unknown': ({ name, known }) => `Es gibt keine Form „${name}“; die Formen sind ${known.join(', ')}.`,
+  'form.unknown': ({ form, known }) => `Es gibt keine Form „${form}“; die Formen sind ${known.join(', ')}.`,
   'form.key': ({ key, form }) =>
     `„${key}“ ist keine Tonart für ${form}; schreib ihren Grundton auf Englisch, etwa Bb oder F#.`,
   'form.mode': ({ form, mode, tonic, asked }) =>

@@ -114,8 +114,8 @@ export const problemsOfCommandLine: Translated<typeof english> = {
     `--key muss eine Tonart auf Englisch sein, etwa Bb oder "F# minor", nicht „${given}“.`,
   'cli.instrument': ({ given }) =>
     `--instrument muss eines sein, das landfall --help nennt, nicht „${given}“.`,
-  'cli.unknownAim': ({ name }) =>
-    `„${name}“ ist weder eine Datei noch ein eingebautes Ziel; landfall --help nennt die Ziele.`,
+  'cli.unknownAim': ({ given }) =>
+    `„${given}“ ist weder eine Datei noch ein eingebautes Ziel; landfall --help nennt die Ziele.`,
   'cli.aimNotJson': ({ name }) =>
     `${name} ist kein JSON, in dem ein Ziel geschrieben wird; ein Beispiel steht in src/pages/aims.md.`,
   'cli.inFile': ({ name, cause }) => `${name}: ${cause}`,

@@ -18,6 +18,15 @@ const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
   wavpack: 'eine WavPack-Datei',
   au: 'eine AU-Datei',
   aac: 'ein AAC-Strom',
+  w64: 'eine Wave64-Datei',
+  amr: 'eine Sprachaufnahme (AMR)',
+  mp2: 'eine MPEG-Datei der Schicht II (MP2)',
+  ac3: 'eine AC-3-Datei',
+  tta: 'eine True-Audio-Datei',
+  dsd: 'eine DSD-Datei',
+  voc: 'eine Creative-Voice-Datei',
+  '8svx': 'eine 8SVX-Datei',
+  mpeg: 'ein Video (MPEG)',
   avi: 'ein Video (AVI)',
   rmid: 'eine MIDI-Datei in einer RIFF-Datei (.rmi)',
   webp: 'ein Bild (WebP)',
@@ -117,6 +126,8 @@ export const problemsOfFiles: Translated<typeof english> = {
     `${name} enthält keine Töne (Schlagzeug zählt nicht); nimm eine Datei mit einer Linie.`,
   'midiFile.noPart': ({ name, parts, part }) =>
     `${name} hat ${parts} ${noun(parts, 'Stimme', 'Stimmen')} mit Tönen und keine Stimme ${part}.`,
+  'midiFile.tooManyBends': ({ name, most }) =>
+    `Die Töne von ${name} klingen durch mehr als ${most} Tonbeugungen weiter, Ton für Ton gezählt: Such nach Tönen, die nie enden, oder teil die Datei in Takes.`,
   'midiFile.noTempo': ({ name }) =>
     `${name} zählt Bilder statt Schläge; speichere die Datei mit einem Tempo.`,
   'midiFile.meterChanges': ({ name, from, to }) =>

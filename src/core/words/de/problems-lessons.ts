@@ -15,7 +15,9 @@ const AIM_FORMS: Readonly<Record<AimForm, string>> = {
 };
 
 /** Was ein Feld einer Datei enthalten muss, hinter „schreib“. */
-const WANTED: Readonly<Record<Exclude<WantedValue['kind'], 'one of' | 'at least' | 'at most'>, string>> = {
+const WANTED: Readonly<
+  Record<Exclude<WantedValue, { readonly values: unknown } | { readonly limit: number }>['kind'], string>
+> = {
   text: 'einen Text',
   number: 'eine Zahl',
   integer: 'eine ganze Zahl',
@@ -28,10 +30,13 @@ const WANTED: Readonly<Record<Exclude<WantedValue['kind'], 'one of' | 'at least'
 function wantedWords(wanted: WantedValue): string {
   if (wanted.kind === 'one of') return joinWith(wanted.values, 'oder');
   if (wanted.kind === 'at least') return `mindestens ${trimmed(wanted.limit)}`;
+  if (wanted.kind === 'characters') return `höchstens ${trimmed(wanted.limit)} Zeichen`;
+  if (wanted.kind === 'entries') return `höchstens ${trimmed(wanted.limit)} Einträge`;
   return wanted.kind === 'at most' ? `höchstens ${trimmed(wanted.limit)}` : WANTED[wanted.kind];
 }
 
 const FOUND = {
+  null: 'ein leerer Wert (null)',
   nothing: 'nichts',
   list: 'eine Liste',
   object: 'ein Objekt mit benannten Feldern',

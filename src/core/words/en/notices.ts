@@ -39,6 +39,12 @@ export const notices = {
     `${name} is cut short: its sound stops before its end; what is there was taken.`,
   'sound.damaged': ({ name, places, silence }: Named & { places: number | null; silence: boolean }) =>
     `${name} is damaged${places === null ? '' : ` in ${places === 1 ? 'one place' : `${places} places`}`}; ${silence ? 'silence was put there' : 'what can be read was taken'}.`,
+  'sound.otherBehind': ({ name }: Named) =>
+    `${name} holds another recording behind the first, with another sample rate or number of channels; only the first was taken.`,
+  'flac.checkSum': ({ name }: Named) =>
+    `The sound in ${name} is not the one that was encoded: their check sums differ. It was taken as it is; listen to it, or encode it again from the original.`,
+  'wav.blockAlign': ({ name, frameBytes, written }: Named & { frameBytes: number; written: number }) =>
+    `The header of ${name} contradicts itself: one sample of all channels takes ${frameBytes} bytes by its format, and ${written} by its block align. It was read with ${frameBytes}; listen to it, and save it again if it sounds wrong.`,
   'sound.channelTaken': ({ name, channel }: Named & { channel: number }) =>
     `The channels of ${name} almost cancel each other when they are mixed; only channel ${channel} was taken.`,
   'sound.silent': ({ name }: Named) =>

@@ -13,7 +13,7 @@ function chordHint(hint: ChordHint): string {
   if (hint.kind === 'capital') return `a root is a capital letter: write ${hint.write}`;
   if (hint.kind === 'german') return `chords are written with English note names: write ${hint.write}`;
   if (hint.kind === 'beginning')
-    return `only ${hint.readable} of it can be read: check what follows, as in Am7/G or Bb7(b9)`;
+    return `only ${hint.readable.trim()} of it can be read: check what follows, as in Am7/G or Bb7(b9)`;
   return 'a chord is a root from A to G and its quality, like C7, F#m7b5, Bbmaj7, Eb6/9 or G7/B';
 }
 
@@ -47,12 +47,12 @@ export const problemsOfCharts = {
     `Line ${line}: ${word} must stand above the first bar; only feel and key may change later.`,
   'chart.headingEmpty': ({ line, word }: { line: number; word: string }) =>
     `Line ${line}: ${word} has no value; write one behind it or delete the line.`,
-  'chart.sectionName': ({ line, name }: { line: number; name: string }) =>
-    `Line ${line}: “${name}” can’t name a section; write letters and words in brackets, like [A] or [Bridge].`,
-  'chart.chordWithoutBarLines': ({ name }: { name: string }) =>
-    `${name} has no bar lines around it: write a bar as | ${name} |.`,
-  'chart.sectionEmpty': ({ name, feel }: { name: string | null; feel: string | null }) =>
-    `Section ${name ?? (feel === null ? 'in another key' : `with the feel ${feel}`)} has no bars: write some behind it or delete its line.`,
+  'chart.sectionName': ({ line, section }: { line: number; section: string }) =>
+    `Line ${line}: “${section}” can’t section a section; write letters and words in brackets, like [A] or [Bridge].`,
+  'chart.chordWithoutBarLines': ({ text }: { text: string }) =>
+    `${text} has no bar lines around it: write a bar as | ${text} |.`,
+  'chart.sectionEmpty': ({ section, feel }: { section: string | null; feel: string | null }) =>
+    `Section ${section ?? (feel === null ? 'in another key' : `with the feel ${feel}`)} has no bars: write some behind it or delete its line.`,
   'chart.noHeading': ({ line, text }: { line: number; text: string }) =>
     `Line ${line}: “${text}” is not a heading; write a word, a colon and a value.`,
   'chart.unknownHeading': ({ line, word, known }: { line: number; word: string; known: readonly string[] }) =>
@@ -114,8 +114,8 @@ export const problemsOfCharts = {
     `Bar ${bar} says ${jump}, but there is no Fine: write Fine behind the bar it ends with.`,
   'chart.noToCoda': ({ bar, jump }: { bar: number; jump: string }) =>
     `Bar ${bar} says ${jump}, but no bar goes there: write To Coda behind the bar that jumps to it.`,
-  'form.unknown': ({ name, known }: { name: string; known: readonly string[] }) =>
-    `There is no form “${name}”; the forms are ${known.join(', ')}.`,
+  'form.unknown': ({ form, known }: { form: string; known: readonly string[] }) =>
+    `There is no form “${form}”; the forms are ${known.join(', ')}.`,
   'form.key': ({ key, form }: { key: string; form: string }) =>
     `“${key}” is not a key for the ${form}; write its tonic, like Bb or F#.`,
   'form.mode': ({ form, mode, tonic, asked }: { form: string; mode: Mode; tonic: string; asked: Mode }) =>

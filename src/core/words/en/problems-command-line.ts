@@ -140,8 +140,8 @@ export const problemsOfCommandLine = {
   'cli.key': ({ given }: { given: string }) => `--key must be a key like Bb or "F# minor", not "${given}".`,
   'cli.instrument': ({ given }: { given: string }) =>
     `--instrument must be one that landfall --help lists, not "${given}".`,
-  'cli.unknownAim': ({ name }: Named) =>
-    `"${name}" is neither a file nor a built-in aim; landfall --help lists the aims.`,
+  'cli.unknownAim': ({ given }: { given: string }) =>
+    `"${given}" is neither a file nor a built-in aim; landfall --help lists the aims.`,
   'cli.aimNotJson': ({ name }: Named) =>
     `${name} is not JSON, in which an aim is written; the page src/pages/aims.md has an example.`,
   'cli.inFile': ({ name, cause }: Named & { cause: string }) => `${name}: ${cause}`,

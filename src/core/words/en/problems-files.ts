@@ -18,6 +18,15 @@ const FOREIGN_FILES: Readonly<Record<ForeignFile, string>> = {
   wavpack: 'a WavPack file',
   au: 'an AU file',
   aac: 'an AAC stream',
+  w64: 'a Wave64 file',
+  amr: 'an AMR voice recording',
+  mp2: 'an MPEG file of layer II (MP2)',
+  ac3: 'an AC-3 file',
+  tta: 'a True Audio file',
+  dsd: 'a DSD file',
+  voc: 'a Creative Voice file',
+  '8svx': 'an 8SVX file',
+  mpeg: 'a video (MPEG)',
   avi: 'a video (AVI)',
   rmid: 'a MIDI file in a RIFF file (.rmi)',
   webp: 'a picture (WebP)',
@@ -124,6 +133,8 @@ export const problemsOfFiles = {
     `${name} has no notes in it (percussion is left out); give a file with a line.`,
   'midiFile.noPart': ({ name, parts, part }: Named & { parts: number; part: number }) =>
     `${name} has ${parts} ${noun(parts, 'part')} with notes, and no part ${part}.`,
+  'midiFile.tooManyBends': ({ name, most }: Named & { most: number }) =>
+    `The notes of ${name} sound on through more than ${most} pitch bends, counted note by note: look for notes that are never ended, or cut it into takes.`,
   'midiFile.noTempo': ({ name }: Named) => `${name} counts frames instead of beats; save it with a tempo.`,
   'midiFile.meterChanges': ({ name, from, to }: Named & { from: string; to: string }) =>
     `${name} changes its meter from ${from} to ${to}; a chart has one meter: split the file there.`,

@@ -13,7 +13,9 @@ const AIM_FORMS: Readonly<Record<AimForm, string>> = {
 };
 
 /** What a field of a file has to hold, after "write". */
-const WANTED: Readonly<Record<Exclude<WantedValue['kind'], 'one of' | 'at least' | 'at most'>, string>> = {
+const WANTED: Readonly<
+  Record<Exclude<WantedValue, { readonly values: unknown } | { readonly limit: number }>['kind'], string>
+> = {
   text: 'a text',
   number: 'a number',
   integer: 'a whole number',
@@ -26,10 +28,13 @@ const WANTED: Readonly<Record<Exclude<WantedValue['kind'], 'one of' | 'at least'
 function wantedWords(wanted: WantedValue): string {
   if (wanted.kind === 'one of') return joinWith(wanted.values, 'or');
   if (wanted.kind === 'at least') return `${wanted.limit} or more`;
+  if (wanted.kind === 'characters') return `at most ${wanted.limit} characters`;
+  if (wanted.kind === 'entries') return `at most ${wanted.limit} entries`;
   return wanted.kind === 'at most' ? `${wanted.limit} or less` : WANTED[wanted.kind];
 }
 
 const FOUND = {
+  null: 'an empty value (null)',
   nothing: 'nothing',
   list: 'a list',
   object: 'an object with named fields',

@@ -52,6 +52,15 @@ const CONVERTIBLE = [
   'au',
   'aac',
   'avi',
+  'w64',
+  'amr',
+  'mp2',
+  'ac3',
+  'tta',
+  'dsd',
+  'voc',
+  '8svx',
+  'mpeg',
 ] as const;
 /** MIDI within RIFF. */
 type WrappedMidi = 'rmid';
@@ -71,9 +80,9 @@ export type OggCodec = 'opus' | 'flac' | 'speex' | 'theora';
 export type WantedValue =
   | { readonly kind: 'text' | 'number' | 'integer' | 'boolean' | 'list' | 'object' | 'other' }
   | { readonly kind: 'one of'; /** As JSON writes them. */ readonly values: readonly string[] }
-  | { readonly kind: 'at least' | 'at most'; readonly limit: number };
+  | { readonly kind: 'at least' | 'at most' | 'characters' | 'entries'; readonly limit: number };
 
 /** What a field holds instead. */
 export type FoundValue =
-  | { readonly kind: 'nothing' | 'list' | 'object' | 'unbounded' }
+  | { readonly kind: 'nothing' | 'null' | 'list' | 'object' | 'unbounded' }
   | { readonly kind: 'value'; /** As JSON writes it. */ readonly json: string };

@@ -141,6 +141,33 @@ describe("a MIDI file by midi-file's own writer", () => {
     expect(notes.map(({ bendSemitones }) => Math.round(bendSemitones))).toEqual([2, 0, 0]);
   });
 
+  it('of notes that sound on through more bends than can be gone through is refused', () => {
+    // A thousand notes of one key that never end, then ten thousand bends: ten million steps, out of 70 kB.
+    const bytes = written(0, [
+      ...Array.from({ length: 1000 }, () => on(0, 60)),
+      ...Array.from({ length: 10_000 }, (_, k) => bend(1, k % 8000)),
+      end,
+    ]);
+    const refused = readMidi(bytes, 'line.mid');
+    expect(refused.ok ? '' : english(refused.problem)).toMatch(/line\.mid.*5000000 pitch bends.*never ended/);
+  });
+
+  it('names its tracks by UTF-8 or by one byte a letter, and by their place where nothing can be read', () => {
+    // The standard leaves open how texts are written (Standard MIDI Files 1.0, from memory).
+    const named = (...letters: number[]): MidiEvent => ({
+      deltaTime: 0,
+      type: 'trackName',
+      text: String.fromCharCode(...letters),
+    });
+    const titles = (name: MidiEvent) =>
+      read(written(1, [name, on(0, 60), off(480, 60), end], [on(0, 60), end]))
+        .warnings.map(english)
+        .join();
+    expect(titles(named(...new TextEncoder().encode('Flöte ♭')))).toContain('"Flöte ♭" (track 1)');
+    expect(titles(named(...[...'Fl\u00f6te'].map((letter) => letter.charCodeAt(0))))).toContain('"Flöte"');
+    expect(titles(named(0, 0, 32))).toContain('notes; track 1 was taken');
+  });
+
   it('takes the bend range that the file sets', () => {
     const control = (controllerType: number, value: number): MidiEvent => ({
       deltaTime: 0,

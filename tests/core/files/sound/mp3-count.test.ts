@@ -37,8 +37,11 @@ describe('an MP3 file', () => {
 
   it('that has more frames than it counts is heard to its end, without a hole', async () => {
     const whole = await samplesOf(GOOD);
-    const heard = await samplesOf(withCount(3));
-    expect(heard.length).toBeGreaterThanOrEqual(whole.length);
-    expect(heard.subarray(0, whole.length)).toEqual(whole);
+    // One frame is shorter than what the encoder and the decoder put before the sound.
+    for (const count of [1, 2, 3]) {
+      const heard = await samplesOf(withCount(count));
+      expect(heard.length).toBeGreaterThanOrEqual(whole.length);
+      expect(heard.subarray(0, whole.length)).toEqual(whole);
+    }
   });
 });

@@ -52,6 +52,14 @@ describe('readAim', () => {
     return read.ok ? 'ok' : english(read.problem);
   };
 
+  it('refuses texts and lists without end', () => {
+    expect(sentence({ name: 'x'.repeat(201) })).toMatch(/"name".*at most 200 characters/);
+    expect(sentence({ task: 'x'.repeat(2001) })).toMatch(/"task".*at most 2000 characters/);
+    expect(sentence({ id: 'x'.repeat(201) })).toMatch(/"id".*at most 200 characters/);
+    expect(sentence({ tones: new Array(101).fill('third') })).toMatch(/"tones".*at most 100 entries/);
+    expect(sentence({ over: new Array(101).fill('V') })).toMatch(/"over".*at most 100 entries/);
+  });
+
   it('takes a teacher’s aim, and a take tries for it', () => {
     const read = readAim(aim);
     expect(read.ok).toBe(true);
