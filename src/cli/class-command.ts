@@ -1,6 +1,5 @@
 /** `landfall class`, and `landfall grade` of several files: files spread over worker threads, pages as they are done. */
 import { availableParallelism } from 'node:os';
-import { statSync } from 'node:fs';
 import { readReport } from '../core/take/schema.ts';
 import { classCsv } from '../core/lesson/class-csv.ts';
 import { classHtml } from '../core/lesson/class-html.ts';
@@ -17,7 +16,7 @@ import type { Answer } from './answer.ts';
 import type { BatchOrder, ClassOrder, GradeOrder } from './orders.ts';
 import { fileOf, type BatchJob, type BatchResult } from './batch-job.ts';
 import { runJobs } from './batch-pool.ts';
-import { findTakes } from './find-takes.ts';
+import { findTakes, isFolder } from './find-takes.ts';
 import { pageOf } from './grade-command.ts';
 import { KeptResults, programMark, resultKey, resultsFolder } from './kept-results.ts';
 import type { BatchProgress } from './progress.ts';
@@ -38,7 +37,7 @@ export interface BatchPort {
 
 /** True where `grade` was given more than one file, or a folder, or asked for lines. */
 export const isBatch = ({ file, moreFiles, lines }: GradeOrder): boolean =>
-  lines || moreFiles.length > 0 || (statSync(file, { throwIfNoEntry: false })?.isDirectory() ?? false);
+  lines || moreFiles.length > 0 || isFolder(file);
 
 interface Done {
   readonly file: string;

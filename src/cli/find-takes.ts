@@ -41,7 +41,8 @@ function takesIn(top: string, folder: string, entries: readonly Dirent[]): strin
     const path = join(folder, entry.name);
     const isTake = isReturnedName(path.slice(top.length));
     if (entry.isDirectory()) return takesInFolder(top, path);
-    if (entry.isSymbolicLink()) return isTake && !leadsToFolder(path) ? [path] : [];
+    // A link to a folder is not followed: it may lead round in a circle.
+    if (entry.isSymbolicLink()) return isTake && !isFolder(path) ? [path] : [];
     return isTake && entry.isFile() ? [path] : [];
   });
 }
@@ -55,10 +56,10 @@ function takesInFolder(top: string, path: string): string[] {
   }
 }
 
-/** A link to a folder is not followed: it may lead round in a circle. */
-function leadsToFolder(link: string): boolean {
+/** Whether it is a folder, or a link to one. */
+export function isFolder(path: string): boolean {
   try {
-    return statSync(link, { throwIfNoEntry: false })?.isDirectory() ?? false;
+    return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
   } catch {
     // Reading it will say why not.
     return false;

@@ -2,8 +2,8 @@
 import { mkdirSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { diskProblem } from '../../src/cli/file-source.ts';
-import { findTakes } from '../../src/cli/find-takes.ts';
+import { diskProblem, openFile } from '../../src/cli/file-source.ts';
+import { findTakes, isFolder } from '../../src/cli/find-takes.ts';
 import { bytesInMemory } from '../../src/core/files/bytes/bytes.ts';
 import { gradeReturned } from '../../src/core/take-file/grade-returned.ts';
 import { english } from '../english.ts';
@@ -33,6 +33,17 @@ describe('a folder of a class', () => {
     ])
       disk.file(`class/${name}`, 'x');
     expect(found(folder)).toEqual(['harp.aiff', 'lute.m4a', 'oboe.csv', 'takes.zip', 'tuba/1.WAV']);
+  });
+
+  it('is no link that leads back to itself, which reading then names', () => {
+    const link = join(disk.folder, 'round.wav');
+    symlinkSync('round.wav', link);
+    expect(isFolder(link)).toBe(false);
+    expect(isFolder(disk.folder)).toBe(true);
+    expect(openFile(link)).toMatchObject({
+      ok: false,
+      problem: { facts: { name: link, reason: 'linkLoop' } },
+    });
   });
 
   it('follows a link to a file, tells of one that leads nowhere, and never goes round in a circle', () => {

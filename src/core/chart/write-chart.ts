@@ -11,7 +11,7 @@ const BEAT_TOLERANCE = 1e-9;
 /** The headings first; then each section: its name in a line of its own, and its bars, four in a line. */
 export function writeChart(chart: Chart): string {
   const lines: string[] = [];
-  if (chart.title !== null) lines.push(`title: ${chart.title}`);
+  if (chart.title !== null) lines.push(`title: ${writableTitle(chart.title)}`);
   if (chart.keyWritten) lines.push(`key: ${writeKey(chart.key)}`);
   if (chart.meter.written !== '4/4') lines.push(`meter: ${chart.meter.written}`);
   if (chart.feel !== null) lines.push(`feel: ${chart.feel}`);
@@ -24,6 +24,16 @@ export function writeChart(chart: Chart): string {
   for (const section of chart.sections) lines.push(...writeSection(section));
   return lines.join('\n');
 }
+
+/**
+ * A title from a file may hold what chart text reads as bar lines or as a comment: those signs are written at double width,
+ * which a title keeps.
+ */
+const writableTitle = (title: string): string =>
+  title
+    .replaceAll('‖', '||')
+    .replaceAll('|', '｜')
+    .replaceAll(/(^|\s)#/g, '$1＃');
 
 function writeSection(section: ChartSection): readonly string[] {
   const lines: string[] = [];

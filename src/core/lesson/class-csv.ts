@@ -37,12 +37,12 @@ type Cell = string | number | null | undefined;
 
 /**
  * A cell that a spreadsheet shows and never runs: text that would begin a formula is led in by an apostrophe (OWASP, CSV
- * Injection), and quotes are doubled as RFC 4180 asks.
+ * Injection; some spreadsheets read signs of double width too), and quotes are doubled as RFC 4180 asks.
  */
 export function csvCell(cell: Cell): string {
   if (cell === null || cell === undefined) return '';
   if (typeof cell === 'number') return String(Number(cell.toFixed(6)));
-  return csvField(/^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell);
+  return csvField(/^[=+\-@\t\r＝＋－＠]/.test(cell) ? `'${cell}` : cell);
 }
 
 /** A change of chord as text: "A7 to D7". */

@@ -47,6 +47,16 @@ describe('a chart as MusicXML', () => {
     );
   });
 
+  it.each(['A | B', '| C |', '# 4', 'Étude #3', 'Two ‖ bars', 'title: x; key: F', '[A]'])(
+    'keeps its bars under the title %j',
+    (title) => {
+      const { chart } = read(writeMusicXml({ ...chartOf('| C7 | F7 |'), title }));
+      expect(playedText(chart)).toBe('C7:4 | F7:4');
+      // Signs of double width (Unicode, compatibility decomposition) stand for those of a chart's text.
+      expect(chart.title?.normalize('NFKC')).toBe(title.replace('‖', '||'));
+    },
+  );
+
   it('holds every built-in form', () => {
     for (const { name } of listForms()) {
       const form = formChart(name, 'Eb');

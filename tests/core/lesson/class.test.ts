@@ -202,7 +202,8 @@ describe('the pages of a class', () => {
   });
 
   it('are never run as a formula by a spreadsheet (OWASP, CSV Injection)', () => {
-    for (const start of ['=1+2', '+1', '-1', '@a', '\tx']) expect(csvCell(start)).toMatch(/^"?'/);
+    for (const start of ['=1+2', '+1', '-1', '@a', '\tx', '＝1', '＋1', '－1', '＠a'])
+      expect(csvCell(start)).toMatch(/^"?'/);
     expect(csvCell(-1)).toBe('-1');
   });
 
