@@ -1,5 +1,4 @@
 /** Words of the command line to an order, or the problem of the first one that can't be followed. */
-import type { DroneTones } from '../core/band/settings.ts';
 import { feelNames, type FeelName } from '../core/chart/feel-names.ts';
 import { METERS, meterOf } from '../core/chart/chart.ts';
 import { AIM_CHOICES } from '../core/grade/aims/aim-choices.ts';
@@ -19,7 +18,7 @@ import {
   WrongUsage,
   type Given,
 } from './given.ts';
-import { OPTIONS, PALETTES, type OptionName } from './options.ts';
+import { DRONES, OPTIONS, PALETTES, type OptionName } from './options.ts';
 import {
   COMMANDS,
   type BandOrder,
@@ -184,9 +183,6 @@ const BAND_OPTIONS: readonly OptionName[] = [
   'language',
 ];
 
-/** Root alone, or the fifth with it. */
-const DRONES: Readonly<Record<string, DroneTones>> = { root: 'root', fifth: 'root and fifth' };
-
 const OUT_KINDS = [
   { ending: /\.wav$/i, kind: 'wav' },
   { ending: /\.midi?$/i, kind: 'midi' },
@@ -217,7 +213,7 @@ function bandOrder(given: Given): BandOrder {
       (text) => AIM_CHOICES.find(({ id }) => id === text.toLowerCase())?.id ?? null,
       AIM_CHOICES.map(({ id }) => id),
     ),
-    drone: oneOf(given, 'drone', (text) => DRONES[text.toLowerCase()] ?? null, Object.keys(DRONES)),
+    drone: oneOf(given, 'drone', (text) => DRONES.get(text.toLowerCase()) ?? null, [...DRONES.keys()]),
     swing: numberOf(given, 'swing'),
     choruses: countOf(given, 'choruses'),
     seed: countOf(given, 'seed'),

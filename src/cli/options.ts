@@ -3,6 +3,7 @@ import { MOST_TAKE_SECONDS } from '../core/base/limits.ts';
 import { FASTEST_BPM, SLOWEST_BPM, STRAIGHT_SWING, WIDEST_SWING } from '../core/chart/chart.ts';
 import { fastestBpm, slowestBpm } from '../core/chart/feel-names.ts';
 import { MOST_TOLERANCE_SECONDS } from '../core/grade/assign/tolerance.ts';
+import type { DroneTones } from '../core/band/settings.ts';
 import type { PaletteName } from '../core/grade/assign/settings.ts';
 
 export const OPTIONS = {
@@ -80,3 +81,9 @@ export const PALETTES: readonly PaletteName[] = [
   'blues scale',
   'key',
 ];
+
+/** Root alone, or the fifth with it. */
+export const DRONES: ReadonlyMap<string, DroneTones> = new Map([
+  ['root', 'root'],
+  ['fifth', 'root and fifth'],
+]);

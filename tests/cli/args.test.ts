@@ -13,6 +13,15 @@ const sentence = (...args: string[]) => {
   return read.ok ? 'was taken' : english(read.problem);
 };
 
+it.each(Object.getOwnPropertyNames(Object.prototype))(
+  'no option takes a word that every object knows: %s',
+  (word) => {
+    const band = ['band', '--chart', '| C |', '--tempo', '100', '--out', 'a.wav'];
+    for (const option of ['drone', 'feel', 'aim', 'meter'])
+      expect(readArgs([...band, `--${option}=${word}`]).ok, option).toBe(false);
+  },
+);
+
 describe('a capo', () => {
   const words = (...more: string[]) => ['grade', 'take.wav', '--chart', '| C7 |', '--tempo', '96', ...more];
 

@@ -28,16 +28,18 @@ interface Draft {
 }
 
 /** Symbols that the grammar can't take apart, and what they stand for. */
-const WHOLE: Readonly<Record<string, string>> = {
-  b9sus: '7b9sus4',
-  b9sus4: '7b9sus4',
-  phryg: '7b9sus4',
-  m11A: 'm11#5',
-  dom: '7',
-  dom7: '7',
-  dom9: '9',
-  dom13: '13',
-};
+const WHOLE: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    b9sus: '7b9sus4',
+    b9sus4: '7b9sus4',
+    phryg: '7b9sus4',
+    m11A: 'm11#5',
+    dom: '7',
+    dom7: '7',
+    dom9: '9',
+    dom13: '13',
+  }),
+);
 
 /** Fourths stacked up from the root; the third one is the minor third. */
 const QUARTAL: QualityDegrees = { third: 'b3', fifths: [], seventh: 'b7', extensions: ['4'] };
@@ -72,7 +74,7 @@ const SENSELESS = new Set(['b4', 'b11', '#6', '#13']);
 
 /** Degrees of a quality ("m7b5", "13(#11)"), root aside, or null when it can't be read. ASCII but for Δ ° ø. */
 export function readQuality(text: string): QualityDegrees | null {
-  const quality = WHOLE[text] ?? text;
+  const quality = WHOLE.get(text) ?? text;
   if (quality === '4' || quality === 'quartal') return QUARTAL;
   if (/^7?(?:alt|\(alt\))7?$/.test(quality)) return ALTERED;
   if (quality === '5') return { third: null, fifths: ['5'], seventh: null, extensions: [] };

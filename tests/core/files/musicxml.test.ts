@@ -57,6 +57,11 @@ describe('a chart as MusicXML', () => {
     },
   );
 
+  it.each(Object.getOwnPropertyNames(Object.prototype))('tells of a chord of the kind %s', (kind) => {
+    const { warnings } = read(score(bar(FOUR + chord('C', kind) + note(8)) + bar(chord('F') + note(8))));
+    expect(warnings.map(({ code }) => code)).toEqual(['score.unreadChord']);
+  });
+
   it('holds every built-in form', () => {
     for (const { name } of listForms()) {
       const form = formChart(name, 'Eb');

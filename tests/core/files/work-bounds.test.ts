@@ -12,7 +12,7 @@ import { playedBars } from '../../../src/core/chart/play-order.ts';
 import { isAudio, openAudioOfKind } from '../../../src/core/files/audio.ts';
 import type { ByteSource } from '../../../src/core/files/bytes/bytes.ts';
 import { readTable } from '../../../src/core/files/bytes/table.ts';
-import { isOverfull } from '../../../src/core/files/bytes/xml.ts';
+import { isOverfull, readXml } from '../../../src/core/files/bytes/xml.ts';
 import { readChartFile } from '../../../src/core/files/charts/read-chart-file.ts';
 import { readList } from '../../../src/core/files/read-list.ts';
 import { sniff } from '../../../src/core/files/sniff.ts';
@@ -160,6 +160,13 @@ describe('a score', () => {
     expect(isOverfull('<a/>'.repeat(MOST_SCORE_SIGNS + 1))).toBe(true);
     expect(isOverfull('&lt;'.repeat(MOST_SCORE_SIGNS + 1))).toBe(true);
     expect(told(score('<a/>'.repeat(MOST_SCORE_SIGNS)))).toMatch(/more elements than any score needs/);
+  });
+
+  it('of long stretches of blanks, each just short of what is cut, is read through once', async () => {
+    const blanks = `${' '.repeat(999)}x`.repeat(4000);
+    const { result, milliseconds } = await processorTime(() => readXml(`<a>${blanks}</a>`));
+    expect(result?.name).toBe('a');
+    expect(milliseconds).toBeLessThan(1500);
   });
 
   it('with more chords in a bar than can be played is refused', () => {

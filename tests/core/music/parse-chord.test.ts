@@ -133,6 +133,14 @@ describe('what players write', () => {
 });
 
 describe('what is no chord', () => {
+  it.each(Object.getOwnPropertyNames(Object.prototype))(
+    'may be a word that every object knows: C%s',
+    (word) => {
+      expect(parseChord(`C${word}`)).toBeNull();
+      expect(readingHint(`C${word}`)).toBeDefined();
+    },
+  );
+
   it.each([
     '',
     'H7',

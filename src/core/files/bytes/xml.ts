@@ -3,7 +3,8 @@ import { MOST_SCORE_SIGNS } from '../../base/limits.ts';
 import { parseXml, XmlElement } from '@rgrove/parse-xml';
 
 /** White space that no one wrote: the parser would go through it character by character. */
-const LONG_SPACE = /\s{1000,}/g;
+const LONG_SPACE = 1000;
+const SPACE = /\s+/g;
 
 /**
  * True where a document has more elements, attributes and entities than any score needs. They are counted by their signs
@@ -25,7 +26,7 @@ const AMPERSAND = 0x26;
 /** The root element of a document, or null when it is not well formed. */
 export function readXml(text: string): XmlElement | null {
   try {
-    return parseXml(text.replaceAll(LONG_SPACE, ' ')).root;
+    return parseXml(text.replaceAll(SPACE, (space) => (space.length < LONG_SPACE ? space : ' '))).root;
   } catch {
     return null;
   }

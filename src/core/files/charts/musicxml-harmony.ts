@@ -35,7 +35,8 @@ export function readHarmony(harmony: XmlElement): ReadHarmony {
   }
   const unreadable = { kind: 'unreadable', what: root + (shown ?? ` ${kind}`) } as const;
 
-  const plain = KINDS[kind] ?? null;
+  // The file's own word: not one that every object knows, such as "constructor".
+  const plain = Object.hasOwn(KINDS, kind) ? KINDS[kind]! : null;
   // "other" is spelled out by its degrees alone.
   const base = kind === 'other' ? [] : plain === null ? null : degreesOf(plain);
   const changes = childrenOf(harmony, 'degree');

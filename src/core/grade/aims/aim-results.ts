@@ -56,7 +56,7 @@ export function judgeAims(tried: readonly Aim[], ground: AimGround): readonly Ai
 
 /** A harder aim that was reached and shows this one by itself. */
 const coveredBy = (id: string, results: readonly AimResult[]): string | null =>
-  results.find((other) => other.verdict === 'reached' && COVERS[other.id]?.includes(id))?.id ?? null;
+  results.find((other) => other.verdict === 'reached' && COVERS.get(other.id)?.includes(id))?.id ?? null;
 
 function judgeAim({ aim, tried, result }: Measured, p: number, ground: AimGround): AimResult {
   const { verdict, missing } = verdictOf(aim, result, p, ground);

@@ -124,7 +124,9 @@ export const PLAIN_AIMS: readonly Aim[] = [
  * The easier aims that a harder one shows by itself: who lands on the third of every chord as it arrives has let the
  * third be heard over the I.
  */
-export const COVERS: Readonly<Record<string, readonly string[]>> = {
-  'third-sixth-ninth': ['third-over-one', 'add-the-sixth', 'add-the-ninth'],
-  'third-on-arrival': ['third-over-one'],
-};
+export const COVERS: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    'third-sixth-ninth': ['third-over-one', 'add-the-sixth', 'add-the-ninth'],
+    'third-on-arrival': ['third-over-one'],
+  }),
+);

@@ -125,6 +125,11 @@ describe('the aims of a take', () => {
     expect(verdicts.get('third-on-arrival')).toEqual(['reached', null]);
     expect(verdicts.get('third-over-one')![1]).toBe('third-on-arrival');
     expect(verdicts.get('add-the-sixth')![1]).toBeNull();
+    // A teacher's aim may be called by a word that every object knows.
+    const own = { ...AIM_LADDER.find(({ id }) => id === 'third-on-arrival')!, id: 'constructor' };
+    const named = { ...own, own: { name: 'Thirds', task: 'Land on thirds.' } };
+    const [first] = gradeLine(TWELVE_BARS, played, { aims: [named] }, 'C').aims;
+    expect([first?.id, first?.verdict, first?.coveredBy]).toEqual(['constructor', 'reached', null]);
   });
 });
 
