@@ -1,4 +1,5 @@
 /** Ogg Vorbis in pieces: none lost, none doubled, whatever the blocks are where pieces meet. */
+import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -129,3 +130,32 @@ describe('streams that are chained in one file (RFC 3533, section 4)', () => {
     },
   );
 });
+
+it(
+  'an Ogg file that begins with a skeleton is heard as the same one without',
+  needs(isInstalled('oggenc', '--version') && isInstalled('sox'), 'oggenc or SoX is not installed.'),
+  async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'landfall-ogg-'));
+    try {
+      const [wav, plain, described] = ['a.wav', 'a.ogg', 'b.ogg'].map((name) => join(folder, name)) as [
+        string,
+        string,
+        string,
+      ];
+      spawnSync('sox', `-n -r 44100 -b 16 ${wav} synth 0.5 pluck 220`.split(' '));
+      spawnSync('oggenc', ['-Q', '-s', '7', '-o', plain, wav]);
+      spawnSync('oggenc', ['-Q', '-s', '7', '-k', '-o', described, wav]);
+      const bytes = new Uint8Array(readFileSync(described));
+      expect(Buffer.from(bytes.subarray(28, 35)).toString('latin1')).toBe('fishead');
+      const [one, other] = [
+        await readAudio('a.ogg', new Uint8Array(readFileSync(plain))),
+        await readAudio('b.ogg', bytes),
+      ];
+      if (typeof one === 'string' || typeof other === 'string') throw new Error(String(other));
+      expect(other.samples).toEqual(one.samples);
+      expect(other.warnings).toEqual([]);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  },
+);

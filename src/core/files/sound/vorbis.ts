@@ -25,6 +25,8 @@ const PIECE_BYTES = 1 << 20;
 const TRIED_BYTES = 1 << 14;
 const LEAST_TRIED_PACKETS = 12;
 const HEADER_PACKETS = 3;
+/** The mark of an Ogg Skeleton, which some programs put before the sound (Xiph.Org, Ogg Skeleton 4.0). */
+const SKELETON = 'fishead\0';
 /** The mark of the first packet of a Vorbis stream. */
 const VORBIS = '\x01vorbis';
 /** A stretch that is lost is replaced by silence of its length; a longer one is a damaged number. */
@@ -247,7 +249,8 @@ export async function openVorbis(source: ByteSource, pieceBytes = PIECE_BYTES): 
   let first: OggPage | null = null;
   for await (const page of oggPages(source, () => undefined)) {
     first = page;
-    break;
+    // It describes the other streams, and stands before them.
+    if (!hasMark(page.bytes, SKELETON, page.bodyOffset)) break;
   }
   if (first === null) return bad('ogg.noVorbis', { name });
   const { bytes, bodyOffset, serial } = first;
