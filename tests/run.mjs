@@ -20,10 +20,10 @@ const BUILD = ['build', 'npm run --silent prepare'];
 const SINGLE_CORE_CHECKS = [
   ['lint', 'npm run --silent lint:code'],
   ['format', 'npm run --silent lint:format'],
-  ['types of the components', 'npm run --silent types:svelte'],
-  ['types of the tests', 'npm run --silent types:tests'],
-  ['types of the core, the audio thread and the command line', 'npm run --silent types:core'],
   ['unused code', 'npm run --silent unused'],
+  ['types of the tests', 'npm run --silent types:tests'],
+  ['types of the components', 'npm run --silent types:svelte'],
+  ['types of the core, the audio thread and the command line', 'npm run --silent types:core'],
 ];
 
 const total = { passed: 0, failed: 0, skipped: [], secondTries: [], tests: [] };
