@@ -118,7 +118,7 @@ test('its chords are found: a bar is set, and one press plays to it', async ({ o
   writeFileSync(blues, writeWav(toPcm16(band.mono), RATE));
   const { page } = await openApp({ microphone: 'beeps' });
   await bring(page, blues);
-  await expect(page.getByRole('heading', { name: /12 bars, 1\d\d, 2 choruses: right\?/ })).toBeVisible({
+  await expect(page.getByRole('heading', { name: /12 bars, 1\d\d bpm, 2 choruses: right\?/ })).toBeVisible({
     timeout: 60_000,
   });
   await expectAccessible(page);

@@ -56,7 +56,7 @@ async function letFall(page: Page, path: string): Promise<void> {
   });
 }
 
-const asked = (page: Page) => page.getByRole('heading', { name: /12 bars, 132, \d choruses: right\?/ });
+const asked = (page: Page) => page.getByRole('heading', { name: /12 bars, 132 bpm, \d choruses: right\?/ });
 const bars = (page: Page) => page.getByRole('button', { name: /^Bar \d+: / });
 
 /** By the clock, from the drop on; asserted where nothing else is running. */
