@@ -7,11 +7,13 @@ const results = (name: string) => fileURLToPath(new URL(`../../test-results/${na
 /** Each takes about half a gigabyte. */
 const MOST_BROWSERS = 8;
 
-/** Their sound must not be cut, or they count frames: one at a time, and nothing beside it. */
-const ALONE = ['loop*.spec.ts', 'review-long.spec.ts'];
+/** Their sound must not be cut: one at a time, and nothing beside it. */
+const ALONE = ['loop*.spec.ts'];
 
-/** They wait for much sound in real time: one at a time, beside work of a low priority. */
-const WAITING = ['known-line.spec.ts', 'faults.spec.ts', '**/firefox.spec.ts'];
+/**
+ * They wait for much sound in real time, or draw as many frames as a display: one at a time, beside work of a low priority.
+ */
+const WAITING = ['known-line.spec.ts', 'faults.spec.ts', 'review-long.spec.ts', '**/firefox.spec.ts'];
 
 /** Tests of the built site in a real browser. `set-up.ts` builds, serves and finds the browser. */
 export default defineConfig({
