@@ -39,19 +39,19 @@ function listedBeats(notes: number): Timeline {
   return timeline.value;
 }
 
+/** What compiles and collects meanwhile makes a go longer, never shorter: of so many the shortest counts. */
+const GOES = 4;
+
 /** CPU milliseconds of grading. */
 function costOf(count: number, timelineOf: (notes: number) => Timeline, oneNote: boolean): number {
   const { next } = chance(2);
   const notes = notesOf(count, () => (oneNote ? 63 : 55 + Math.floor(next() * 20)));
-  const once = () => {
-    const before = process.cpuUsage().user;
-    grade(notes, timelineOf(count), {
-      source: { kind: 'notes', durationSeconds: count / NOTES_A_SECOND, sampleRate: null },
-      referenceHz: 440,
-    });
-    return (process.cpuUsage().user - before) / 1000;
-  };
-  return once();
+  const before = process.cpuUsage().user;
+  grade(notes, timelineOf(count), {
+    source: { kind: 'notes', durationSeconds: count / NOTES_A_SECOND, sampleRate: null },
+    referenceHz: 440,
+  });
+  return (process.cpuUsage().user - before) / 1000;
 }
 
 describe('the cost of grading', () => {
@@ -59,9 +59,11 @@ describe('the cost of grading', () => {
     ['over a list of beats with chords that never come again', listedBeats, false],
     ['over a form, one note struck without end', () => chart(TWELVE_BARS), true],
   ] as const)('grows with the length of the take: %s', (_, timelineOf, oneNote) => {
-    costOf(SMALL, timelineOf, oneNote);
-    const small = costOf(SMALL, timelineOf, oneNote);
-    expect(costOf(SMALL * TIMES, timelineOf, oneNote) / small).toBeLessThan(MOST_GROWTH);
+    const small = smallest(Array.from({ length: GOES }, () => costOf(SMALL, timelineOf, oneNote)));
+    let growth = Infinity;
+    for (let go = 0; go < GOES && growth >= MOST_GROWTH; go++)
+      growth = Math.min(growth, costOf(SMALL * TIMES, timelineOf, oneNote) / small);
+    expect(growth).toBeLessThan(MOST_GROWTH);
   });
 });
 
