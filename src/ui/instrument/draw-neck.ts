@@ -46,8 +46,10 @@ function drawNeck(surface: Surface, picture: NeckPicture): void {
   // Labels only where a space holds them beside the mark.
   const roomy = lay.narrowest > unit * 1.9;
   drawWood(page, picture, lay, box, figures, roomy);
-  drawTones(page, picture, lay, roomy);
+  drawStrokes(page, picture, lay);
+  // Before the tones, so that it gives way to their letters.
   drawWay(page, picture, lay, roomy);
+  drawTones(page, picture, lay, roomy);
 }
 
 function drawWood(
@@ -118,17 +120,21 @@ function markX(lay: NeckLayout, unit: number, fret: number, labelled: boolean): 
   return lay.fingerX(fret) - (labelled ? unit * 0.25 : 0);
 }
 
-function drawTones(page: Page, picture: NeckPicture, lay: NeckLayout, roomy: boolean): void {
-  const { neck, window, twelve, hand, label } = picture;
+/** The strokes under the tones to land on. */
+function drawStrokes(page: Page, { neck, window, twelve }: NeckPicture, lay: NeckLayout): void {
   const { unit } = page;
-  const places = placesIn(neck, window);
-  for (const { string, fret, midi } of places) {
+  for (const { string, fret, midi } of placesIn(neck, window)) {
     if (at(twelve.next, midi) === null) continue;
     const open = lay.hasOpen && fret === window.lowest;
     const half = open ? unit * 0.75 : Math.abs(lay.wireX(fret) - lay.wireX(fret - 1)) / 2 - 3;
     drawTargetStroke(page, lay.fingerX(fret) - half, lay.fingerX(fret) + half, lay.stringY(string));
   }
-  for (const { string, fret, midi } of places) {
+}
+
+function drawTones(page: Page, picture: NeckPicture, lay: NeckLayout, roomy: boolean): void {
+  const { neck, window, twelve, hand, label } = picture;
+  const { unit } = page;
+  for (const { string, fret, midi } of placesIn(neck, window)) {
     const [now, next] = [at(twelve.now, midi), at(twelve.next, midi)];
     const [x, y] = [markX(lay, unit, fret, roomy), lay.stringY(string)];
     const ringed = hand !== null && hand.string === string && hand.fret === fret;
