@@ -59,7 +59,13 @@ export default defineConfig({
       { extends: true, test: { name: 'together', include: TOGETHER, isolate: false } },
       {
         extends: true,
-        test: { name: 'apart', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**', ...TOGETHER] },
+        test: {
+          name: 'apart',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', ...TOGETHER],
+          // Modules of its own for each file, as a process gives them, for less of the processor's time.
+          pool: 'threads',
+        },
       },
     ],
   },

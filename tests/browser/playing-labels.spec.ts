@@ -77,19 +77,12 @@ for (const [what, midis] of [
       await expect(page.locator('.stage > .note')).toHaveText(/\d/);
       for (const phone of PHONES) {
         await page.setViewportSize(phone);
-        for (const colorScheme of ['light', 'dark'] as const) {
-          await page.emulateMedia({ colorScheme });
-          await page.waitForTimeout(300);
-          await forgetCut(page);
-          await page.waitForTimeout(1500);
-          const place = `${language}, ${phone.width}×${phone.height}, ${colorScheme}`;
-          expect(await page.evaluate(() => (globalThis as unknown as { cut: Cut }).cut), place).toEqual({});
-          expect(await outOfSight(page), place).toEqual({ texts: [], into: 0 });
-          if (process.env.SHOTS)
-            await page.screenshot({
-              path: `${process.env.SHOTS}/${what}-${language}-${phone.width}x${phone.height}-${colorScheme}.png`,
-            });
-        }
+        await page.waitForTimeout(300);
+        await forgetCut(page);
+        await page.waitForTimeout(1500);
+        const place = `${language}, ${phone.width}×${phone.height}`;
+        expect(await page.evaluate(() => (globalThis as unknown as { cut: Cut }).cut), place).toEqual({});
+        expect(await outOfSight(page), place).toEqual({ texts: [], into: 0 });
       }
       await page.reload();
     }
