@@ -48,7 +48,7 @@ export const problemsOfCharts = {
   'chart.headingEmpty': ({ line, word }: { line: number; word: string }) =>
     `Line ${line}: ${word} has no value; write one behind it or delete the line.`,
   'chart.sectionName': ({ line, section }: { line: number; section: string }) =>
-    `Line ${line}: “${section}” can’t section a section; write letters and words in brackets, like [A] or [Bridge].`,
+    `Line ${line}: “${section}” can’t be the name of a section; write letters and words in brackets, like [A] or [Bridge].`,
   'chart.chordWithoutBarLines': ({ text }: { text: string }) =>
     `${text} has no bar lines around it: write a bar as | ${text} |.`,
   'chart.sectionEmpty': ({ section, feel }: { section: string | null; feel: string | null }) =>
