@@ -149,7 +149,10 @@ export class Firefox {
     await this.press(button);
     const fresh = () => readdirSync(this.#downloads).filter((name) => !before.has(name));
     // While Firefox writes, a second file of the same name with “.part” lies beside it.
-    const whole = () => fresh().length === 1 && !fresh()[0]!.endsWith('.part');
+    const whole = () => {
+      const names = fresh();
+      return names.length === 1 && !names[0]!.endsWith('.part');
+    };
     await expect.poll(whole, { message: 'a saved file', timeout: 60_000 }).toBe(true);
     return join(this.#downloads, fresh()[0]!);
   }
