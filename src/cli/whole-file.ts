@@ -19,11 +19,18 @@ import { diskProblem } from './file-source.ts';
 /** What a player or a system sends to end a program; after it the unfinished file is removed. */
 const ENDING_SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
+interface UnfinishedFile {
+  readonly path: string;
+  readonly becomes: string;
+  /** Ends the watch for signals. */
+  stopWatching(): void;
+}
+
 /** Where the bytes go. */
 interface Place {
   readonly descriptor: number;
   /** The unfinished file beside the file that it becomes; null where the bytes go straight to a device. */
-  readonly part: { readonly path: string; readonly becomes: string } | null;
+  readonly part: UnfinishedFile | null;
 }
 
 /**
@@ -37,7 +44,6 @@ export async function writeWholeFile(
 ): Promise<Outcome<void>> {
   try {
     const { descriptor, part } = openPlace(file);
-    const watched = part === null ? null : removeAtSignal(part.path);
     try {
       const filled = await fill(descriptor);
       closeSync(descriptor);
@@ -46,7 +52,7 @@ export async function writeWholeFile(
     } finally {
       // Renamed, it is no longer there.
       if (part !== null) rmSync(part.path, { force: true });
-      watched?.stop();
+      part?.stopWatching();
     }
   } catch (error) {
     const told = diskProblem(file, error, 'write');
@@ -63,11 +69,14 @@ function openPlace(file: string): Place {
   // A file that may not be changed is not to be replaced either.
   if (before !== undefined) accessSync(becomes, constants.W_OK);
   const path = join(dirname(becomes), `.landfall-${process.pid}-${Date.now().toString(36)}.part`);
+  // Before there is a file: a signal that comes in between would leave it.
+  const stopWatching = removeAtSignal(path);
   try {
     const descriptor = openSync(path, 'wx');
     if (before !== undefined) fchmodSync(descriptor, before.mode & 0o777);
-    return { descriptor, part: { path, becomes } };
+    return { descriptor, part: { path, becomes, stopWatching } };
   } catch (error) {
+    stopWatching();
     // In a folder where nothing new may be made, a file that is there may still be written.
     if (before !== undefined && isRefused(error)) return straight(becomes);
     throw error;
@@ -85,8 +94,8 @@ const behindLink = (file: string): string =>
     ? resolve(dirname(file), readlinkSync(file))
     : file;
 
-/** Removes the file before the program ends by a signal. */
-function removeAtSignal(path: string): { stop(): void } {
+/** Removes the file before the program ends by a signal. @returns ends the watch for signals */
+function removeAtSignal(path: string): () => void {
   const leave = (signal: NodeJS.Signals) => {
     rmSync(path, { force: true });
     stop();
@@ -96,5 +105,5 @@ function removeAtSignal(path: string): { stop(): void } {
     for (const signal of ENDING_SIGNALS) process.off(signal, leave);
   };
   for (const signal of ENDING_SIGNALS) process.on(signal, leave);
-  return { stop };
+  return stop;
 }
