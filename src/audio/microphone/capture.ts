@@ -150,9 +150,12 @@ function listenTo(context: AudioContext, stream: MediaStream, options: Microphon
   let paused = false;
   let stills = 0;
   let secondsAtLastLook = context.currentTime;
-  /** The clock goes. A suspended output stops it although the state stays "running": the microphone is not lost by that. */
+  /**
+   * The clock goes. A suspended output stops it although the state stays "running": the microphone is not lost by that. While
+   * the first hop is waited for, a clock that does not go yet is nothing that stopped.
+   */
   const clockGoes = () => {
-    stills = context.currentTime === secondsAtLastLook ? stills + 1 : 0;
+    stills = hops > 0 && context.currentTime === secondsAtLastLook ? stills + 1 : 0;
     secondsAtLastLook = context.currentTime;
     return context.state === 'running' && stills < missesToLose;
   };

@@ -80,4 +80,15 @@ describe('an open microphone', () => {
     await run(2, { clock: true, hops: true });
     expect(told).toEqual(['begins microphone.paused', 'ends microphone.paused']);
   });
+
+  it('is not told to have stopped while the first sound is waited for', async () => {
+    const { told, run } = await opened();
+    await run(3, { clock: false, hops: false });
+    expect(told).toEqual([]);
+    await run(2, { clock: true, hops: true });
+    expect(told).toEqual([]);
+    const other = await opened();
+    await other.run(5, { clock: false, hops: false });
+    expect(other.told).toEqual(['lost microphone.busy']);
+  });
 });
