@@ -198,7 +198,7 @@ export class AnalysisClient {
   }
 
   /**
-   * Any file that can be graded, read as the command worker reads it; as a backing with what left and right differ by.
+   * Any file that can be graded, read as the command line reads it; as a backing with what left and right differ by.
    */
   read(file: Blob, name: string, asBacking = false, signal?: AbortSignal): Promise<Outcome<FileLine>> {
     return this.#askOnce({ kind: 'read', file, name, asBacking }, signal);
